@@ -1,0 +1,30 @@
+package shaftwright.workbook;
+
+/** What a cell shows: nothing, a number, a text, a truth value or a spreadsheet error. */
+public sealed interface CellValue {
+    /** Nothing at all. */
+    record Blank() implements CellValue {}
+
+    /** A finite number. */
+    record Numeric(double value) implements CellValue {}
+
+    /** A text, possibly empty (a formula's {@code ""} is an empty text, not blank). */
+    record Text(String value) implements CellValue {}
+
+    /** TRUE or FALSE. */
+    record Truth(boolean value) implements CellValue {}
+
+    /** A spreadsheet error such as {@code #N/A} or {@code #VALUE!}. */
+    record Fault(String code) implements CellValue {}
+
+    CellValue BLANK = new Blank();
+    CellValue NOT_AVAILABLE = new Fault("#N/A");
+
+    static CellValue of(double number) {
+        return new Numeric(number);
+    }
+
+    static CellValue of(String text) {
+        return new Text(text);
+    }
+}

@@ -1,0 +1,25 @@
+package shaftwright.workbook;
+
+import java.util.Collection;
+import java.util.Map;
+
+/**
+ * A workbook that is open somewhere: an .xlsx file, or a document in a spreadsheet program.
+ * Filling, checking and comparing read and write through this and know nothing else of it.
+ */
+public interface OpenBook {
+    /** What messages call this book, usually the file's name. */
+    String title();
+
+    /** Every workbook-wide defined name that stands for one plain area, by lower-case name. */
+    Map<String, Area> names();
+
+    /** All cells inside these areas that are not blank, or hold a formula. */
+    Map<CellPlace, CellContent> read(Collection<Area> areas);
+
+    /**
+     * Replaces values and nothing else: a formula cell keeps its formula and gets a new cached
+     * value, any other cell gets the value itself. Takes effect when the book is saved.
+     */
+    void write(Map<CellPlace, CellValue> values);
+}
