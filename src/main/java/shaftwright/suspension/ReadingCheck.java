@@ -146,19 +146,24 @@ final class ReadingCheck {
                             + " choose auto");
         }
         sameHeights(rows);
-        double lowest = Double.POSITIVE_INFINITY;
-        double highest = Double.NEGATIVE_INFINITY;
-        for (TapeRow row : rows) {
-            lowest = Math.min(lowest, row.height());
-            highest = Math.max(highest, row.height());
-        }
-        if (rideHeight < lowest || rideHeight > highest) {
+        if (!rideInside(rows, rideHeight)) {
             refuse(
                     ReadingRemark.Kind.RIDE_OUTSIDE_ROWS,
                     0,
                     "the ride height lies outside the measured heights; measure below and above"
                             + " it, from the same reference");
         }
+    }
+
+    /** Whether rows lie on both sides of ride; heights that are no numbers don't count. */
+    private static boolean rideInside(List<TapeRow> rows, double rideHeight) {
+        boolean below = false;
+        boolean above = false;
+        for (TapeRow row : rows) {
+            below |= row.height() <= rideHeight;
+            above |= row.height() >= rideHeight;
+        }
+        return below && above;
     }
 
     private void sameHeights(List<TapeRow> rows) {

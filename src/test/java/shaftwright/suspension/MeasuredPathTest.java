@@ -1,0 +1,336 @@
+package shaftwright.suspension;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.assertj.core.groups.Tuple;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import shaftwright.suspension.ReadingRemark.Kind;
+
+class MeasuredPathTest {
+    private static final double INCH = 25.4;
+    private static final double RIDE = 500;
+    private static final double INNER = 520;
+    private static final TapeSettings TAPE = TapeSettings.of(INCH / 16, 1);
+
+    /** A true path: reach and fore-aft cubic in height above ride. */
+    private static double reach(double t) {
+        double s = t / 130;
+        return Math.sqrt(360_000 - 4_000 * s - 9_000 * s * s + 700 * s * s * s);
+    }
+
+    private static double foreAft(double t) {
+        return 4 + 0.03 * t;
+    }
+
+    private static double distance(double height) {
+        double t = height - RIDE;
+        return Math.hypot(Math.hypot(reach(t), foreAft(t)), height - INNER);
+    }
+
+    private static TapeRow row(int number, double height, double... errors) {
+        List<Double> readings = new ArrayList<>();
+        for (double error : errors.length == 0 ? new double[1] : errors) {
+            readings.add(distance(height) + error);
+        }
+        return new TapeRow(
+                number,
+                height,
+                readings,
+                foreAft(height - RIDE),
+                OptionalDouble.of(-0.0002 * (height - RIDE)),
+                OptionalDouble.of(0.003));
+    }
+
+    /** Rows evenly over 260 mm of travel, without error. */
+    private static List<TapeRow> rows(int count) {
+        List<TapeRow> rows = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            rows.add(row(i + 1, RIDE - 130 + 260.0 * i / (count - 1)));
+        }
+        return rows;
+    }
+
+    private static MeasuredPath fit(List<TapeRow> rows) {
+        return MeasuredPath.fit(rows, RIDE, INNER, TAPE);
+    }
+
+    @Test
+    void goesThroughExactReadingsOfItsOwnKindOfCurve() {
+        MeasuredPath measured = fit(rows(7));
+        for (double t = -130; t <= 130; t += 10) {
+            HubPoint point = measured.path().at(t);
+            assertThat(point.reach()).isCloseTo(reach(t), within(1e-9));
+            assertThat(point.foreAft()).isCloseTo(foreAft(t), within(1e-10));
+            assertThat(point.rise()).isCloseTo(t + RIDE - INNER, within(1e-10));
+            assertThat(point.camber()).isCloseTo(-0.0002 * t, within(1e-14));
+            assertThat(point.toe()).isCloseTo(0.003, within(1e-14));
+        }
+        assertThat(measured.rows())
+                .allSatisfy(row -> assertThat(row.residual()).isCloseTo(0, within(1e-9)))
+                .allSatisfy(row -> assertThat(row.suspicion()).isEqualTo(Suspicion.NONE));
+        assertThat(measured.warnings()).isEmpty();
+    }
+
+    /**
+     * Common practice, no source: cups 25 1/2 in apart at the tightest and 28 in apart with the
+     * wheel 12 in lower need 3 in of extension from a 25 in shaft; √(25.5² + 12²) = 28.18 says that
+     * 28 is plausible.
+     */
+    @Test
+    void distancesOfATradeExampleComeBack() {
+        List<TapeRow> rows =
+                List.of(TapeRow.of(1, 20 * INCH, 25.5 * INCH), TapeRow.of(2, 8 * INCH, 28 * INCH));
+        MeasuredPath measured = MeasuredPath.fit(rows, 20 * INCH, 20 * INCH, TAPE);
+        double tight = measured.path().at(0).distance();
+        double hanging = measured.path().at(-12 * INCH).distance();
+        assertThat(tight / INCH).isCloseTo(25.5, within(1e-12));
+        assertThat(hanging / INCH - 25).isCloseTo(3, within(1e-12));
+        assertThat(Math.hypot(tight, 12 * INCH)).isCloseTo(hanging, within(0.2 * INCH));
+        assertThat(measured.mayGiveVerdict()).isFalse();
+        assertThat(kinds(measured.warnings())).contains(Kind.NO_VERDICT, Kind.NO_CROSS_CHECK);
+    }
+
+    /** JCGM 100:2008, H.5.2: the days' deviations of Table H.9 pool to 85 µV. */
+    @Test
+    void repeatsPoolAsInThePublishedExample() {
+        List<TapeRow> rows = new ArrayList<>();
+        for (String[] day : Csv.read("gum-h5-table-h9.csv")) {
+            double deviation = Double.parseDouble(day[2]) / 100;
+            int number = Integer.parseInt(day[0]);
+            // Three readings with the day's mean and the day's deviation.
+            rows.add(row(number, RIDE - 150 + 30 * number, -deviation, 0, deviation));
+        }
+        MeasuredPath measured = fit(rows);
+        assertThat(measured.pooledDeviation()).isCloseTo(0.85, within(0.005));
+        double tape = INCH / 16 / Math.sqrt(12);
+        assertThat(measured.distanceDeviation())
+                .isCloseTo(Math.hypot(tape, measured.pooledDeviation()), within(1e-12));
+    }
+
+    @Test
+    void withoutRepeatsOnlyTheTapeCounts() {
+        assertThat(fit(rows(5)).pooledDeviation()).isZero();
+        assertThat(fit(rows(5)).distanceDeviation())
+                .isCloseTo(INCH / 16 / Math.sqrt(12), within(1e-12));
+    }
+
+    @Test
+    void aRowReadThreeTimesCountsThreefold() {
+        List<TapeRow> once = rows(6);
+        once.set(0, row(1, RIDE - 130, 3));
+        List<TapeRow> thrice = new ArrayList<>(once);
+        thrice.set(0, row(1, RIDE - 130, 3, 3, 3));
+        double ofOnce = Math.abs(fit(once).rows().get(0).residual());
+        double ofThrice = Math.abs(fit(thrice).rows().get(0).residual());
+        assertThat(ofThrice).isLessThan(ofOnce * 0.5);
+    }
+
+    /**
+     * The stated doubt, less the curve allowance, is twice the scatter of the fitted distance when
+     * the same true path is measured again and again: 4,000 seeded simulations.
+     */
+    @Test
+    void doubtIsTwiceTheScatterOfSimulatedMeasurements() {
+        TapeSettings settings = new TapeSettings(2, 2, DegreeChoice.AUTO, 0, 0);
+        double[] travels = {-130, -60, 0, 75, 130};
+        double[] squares = new double[travels.length];
+        Random random = new Random(7);
+        int trials = 4_000;
+        for (int trial = 0; trial < trials; trial++) {
+            List<TapeRow> rows = new ArrayList<>();
+            for (int i = 0; i < 7; i++) {
+                double height = RIDE - 130 + 260.0 * i / 6;
+                double seen = height + 2 * (random.nextDouble() - 0.5);
+                double c = distance(height) + 2 * (random.nextDouble() - 0.5);
+                // The ends keep their heights so that every trial covers the same travel.
+                boolean end = i == 0 || i == 6;
+                rows.add(TapeRow.of(i + 1, end ? height : seen, c));
+            }
+            HubPath path = MeasuredPath.fit(rows, RIDE, INNER, settings).path();
+            for (int k = 0; k < travels.length; k++) {
+                double error = path.at(travels[k]).distance() - distance(RIDE + travels[k]);
+                squares[k] += error * error;
+            }
+        }
+        HubPath stated = MeasuredPath.fit(rows(7), RIDE, INNER, settings).path();
+        for (int k = 0; k < travels.length; k++) {
+            double scatter = Math.sqrt(squares[k] / trials);
+            assertThat(2 * scatter)
+                    .as("at %s mm", travels[k])
+                    .isCloseTo(stated.at(travels[k]).doubt(), within(0.1 * scatter));
+        }
+    }
+
+    @Test
+    void aSlipOfTheTapeIsNamedFromSevenRowsOn() {
+        List<TapeRow> rows = rows(7);
+        rows.set(3, row(4, rows.get(3).height(), INCH / 2));
+        MeasuredPath measured = fit(rows);
+        assertThat(measured.crossCheck()).isEqualTo(CrossCheck.NAMES_THE_ROW);
+        assertThat(measured.rows().get(3).suspicion()).isEqualTo(Suspicion.MEASURE_AGAIN);
+        assertThat(measured.rows())
+                .allSatisfy(
+                        row ->
+                                assertThat(row.standardised())
+                                        .isLessThanOrEqualTo(
+                                                measured.rows().get(3).standardised() + 1e-9));
+    }
+
+    @Test
+    void aSlipAmongFiveRowsIsOneOfThese() {
+        List<TapeRow> rows = rows(5);
+        rows.set(2, row(3, rows.get(2).height(), INCH / 2));
+        MeasuredPath measured = fit(rows);
+        assertThat(measured.crossCheck()).isEqualTo(CrossCheck.SHOWS_A_GROUP);
+        assertThat(measured.rows())
+                .extracting(FittedRow::suspicion)
+                .contains(Suspicion.ONE_OF_THESE)
+                .doesNotContain(Suspicion.MEASURE_AGAIN);
+    }
+
+    @Test
+    void threeRowsCannotCheckEachOther() {
+        List<TapeRow> rows = rows(3);
+        rows.set(1, row(2, rows.get(1).height(), INCH));
+        MeasuredPath measured = fit(rows);
+        assertThat(measured.crossCheck()).isEqualTo(CrossCheck.NONE);
+        assertThat(measured.rows()).extracting(FittedRow::suspicion).containsOnly(Suspicion.NONE);
+        assertThat(kinds(measured.warnings())).contains(Kind.NO_CROSS_CHECK);
+        assertThat(measured.mayGiveVerdict()).isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2, AUTO, 1", "3, AUTO, 2", "4, AUTO, 2", "5, AUTO, 3", "9, QUARTIC, 4"})
+    void degreeOfTheCurve(int rows, DegreeChoice choice, int degree) {
+        TapeSettings settings = new TapeSettings(1, 1, choice, 2, 0.8);
+        MeasuredPath measured = MeasuredPath.fit(rows(rows), RIDE, INNER, settings);
+        assertThat(measured.degree()).isEqualTo(degree);
+        assertThat(measured.path().doubt().hat().degree()).isEqualTo(2 * degree);
+    }
+
+    @Test
+    void aSingleCamberReadingHoldsForTheWholeTravel() {
+        List<TapeRow> rows = new ArrayList<>();
+        for (TapeRow row : rows(5)) {
+            rows.add(TapeRow.of(row.number(), row.height(), row.meanDistance()));
+        }
+        TapeRow third = rows.get(2);
+        rows.set(
+                2,
+                new TapeRow(
+                        3,
+                        third.height(),
+                        third.distances(),
+                        0,
+                        OptionalDouble.of(-0.02),
+                        OptionalDouble.empty()));
+        MeasuredPath measured = fit(rows);
+        assertThat(measured.path().at(-130).camber()).isEqualTo(-0.02);
+        assertThat(measured.path().at(130).camber()).isEqualTo(-0.02);
+        assertThat(kinds(measured.warnings()))
+                .containsExactlyInAnyOrder(Kind.CAMBER_BEYOND_ROWS, Kind.NO_TOE);
+    }
+
+    @Test
+    void refusesADistanceShorterThanTheHeightDifference() {
+        List<TapeRow> rows = rows(5);
+        rows.set(4, TapeRow.of(5, INNER + 600, 500));
+        assertThat(problems(rows)).containsExactly(Tuple.tuple(Kind.IMPOSSIBLE_TRIANGLE, 5));
+    }
+
+    @Test
+    void namesEveryProblemAtOnce() {
+        List<TapeRow> rows =
+                List.of(
+                        row(1, RIDE + 50, 0, 0, 0, 0),
+                        new TapeRow(
+                                2,
+                                RIDE + 60,
+                                List.of(),
+                                0,
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty()),
+                        TapeRow.of(3, RIDE + 70, -5),
+                        TapeRow.of(4, Double.NaN, 600),
+                        row(6, RIDE + 50.2));
+        assertThat(problems(rows))
+                .containsExactlyInAnyOrder(
+                        Tuple.tuple(Kind.TOO_MANY_READINGS, 1),
+                        Tuple.tuple(Kind.NO_DISTANCE, 2),
+                        Tuple.tuple(Kind.BAD_DISTANCE, 3),
+                        Tuple.tuple(Kind.BAD_HEIGHT, 4),
+                        Tuple.tuple(Kind.SAME_HEIGHT, 6),
+                        Tuple.tuple(Kind.RIDE_OUTSIDE_ROWS, 0));
+        assertThatThrownBy(() -> fit(rows)).hasMessageContaining("row 3: a distance must be above");
+    }
+
+    @Test
+    void refusesOneRow() {
+        assertThat(problems(List.of(row(1, RIDE))))
+                .containsExactly(Tuple.tuple(Kind.TOO_FEW_ROWS, 0));
+    }
+
+    @Test
+    void refusesAHighDegreeFromFewRows() {
+        TapeSettings settings = new TapeSettings(1, 1, DegreeChoice.QUINTIC, 2, 0.8);
+        assertThatThrownBy(() -> MeasuredPath.fit(rows(8), RIDE, INNER, settings))
+                .isInstanceOf(UnusableReadingsException.class)
+                .hasMessageContaining("nine heights");
+    }
+
+    @Test
+    void refusesAnglesInAWrongUnit() {
+        List<TapeRow> rows = rows(3);
+        rows.set(
+                0,
+                new TapeRow(
+                        1,
+                        RIDE - 130,
+                        List.of(600.0),
+                        0,
+                        OptionalDouble.of(2.5),
+                        OptionalDouble.empty()));
+        assertThat(problems(rows)).containsExactly(Tuple.tuple(Kind.BAD_ANGLE, 1));
+    }
+
+    @Test
+    void refusesACurveThatLeavesTheSideOfTheVehicle() {
+        List<TapeRow> rows =
+                List.of(
+                        TapeRow.of(1, INNER - 100, 500),
+                        TapeRow.of(2, INNER, 1),
+                        TapeRow.of(3, INNER + 20, 60),
+                        TapeRow.of(4, INNER + 150, 151));
+        assertThat(problems(rows)).containsExactly(Tuple.tuple(Kind.CURVE_THROUGH_AXIS, 0));
+    }
+
+    @Test
+    void warnsOfRepeatsThatCannotBothBeRight() {
+        List<TapeRow> rows = rows(5);
+        rows.set(0, row(1, RIDE - 130, 0, INCH / 2));
+        assertThat(fit(rows).warnings())
+                .extracting(ReadingRemark::kind, ReadingRemark::row)
+                .containsExactly(Tuple.tuple(Kind.REPEATS_DIFFER, 1));
+    }
+
+    private static List<Kind> kinds(List<ReadingRemark> remarks) {
+        return remarks.stream().map(ReadingRemark::kind).toList();
+    }
+
+    private static List<Tuple> problems(List<TapeRow> rows) {
+        UnusableReadingsException refusal =
+                catchThrowableOfType(UnusableReadingsException.class, () -> fit(rows));
+        return refusal.problems().stream()
+                .map(problem -> Tuple.tuple(problem.kind(), problem.row()))
+                .toList();
+    }
+}
