@@ -22,7 +22,9 @@ public record PlungeState(
      * Both races fully in: {@code S_in = |d + x_i u + x_o n|}.
      *
      * <p>The limits belong to the shaft's angle in this very state, which the limits themselves
-     * decide. One step from the mid-stroke angles is enough.
+     * decide. One step from the mid-stroke angles is taken; where limits fall with the angle, what
+     * is left errs to the safe side, by a few hundredths of a millimetre at moderate angles and up
+     * to about 0.2 mm at 20° on a joint that loses 60 mm of travel per radian.
      *
      * @param midInner angle at the inner joint at mid-stroke, rad
      * @param midOuter angle at the outer joint at mid-stroke, rad
