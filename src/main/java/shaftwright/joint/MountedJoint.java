@@ -1,0 +1,109 @@
+package shaftwright.joint;
+
+import shaftwright.units.Require;
+
+/**
+ * A joint as it sits in one end of a side: on its flange, with its race on a shaft end.
+ *
+ * <p>The shaft's stub is square-ended and straight; with the joint at an angle β its end corner
+ * stands {@code L cos β + (d_e/2) sin β} toward the cup back and {@code L sin β + (d_e/2) cos β}
+ * off the cup's axis, {@code L} being the {@link #overhang()}.
+ *
+ * @param joint the catalogue entry
+ * @param cupSpacer what a spacer between flange and cup adds to the datum offset, mm
+ * @param counterbore how deep the ring's seat is sunk in the race, mm ({@code k}); 0 for a plain
+ *     race
+ * @param stub shaft beyond the face of the ring that the race bears on, to the shaft's end, mm
+ *     ({@code e})
+ * @param endDiameter diameter of the shaft's end, mm ({@code d_e})
+ * @param bootOutwardChange added to the outward limit by the style of boot, mm; negative for less
+ */
+public record MountedJoint(
+        Joint joint,
+        double cupSpacer,
+        double counterbore,
+        double stub,
+        double endDiameter,
+        double bootOutwardChange) {
+    public MountedJoint {
+        Require.finite("cup spacer", cupSpacer);
+        Require.within("counterbore", counterbore, 0, 2 * joint.raceHalfWidth());
+        Require.notNegative("stub", stub);
+        Require.notNegative("shaft end diameter", endDiameter);
+        Require.finite("change of the outward limit by the boot", bootOutwardChange);
+    }
+
+    /** Datum face to joint centre, toward the other end of the shaft, mm ({@code A}). */
+    public double datumToCentre() {
+        return joint.datumOffset() + cupSpacer;
+    }
+
+    /** Race centre to the ring's bearing face, toward the shaft's end, mm ({@code r − k}). */
+    public double seatOffset() {
+        return joint.raceHalfWidth() - counterbore;
+    }
+
+    /** Ring's bearing face to the race's inboard face, mm ({@code 2r − k}). */
+    public double raceDepth() {
+        return 2 * joint.raceHalfWidth() - counterbore;
+    }
+
+    /** Race centre to the shaft's end, mm ({@code L = r − k + e}). */
+    public double overhang() {
+        return seatOffset() + stub;
+    }
+
+    /**
+     * Inward travel that the race and the shaft's end allow: {@code min(x_in(β), d_cup − L cos β −
+     * (d_e/2) sin β)}.
+     *
+     * @param angle β between shaft and cup axis, rad
+     * @return mm, negative when the race must stand outward of its middle
+     */
+    public double inward(double angle) {
+        double end =
+                joint.cupBottom()
+                        - overhang() * Math.cos(angle)
+                        - endDiameter / 2 * Math.sin(angle);
+        return Math.min(joint.bench().inward(angle), end);
+    }
+
+    /** Outward travel that the joint with its boot allows at an angle in rad, mm. */
+    public double outward(double angle) {
+        return joint.bench().outward(angle) + bootOutwardChange;
+    }
+
+    /** Whether the cup's bore or lip is known, so that a mouth clearance can be told. */
+    public boolean hasMouth() {
+        return joint.cupRadius().isPresent() || joint.lip().isPresent();
+    }
+
+    /**
+     * Gap between the tilted shaft and the cup's bore or lip, the smaller.
+     *
+     * <p>Bore: {@code R_mouth − (L sin β + (d_e/2) cos β)}. Lip, when the shaft's end reaches it
+     * ({@code x + L cos β > depth}): {@code R_lip − ((depth − x) tan β + d_e/(2 cos β))}.
+     *
+     * @param travel inward travel of the race, mm ({@code x})
+     * @param angle β, rad
+     * @return mm, negative when they touch; positive infinity when the joint has neither bore nor
+     *     lip given, or a lip only that the shaft does not reach
+     */
+    public double mouthClearance(double travel, double angle) {
+        double sin = Math.sin(angle);
+        double cos = Math.cos(angle);
+        double clearance = Double.POSITIVE_INFINITY;
+        if (joint.cupRadius().isPresent()) {
+            double corner = overhang() * sin + endDiameter / 2 * cos;
+            clearance = joint.cupRadius().getAsDouble() - corner;
+        }
+        if (joint.lip().isPresent()) {
+            CupLip lip = joint.lip().get();
+            if (travel + overhang() * cos > lip.depth()) {
+                double edge = (lip.depth() - travel) * Math.tan(angle) + endDiameter / (2 * cos);
+                clearance = Math.min(clearance, lip.radius() - edge);
+            }
+        }
+        return clearance;
+    }
+}

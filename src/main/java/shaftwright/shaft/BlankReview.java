@@ -1,0 +1,103 @@
+package shaftwright.shaft;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import shaftwright.joint.Joint;
+import shaftwright.shaft.Refusal.Reason;
+
+/**
+ * What one blank is good for.
+ *
+ * @param row the blank's row in the builder's list, 0 for the first
+ * @param blank the blank
+ * @param plan the best way of cutting it, when there is one
+ * @param refusal why it will not do, when there is none
+ * @param groovePlans the ways tried: inner and outer groove existing/existing, existing/new,
+ *     new/existing, new/new; empty when the blank is out of stock or has the wrong splines
+ */
+public record BlankReview(
+        int row,
+        Blank blank,
+        Optional<CutPlan> plan,
+        Optional<Refusal> refusal,
+        List<GroovePlan> groovePlans) {
+
+    public BlankReview {
+        groovePlans = List.copyOf(groovePlans);
+    }
+
+    /** Reviews every blank of a list, in its order. */
+    public static List<BlankReview> all(List<Blank> blanks, ShaftOrder order) {
+        List<BlankReview> reviews = new ArrayList<>(blanks.size());
+        for (Blank blank : blanks) {
+            reviews.add(of(blank, reviews.size(), order));
+        }
+        return reviews;
+    }
+
+    /**
+     * The plan to follow: of all usable blanks the one with fewest new grooves, least scrap, lowest
+     * price, first in the list; or of the named blank alone.
+     *
+     * @param name the only blank to consider, or empty for all
+     * @throws IllegalArgumentException if no blank has that name
+     */
+    public static Optional<CutPlan> best(List<BlankReview> reviews, Optional<String> name) {
+        Optional<CutPlan> best = Optional.empty();
+        boolean known = name.isEmpty();
+        for (BlankReview review : reviews) {
+            if (name.isEmpty() || name.get().equals(review.blank.name())) {
+                known = true;
+                best = better(best, review.plan);
+            }
+        }
+        if (!known) {
+            throw new IllegalArgumentException("no blank is called " + name.get());
+        }
+        return best;
+    }
+
+    private static BlankReview of(Blank blank, int row, ShaftOrder order) {
+        if (!blank.inStock()) {
+            return refused(row, blank, Refusal.of(Reason.NOT_IN_STOCK), List.of());
+        }
+        if (differ(blank.inner(), order.inner().joint())
+                || differ(blank.outer(), order.outer().joint())) {
+            return refused(row, blank, Refusal.of(Reason.SPLINES_DIFFER), List.of());
+        }
+        List<GroovePlan> ways = new ArrayList<>(4);
+        Optional<CutPlan> best = Optional.empty();
+        for (GrooveUse inner : USES) {
+            for (GrooveUse outer : USES) {
+                GroovePlan way = GroovePlan.of(blank, row, order, inner, outer);
+                ways.add(way);
+                best = better(best, way.plan());
+            }
+        }
+        if (best.isPresent()) {
+            return new BlankReview(row, blank, best, Optional.empty(), ways);
+        }
+        // Two new grooves ask least of the blank as it is, so what is against them is final.
+        Refusal last = ways.get(ways.size() - 1).refusal().orElseThrow();
+        return refused(row, blank, last, ways);
+    }
+
+    private static final GrooveUse[] USES = {GrooveUse.EXISTING, GrooveUse.NEW};
+
+    private static BlankReview refused(
+            int row, Blank blank, Refusal refusal, List<GroovePlan> ways) {
+        return new BlankReview(row, blank, Optional.empty(), Optional.of(refusal), ways);
+    }
+
+    private static boolean differ(BlankEnd end, Joint joint) {
+        return end.splines() != 0 && joint.splines() != 0 && end.splines() != joint.splines();
+    }
+
+    private static Optional<CutPlan> better(Optional<CutPlan> first, Optional<CutPlan> second) {
+        if (first.isEmpty() || second.isEmpty()) {
+            return first.isPresent() ? first : second;
+        }
+        return second.get().betterThan(first.get()) ? second : first;
+    }
+}

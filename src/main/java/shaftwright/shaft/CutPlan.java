@@ -1,0 +1,52 @@
+package shaftwright.shaft;
+
+/**
+ * How a blank becomes the shaft.
+ *
+ * @param blank what it is cut from
+ * @param row the blank's row in the builder's list, 0 for the first
+ * @param length of the finished shaft
+ * @param inner what is done to the inner end
+ * @param outer what is done to the outer end
+ */
+public record CutPlan(Blank blank, int row, ShaftLength length, EndCut inner, EndCut outer) {
+    /** What is cut off in all, mm. */
+    public double scrap() {
+        return inner.cut() + outer.cut();
+    }
+
+    /** Number of grooves to cut, 0 to 2. */
+    public int newGrooves() {
+        return (inner.groove() == GrooveUse.NEW ? 1 : 0)
+                + (outer.groove() == GrooveUse.NEW ? 1 : 0);
+    }
+
+    /**
+     * Distance of the two cross holes of a mock-up stick, mm: {@code K + d_pin}, since the races
+     * bear on the pins' sides.
+     *
+     * @param pinDiameter mm
+     */
+    public double mockUpHoles(double pinDiameter) {
+        return length.clipToClip() + pinDiameter;
+    }
+
+    /**
+     * Whether this plan is to be preferred: fewest new grooves, least scrap to the hundredth of a
+     * millimetre, lowest price, first in the list.
+     */
+    boolean betterThan(CutPlan that) {
+        if (newGrooves() != that.newGrooves()) {
+            return newGrooves() < that.newGrooves();
+        }
+        double scrap = Rounding.hundredth(scrap());
+        double otherScrap = Rounding.hundredth(that.scrap());
+        if (scrap != otherScrap) {
+            return scrap < otherScrap;
+        }
+        if (blank.price() != that.blank.price()) {
+            return blank.price() < that.blank.price();
+        }
+        return row < that.row;
+    }
+}

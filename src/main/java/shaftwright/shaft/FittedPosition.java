@@ -1,0 +1,105 @@
+package shaftwright.shaft;
+
+import java.util.ArrayList;
+import java.util.List;
+import shaftwright.joint.MountedJoint;
+import shaftwright.joint.OutwardStop;
+
+/**
+ * One row of the position table with the shaft in.
+ *
+ * @param position the row without the shaft
+ * @param slackIn {@code S_in − S}, mm: how much longer the shaft could be here, margin and doubt
+ *     not taken off; negative when it bottoms
+ * @param slackOut {@code S − S_out}, mm: how much shorter it could be; negative when it pulls out
+ * @param push equal push of both races toward their cup backs, mm, negative when pulled outward
+ * @param innerAngle inner joint's angle at that push, rad
+ * @param outerAngle outer joint's angle at that push, rad
+ * @param innerMouth clearance of the shaft in the inner cup's mouth at that push, mm; positive
+ *     infinity when there is nothing to touch
+ * @param outerMouth the same of the outer cup
+ * @param freePlay how far the shaft can float, mm: the least of both slacks and both strokes
+ * @param softReserve how far the floating shaft stays from pulling a joint without hard outward
+ *     stop past its limit, mm: {@code S − D − x_in,other + x_out,this}, the smaller; 0 or more is
+ *     wanted; positive infinity when both stops are hard
+ */
+public record FittedPosition(
+        Position position,
+        double slackIn,
+        double slackOut,
+        double push,
+        double innerAngle,
+        double outerAngle,
+        double innerMouth,
+        double outerMouth,
+        double freePlay,
+        double softReserve) {
+
+    /**
+     * A position with a shaft in.
+     *
+     * @param spacing race-centre spacing of the shaft, mm ({@code S})
+     * @throws IllegalArgumentException if the shaft cannot join the joint centres at all
+     */
+    public static FittedPosition of(SideSetup setup, Position position, double spacing) {
+        ShaftLine line = position.line();
+        double push = line.pushIn(spacing);
+        Vector shaft = line.between(push, push);
+        double innerAngle = shaft.angleTo(line.u());
+        double outerAngle = shaft.angleTo(line.n());
+        double slackIn = position.inward().spacing() - spacing;
+        double slackOut = spacing - position.outward().spacing();
+        return new FittedPosition(
+                position,
+                slackIn,
+                slackOut,
+                push,
+                innerAngle,
+                outerAngle,
+                setup.inner().mouthClearance(push, innerAngle),
+                setup.outer().mouthClearance(push, outerAngle),
+                freePlay(position, slackIn, slackOut),
+                softReserve(setup, position, spacing));
+    }
+
+    /** A whole position table with a shaft of this spacing in. */
+    public static List<FittedPosition> table(
+            SideSetup setup, List<Position> positions, double spacing) {
+        List<FittedPosition> rows = new ArrayList<>(positions.size());
+        for (Position position : positions) {
+            rows.add(of(setup, position, spacing));
+        }
+        return rows;
+    }
+
+    /** Travel, mm, positive in bump. */
+    public double travel() {
+        return position.travel();
+    }
+
+    private static double freePlay(Position position, double slackIn, double slackOut) {
+        PlungeState in = position.inward();
+        PlungeState out = position.outward();
+        double innerStroke = in.innerTravel() + out.innerTravel();
+        double outerStroke = in.outerTravel() + out.outerTravel();
+        return Math.min(Math.min(slackIn, slackOut), Math.min(innerStroke, outerStroke));
+    }
+
+    private static double softReserve(SideSetup setup, Position position, double spacing) {
+        PlungeState in = position.inward();
+        PlungeState out = position.outward();
+        double longer = spacing - position.distance();
+        double reserve = Double.POSITIVE_INFINITY;
+        if (isSoft(setup.inner())) {
+            reserve = longer - in.outerTravel() + out.innerTravel();
+        }
+        if (isSoft(setup.outer())) {
+            reserve = Math.min(reserve, longer - in.innerTravel() + out.outerTravel());
+        }
+        return reserve;
+    }
+
+    private static boolean isSoft(MountedJoint joint) {
+        return joint.joint().outwardStop() == OutwardStop.SOFT;
+    }
+}

@@ -1,0 +1,166 @@
+package shaftwright.shaft;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything computed for one side of one scenario.
+ *
+ * @param setup what it was computed from
+ * @param positions the position table, droop first
+ * @param window the spacings that a shaft may have
+ * @param choice the length chosen inside it
+ * @param blankReviews what each blank is good for
+ * @param plan the blank and cuts to follow, when a blank serves
+ * @param length the shaft's final length: the plan's, or the chosen one when no blank serves
+ * @param fitted the position table with that shaft in. Its limits are those of the stubs that the
+ *     joints are meant to have; an existing groove gives the same stub or a shorter one, which can
+ *     only add inward travel
+ */
+public record SideResult(
+        SideSetup setup,
+        List<Position> positions,
+        LengthWindow window,
+        LengthChoice choice,
+        List<BlankReview> blankReviews,
+        Optional<CutPlan> plan,
+        ShaftLength length,
+        List<FittedPosition> fitted) {
+
+    public SideResult {
+        positions = List.copyOf(positions);
+        blankReviews = List.copyOf(blankReviews);
+        fitted = List.copyOf(fitted);
+    }
+
+    /**
+     * Position table, window, length, blank, and the table with the shaft in.
+     *
+     * @param setup one side of one scenario
+     * @param rule how the length is chosen
+     * @param ring rings and grooves of the shaft
+     * @param blanks the builder's list, possibly empty
+     * @param blankName the only blank to consider, or empty for the best
+     * @throws IllegalArgumentException if no blank has that name, the hub path has no lateral reach
+     *     somewhere, or no shaft can join the joint centres
+     */
+    public static SideResult of(
+            SideSetup setup,
+            LengthRule rule,
+            RingSpec ring,
+            List<Blank> blanks,
+            Optional<String> blankName) {
+        List<Position> positions = Position.table(setup);
+        LengthWindow window = LengthWindow.of(positions);
+        LengthChoice choice = LengthChoice.of(window, setup.inner(), setup.outer(), rule);
+        ShaftOrder order = new ShaftOrder(choice, setup.inner(), setup.outer(), ring);
+        List<BlankReview> reviews = BlankReview.all(blanks, order);
+        Optional<CutPlan> plan = BlankReview.best(reviews, blankName);
+        ShaftLength length = plan.isPresent() ? plan.get().length() : choice.chosen();
+        List<FittedPosition> fitted = FittedPosition.table(setup, positions, length.spacing());
+        return new SideResult(setup, positions, window, choice, reviews, plan, length, fitted);
+    }
+
+    /** With the wheel hanging. */
+    public FittedPosition atDroop() {
+        return fitted.get(TravelSteps.DROOP);
+    }
+
+    /** At static height. */
+    public FittedPosition atRide() {
+        return fitted.get(TravelSteps.RIDE);
+    }
+
+    /** With the wheel fully up. */
+    public FittedPosition atBump() {
+        return fitted.get(TravelSteps.BUMP);
+    }
+
+    /** Least inward slack of all positions, mm. */
+    public Binding leastSlackIn() {
+        return least(Column.SLACK_IN);
+    }
+
+    /** Least outward slack of all positions, mm. */
+    public Binding leastSlackOut() {
+        return least(Column.SLACK_OUT);
+    }
+
+    /** Least free play of all positions, mm. */
+    public Binding leastFreePlay() {
+        return least(Column.FREE_PLAY);
+    }
+
+    /** Steepest angle of the inner joint with the shaft in, rad. */
+    public Binding steepestInner() {
+        return greatest(Column.INNER_ANGLE);
+    }
+
+    /** Steepest angle of the outer joint with the shaft in, rad. */
+    public Binding steepestOuter() {
+        return greatest(Column.OUTER_ANGLE);
+    }
+
+    /** Least clearance in either cup's mouth, mm; empty when there is nothing to touch. */
+    public Optional<Binding> leastMouthClearance() {
+        return finite(least(Column.MOUTH));
+    }
+
+    /** Least reserve of the outward stops that are not hard, mm; empty when all are. */
+    public Optional<Binding> leastSoftReserve() {
+        return finite(least(Column.SOFT_RESERVE));
+    }
+
+    /** Plunge used over the travel, mm: the greatest centre distance less the least. */
+    public double plungeUsed() {
+        return greatest(Column.DISTANCE).value() - least(Column.DISTANCE).value();
+    }
+
+    private Binding least(Column column) {
+        return extreme(column, 1);
+    }
+
+    private Binding greatest(Column column) {
+        return extreme(column, -1);
+    }
+
+    private Binding extreme(Column column, int sense) {
+        int found = 0;
+        for (int row = 1; row < fitted.size(); row++) {
+            if (sense * column.of(fitted.get(row)) < sense * column.of(fitted.get(found))) {
+                found = row;
+            }
+        }
+        FittedPosition position = fitted.get(found);
+        return new Binding(column.of(position), found, position.travel());
+    }
+
+    private static Optional<Binding> finite(Binding binding) {
+        return Double.isInfinite(binding.value()) ? Optional.empty() : Optional.of(binding);
+    }
+
+    /** Columns of the table of which the extreme is asked; no lambdas, they start slowly. */
+    private enum Column {
+        SLACK_IN,
+        SLACK_OUT,
+        FREE_PLAY,
+        INNER_ANGLE,
+        OUTER_ANGLE,
+        MOUTH,
+        SOFT_RESERVE,
+        DISTANCE;
+
+        double of(FittedPosition row) {
+            return switch (this) {
+                case SLACK_IN -> row.slackIn();
+                case SLACK_OUT -> row.slackOut();
+                case FREE_PLAY -> row.freePlay();
+                case INNER_ANGLE -> row.innerAngle();
+                case OUTER_ANGLE -> row.outerAngle();
+                case MOUTH -> Math.min(row.innerMouth(), row.outerMouth());
+                case SOFT_RESERVE -> row.softReserve();
+                case DISTANCE -> row.position().distance();
+            };
+        }
+    }
+}

@@ -1,0 +1,185 @@
+package shaftwright.shaft;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Rotation;
+import org.hipparchus.geometry.euclidean.threed.RotationConvention;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+import shaftwright.joint.BenchTable;
+import shaftwright.joint.MountedJoint;
+import shaftwright.suspension.HubPoint;
+
+class PositionTest {
+    @Test
+    void stepsRunFromDroopOverRideToBump() {
+        double[] steps = TravelSteps.of(-120, 60);
+        assertThat(steps).hasSize(25).isSorted();
+        assertThat(steps[TravelSteps.DROOP]).isEqualTo(-120);
+        assertThat(steps[1]).isEqualTo(-110);
+        assertThat(steps[TravelSteps.RIDE]).isZero();
+        assertThat(steps[13]).isEqualTo(5);
+        assertThat(steps[TravelSteps.BUMP]).isEqualTo(60);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> TravelSteps.of(0, 60))
+                .withMessageContaining("below ride");
+    }
+
+    /** Reference: Hipparchus rotations, camber (or tilt) first, then toe (or sweep). */
+    @Test
+    void axesAreAStraightOutwardAxisTurnedTwice() {
+        SideSetup setup = Samples.side();
+        HubPoint hub = setup.path().at(-100);
+        assertSame(SideSetup.stubAxis(hub), turned(-hub.camber(), -hub.toe()));
+        assertSame(setup.innerAxis(), turned(setup.innerTilt(), -setup.innerSweep()));
+    }
+
+    /** Reference: Hipparchus vectors, built up from datum to centre at both ends. */
+    @Test
+    void shiftsMoveTheirOwnEnds() {
+        SideSetup plain = Samples.side();
+        SideSetup setup =
+                new SideSetup(
+                        plain.path(),
+                        plain.innerTilt(),
+                        plain.innerSweep(),
+                        plain.inner(),
+                        plain.outer(),
+                        new Vector(7, -11, 13),
+                        25,
+                        3,
+                        4,
+                        -130,
+                        90);
+        HubPoint hub = setup.path().at(40);
+        Vector3D u = turned(setup.innerTilt(), -setup.innerSweep());
+        Vector3D n = turned(-hub.camber(), -hub.toe());
+        Vector3D innerCentre = new Vector3D(7, -11, 13).add(new Vector3D(40, u));
+        Vector3D outerDatum = new Vector3D(hub.foreAft(), hub.reach() + 25, hub.rise());
+        Vector3D outerCentre = outerDatum.subtract(new Vector3D(40, n));
+        Position position = Position.of(setup, 40);
+        assertSame(position.line().d(), outerCentre.subtract(innerCentre));
+        assertThat(position.distance())
+                .isCloseTo(Vector3D.distance(innerCentre, outerCentre), within(1e-9));
+    }
+
+    /**
+     * Reference: every pair of race places that both joints allow at the shaft's own angle, tried
+     * one after another; the longest and the shortest spacing among them are the limits. The grid
+     * finds them to 0.03 mm. Taking the joints' limits one step from mid-stroke leaves up to 0.2 mm
+     * unused here, with 60 mm of travel lost per radian, and never claims more than there is.
+     */
+    @Test
+    void limitsAreThoseOfAllAllowedRacePlaces() {
+        SideSetup setup = Samples.side();
+        for (double travel : new double[] {-130, -60, 0, 90}) {
+            Position position = Position.of(setup, travel);
+            double longest = tried(setup, position, 1);
+            double shortest = tried(setup, position, -1);
+            assertThat(position.inward().spacing()).isBetween(longest - 0.2, longest + 0.03);
+            assertThat(position.outward().spacing()).isBetween(shortest - 0.03, shortest + 0.2);
+        }
+    }
+
+    /** Reference: the same grid; with limits that do not depend on the angle the step is exact. */
+    @Test
+    void limitsThatDoNotDependOnTheAngleAreExact() {
+        BenchTable level =
+                BenchTable.of(new double[] {0}, new double[] {15}, new double[] {18});
+        SideSetup setup =
+                Samples.side(Samples.path(), Samples.joint(level), Samples.joint(level));
+        for (double travel : new double[] {-130, 0, 90}) {
+            Position position = Position.of(setup, travel);
+            assertThat(position.inward().spacing())
+                    .isCloseTo(tried(setup, position, 1), within(0.03));
+            assertThat(position.outward().spacing())
+                    .isCloseTo(tried(setup, position, -1), within(0.03));
+        }
+    }
+
+    @Test
+    void addingPlungeToTheCentreDistanceWouldBeTooGenerous() {
+        Position droop = Position.of(Samples.side(), -130);
+        double sum =
+                droop.distance() + droop.inward().innerTravel() + droop.inward().outerTravel();
+        assertThat(sum - droop.inward().spacing()).isBetween(0.5, 4.0);
+    }
+
+    @Test
+    void marginAndDoubtComeOffBothEnds() {
+        Position position = Position.of(Samples.side(), -60);
+        double doubt = position.hub().doubt();
+        assertThat(doubt).isPositive();
+        assertThat(position.inward().spacing() - position.longest())
+                .isCloseTo(3 + doubt, within(1e-9));
+        assertThat(position.shortest() - position.outward().spacing())
+                .isCloseTo(4 + doubt, within(1e-9));
+    }
+
+    @Test
+    void refusesAPathWithoutLateralReach() {
+        HubPoint lost = new HubPoint(5, 0, 0, -1, Double.NaN, 0, 0, 0, 0);
+        SideSetup setup = Samples.side();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> setup.lineAt(lost))
+                .withMessageContaining("no lateral reach at travel 5.0");
+    }
+
+    @Test
+    void tableHasAllSteps() {
+        List<Position> table = Position.table(Samples.side());
+        assertThat(table)
+                .extracting(Position::travel)
+                .hasSize(TravelSteps.COUNT)
+                .startsWith(-130.0)
+                .endsWith(90.0);
+    }
+
+    /** Extreme spacing over a grid of allowed race places, refined around the best of them. */
+    private static double tried(SideSetup setup, Position position, int sense) {
+        double bestA = 0;
+        double bestB = 0;
+        double best = Double.NEGATIVE_INFINITY;
+        for (double step = 1; step > 0.005; step /= 8) {
+            double a0 = bestA;
+            double b0 = bestB;
+            double reach = step == 1 ? 40 : 10 * step;
+            for (double a = a0 - reach; a <= a0 + reach; a += step) {
+                for (double b = b0 - reach; b <= b0 + reach; b += step) {
+                    double spacing = sense * position.line().length(a, b);
+                    if (spacing > best && allowed(setup, position.line(), a, b)) {
+                        best = spacing;
+                        bestA = a;
+                        bestB = b;
+                    }
+                }
+            }
+        }
+        return sense * best;
+    }
+
+    private static boolean allowed(SideSetup setup, ShaftLine line, double a, double b) {
+        return allows(setup.inner(), a, line.innerAngle(a, b))
+                && allows(setup.outer(), b, line.outerAngle(a, b));
+    }
+
+    private static boolean allows(MountedJoint joint, double travel, double angle) {
+        return travel <= joint.inward(angle) && -travel <= joint.outward(angle);
+    }
+
+    private static Vector3D turned(double aboutForward, double aboutUp) {
+        RotationConvention turn = RotationConvention.VECTOR_OPERATOR;
+        Vector3D first =
+                new Rotation(Vector3D.PLUS_I, aboutForward, turn).applyTo(Vector3D.PLUS_J);
+        return new Rotation(Vector3D.PLUS_K, aboutUp, turn).applyTo(first);
+    }
+
+    private static void assertSame(Vector vector, Vector3D reference) {
+        assertThat(vector.x()).isCloseTo(reference.getX(), within(1e-9));
+        assertThat(vector.y()).isCloseTo(reference.getY(), within(1e-9));
+        assertThat(vector.z()).isCloseTo(reference.getZ(), within(1e-9));
+    }
+}

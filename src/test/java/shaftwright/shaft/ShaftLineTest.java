@@ -1,0 +1,77 @@
+package shaftwright.shaft;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.hipparchus.analysis.solvers.BrentSolver;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+
+/** Reference for vectors, angles and distances: Hipparchus geometry and root finding. */
+class ShaftLineTest {
+    private static Vector3D reference(Vector v) {
+        return new Vector3D(v.x(), v.y(), v.z());
+    }
+
+    private static ShaftLine line(double x, double z, double camber, double toe) {
+        Vector n =
+                new Vector(
+                        Math.sin(toe) * Math.cos(camber),
+                        Math.cos(toe) * Math.cos(camber),
+                        -Math.sin(camber));
+        return new ShaftLine(new Vector(x, 480, z), new Vector(0, 1, 0), n);
+    }
+
+    @Property
+    void anglesAndSpacingAreThoseOfTheMovedRaceCentres(
+            @ForAll @DoubleRange(min = -80, max = 80) double x,
+            @ForAll @DoubleRange(min = -180, max = 180) double z,
+            @ForAll @DoubleRange(min = -0.2, max = 0.2) double camber,
+            @ForAll @DoubleRange(min = -0.1, max = 0.1) double toe,
+            @ForAll @DoubleRange(min = -30, max = 30) double a,
+            @ForAll @DoubleRange(min = -30, max = 30) double b) {
+        ShaftLine line = line(x, z, camber, toe);
+        // The inner race moves against the inner axis, the outer one along the stub axis.
+        Vector3D innerRace = new Vector3D(-a, reference(line.u()));
+        Vector3D outerRace = reference(line.d()).add(new Vector3D(b, reference(line.n())));
+        Vector3D shaft = outerRace.subtract(innerRace);
+        assertThat(line.length(a, b))
+                .isCloseTo(Vector3D.distance(innerRace, outerRace), within(1e-9));
+        assertThat(line.innerAngle(a, b))
+                .isCloseTo(Vector3D.angle(shaft, reference(line.u())), within(1e-9));
+        assertThat(line.outerAngle(a, b))
+                .isCloseTo(Vector3D.angle(shaft, reference(line.n())), within(1e-9));
+    }
+
+    @Test
+    void smallAnglesKeepTheirDigits() {
+        ShaftLine line = new ShaftLine(new Vector(0, 500, 5e-6), new Vector(0, 1, 0), Vector.ZERO);
+        assertThat(line.innerAngle(0, 0)).isCloseTo(1e-8, within(1e-20));
+    }
+
+    @Property
+    void pushInIsWhereTheSpacingIsMet(
+            @ForAll @DoubleRange(min = -80, max = 80) double x,
+            @ForAll @DoubleRange(min = -180, max = 180) double z,
+            @ForAll @DoubleRange(min = -0.2, max = 0.2) double camber,
+            @ForAll @DoubleRange(min = -40, max = 40) double longer) {
+        ShaftLine line = line(x, z, camber, 0.01);
+        double spacing = line.distance() + longer;
+        double root =
+                new BrentSolver(1e-12)
+                        .solve(200, push -> line.length(push, push) - spacing, -60, 60);
+        assertThat(line.pushIn(spacing)).isCloseTo(root, within(1e-8));
+    }
+
+    @Test
+    void refusesAShaftThatNoEqualPushCanReach() {
+        ShaftLine steep = line(0, 900, 0, 0);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> steep.pushIn(850))
+                .withMessageContaining("850.0 mm cannot join centres");
+    }
+}

@@ -1,0 +1,160 @@
+package shaftwright.shaft;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+import shaftwright.joint.MountedJoint;
+import shaftwright.joint.OutwardStop;
+
+class SideResultTest {
+    private static final LengthRule RULE = new LengthRule(0.25, 25.4 / 16);
+
+    private static SideResult result(SideSetup setup) {
+        return SideResult.of(setup, RULE, Samples.RING, List.of(), Optional.empty());
+    }
+
+    @Test
+    void aLengthInsideTheWindowKeepsMarginAndDoubtEverywhere() {
+        SideResult result = result(Samples.side());
+        assertThat(result.window().fits()).isTrue();
+        assertThat(result.choice().rounded()).isEqualTo(Rounded.TO_INCREMENT);
+        for (FittedPosition row : result.fitted()) {
+            double doubt = row.position().hub().doubt();
+            assertThat(row.slackIn()).isGreaterThanOrEqualTo(3 + doubt - 1e-9);
+            assertThat(row.slackOut()).isGreaterThanOrEqualTo(4 + doubt - 1e-9);
+        }
+    }
+
+    @Test
+    void shaftSitsPushedEquallyIntoBothCups() {
+        SideResult result = result(Samples.side());
+        for (FittedPosition row : result.fitted()) {
+            ShaftLine line = row.position().line();
+            assertThat(line.length(row.push(), row.push()))
+                    .isCloseTo(result.length().spacing(), within(1e-9));
+        }
+        // Pulled out at droop, pushed in at bump.
+        assertThat(result.atDroop().push()).isNegative();
+        assertThat(result.atDroop().innerAngle())
+                .isGreaterThan(result.atDroop().position().innerAngle());
+    }
+
+    @Test
+    void extremesAreThoseOfTheRows() {
+        SideResult result = result(Samples.side());
+        assertThat(result.leastSlackOut().row()).isEqualTo(TravelSteps.DROOP);
+        assertThat(result.leastSlackOut().value()).isEqualTo(result.atDroop().slackOut());
+        assertThat(result.leastSlackOut().travel()).isEqualTo(-130);
+        assertThat(result.fitted())
+                .allSatisfy(
+                        row -> {
+                            assertThat(row.slackIn())
+                                    .isGreaterThanOrEqualTo(result.leastSlackIn().value());
+                            assertThat(row.freePlay())
+                                    .isGreaterThanOrEqualTo(result.leastFreePlay().value());
+                            assertThat(row.innerAngle())
+                                    .isLessThanOrEqualTo(result.steepestInner().value());
+                            assertThat(row.outerAngle())
+                                    .isLessThanOrEqualTo(result.steepestOuter().value());
+                            assertThat(Math.min(row.innerMouth(), row.outerMouth()))
+                                    .isGreaterThanOrEqualTo(
+                                            result.leastMouthClearance().orElseThrow().value());
+                        });
+        assertThat(result.steepestInner().row()).isEqualTo(TravelSteps.DROOP);
+        assertThat(result.atRide().travel()).isZero();
+        assertThat(result.atBump().travel()).isEqualTo(90);
+    }
+
+    /** Reference: Hipparchus distances between the joint centres at droop and at bump. */
+    @Test
+    void plungeUsedIsTheChangeOfTheCentreDistance() {
+        SideResult result = result(Samples.side());
+        Vector droop = result.positions().get(0).line().d();
+        Vector bump = result.positions().get(24).line().d();
+        double change =
+                new Vector3D(droop.x(), droop.y(), droop.z()).getNorm()
+                        - new Vector3D(bump.x(), bump.y(), bump.z()).getNorm();
+        assertThat(result.plungeUsed()).isCloseTo(change, within(1e-9));
+    }
+
+    @Test
+    void freePlayIsTheLeastOfSlacksAndStrokes() {
+        SideSetup setup = Samples.side();
+        Position ride = Position.of(setup, 0);
+        double innerStroke = ride.inward().innerTravel() + ride.outward().innerTravel();
+        double outerStroke = ride.inward().outerTravel() + ride.outward().outerTravel();
+        double both = ride.inward().spacing() - ride.outward().spacing();
+        // In the middle of its range the shaft floats as far as the shorter stroke.
+        double middle = ride.outward().spacing() + both / 2;
+        FittedPosition fitted = FittedPosition.of(setup, ride, middle);
+        assertThat(fitted.freePlay())
+                .isCloseTo(Math.min(both / 2, Math.min(innerStroke, outerStroke)), within(1e-9));
+        FittedPosition shorter = FittedPosition.of(setup, ride, ride.outward().spacing() + 1.5);
+        assertThat(shorter.freePlay()).isCloseTo(1.5, within(1e-9));
+    }
+
+    /** The other race bottoms first: what is left to the soft end decides, summed by hand. */
+    @Test
+    void softStopNeedsTheOtherRaceToBottomInTime() {
+        MountedJoint hard = Samples.joint(Samples.BENCH);
+        MountedJoint soft = Samples.mounted(Samples.BENCH, OutwardStop.SOFT, 44, 0);
+        SideSetup setup = Samples.side(Samples.path(), hard, soft);
+        Position ride = Position.of(setup, 0);
+        FittedPosition fitted = FittedPosition.of(setup, ride, ride.distance() - 5);
+        double reserve = -5 - ride.inward().innerTravel() + ride.outward().outerTravel();
+        assertThat(fitted.softReserve()).isCloseTo(reserve, within(1e-9));
+        SideSetup both = Samples.side(Samples.path(), soft, soft);
+        double other = -5 - ride.inward().outerTravel() + ride.outward().innerTravel();
+        assertThat(FittedPosition.of(both, ride, ride.distance() - 5).softReserve())
+                .isCloseTo(Math.min(reserve, other), within(1e-9));
+        assertThat(result(Samples.side()).leastSoftReserve()).isEmpty();
+        assertThat(result(both).leastSoftReserve()).isPresent();
+    }
+
+    @Test
+    void theChosenBlankDecidesTheFinalLength() {
+        SideSetup setup = Samples.side();
+        double wanted = result(setup).choice().chosen().clipToClip();
+        BlankEnd grooved = new BlankEnd(33, 60, OptionalDouble.of(12));
+        Blank ready = new Blank("ready", wanted + 25, 30, grooved, grooved, 120, true);
+        SideResult result =
+                SideResult.of(setup, RULE, Samples.RING, List.of(ready), Optional.empty());
+        assertThat(result.plan().orElseThrow().newGrooves()).isZero();
+        assertThat(result.length().clipToClip()).isCloseTo(wanted + 1, within(1e-9));
+        double plain = result(setup).atDroop().slackOut();
+        assertThat(result.atDroop().slackOut()).isCloseTo(plain + 1, within(1e-9));
+    }
+
+    @Test
+    void aCounterboreAddsOutwardSlackAtTheSameClipToClip() {
+        MountedJoint plain = Samples.joint(Samples.BENCH);
+        MountedJoint sunk = Samples.mounted(Samples.BENCH, OutwardStop.HARD, 44, 3);
+        assertThat(slackOut(sunk) - slackOut(plain)).isCloseTo(6, within(1e-9));
+    }
+
+    @Test
+    void refusesAnUnknownBlankName() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(
+                        () ->
+                                SideResult.of(
+                                        Samples.side(),
+                                        RULE,
+                                        Samples.RING,
+                                        List.of(),
+                                        Optional.of("ready")))
+                .withMessageContaining("no blank is called ready");
+    }
+
+    private static double slackOut(MountedJoint joint) {
+        SideSetup setup = Samples.side(Samples.path(), joint, joint);
+        double spacing = ShaftLength.ofClipToClip(490, joint, joint).spacing();
+        return FittedPosition.of(setup, Position.of(setup, 0), spacing).slackOut();
+    }
+}
