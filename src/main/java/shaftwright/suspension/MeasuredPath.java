@@ -3,6 +3,7 @@ package shaftwright.suspension;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -28,6 +29,8 @@ public final class MeasuredPath {
 
     private final HubPath path;
     private final OrthogonalBasis basis;
+    private final Optional<OrthogonalBasis> camberBasis;
+    private final Optional<OrthogonalBasis> toeBasis;
     private final double meanSquaredReach;
     private final double pooledDeviation;
     private final double distanceDeviation;
@@ -44,6 +47,8 @@ public final class MeasuredPath {
         distanceDeviation = Math.sqrt(tape * tape + pooledDeviation * pooledDeviation);
         heightDeviation = settings.heightDeviation();
         crossCheck = CrossCheck.of(readings.rows.size(), basis.degree() + 1);
+        camberBasis = angleBasis(readings, true, settings.degree(), check);
+        toeBasis = angleBasis(readings, false, settings.degree(), check);
         path = path(readings, settings, check);
         rows = compare(readings);
         warnings = List.copyOf(check.warnings());
@@ -89,6 +94,16 @@ public final class MeasuredPath {
     /** The orthogonal polynomials over the rows' normalised travel. */
     public OrthogonalBasis basis() {
         return basis;
+    }
+
+    /** The orthogonal polynomials over the rows with camber, when there are any. */
+    public Optional<OrthogonalBasis> camberBasis() {
+        return camberBasis;
+    }
+
+    /** The orthogonal polynomials over the rows with toe, when there are any. */
+    public Optional<OrthogonalBasis> toeBasis() {
+        return toeBasis;
     }
 
     /** Weighted mean of the squared reach, taken off before fitting and added back, mm². */
@@ -151,8 +166,8 @@ public final class MeasuredPath {
                         readings.rideHeight - readings.innerHeight,
                         basis.fit(readings.foreAft),
                         reach(readings.squaredReach),
-                        angle(readings, true, settings.degree(), check),
-                        angle(readings, false, settings.degree(), check),
+                        curve(camberBasis, present(readings, true)),
+                        curve(toeBasis, present(readings, false)),
                         doubt);
         lookAtReach(fitted, check);
         fewRows(readings.rows.size(), check);
@@ -170,31 +185,49 @@ public final class MeasuredPath {
         return Polynomial.of(coefficients);
     }
 
-    private static Polynomial angle(
+    /** The basis over the rows that have this angle, each with weight one; empty when none has. */
+    private static Optional<OrthogonalBasis> angleBasis(
             Readings readings, boolean camber, DegreeChoice degree, ReadingCheck check) {
         int n = 0;
         double lowest = Double.POSITIVE_INFINITY;
         double highest = Double.NEGATIVE_INFINITY;
         double[] s = new double[readings.s.length];
-        double[] v = new double[readings.s.length];
         for (int i = 0; i < readings.s.length; i++) {
-            TapeRow row = readings.rows.get(i);
-            OptionalDouble angle = camber ? row.camber() : row.toe();
-            if (angle.isPresent()) {
-                s[n] = readings.s[i];
-                v[n++] = angle.getAsDouble();
+            if (angle(readings, i, camber).isPresent()) {
+                s[n++] = readings.s[i];
                 lowest = Math.min(lowest, readings.s[i]);
                 highest = Math.max(highest, readings.s[i]);
             }
         }
         if (n == 0) {
             warnNoAngle(camber, check);
-            return Polynomial.ZERO;
+            return Optional.empty();
         }
         if (lowest > -1 || highest < 1) {
             warnAngleBeyondRows(camber, check);
         }
-        return unweighted(s, n, degree.degree(n)).fit(v);
+        return Optional.of(unweighted(s, n, degree.degree(n)));
+    }
+
+    private static OptionalDouble angle(Readings readings, int row, boolean camber) {
+        TapeRow read = readings.rows.get(row);
+        return camber ? read.camber() : read.toe();
+    }
+
+    private static double[] present(Readings readings, boolean camber) {
+        int n = 0;
+        double[] v = new double[readings.s.length];
+        for (int i = 0; i < v.length; i++) {
+            OptionalDouble angle = angle(readings, i, camber);
+            if (angle.isPresent()) {
+                v[n++] = angle.getAsDouble();
+            }
+        }
+        return Arrays.copyOf(v, n);
+    }
+
+    private static Polynomial curve(Optional<OrthogonalBasis> basis, double[] values) {
+        return basis.isPresent() ? basis.get().fit(values) : Polynomial.ZERO;
     }
 
     private static OrthogonalBasis unweighted(double[] s, int n, int degree) {

@@ -51,7 +51,7 @@ public record TapeRow(
     }
 
     /** Sum of squared differences of the repeat readings from their mean, mm². */
-    double scatter() {
+    public double scatter() {
         double mean = meanDistance();
         double sum = 0;
         for (double distance : distances) {

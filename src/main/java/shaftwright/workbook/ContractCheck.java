@@ -1,0 +1,44 @@
+package shaftwright.workbook;
+
+import java.util.List;
+import java.util.Map;
+
+/** Whether a workbook is one of ours, and of a contract that this version knows. */
+final class ContractCheck {
+    private final List<Problem> problems;
+
+    ContractCheck(List<Problem> problems) {
+        this.problems = problems;
+    }
+
+    void names(Map<String, Area> names) {
+        if (names.get(Contract.VERSION_NAME) == null) {
+            problems.add(
+                    Problem.error(
+                            null,
+                            "the workbook",
+                            "no cell named " + Contract.VERSION_NAME,
+                            "a sizing workbook; make one with the command new"));
+        }
+    }
+
+    void version(Area area, Map<CellPlace, CellContent> cells) {
+        CellPlace place = area.place(0);
+        CellValue value = cells.getOrDefault(place, CellContent.EMPTY).value();
+        if (value instanceof CellValue.Numeric version && version.value() == Contract.VERSION) {
+            return;
+        }
+        boolean newer =
+                value instanceof CellValue.Numeric number && number.value() > Contract.VERSION;
+        problems.add(
+                Problem.error(
+                        place,
+                        "contract version",
+                        InputReader.shown(value),
+                        "version "
+                                + Contract.VERSION
+                                + (newer
+                                        ? "; the workbook was made by a newer program, use that"
+                                        : "; make a new workbook and copy the typed cells over")));
+    }
+}

@@ -1,0 +1,73 @@
+package shaftwright.workbook;
+
+/**
+ * How often a named quantity occurs in a workbook: once, once a side, once a scenario, once a row of
+ * some table, or a combination. A sided quantity has one defined name a side; the cells of one name
+ * run over scenarios (when it has them) and, inside each, over rows.
+ */
+public enum Grid {
+    BOOK(false, false, 1),
+    SIDE(true, false, 1),
+    /** A typed row of tape readings; the live cells that read them have spare rows. */
+    READING(true, false, 15),
+    READING_SLOT(true, false, 20),
+    /** A term of an orthogonal-polynomial fit, degree 0 to 5. */
+    TERM(true, false, 6),
+    /** A power of the normalised travel in the hub path's polynomials, 0 to 11. */
+    POWER(true, false, 12),
+    JOINT(false, false, 16),
+    JOINT_SLOT(false, false, 20),
+    BENCH(false, false, 40),
+    BENCH_SLOT(false, false, 45),
+    /** A row of the sorted list of all joints' travel limits: bench rows and two a straight joint. */
+    LIMIT(false, false, 85),
+    BOOT(false, false, 8),
+    BOOT_SLOT(false, false, 10),
+    BLANK(false, false, 12),
+    BLANK_SLOT(false, false, 15),
+    SCENARIO(false, true, 1),
+    SCENARIO_SIDE(true, true, 1),
+    /** A travel position of a scenario's side. */
+    POSITION(true, true, 25),
+    /** The same position as shown in the tables, scenarios side by side. */
+    TABLE(true, true, 25),
+    /** A point of a limit line in a side's charts. */
+    CHART_POINT(true, false, 25),
+    BLANK_REVIEW(true, true, 15),
+    BLANK_TABLE(true, true, 12);
+
+    private final boolean sided;
+    private final boolean scenarios;
+    private final int rows;
+
+    Grid(boolean sided, boolean scenarios, int rows) {
+        this.sided = sided;
+        this.scenarios = scenarios;
+        this.rows = rows;
+    }
+
+    /** Whether each side has its own. */
+    public boolean sided() {
+        return sided;
+    }
+
+    /** Whether each scenario has its own. */
+    public boolean perScenario() {
+        return scenarios;
+    }
+
+    /** Rows in each side and scenario. */
+    public int rows() {
+        return rows;
+    }
+
+    /** Whether scenarios stand side by side and rows below each other in one block. */
+    public boolean block() {
+        return this == TABLE || this == BLANK_TABLE;
+    }
+
+    /** Cells under one defined name in a workbook of so many scenarios. */
+    public int cells(int scenarioCount) {
+        return scenarios ? scenarioCount * rows : rows;
+    }
+}

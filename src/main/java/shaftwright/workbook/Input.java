@@ -1,0 +1,145 @@
+package shaftwright.workbook;
+
+import java.util.List;
+
+/**
+ * Declaration of one input: its defined name, where it belongs and what it may hold. Template,
+ * reader, messages, data validation, cell notes, documentation and JSON all read this.
+ *
+ * @param name defined name; sided inputs add {@code _left} or {@code _right}
+ * @param grid how often it occurs
+ * @param label what the builder reads beside it, without the unit
+ * @param kind what is typed
+ * @param allowed values outside are refused; mm, degrees or plain numbers
+ * @param usual values outside are asked about, often a wrong unit
+ * @param whenEmpty number that an empty cell stands for, NaN when an empty cell stays empty
+ * @param initialInch what a new workbook in inches holds, empty for nothing
+ * @param initialMillimetre what a new workbook in millimetres holds
+ * @param choices words offered (CHOICE), or the defined name whose cells are offered (PICK)
+ * @param meaning one or two sentences for the cell's note
+ */
+public record Input(
+        String name,
+        Grid grid,
+        String label,
+        InputKind kind,
+        Range allowed,
+        Range usual,
+        double whenEmpty,
+        String initialInch,
+        String initialMillimetre,
+        List<String> choices,
+        String meaning) {
+
+    /** A closed range of numbers. */
+    public record Range(double least, double most) {
+        /** Every finite number. */
+        public static final Range ANY =
+                new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+        public boolean contains(double value) {
+            return value >= least && value <= most;
+        }
+    }
+
+    /** Defined name on this side. */
+    public String definedName(Side side) {
+        return grid.sided() ? name + side.suffix() : name;
+    }
+
+    /** Whether an empty cell stands for a number. */
+    public boolean hasWhenEmpty() {
+        return !Double.isNaN(whenEmpty);
+    }
+
+    /** A copy whose empty cell stands for this number. */
+    Input orElse(double number) {
+        return new Input(
+                name,
+                grid,
+                label,
+                kind,
+                allowed,
+                usual,
+                number,
+                initialInch,
+                initialMillimetre,
+                choices,
+                meaning);
+    }
+
+    /** A copy that a new workbook starts with. */
+    Input starting(String inch, String millimetre) {
+        return new Input(
+                name,
+                grid,
+                label,
+                kind,
+                allowed,
+                usual,
+                whenEmpty,
+                inch,
+                millimetre,
+                choices,
+                meaning);
+    }
+
+    static Input length(
+            String name, Grid grid, String label, Range allowed, Range usual, String meaning) {
+        return new Input(
+                name,
+                grid,
+                label,
+                InputKind.LENGTH,
+                allowed,
+                usual,
+                Double.NaN,
+                "",
+                "",
+                List.of(),
+                meaning);
+    }
+
+    static Input number(
+            String name,
+            Grid grid,
+            String label,
+            InputKind kind,
+            Range allowed,
+            Range usual,
+            String meaning) {
+        return new Input(
+                name,
+                grid,
+                label,
+                kind,
+                allowed,
+                usual,
+                Double.NaN,
+                "",
+                "",
+                List.of(),
+                meaning);
+    }
+
+    static Input words(
+            String name,
+            Grid grid,
+            String label,
+            InputKind kind,
+            List<String> choices,
+            String meaning) {
+        return new Input(
+                name,
+                grid,
+                label,
+                kind,
+                Range.ANY,
+                Range.ANY,
+                Double.NaN,
+                "",
+                "",
+                choices,
+                meaning);
+    }
+}

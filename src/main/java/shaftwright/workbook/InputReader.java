@@ -1,0 +1,296 @@
+package shaftwright.workbook;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import shaftwright.tyre.TyreSize;
+import shaftwright.tyre.UnreadableTyreSizeException;
+import shaftwright.units.Length;
+import shaftwright.units.LengthUnit;
+import shaftwright.units.UnreadableLengthException;
+import shaftwright.workbook.InputValues.Entry;
+
+/** Reads every typed cell by its defined name and says all that is wrong with them at once. */
+final class InputReader {
+    private static final CellContent NOTHING = CellContent.EMPTY;
+
+    private final Map<String, Area> names;
+    private final Map<CellPlace, CellContent> cells;
+    private final List<Problem> problems;
+    private LengthUnit unit = LengthUnit.INCH;
+
+    InputReader(
+            Map<String, Area> names, Map<CellPlace, CellContent> cells, List<Problem> problems) {
+        this.names = names;
+        this.cells = cells;
+        this.problems = problems;
+    }
+
+    /** Name of the row of letters above the scenario columns. */
+    static final String LETTERS = "scenario_letter";
+
+    /** Areas of all inputs that the workbook has. */
+    static List<Area> areas(Map<String, Area> names) {
+        List<Area> areas = new ArrayList<>();
+        for (Input input : Contract.inputs()) {
+            for (Side side : sides(input)) {
+                Area area = names.get(input.definedName(side));
+                if (area != null) {
+                    areas.add(area);
+                }
+            }
+        }
+        if (names.containsKey(LETTERS)) {
+            areas.add(names.get(LETTERS));
+        }
+        return areas;
+    }
+
+    InputValues read() {
+        readUnit();
+        List<CellPlace> letters = letters();
+        Map<String, Entry[]> entries = new HashMap<>();
+        for (Input input : Contract.inputs()) {
+            for (Side side : sides(input)) {
+                Area area = names.get(input.definedName(side));
+                if (area == null) {
+                    problems.add(
+                            Problem.error(
+                                    null,
+                                    "the defined name " + input.definedName(side),
+                                    "no cells of that name",
+                                    "the cells for \""
+                                            + input.label()
+                                            + "\"; bring the name back, or start from a new"
+                                            + " workbook"));
+                } else if (input.grid() == Grid.SCENARIO) {
+                    entries.put(input.definedName(side), row(input, area, letters));
+                } else {
+                    entries.put(input.definedName(side), column(input, side, area));
+                }
+            }
+        }
+        return new InputValues(unit, letters.size(), entries);
+    }
+
+    private static Side[] sides(Input input) {
+        return input.grid().sided() ? Side.values() : new Side[] {Side.LEFT};
+    }
+
+    private void readUnit() {
+        Area area = names.get("unit");
+        if (area != null
+                && cells.getOrDefault(area.place(0), NOTHING).value() instanceof CellValue.Text t
+                && t.value().equals("mm")) {
+            unit = LengthUnit.MILLIMETRE;
+        }
+    }
+
+    /** Cells of the scenarios' letters; columns without a letter are the builder's own. */
+    private List<CellPlace> letters() {
+        List<CellPlace> places = new ArrayList<>();
+        Area area = names.get(LETTERS);
+        if (area == null) {
+            problems.add(
+                    Problem.error(
+                            null,
+                            "the defined name " + LETTERS,
+                            "no cells of that name",
+                            "the row of scenario letters"));
+            return places;
+        }
+        for (int offset = 0; offset < area.size(); offset++) {
+            CellPlace place = area.place(offset);
+            if (cells.getOrDefault(place, NOTHING).value() instanceof CellValue.Text letter
+                    && !letter.value().isBlank()) {
+                places.add(place);
+            }
+        }
+        return places;
+    }
+
+    private Entry[] row(Input input, Area area, List<CellPlace> letters) {
+        Entry[] row = new Entry[letters.size()];
+        for (int scenario = 0; scenario < row.length; scenario++) {
+            CellPlace place =
+                    new CellPlace(area.sheet(), area.firstRow(), letters.get(scenario).column());
+            row[scenario] =
+                    entry(
+                            input,
+                            place,
+                            "scenario " + ScenarioOutcome.letter(scenario));
+        }
+        return row;
+    }
+
+    private Entry[] column(Input input, Side side, Area area) {
+        Entry[] column = new Entry[area.size()];
+        for (int row = 0; row < column.length; row++) {
+            StringBuilder which = new StringBuilder();
+            if (input.grid().sided()) {
+                which.append(side.word());
+            }
+            if (input.grid().rows() > 1) {
+                which.append(which.length() > 0 ? ", " : "").append("row ").append(row + 1);
+            }
+            column[row] = entry(input, area.place(row), which.toString());
+        }
+        return column;
+    }
+
+    private Entry entry(Input input, CellPlace place, String which) {
+        CellValue raw = cells.getOrDefault(place, NOTHING).value();
+        String subject = which.isEmpty() ? input.label() : input.label() + ", " + which;
+        if (raw instanceof CellValue.Fault fault) {
+            error(place, subject, fault.code(), expected(input));
+            return new Entry(place, raw, Double.NaN, "");
+        }
+        if (raw instanceof CellValue.Truth truth) {
+            error(place, subject, truth.value() ? "TRUE" : "FALSE", expected(input));
+            return new Entry(place, raw, Double.NaN, "");
+        }
+        if (isEmpty(raw)) {
+            return new Entry(place, raw, whenEmpty(input), "");
+        }
+        return input.kind().numeric()
+                ? number(input, place, raw, subject)
+                : words(input, place, raw, subject);
+    }
+
+    private static boolean isEmpty(CellValue raw) {
+        return raw instanceof CellValue.Blank
+                || raw instanceof CellValue.Text text && text.value().isEmpty();
+    }
+
+    private static double whenEmpty(Input input) {
+        return input.kind() == InputKind.ANGLE
+                ? Math.toRadians(input.whenEmpty())
+                : input.whenEmpty();
+    }
+
+    private Entry number(Input input, CellPlace place, CellValue raw, String subject) {
+        double number;
+        if (input.kind() == InputKind.LENGTH) {
+            try {
+                number =
+                        raw instanceof CellValue.Numeric typed
+                                ? typed.value() * unit.mm()
+                                : Length.parse(((CellValue.Text) raw).value(), unit).mm();
+            } catch (UnreadableLengthException e) {
+                error(place, subject, "\"" + e.text() + "\" (" + e.reason() + ")",
+                        UnreadableLengthException.EXPECTED);
+                return new Entry(place, raw, Double.NaN, "");
+            }
+        } else if (raw instanceof CellValue.Numeric typed) {
+            number = typed.value();
+        } else {
+            error(place, subject, shown(raw), expected(input));
+            return new Entry(place, raw, Double.NaN, "");
+        }
+        judge(input, place, raw, subject, number);
+        double handed = input.kind() == InputKind.ANGLE ? Math.toRadians(number) : number;
+        return new Entry(place, raw, handed, shownText(raw));
+    }
+
+    private void judge(Input input, CellPlace place, CellValue raw, String subject, double number) {
+        if (input.kind() == InputKind.COUNT && number != Math.rint(number)) {
+            error(place, subject, shown(raw), "a whole number");
+        } else if (!input.allowed().contains(number)) {
+            error(place, subject, shown(raw), between(input, input.allowed()));
+        } else if (!input.usual().contains(number)) {
+            problems.add(
+                    Problem.warning(
+                            place,
+                            subject,
+                            shown(raw) + converted(input, raw, number),
+                            "usually " + between(input, input.usual()) + "; is the unit right?"));
+        }
+    }
+
+    private String converted(Input input, CellValue raw, double number) {
+        boolean bare = raw instanceof CellValue.Numeric;
+        return input.kind() == InputKind.LENGTH && (unit == LengthUnit.INCH || !bare)
+                ? " (" + plain(number) + " mm)"
+                : "";
+    }
+
+    private Entry words(Input input, CellPlace place, CellValue raw, String subject) {
+        String text = shownText(raw);
+        if (input.kind() == InputKind.CHOICE && !choice(input, text)) {
+            error(place, subject, shown(raw), expected(input));
+        }
+        if (input.kind() == InputKind.TYRE) {
+            try {
+                TyreSize.parse(text);
+            } catch (UnreadableTyreSizeException e) {
+                error(place, subject, shown(raw), expected(input));
+            }
+        }
+        if (isPartName(input) && (text.indexOf('*') >= 0 || text.indexOf('?') >= 0
+                || text.indexOf('~') >= 0)) {
+            error(place, subject, shown(raw),
+                    "a name without * ? ~, which spreadsheets take for wild cards");
+        }
+        return new Entry(place, raw, Double.NaN, text);
+    }
+
+    private static boolean isPartName(Input input) {
+        return input.kind() == InputKind.PICK
+                || input.kind() == InputKind.TEXT && input.grid().rows() > 1;
+    }
+
+    private static boolean choice(Input input, String text) {
+        for (String choice : input.choices()) {
+            if (choice.equalsIgnoreCase(text)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String expected(Input input) {
+        return switch (input.kind()) {
+            case LENGTH -> UnreadableLengthException.EXPECTED;
+            case ANGLE -> "a number of degrees";
+            case COUNT -> "a whole number";
+            case NUMBER, MONEY -> "a number";
+            case CHOICE -> "one of: " + String.join(", ", input.choices());
+            case TYRE -> UnreadableTyreSizeException.EXPECTED;
+            default -> "a text";
+        };
+    }
+
+    private static String between(Input input, Input.Range range) {
+        String suffix = input.kind().unit().isEmpty() ? "" : " " + input.kind().unit();
+        if (Double.isInfinite(range.most())) {
+            return plain(range.least()) + suffix + " or more";
+        }
+        return plain(range.least()) + " to " + plain(range.most()) + suffix;
+    }
+
+    private static String plain(double number) {
+        double rounded = Math.rint(number * 1e4) / 1e4;
+        return rounded == Math.rint(rounded) && Math.abs(rounded) < 1e15
+                ? Long.toString((long) rounded)
+                : Double.toString(rounded);
+    }
+
+    static String shown(CellValue raw) {
+        return raw instanceof CellValue.Text ? "\"" + shownText(raw) + "\"" : shownText(raw);
+    }
+
+    private static String shownText(CellValue raw) {
+        if (raw instanceof CellValue.Text text) {
+            return text.value();
+        }
+        return raw instanceof CellValue.Numeric number
+                ? plain(number.value()).toLowerCase(Locale.ROOT)
+                : "";
+    }
+
+    private void error(CellPlace place, String subject, String found, String expected) {
+        problems.add(Problem.error(place, subject, found, expected));
+    }
+}

@@ -1,0 +1,90 @@
+package shaftwright.workbook;
+
+import java.util.HashMap;
+import java.util.Map;
+import shaftwright.units.LengthUnit;
+
+/** All inputs of a workbook as numbers (mm, rad or plain) and texts, with the cells they came from. */
+public final class InputValues {
+    /**
+     * One typed cell.
+     *
+     * @param place where it stands
+     * @param raw what it holds
+     * @param number its number, the declared one for an empty cell, NaN when there is none
+     * @param text its text, empty for an empty cell
+     */
+    public record Entry(CellPlace place, CellValue raw, double number, String text) {}
+
+    private final LengthUnit unit;
+    private final int scenarios;
+    private final Map<String, Entry[]> entries;
+
+    InputValues(LengthUnit unit, int scenarios, Map<String, Entry[]> entries) {
+        this.unit = unit;
+        this.scenarios = scenarios;
+        this.entries = new HashMap<>(entries);
+    }
+
+    /** Unit of bare numbers and of results. */
+    public LengthUnit unit() {
+        return unit;
+    }
+
+    /** Scenario columns. */
+    public int scenarios() {
+        return scenarios;
+    }
+
+    /** Number of an input that occurs once. */
+    public double number(String name) {
+        return number(name, Side.LEFT, 0);
+    }
+
+    /** Number of a row on a side. */
+    public double number(String name, Side side, int row) {
+        return number(name, new Index(side, 0, row));
+    }
+
+    /** Number of an input, NaN when its cell is empty and stands for nothing, or does not exist. */
+    public double number(String name, Index index) {
+        Entry entry = entryOrNull(name, index);
+        return entry == null ? Double.NaN : entry.number();
+    }
+
+    /** Text of an input, empty when its cell is empty or does not exist. */
+    public String text(String name, Index index) {
+        Entry entry = entryOrNull(name, index);
+        return entry == null ? "" : entry.text();
+    }
+
+    /** Text of an input that occurs once. */
+    public String text(String name) {
+        return text(name, new Index(Side.LEFT, 0, 0));
+    }
+
+    /** The cell of an input, null when it does not exist. */
+    CellPlace placeOrNull(String name, Index index) {
+        Entry entry = entryOrNull(name, index);
+        return entry == null ? null : entry.place();
+    }
+
+    /** Rows that a table's column has, inserted ones included. */
+    int rows(String name, Side side) {
+        Entry[] column = entries.get(Contract.input(name).definedName(side));
+        return column == null ? 0 : column.length;
+    }
+
+    /** All cells of an input on a side, in order. */
+    Entry[] column(Input input, Side side) {
+        Entry[] column = entries.get(input.definedName(side));
+        return column == null ? new Entry[0] : column;
+    }
+
+    private Entry entryOrNull(String name, Index index) {
+        Input input = Contract.input(name);
+        Entry[] column = entries.get(input.definedName(index.side()));
+        int offset = input.grid().perScenario() ? index.scenario() : index.row();
+        return column == null || offset >= column.length ? null : column[offset];
+    }
+}

@@ -1,0 +1,185 @@
+package shaftwright.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import shaftwright.joint.BenchTable;
+import shaftwright.joint.CupLip;
+import shaftwright.joint.Joint;
+import shaftwright.joint.OutwardStop;
+import shaftwright.shaft.Blank;
+import shaftwright.shaft.BlankEnd;
+
+/**
+ * The parts tables of a workbook, by row. A row is found by its name the way in which spreadsheets
+ * match texts: first row, case ignored.
+ */
+public final class Parts {
+    private final InputValues inputs;
+    private final int[] benchJoint = new int[Grid.BENCH_SLOT.rows()];
+    private final List<Blank> blanks = new ArrayList<>();
+    private final int[] blankListed = new int[Grid.BLANK_SLOT.rows()];
+    private final List<Integer> blankSlots = new ArrayList<>();
+
+    Parts(InputValues inputs) {
+        this.inputs = inputs;
+        for (int row = 0; row < benchJoint.length; row++) {
+            benchJoint[row] = row("joint_name", text("bench_joint", row));
+        }
+        for (int row = 0; row < blankListed.length; row++) {
+            blankListed[row] = -1;
+            if (blankUsed(row)) {
+                blankListed[row] = blanks.size();
+                blankSlots.add(row);
+                blanks.add(blank(row));
+            }
+        }
+    }
+
+    /** Row, from 1, of the part of this name; 0 when the name is empty or not there. */
+    int row(String column, String name) {
+        if (name.isEmpty()) {
+            return 0;
+        }
+        int rows = inputs.rows(column, Side.LEFT);
+        for (int row = 0; row < rows; row++) {
+            if (text(column, row).equalsIgnoreCase(name)) {
+                return row + 1;
+            }
+        }
+        return 0;
+    }
+
+    /** Number in a row of a parts table, NaN when the cell is empty or beyond the table. */
+    double number(String column, int row) {
+        return inputs.number(column, Side.LEFT, row);
+    }
+
+    String text(String column, int row) {
+        return inputs.text(column, new Index(Side.LEFT, 0, row));
+    }
+
+    /** Row, from 1, of the joint that a bench row belongs to; 0 for none. */
+    public int benchJoint(int row) {
+        return benchJoint[row];
+    }
+
+    /** Whether a row holds a blank with all sizes that a review needs. */
+    public boolean blankUsed(int row) {
+        return !text("blank_name", row).isEmpty()
+                && !Double.isNaN(
+                        number("blank_length", row)
+                                + number("blank_spline_length_inner", row)
+                                + number("blank_spline_length_outer", row));
+    }
+
+    /** The usable rows as blanks. */
+    List<Blank> blanks() {
+        return blanks;
+    }
+
+    /** Place of a row in {@link #blanks()}, or -1. */
+    public int blankListed(int row) {
+        return blankListed[row];
+    }
+
+    /** Row of the blank at a place in {@link #blanks()}. */
+    public int blankSlot(int listed) {
+        return blankSlots.get(listed);
+    }
+
+    private Blank blank(int row) {
+        return new Blank(
+                text("blank_name", row),
+                number("blank_length", row),
+                orZero(number("blank_diameter", row)),
+                end(row, "inner"),
+                end(row, "outer"),
+                orZero(number("blank_price", row)),
+                !text("blank_in_stock", row).equalsIgnoreCase("no"));
+    }
+
+    private BlankEnd end(int row, String end) {
+        return new BlankEnd(
+                (int) orZero(number("blank_splines_" + end, row)),
+                number("blank_spline_length_" + end, row),
+                optional(number("blank_groove_" + end, row)));
+    }
+
+    /** Whether a joint's row has every size that a length needs. */
+    boolean jointComplete(int row) {
+        int at = row - 1;
+        return !Double.isNaN(
+                number("joint_race_half_width", at)
+                        + number("joint_datum_offset", at)
+                        + number("joint_cup_bottom", at)
+                        + number("joint_angle_max", at));
+    }
+
+    /** Angles of a joint's travel limits in order, empty when it has neither bench nor plunge. */
+    private static double[] column(JointLimits limits, int row, Column column) {
+        List<Double> values = new ArrayList<>();
+        for (int i = 0; i < Grid.LIMIT.rows(); i++) {
+            if (limits.joint(i) == row) {
+                values.add(column.of(limits, i));
+            }
+        }
+        double[] numbers = new double[values.size()];
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] = values.get(i);
+        }
+        return numbers;
+    }
+
+    private interface Column {
+        double of(JointLimits limits, int row);
+    }
+
+    /**
+     * The joint of a complete row.
+     *
+     * @throws IllegalArgumentException if its sizes contradict each other
+     */
+    Joint joint(int row, JointLimits limits) {
+        int at = row - 1;
+        double max = number("joint_angle_max", at);
+        double running = number("joint_angle_continuous", at);
+        return new Joint(
+                text("joint_name", at),
+                orZero(number("joint_body_diameter", at)),
+                number("joint_race_half_width", at),
+                number("joint_datum_offset", at),
+                number("joint_cup_bottom", at),
+                optional(number("joint_cup_radius", at)),
+                lip(at),
+                max,
+                Double.isNaN(running) ? max : running,
+                text("joint_outward_stop", at).equalsIgnoreCase("soft")
+                        ? OutwardStop.SOFT
+                        : OutwardStop.HARD,
+                BenchTable.of(
+                        column(limits, row, JointLimits::angle),
+                        column(limits, row, JointLimits::inward),
+                        column(limits, row, JointLimits::outward)),
+                (int) orZero(number("joint_splines", at)),
+                orZero(number("joint_mass", at)),
+                orZero(number("joint_price", at)));
+    }
+
+    private Optional<CupLip> lip(int at) {
+        double radius = number("joint_lip_radius", at);
+        double depth = number("joint_lip_depth", at);
+        return Double.isNaN(radius + depth)
+                ? Optional.empty()
+                : Optional.of(new CupLip(radius, depth));
+    }
+
+    static double orZero(double number) {
+        return Double.isNaN(number) ? 0 : number;
+    }
+
+    private static OptionalDouble optional(double number) {
+        return Double.isNaN(number) ? OptionalDouble.empty() : OptionalDouble.of(number);
+    }
+}

@@ -1,0 +1,58 @@
+package shaftwright.workbook;
+
+import java.util.Optional;
+
+/**
+ * Something wrong or doubtful in a workbook, in a builder's words.
+ *
+ * @param severity whether it keeps the workbook from being filled
+ * @param place the cell, when it is one cell's matter
+ * @param subject what the cell is, such as "inner joint, scenario B"
+ * @param found what is there
+ * @param expected what should be there, or what to do
+ */
+public record Problem(
+        Severity severity,
+        Optional<CellPlace> place,
+        String subject,
+        String found,
+        String expected) {
+    /** How grave it is. */
+    public enum Severity {
+        /** The workbook can't be filled. */
+        ERROR,
+        /** Worth a look; results are given all the same. */
+        WARNING
+    }
+
+    static Problem error(CellPlace place, String subject, String found, String expected) {
+        return new Problem(
+                Severity.ERROR, Optional.ofNullable(place), subject, found, expected);
+    }
+
+    static Problem warning(CellPlace place, String subject, String found, String expected) {
+        return new Problem(
+                Severity.WARNING, Optional.ofNullable(place), subject, found, expected);
+    }
+
+    /** Whether it keeps the workbook from being filled. */
+    public boolean isError() {
+        return severity == Severity.ERROR;
+    }
+
+    /** One line: {@code sheet "Measure", cell D9 (distance, left, row 3): found …; expected …}. */
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder();
+        if (place.isPresent()) {
+            text.append(place.get()).append(" (").append(subject).append(")");
+        } else {
+            text.append(subject);
+        }
+        text.append(": found ").append(found);
+        if (!expected.isEmpty()) {
+            text.append("; expected ").append(expected);
+        }
+        return text.append('.').toString();
+    }
+}

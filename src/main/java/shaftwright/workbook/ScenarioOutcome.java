@@ -1,0 +1,139 @@
+package shaftwright.workbook;
+
+/** One scenario column: its tyre, the rows of the parts it picks, both sides, widths and cost. */
+public final class ScenarioOutcome {
+    /** Costs of the set for one vehicle: two shafts, four joints, four boot kits. */
+    public record Cost(double shafts, double joints, double boots, double total) {}
+
+    /** Rows, from 1, of the picked parts; 0 for none. */
+    record Picks(int innerJoint, int outerJoint, int innerBoot, int outerBoot, int blank) {}
+
+    /** Tyre and wheel figures, mm, NaN where unknown. */
+    record Wheel(
+            double nominalDiameter,
+            double sectionWidth,
+            double diameter,
+            double radiusGain,
+            double arm,
+            double clearanceAtRide,
+            double clearanceAtBump,
+            double track) {}
+
+    private final int number;
+    private final boolean used;
+    private final String trouble;
+    private final Picks picks;
+    private final Wheel wheel;
+    private final SideOutcome left;
+    private final SideOutcome right;
+    private final Cost cost;
+
+    ScenarioOutcome(
+            int number,
+            boolean used,
+            String trouble,
+            Picks picks,
+            Wheel wheel,
+            SideOutcome left,
+            SideOutcome right,
+            Cost cost) {
+        this.number = number;
+        this.used = used;
+        this.trouble = trouble;
+        this.picks = picks;
+        this.wheel = wheel;
+        this.left = left;
+        this.right = right;
+        this.cost = cost;
+    }
+
+    /** Letter of a zero-based scenario. */
+    public static String letter(int scenario) {
+        return CellPlace.columnLetters(scenario);
+    }
+
+    public String letter() {
+        return letter(number);
+    }
+
+    /** Whether the column has a name. */
+    public boolean used() {
+        return used;
+    }
+
+    /** What keeps both sides from being computed, empty when nothing does. */
+    public String trouble() {
+        return trouble;
+    }
+
+    public SideOutcome side(Side side) {
+        return side == Side.LEFT ? left : right;
+    }
+
+    public int jointRowInner() {
+        return picks.innerJoint();
+    }
+
+    public int jointRowOuter() {
+        return picks.outerJoint();
+    }
+
+    public int bootRowInner() {
+        return picks.innerBoot();
+    }
+
+    public int bootRowOuter() {
+        return picks.outerBoot();
+    }
+
+    /** Row, from 1, of the wanted blank; 0 for the best. */
+    public int blankRowWanted() {
+        return picks.blank();
+    }
+
+    /** By size, mm, NaN when no size is given. */
+    public double tyreNominalDiameter() {
+        return wheel.nominalDiameter();
+    }
+
+    public double tyreSectionWidth() {
+        return wheel.sectionWidth();
+    }
+
+    /** Measured or by size, mm. */
+    public double tyreDiameter() {
+        return wheel.diameter();
+    }
+
+    /** What this tyre adds to the radius of the one that the clearance was measured with, mm. */
+    public double tyreRadiusGain() {
+        return wheel.radiusGain();
+    }
+
+    /** Outer datum to wheel centre along the stub axis, mm. */
+    public double wheelArm() {
+        return wheel.arm();
+    }
+
+    public double clearanceAtRide() {
+        return wheel.clearanceAtRide();
+    }
+
+    public double clearanceAtBump() {
+        return wheel.clearanceAtBump();
+    }
+
+    public double track() {
+        return wheel.track();
+    }
+
+    /** Track and tyre section, mm. */
+    public double overallWidth() {
+        return wheel.track() + wheel.sectionWidth();
+    }
+
+    /** NaN figures in a column that is not used. */
+    public Cost cost() {
+        return cost;
+    }
+}

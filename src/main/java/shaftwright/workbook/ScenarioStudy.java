@@ -1,0 +1,367 @@
+package shaftwright.workbook;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import shaftwright.joint.MountedJoint;
+import shaftwright.scenario.Finding;
+import shaftwright.scenario.Verdict;
+import shaftwright.shaft.LengthRule;
+import shaftwright.shaft.SideResult;
+import shaftwright.shaft.SideSetup;
+import shaftwright.shaft.Vector;
+import shaftwright.suspension.HubPath;
+import shaftwright.suspension.HubPoint;
+import shaftwright.suspension.MeasuredPath;
+import shaftwright.travel.ClearanceRule;
+import shaftwright.tyre.TyreSize;
+import shaftwright.tyre.UnreadableTyreSizeException;
+import shaftwright.workbook.ScenarioOutcome.Cost;
+import shaftwright.workbook.ScenarioOutcome.Picks;
+import shaftwright.workbook.ScenarioOutcome.Wheel;
+
+/** Turns one scenario column into a set-up for each side, and computes it. */
+final class ScenarioStudy {
+    /** Travels nearer than this count as equal, mm; cells compare with six decimals too. */
+    private static final double NEAR = 5e-7;
+
+    private final Sizing sizing;
+    private final InputValues inputs;
+    private final Parts parts;
+    private final List<Problem> problems;
+
+    ScenarioStudy(Sizing sizing, List<Problem> problems) {
+        this.sizing = sizing;
+        inputs = sizing.inputs();
+        parts = sizing.parts();
+        this.problems = problems;
+    }
+
+    ScenarioOutcome of(int scenario) {
+        boolean used = !text("scenario_name", scenario).isEmpty();
+        Picks picks = picks(scenario);
+        TyreFigures tyre = tyre(scenario);
+        String trouble = used ? trouble(scenario, picks) : "";
+        SideOutcome left = side(scenario, Side.LEFT, used, trouble, picks, tyre);
+        SideOutcome right = side(scenario, Side.RIGHT, used, trouble, picks, tyre);
+        return new ScenarioOutcome(
+                scenario,
+                used,
+                trouble,
+                picks,
+                wheel(scenario, tyre, left, right),
+                left,
+                right,
+                cost(scenario, used, picks, left, right));
+    }
+
+    private Picks picks(int scenario) {
+        String blank = text("blank_choice", scenario);
+        return new Picks(
+                parts.row("joint_name", text("joint_inner", scenario)),
+                parts.row("joint_name", text("joint_outer", scenario)),
+                parts.row("boot_name", text("boot_inner", scenario)),
+                parts.row("boot_name", text("boot_outer", scenario)),
+                blank.equalsIgnoreCase("auto") ? 0 : parts.row("blank_name", blank));
+    }
+
+    private record TyreFigures(
+            double nominal, double section, double diameter, double gain, double arm) {}
+
+    private TyreFigures tyre(int scenario) {
+        double nominal = Double.NaN;
+        double section = Double.NaN;
+        String size = text("tyre_size", scenario);
+        if (!size.isEmpty()) {
+            try {
+                TyreSize read = TyreSize.parse(size);
+                nominal = read.freeDiameter();
+                section = read.sectionWidth();
+            } catch (UnreadableTyreSizeException e) {
+                // The reader has said so.
+                nominal = Double.NaN;
+            }
+        }
+        double measured = number("tyre_measured", scenario);
+        double diameter = Double.isNaN(measured) ? nominal : measured;
+        double gain = (diameter - inputs.number("clearance_tyre_diameter")) / 2;
+        double arm =
+                inputs.number("hub_face_offset")
+                        + number("wheel_spacer", scenario)
+                        - number("wheel_offset", scenario);
+        return new TyreFigures(
+                nominal, section, diameter, Parts.orZero(gain), Parts.orZero(arm));
+    }
+
+    /** What is missing, or wrong with a part; the latter is a problem too. */
+    private String trouble(int scenario, Picks picks) {
+        String joint = jointTrouble(scenario, "inner", picks.innerJoint());
+        String other = jointTrouble(scenario, "outer", picks.outerJoint());
+        part(scenario, "boot_inner", picks.innerBoot(), "boot table");
+        part(scenario, "boot_outer", picks.outerBoot(), "boot table");
+        if (!text("blank_choice", scenario).equalsIgnoreCase("auto")) {
+            part(scenario, "blank_choice", picks.blank(), "blank table, or auto");
+        }
+        if (!joint.isEmpty() || !other.isEmpty()) {
+            return joint.isEmpty() ? other : joint;
+        }
+        if (Double.isNaN(number("droop_limit", scenario))) {
+            return Sizing.NO_DROOP;
+        }
+        if (byClearance(scenario)) {
+            double needed = inputs.number("clearance_ride") + number("clearance_wanted", scenario);
+            return Double.isNaN(needed) ? Sizing.NO_CLEARANCE : "";
+        }
+        return Double.isNaN(number("bump_limit", scenario)) ? Sizing.NO_BUMP : "";
+    }
+
+    private String jointTrouble(int scenario, String end, int row) {
+        String pick = "joint_" + end;
+        if (text(pick, scenario).isEmpty()) {
+            return Sizing.noJoint(end);
+        }
+        part(scenario, pick, row, "joint table");
+        if (row == 0) {
+            return "the " + end + " joint is not in the joint table";
+        }
+        if (!parts.jointComplete(row)) {
+            error(scenario, pick, "a joint whose row lacks a size",
+                    "race half width, datum offset, cup bottom and angle limit in its row");
+            return "the " + end + " joint's row lacks a size";
+        }
+        if (!hasLimits(row)) {
+            error(scenario, pick, "a joint with neither plunge nor bench rows",
+                    "its straight plunge, or rows in the bench table");
+            return "the " + end + " joint has neither plunge nor bench rows";
+        }
+        return "";
+    }
+
+    private boolean hasLimits(int row) {
+        for (int i = 0; i < Grid.LIMIT.rows(); i++) {
+            if (sizing.limits().joint(i) == row) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void part(int scenario, String pick, int row, String table) {
+        if (row == 0 && !text(pick, scenario).isEmpty()) {
+            error(scenario, pick, "\"" + text(pick, scenario) + "\"", "a name in the " + table);
+        }
+    }
+
+    private boolean byClearance(int scenario) {
+        return text("bump_rule", scenario).equalsIgnoreCase("clearance");
+    }
+
+    private SideOutcome side(
+            int scenario,
+            Side side,
+            boolean used,
+            String trouble,
+            Picks picks,
+            TyreFigures tyre) {
+        if (!used) {
+            return new SideOutcome(Sizing.UNUSED, Finding.UNUSED, null, null);
+        }
+        Optional<MeasuredPath> path = sizing.readings(side).path();
+        if (!trouble.isEmpty() || path.isEmpty()) {
+            String why = trouble.isEmpty() ? "no readings yet" : trouble;
+            return new SideOutcome(why, Finding.INCOMPLETE, null, null);
+        }
+        try {
+            SideOutcome.SetUp setUp = setUp(scenario, side, picks, tyre, path.get().path());
+            String beyond = travelTrouble(setUp, path.get().path());
+            if (!beyond.isEmpty()) {
+                return new SideOutcome(beyond, Finding.INCOMPLETE, setUp, null);
+            }
+            SideResult result = compute(scenario, setUp, path.get().path());
+            return new SideOutcome(
+                    "", Verdict.of(result, path.get().mayGiveVerdict()), setUp, result);
+        } catch (IllegalArgumentException e) {
+            problems.add(
+                    Problem.error(
+                            inputs.placeOrNull("scenario_name", new Index(side, scenario, 0)),
+                            "scenario " + ScenarioOutcome.letter(scenario) + ", " + side.word(),
+                            "sizes that contradict each other: " + e.getMessage(),
+                            "sizes of one possible shaft and joint"));
+            return new SideOutcome(
+                    "its sizes contradict each other", Finding.INCOMPLETE, null, null);
+        }
+    }
+
+    private SideOutcome.SetUp setUp(
+            int scenario, Side side, Picks picks, TyreFigures tyre, HubPath path) {
+        double[] bump = new double[SideOutcome.BUMP_STEPS];
+        if (byClearance(scenario)) {
+            bump =
+                    new ClearanceRule(
+                                    inputs.number("clearance_ride"),
+                                    tyre.gain(),
+                                    number("clearance_wanted", scenario),
+                                    tyre.arm())
+                            .steps(path);
+        } else {
+            Arrays.fill(bump, number("bump_limit", scenario));
+        }
+        return new SideOutcome.SetUp(
+                mounted(scenario, "inner", picks.innerJoint(), picks.innerBoot()),
+                mounted(scenario, "outer", picks.outerJoint(), picks.outerBoot()),
+                picks.innerJoint(),
+                picks.outerJoint(),
+                firstAngle(picks.innerJoint()),
+                firstAngle(picks.outerJoint()),
+                new Vector(
+                        number("transaxle_forward", scenario),
+                        side.leftward() * number("transaxle_left", scenario),
+                        number("transaxle_up", scenario)),
+                number("hub_shift", scenario),
+                number("margin_inward", scenario),
+                number("margin_outward", scenario),
+                -number("droop_limit", scenario),
+                bump);
+    }
+
+    private MountedJoint mounted(int scenario, String end, int jointRow, int bootRow) {
+        return new MountedJoint(
+                parts.joint(jointRow, sizing.limits()),
+                number("cup_spacer_" + end, scenario),
+                number("counterbore_" + end, scenario),
+                number("stub_" + end, scenario),
+                inputs.number("shaft_end_diameter_" + end),
+                bootRow == 0 ? 0 : parts.number("boot_outward_change", bootRow - 1));
+    }
+
+    private double firstAngle(int row) {
+        int i = 0;
+        while (sizing.limits().joint(i) != row) {
+            i++;
+        }
+        return sizing.limits().angle(i);
+    }
+
+    private static String travelTrouble(SideOutcome.SetUp setUp, HubPath path) {
+        double bump = setUp.bumpSteps()[SideOutcome.BUMP_STEPS - 1];
+        if (bump <= 0) {
+            return Sizing.NO_BUMP_LEFT;
+        }
+        if (bump - path.tMax() >= NEAR) {
+            return Sizing.BUMP_BEYOND;
+        }
+        return path.tMin() - setUp.droop() >= NEAR ? Sizing.DROOP_BEYOND : "";
+    }
+
+    private SideResult compute(int scenario, SideOutcome.SetUp setUp, HubPath path) {
+        SideSetup setup =
+                new SideSetup(
+                        path,
+                        inputs.number("inner_tilt"),
+                        inputs.number("inner_sweep"),
+                        setUp.inner(),
+                        setUp.outer(),
+                        setUp.transaxleShift(),
+                        setUp.hubShift(),
+                        setUp.marginInward(),
+                        setUp.marginOutward(),
+                        setUp.droop(),
+                        setUp.bumpSteps()[SideOutcome.BUMP_STEPS - 1]);
+        int wanted = picks(scenario).blank();
+        Optional<String> name =
+                wanted == 0 || !parts.blankUsed(wanted - 1)
+                        ? Optional.empty()
+                        : Optional.of(parts.text("blank_name", wanted - 1));
+        return SideResult.of(
+                setup,
+                new LengthRule(number("length_bias", scenario), inputs.number("shop_increment")),
+                sizing.ring(),
+                parts.blanks(),
+                name);
+    }
+
+    private Wheel wheel(int scenario, TyreFigures tyre, SideOutcome left, SideOutcome right) {
+        double ride = inputs.number("clearance_ride") + tyre.gain();
+        double atBump = Double.NaN;
+        if (left.resultOrNull() != null) {
+            HubPath path = left.resultOrNull().setup().path();
+            atBump =
+                    new ClearanceRule(inputs.number("clearance_ride"), tyre.gain(), 0, tyre.arm())
+                            .clearance(path, left.bump());
+        }
+        double track =
+                hubFace(Side.LEFT, left)
+                        + hubFace(Side.RIGHT, right)
+                        + 2
+                                * (number("wheel_spacer", scenario)
+                                        - number("wheel_offset", scenario));
+        return new Wheel(
+                tyre.nominal(),
+                tyre.section(),
+                tyre.diameter(),
+                tyre.gain(),
+                tyre.arm(),
+                ride,
+                atBump,
+                track);
+    }
+
+    /** Sideways distance from the vehicle's centre plane to the hub's mounting face at ride, mm. */
+    private double hubFace(Side side, SideOutcome outcome) {
+        if (outcome.resultOrNull() == null) {
+            return Double.NaN;
+        }
+        HubPoint ride = outcome.resultOrNull().atRide().position().hub();
+        double outward = SideSetup.stubAxis(ride).y();
+        return inputs.number("inner_offset", sizing.readings(side).source(), 0)
+                + ride.reach()
+                + outcome.hubShift()
+                + inputs.number("hub_face_offset") * outward;
+    }
+
+    private Cost cost(
+            int scenario, boolean used, Picks picks, SideOutcome left, SideOutcome right) {
+        if (!used) {
+            return new Cost(Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+        }
+        double pair = number("shaft_pair_price", scenario);
+        double shafts = Double.isNaN(pair) ? blankPrice(left) + blankPrice(right) : pair;
+        double joints =
+                2 * (price("joint_price", picks.innerJoint())
+                                + price("joint_price", picks.outerJoint()));
+        double boots =
+                2 * (price("boot_price", picks.innerBoot())
+                                + price("boot_price", picks.outerBoot()));
+        return new Cost(
+                shafts, joints, boots, shafts + joints + boots + number("other_cost", scenario));
+    }
+
+    private static double blankPrice(SideOutcome side) {
+        return side.resultOrNull() == null
+                ? 0
+                : side.resultOrNull().plan().map(p -> p.blank().price()).orElse(0.0);
+    }
+
+    private double price(String column, int row) {
+        return row == 0 ? 0 : Parts.orZero(parts.number(column, row - 1));
+    }
+
+    private double number(String name, int scenario) {
+        return inputs.number(name, new Index(Side.LEFT, scenario, 0));
+    }
+
+    private String text(String name, int scenario) {
+        return inputs.text(name, new Index(Side.LEFT, scenario, 0));
+    }
+
+    private void error(int scenario, String name, String found, String expected) {
+        problems.add(
+                Problem.error(
+                        inputs.placeOrNull(name, new Index(Side.LEFT, scenario, 0)),
+                        Contract.input(name).label()
+                                + ", scenario "
+                                + ScenarioOutcome.letter(scenario),
+                        found,
+                        expected));
+    }
+}

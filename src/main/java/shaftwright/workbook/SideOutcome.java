@@ -1,0 +1,114 @@
+package shaftwright.workbook;
+
+import shaftwright.joint.MountedJoint;
+import shaftwright.scenario.Finding;
+import shaftwright.shaft.SideResult;
+import shaftwright.shaft.Vector;
+import shaftwright.travel.ClearanceRule;
+
+/**
+ * One side of one scenario: its set-up where the inputs are complete, and its result where a length
+ * can be computed.
+ */
+public final class SideOutcome {
+    /** Steps in which the bump limit is found. */
+    public static final int BUMP_STEPS = ClearanceRule.STEPS;
+
+    /** A complete set-up, before anything is computed. */
+    record SetUp(
+            MountedJoint inner,
+            MountedJoint outer,
+            int innerRow,
+            int outerRow,
+            double innerFirstAngle,
+            double outerFirstAngle,
+            Vector transaxleShift,
+            double hubShift,
+            double marginInward,
+            double marginOutward,
+            double droop,
+            double[] bumpSteps) {}
+
+    private final String trouble;
+    private final Finding finding;
+    private final SetUp setUp;
+    private final SideResult result;
+
+    SideOutcome(String trouble, Finding finding, SetUp setUp, SideResult result) {
+        this.trouble = trouble;
+        this.finding = finding;
+        this.setUp = setUp;
+        this.result = result;
+    }
+
+    /** What keeps it from being computed, empty when nothing does. */
+    public String trouble() {
+        return trouble;
+    }
+
+    /** What the verdict says. */
+    public Finding finding() {
+        return finding;
+    }
+
+    /** Whether joints, shifts and travel are known. */
+    public boolean isSetUp() {
+        return setUp != null;
+    }
+
+    /** The result, null when there is none. */
+    public SideResult resultOrNull() {
+        return result;
+    }
+
+    public MountedJoint inner() {
+        return setUp.inner();
+    }
+
+    public MountedJoint outer() {
+        return setUp.outer();
+    }
+
+    /** Row, from 1, of the joint at an end: {@code inner} or {@code outer}. */
+    public int jointRow(String end) {
+        return end.equals("inner") ? setUp.innerRow() : setUp.outerRow();
+    }
+
+    /** First angle of the joint's travel limits at an end, rad. */
+    public double firstAngle(String end) {
+        return end.equals("inner") ? setUp.innerFirstAngle() : setUp.outerFirstAngle();
+    }
+
+    /** Forward, outward for this side, up, mm. */
+    public Vector transaxleShift() {
+        return setUp.transaxleShift();
+    }
+
+    /** Outward, mm. */
+    public double hubShift() {
+        return setUp.hubShift();
+    }
+
+    public double marginInward() {
+        return setUp.marginInward();
+    }
+
+    public double marginOutward() {
+        return setUp.marginOutward();
+    }
+
+    /** Travel at full droop, mm, below zero. */
+    public double droop() {
+        return setUp.droop();
+    }
+
+    /** Travel at full bump, mm. */
+    public double bump() {
+        return setUp.bumpSteps()[BUMP_STEPS - 1];
+    }
+
+    /** Bump limit after a step of the clearance rule, mm; the typed limit in every step else. */
+    public double bumpStep(int step) {
+        return setUp.bumpSteps()[step];
+    }
+}

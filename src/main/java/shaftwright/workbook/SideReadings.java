@@ -1,0 +1,222 @@
+package shaftwright.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import shaftwright.suspension.FittedRow;
+import shaftwright.suspension.MeasuredPath;
+import shaftwright.suspension.ReadingRemark;
+import shaftwright.suspension.TapeRow;
+import shaftwright.suspension.TapeSettings;
+import shaftwright.suspension.UnusableReadingsException;
+
+/** One side's typed readings by row, and the hub path through them when there is one. */
+public final class SideReadings {
+    private static final String[] DISTANCES = {
+        "distance_first", "distance_second", "distance_third"
+    };
+
+    private final InputValues inputs;
+    private final Side source;
+    private final List<Integer> slots = new ArrayList<>();
+    private final List<TapeRow> rows = new ArrayList<>();
+    private final List<Problem> problems;
+    private MeasuredPath path;
+
+    private SideReadings(InputValues inputs, Side source, List<Problem> problems) {
+        this.inputs = inputs;
+        this.source = source;
+        this.problems = problems;
+    }
+
+    /**
+     * Reads and fits a side.
+     *
+     * @param side whose path is wanted
+     * @param settings graduations, degree and allowances
+     * @param problems where to say what is wrong
+     */
+    static SideReadings of(
+            InputValues inputs, Side side, TapeSettings settings, List<Problem> problems) {
+        boolean own = side == Side.LEFT || inputs.text("right_side").equalsIgnoreCase("measured");
+        SideReadings readings =
+                new SideReadings(inputs, own ? side : Side.LEFT, own ? problems : new ArrayList<>());
+        readings.collect();
+        if (!readings.rows.isEmpty()) {
+            readings.fit(settings);
+        }
+        return readings;
+    }
+
+    private void collect() {
+        int count = inputs.rows("height", source);
+        for (int slot = 0; slot < count; slot++) {
+            double height = typed("height", slot);
+            List<Double> distances = new ArrayList<>(3);
+            for (String name : DISTANCES) {
+                double distance = typed(name, slot);
+                if (!Double.isNaN(distance)) {
+                    distances.add(distance);
+                }
+            }
+            if (Double.isNaN(height) && distances.isEmpty()) {
+                continue;
+            }
+            if (slot >= Grid.READING_SLOT.rows()) {
+                error("height", slot, "more rows than can be read",
+                        "at most " + Grid.READING_SLOT.rows() + " rows");
+            } else if (Double.isNaN(height)) {
+                error("height", slot, "nothing", "a height beside the distance");
+            } else if (distances.isEmpty()) {
+                error("distance_first", slot, "nothing", "a distance beside the height");
+            } else {
+                slots.add(slot);
+                rows.add(
+                        new TapeRow(
+                                slot + 1,
+                                height,
+                                distances,
+                                typed("fore_aft", slot),
+                                optional(typed("camber", slot)),
+                                optional(typed("toe", slot))));
+            }
+        }
+    }
+
+    private void fit(TapeSettings settings) {
+        double inner = inputs.number("inner_height", source, 0);
+        double ride = inputs.number("ride_height", source, 0);
+        if (Double.isNaN(inner)) {
+            missing("inner_height");
+        }
+        if (Double.isNaN(ride)) {
+            missing("ride_height");
+        }
+        if (Double.isNaN(inner + ride)) {
+            return;
+        }
+        try {
+            path = MeasuredPath.fit(rows, ride, inner, settings);
+            for (ReadingRemark warning : path.warnings()) {
+                problems.add(
+                        Problem.warning(
+                                warning.row() > 0 ? place("height", warning.row() - 1) : null,
+                                subject(warning.row()),
+                                warning.text(),
+                                ""));
+            }
+        } catch (UnusableReadingsException e) {
+            for (ReadingRemark remark : e.problems()) {
+                problems.add(
+                        Problem.error(
+                                remark.row() > 0 ? place(column(remark), remark.row() - 1) : null,
+                                subject(remark.row()),
+                                found(remark) + remark.text(),
+                                "readings that one straight tape can give"));
+            }
+        }
+    }
+
+    private String found(ReadingRemark remark) {
+        CellPlace place = remark.row() > 0 ? place(column(remark), remark.row() - 1) : null;
+        if (place == null) {
+            return "";
+        }
+        String text = inputs.text(column(remark), new Index(source, 0, remark.row() - 1));
+        return text.isEmpty() ? "" : "\"" + text + "\": ";
+    }
+
+    private static String column(ReadingRemark remark) {
+        return switch (remark.kind()) {
+            case IMPOSSIBLE_TRIANGLE, BAD_DISTANCE, REPEATS_DIFFER, NO_DISTANCE -> "distance_first";
+            case BAD_FORE_AFT -> "fore_aft";
+            default -> "height";
+        };
+    }
+
+    private String subject(int row) {
+        return row > 0
+                ? "readings, " + source.word() + ", row " + row
+                : "readings, " + source.word();
+    }
+
+    private void missing(String name) {
+        problems.add(
+                Problem.error(
+                        place(name, 0),
+                        Contract.input(name).label() + ", " + source.word(),
+                        "nothing",
+                        "a length; the readings can't be used without it"));
+    }
+
+    private void error(String name, int slot, String found, String expected) {
+        problems.add(
+                Problem.error(
+                        place(name, slot),
+                        Contract.input(name).label() + ", " + source.word() + ", row " + (slot + 1),
+                        found,
+                        expected));
+    }
+
+    private CellPlace place(String name, int slot) {
+        return inputs.placeOrNull(name, new Index(source, 0, slot));
+    }
+
+    private static OptionalDouble optional(double number) {
+        return Double.isNaN(number) ? OptionalDouble.empty() : OptionalDouble.of(number);
+    }
+
+    /** Side whose cells are read: the left when the right is the same as the left. */
+    public Side source() {
+        return source;
+    }
+
+    /** Typed number of a row, NaN when empty. */
+    public double typed(String name, int slot) {
+        return inputs.number(name, source, slot);
+    }
+
+    /** The path, when there are readings. */
+    public Optional<MeasuredPath> path() {
+        return Optional.ofNullable(path);
+    }
+
+    /** The row of this slot beside the curve, when it has readings. */
+    public Optional<FittedRow> fitted(int slot) {
+        int point = point(slot);
+        return path == null || point < 0 ? Optional.empty() : Optional.of(path.rows().get(point));
+    }
+
+    /** Which of the path's rows a slot is, or -1. */
+    public int point(int slot) {
+        return path == null ? -1 : slots.indexOf(slot);
+    }
+
+    /** Which of the rows with camber a slot is, or -1. */
+    public int camberPoint(int slot) {
+        return angled(slot, true);
+    }
+
+    /** Which of the rows with toe a slot is, or -1. */
+    public int toePoint(int slot) {
+        return angled(slot, false);
+    }
+
+    private int angled(int slot, boolean camber) {
+        int point = point(slot);
+        if (point < 0 || !has(point, camber)) {
+            return -1;
+        }
+        int before = 0;
+        for (int i = 0; i < point; i++) {
+            before += has(i, camber) ? 1 : 0;
+        }
+        return before;
+    }
+
+    private boolean has(int point, boolean camber) {
+        TapeRow row = rows.get(point);
+        return (camber ? row.camber() : row.toe()).isPresent();
+    }
+}

@@ -1,0 +1,146 @@
+package shaftwright.workbook;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import shaftwright.shaft.RingSpec;
+import shaftwright.shaft.SideResult;
+import shaftwright.shaft.Vector;
+import shaftwright.suspension.DegreeChoice;
+import shaftwright.suspension.TapeSettings;
+import shaftwright.units.LengthUnit;
+
+/** Everything computed from one workbook's inputs: paths, scenarios, verdicts. */
+public final class Sizing {
+    /** Said of a scenario column without a name. */
+    public static final String UNUSED = "unused";
+
+    public static final String NO_DROOP = "droop travel is missing";
+    public static final String NO_BUMP = "bump travel is missing";
+    public static final String NO_CLEARANCE =
+            "the clearance rule needs clearance at ride and clearance wanted";
+    public static final String NO_BUMP_LEFT = "the clearance rule leaves no bump travel";
+    public static final String BUMP_BEYOND = "bump travel goes beyond the measured heights";
+    public static final String DROOP_BEYOND = "droop travel goes beyond the measured heights";
+
+    private final InputValues inputs;
+    private final Parts parts;
+    private final JointLimits limits;
+    private final Map<Side, SideReadings> readings = new EnumMap<>(Side.class);
+    private final List<ScenarioOutcome> scenarios = new ArrayList<>();
+
+    private Sizing(InputValues inputs) {
+        this.inputs = inputs;
+        parts = new Parts(inputs);
+        limits = JointLimits.of(parts);
+    }
+
+    /**
+     * Computes a workbook.
+     *
+     * @param inputs as read
+     * @param problems where to say what is wrong; with an error among them the result is not to be
+     *     shown
+     */
+    static Sizing of(InputValues inputs, List<Problem> problems) {
+        Sizing sizing = new Sizing(inputs);
+        for (Side side : Side.values()) {
+            sizing.readings.put(
+                    side, SideReadings.of(inputs, side, sizing.tapeSettings(), problems));
+        }
+        ScenarioStudy study = new ScenarioStudy(sizing, problems);
+        for (int scenario = 0; scenario < inputs.scenarios(); scenario++) {
+            sizing.scenarios.add(study.of(scenario));
+        }
+        return sizing;
+    }
+
+    /** Said of a scenario that lacks a joint at this end. */
+    public static String noJoint(String end) {
+        return "choose an " + end + " joint";
+    }
+
+    public InputValues inputs() {
+        return inputs;
+    }
+
+    public LengthUnit unit() {
+        return inputs.unit();
+    }
+
+    public Parts parts() {
+        return parts;
+    }
+
+    public JointLimits limits() {
+        return limits;
+    }
+
+    public SideReadings readings(Side side) {
+        return readings.get(side);
+    }
+
+    public ScenarioOutcome scenario(int scenario) {
+        return scenarios.get(scenario);
+    }
+
+    public List<ScenarioOutcome> scenarios() {
+        return List.copyOf(scenarios);
+    }
+
+    /** Result of a side of a scenario, null when there is none. */
+    public SideResult resultOrNull(Index index) {
+        return scenarios.get(index.scenario()).side(index.side()).resultOrNull();
+    }
+
+    /** Zero-based scenario on the shop cards, -1 when its letter is none of the columns'. */
+    public int shopScenario() {
+        for (int scenario = 0; scenario < scenarios.size(); scenario++) {
+            if (ScenarioOutcome.letter(scenario).equalsIgnoreCase(inputs.text("shop_scenario"))) {
+                return scenario;
+            }
+        }
+        return -1;
+    }
+
+    /** Inner flange axis, pointing outward; the same in both sides' frames. */
+    public Vector innerAxis() {
+        double tilt = inputs.number("inner_tilt");
+        double sweep = inputs.number("inner_sweep");
+        return new Vector(
+                Math.sin(sweep) * Math.cos(tilt), Math.cos(sweep) * Math.cos(tilt), Math.sin(tilt));
+    }
+
+    RingSpec ring() {
+        return new RingSpec(
+                inputs.number("ring_thickness"),
+                inputs.number("groove_width"),
+                inputs.number("groove_depth"),
+                inputs.number("spline_runout"));
+    }
+
+    private TapeSettings tapeSettings() {
+        DegreeChoice degree =
+                switch (inputs.text("fit_degree")) {
+                    case "4" -> DegreeChoice.QUARTIC;
+                    case "5" -> DegreeChoice.QUINTIC;
+                    default -> DegreeChoice.AUTO;
+                };
+        return new TapeSettings(
+                orUsual(inputs.number("tape_graduation"), 1),
+                orUsual(inputs.number("height_graduation"), 1),
+                degree,
+                orUsual(
+                        inputs.number("curve_allowance_quadratic"),
+                        TapeSettings.USUAL_QUADRATIC_ALLOWANCE),
+                orUsual(
+                        inputs.number("curve_allowance_cubic"),
+                        TapeSettings.USUAL_CUBIC_ALLOWANCE));
+    }
+
+    /** An unreadable setting is a problem already; computing goes on to find the others. */
+    private static double orUsual(double number, double usual) {
+        return number >= 0 ? number : usual;
+    }
+}

@@ -1,0 +1,139 @@
+package shaftwright.workbook.live;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import shaftwright.workbook.Area;
+import shaftwright.workbook.CellContent;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Index;
+import shaftwright.workbook.Problem;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.Sizing;
+
+/**
+ * The cells in which a workbook's live quantities stand. They are found by defined name; inside a
+ * name that has grown, because rows or columns were inserted, the cells that hold something count.
+ */
+public final class LiveCells {
+    /** One live cell. */
+    public record Cell(LiveLine line, Index index, CellPlace place, CellContent content) {}
+
+    private final List<Cell> cells = new ArrayList<>();
+
+    private LiveCells() {}
+
+    /** Areas of all live quantities that the workbook has. */
+    public static Collection<Area> areas(Map<String, Area> names) {
+        List<Area> areas = new ArrayList<>();
+        for (LiveLine line : LiveLines.all().lines()) {
+            for (Side side : sides(line)) {
+                Area area = names.get(line.definedName(side));
+                if (area != null) {
+                    areas.add(area);
+                }
+            }
+        }
+        return areas;
+    }
+
+    /**
+     * Finds the cells.
+     *
+     * @param names defined names of the workbook
+     * @param contents what its cells hold
+     * @param scenarios number of scenario columns
+     * @param problems where to say what is missing
+     */
+    public static LiveCells find(
+            Map<String, Area> names,
+            Map<CellPlace, CellContent> contents,
+            int scenarios,
+            List<Problem> problems) {
+        LiveCells found = new LiveCells();
+        for (LiveLine line : LiveLines.all().lines()) {
+            for (Side side : sides(line)) {
+                String name = line.definedName(side);
+                Area area = names.get(name);
+                if (area == null) {
+                    problems.add(
+                            missing(
+                                    "the defined name " + name,
+                                    "no cells of that name",
+                                    "the cells for \"" + line.label() + "\""));
+                } else {
+                    found.add(line, side, area, contents, scenarios, problems);
+                }
+            }
+        }
+        return found;
+    }
+
+    private static Problem missing(String subject, String found, String expected) {
+        return new Problem(
+                Problem.Severity.ERROR,
+                java.util.Optional.empty(),
+                subject,
+                found,
+                expected + "; bring them back, or start from a new workbook");
+    }
+
+    private static Side[] sides(LiveLine line) {
+        return line.grid().sided() ? Side.values() : new Side[] {Side.LEFT};
+    }
+
+    private void add(
+            LiveLine line,
+            Side side,
+            Area area,
+            Map<CellPlace, CellContent> contents,
+            int scenarios,
+            List<Problem> problems) {
+        int wanted = line.grid().cells(scenarios);
+        boolean grown = area.size() != wanted;
+        List<Cell> block = new ArrayList<>(wanted);
+        for (int offset = 0; offset < area.size(); offset++) {
+            CellPlace place = area.place(offset);
+            CellContent content = contents.getOrDefault(place, CellContent.EMPTY);
+            boolean empty = content.value() instanceof CellValue.Blank && !content.hasFormula();
+            if (grown && empty) {
+                continue;
+            }
+            if (block.size() < wanted) {
+                Index index = Index.at(line.grid(), side, block.size(), scenarios);
+                block.add(new Cell(line, index, place, content));
+            } else {
+                block.clear();
+                break;
+            }
+        }
+        if (block.size() != wanted) {
+            problems.add(
+                    missing(
+                            "the cells of the name " + line.definedName(side),
+                            area.size() + " cells on sheet \"" + area.sheet() + "\"",
+                            wanted + " cells for \"" + line.label() + "\""));
+        } else {
+            cells.addAll(block);
+        }
+    }
+
+    /** All of them. */
+    public List<Cell> all() {
+        return cells;
+    }
+
+    /** What each cell should show; constants and overwritten cells are left alone. */
+    public Map<CellPlace, CellValue> values(Sizing sizing) {
+        Map<CellPlace, CellValue> values = new HashMap<>(cells.size() * 2);
+        for (Cell cell : cells) {
+            if (cell.content().hasFormula()) {
+                values.put(cell.place(), cell.line().core().at(sizing, cell.index()));
+            }
+        }
+        return values;
+    }
+}

@@ -1,0 +1,57 @@
+package shaftwright.workbook.live;
+
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Index;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.Sizing;
+
+/**
+ * One live quantity: what it is called, the formula by which a spreadsheet computes it, and the core
+ * function that computes the same.
+ *
+ * <p>A formula is written with places instead of addresses:
+ *
+ * <ul>
+ *   <li>{@code {name}} the cell of that quantity for the same side, scenario and row;
+ *   <li>{@code {name+1}}, {@code {name-1}} the next or previous row's;
+ *   <li>{@code {name#12}} row 12 (zero-based) of the same side and scenario;
+ *   <li>{@code {name:all}} all rows of the same side and scenario;
+ *   <li>{@code {name:each}} the cells of all scenarios;
+ *   <li>{@code {name>other}} from one quantity to another of the same side, scenario and row;
+ *   <li>{@code {name@left}}, {@code {name@right}} the named side's cell;
+ *   <li>{@code ~} the side's suffix of a defined name, {@code _left} or {@code _right}.
+ * </ul>
+ *
+ * @param name defined name, without side suffix
+ * @param section block in which it stands
+ * @param grid how often it occurs
+ * @param label heading, without the unit
+ * @param quantity what it holds
+ * @param formula formula text of a cell
+ * @param core value of a cell
+ */
+public record LiveLine(
+        String name,
+        Section section,
+        Grid grid,
+        String label,
+        Quantity quantity,
+        Formula formula,
+        Core core) {
+
+    /** Formula text with places, without the equals sign. */
+    public interface Formula {
+        String at(Index index);
+    }
+
+    /** The same quantity computed by the core. */
+    public interface Core {
+        CellValue at(Sizing sizing, Index index);
+    }
+
+    /** Defined name on this side. */
+    public String definedName(Side side) {
+        return grid.sided() ? name + side.suffix() : name;
+    }
+}

@@ -1,0 +1,81 @@
+package shaftwright.workbook.live;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Every live quantity of a workbook, in the order in which they are laid out. */
+public final class LiveLines {
+    private static final LiveLines ALL = declare();
+
+    private final Map<String, LiveLine> byName = new LinkedHashMap<>();
+
+    private LiveLines() {}
+
+    /** The one list. */
+    public static LiveLines all() {
+        return ALL;
+    }
+
+    private static LiveLines declare() {
+        LiveLines lines = new LiveLines();
+        BookLines.declare(lines);
+        PartLines.declare(lines);
+        LimitLines.declare(lines);
+        ScenarioLines.declare(lines);
+        PathLines.declare(lines);
+        SideLines.declare(lines);
+        PositionLines.declare(lines);
+        BlankLines.declare(lines);
+        WindowLines.declare(lines);
+        VerdictLines.declare(lines);
+        ResultLines.declare(lines);
+        TableLines.declare(lines);
+        ChartLines.declare(lines);
+        CardLines.declare(lines);
+        StartLines.declare(lines);
+        return lines;
+    }
+
+    void add(LiveLine line) {
+        if (byName.putIfAbsent(line.name(), line) != null) {
+            throw new IllegalStateException("two live lines are called " + line.name());
+        }
+    }
+
+    /** All of them. */
+    public Collection<LiveLine> lines() {
+        return byName.values();
+    }
+
+    /** Those of one section. */
+    public List<LiveLine> in(Section section) {
+        List<LiveLine> found = new ArrayList<>();
+        for (LiveLine line : byName.values()) {
+            if (line.section() == section) {
+                found.add(line);
+            }
+        }
+        return found;
+    }
+
+    /**
+     * The line of this name.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public LiveLine line(String name) {
+        LiveLine line = byName.get(name);
+        if (line == null) {
+            throw new IllegalArgumentException("no live line is called \"" + name + "\"");
+        }
+        return line;
+    }
+
+    /** Whether a line of this name exists. */
+    public boolean has(String name) {
+        return byName.containsKey(name);
+    }
+}

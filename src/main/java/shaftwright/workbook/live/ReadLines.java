@@ -1,0 +1,112 @@
+package shaftwright.workbook.live;
+
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Input;
+import shaftwright.workbook.InputKind;
+import shaftwright.workbook.TapeFormula;
+
+/**
+ * Typed cells as numbers: lengths in mm, angles in rad, everything else as it is. An empty cell gives
+ * its declared value or an empty text, and what can't be read gives {@link #UNREADABLE}, so that no
+ * error value spreads from a slip of the keyboard.
+ */
+final class ReadLines {
+    /** What a reading cell shows for a text that is no length, angle or number. */
+    static final String UNREADABLE = "unreadable";
+
+    private ReadLines() {}
+
+    /** Name of the line that reads this input. */
+    static String name(Input input) {
+        return name(input.name());
+    }
+
+    static String name(String input) {
+        return input + "_read";
+    }
+
+    /**
+     * The line that reads one typed input.
+     *
+     * @param grid of the reading cells: the input's own, or its slots
+     * @param cell place of the typed cell, as a formula
+     */
+    static LiveLine of(Input input, Section section, Grid grid, LiveLine.Formula cell) {
+        return new LiveLine(
+                name(input),
+                section,
+                grid,
+                input.label(),
+                quantity(input.kind()),
+                index -> formula(input, cell.at(index)),
+                (sizing, index) -> shown(sizing.inputs().number(input.name(), index)));
+    }
+
+    /** A slot's typed cell: the row of that ordinal in the typed block, however it was moved. */
+    static LiveLine slot(Input input, Section section, Grid slots, String ordinal) {
+        String name = input.definedName(shaftwright.workbook.Side.LEFT);
+        return new LiveLine(
+                name(input),
+                section,
+                slots,
+                input.label(),
+                quantity(input.kind()),
+                index ->
+                        "IF({"
+                                + ordinal
+                                + "}>ROWS("
+                                + name
+                                + "),\"\","
+                                + formula(input, "INDEX(" + name + ",{" + ordinal + "})")
+                                + ")",
+                (sizing, index) -> shown(sizing.inputs().number(input.name(), index)));
+    }
+
+    /** A number, or an empty text for NaN. */
+    static CellValue shown(double number) {
+        return Double.isNaN(number) ? CellValue.of("") : CellValue.of(number);
+    }
+
+    static Quantity quantity(InputKind kind) {
+        return switch (kind) {
+            case LENGTH -> Quantity.MILLIMETRE;
+            case ANGLE -> Quantity.RADIAN;
+            case MONEY -> Quantity.MONEY;
+            case COUNT -> Quantity.WHOLE;
+            default -> Quantity.NUMBER;
+        };
+    }
+
+    /** The reading formula for a typed cell. */
+    static String formula(Input input, String cell) {
+        if (input.kind() == InputKind.LENGTH) {
+            String tape = TapeFormula.of(cell, "tape_mm", "tape_fraction");
+            return input.hasWhenEmpty()
+                    ? "IF(ISBLANK(" + cell + ")," + input.whenEmpty() + "," + tape + ")"
+                    : tape;
+        }
+        String empty = "\"\"";
+        if (input.hasWhenEmpty()) {
+            empty =
+                    input.kind() == InputKind.ANGLE
+                            ? "RADIANS(" + input.whenEmpty() + ")"
+                            : String.valueOf(input.whenEmpty());
+        }
+        String number =
+                input.kind() == InputKind.ANGLE ? "RADIANS(" + cell + ")" : "0+" + cell;
+        return "IFERROR(IF("
+                + cell
+                + "=\"\","
+                + empty
+                + ",IF(ISNUMBER("
+                + cell
+                + "),"
+                + number
+                + ",\""
+                + UNREADABLE
+                + "\")),\""
+                + UNREADABLE
+                + "\")";
+    }
+}

@@ -1,0 +1,33 @@
+package shaftwright.workbook.live;
+
+/** The block of the workbook in which a live quantity stands. */
+public enum Section {
+    /** Single working cells that all sheets share. */
+    BOOK_WORK,
+    /** Joints, benches, boots and blanks as numbers, and the sorted list of travel limits. */
+    PARTS_WORK,
+    /** Scenario inputs as numbers, and what both sides share. */
+    SCENARIO_WORK,
+    /** One side's readings, fit and hub path. */
+    PATH_WORK,
+    /** One side's scenario columns: set-up, window, choice. */
+    SIDE_WORK,
+    /** One side's position table. */
+    POSITION_WORK,
+    /** One side's review of every blank. */
+    BLANK_WORK,
+    /** Notes beside the typed readings. */
+    MEASURE_NOTES,
+    /** Results under the scenario inputs. */
+    SCENARIO_RESULTS,
+    /** Tables of a side, scenarios side by side. */
+    TABLES,
+    /** Why each blank was chosen or refused. */
+    BLANK_TABLES,
+    /** Limit lines of a side's charts. */
+    CHART_LIMITS,
+    /** The first sheet's list of verdicts. */
+    START,
+    /** What a shop card prints for one side. */
+    SHOP_CARD
+}

@@ -1,0 +1,131 @@
+package shaftwright.workbook.template;
+
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.live.LiveLine;
+import shaftwright.workbook.live.LiveLines;
+import shaftwright.workbook.live.Quantity;
+import shaftwright.workbook.live.Section;
+import shaftwright.workbook.template.Run.Direction;
+
+/** What one shaft needs at the lathe and the bench, on one printed page. */
+final class CardSheet {
+    private static final List<String> CHECKS =
+            List.of(
+                    "Blank measured end to end before the first cut",
+                    "Mock-up stick tried at full bump, ride and full droop, both plunges free",
+                    "Both ends cut and chamfered (carbide or a grinding wheel on hardened steel)",
+                    "Grooves cut: the ring bears on the outer wall; land outside at least three depths",
+                    "Race stopped inboard: shoulder, second ring or spline run-out",
+                    "Cup edges that the ring or the shaft end could catch on are chamfered",
+                    "Boot: length range, clamp seats and angle held at full droop",
+                    "Rings seated, joints greased, boot clamps tight",
+                    "Bolts torqued; torque checked again after the first run");
+
+    private CardSheet() {}
+
+    static String name(Side side) {
+        return "Card " + side.word();
+    }
+
+    static void lay(Draft draft, Side side) {
+        XSSFSheet sheet = draft.sheet(name(side));
+        Look look = draft.look();
+        Page.widths(sheet, 38, 16, 18, 14, 16);
+        draft.text(sheet, 0, 0, "Shop card, " + side.word() + " shaft", look.title());
+        int row = 2;
+        draft.text(sheet, row, 0, Contract.input("shop_scenario").label(), look.label());
+        if (side == Side.LEFT) {
+            draft.input(
+                    Contract.input("shop_scenario"), side, sheet, row, 1, Direction.DOWN);
+        } else {
+            draft.text(sheet, row, 1, "as on the left card", look.note());
+        }
+        row++;
+        for (LiveLine line : LiveLines.all().in(Section.SHOP_CARD)) {
+            if (line.quantity() == Quantity.TEXT && !isLengthText(line)) {
+                draft.text(sheet, row, 0, line.label(), look.label());
+                draft.live(
+                        line, side, sheet, row, 1, Direction.DOWN, look.result(Quantity.TEXT));
+                sheet.addMergedRegion(new CellRangeAddress(row, row, 1, 4));
+                sheet.getRow(row)
+                        .setHeightInPoints(line.name().equals("card_verdict") ? 42 : 16);
+                row++;
+            }
+        }
+        row = lengths(draft, sheet, side, row + 1);
+        row = checks(draft, sheet, row + 1);
+        draft.text(
+                sheet,
+                row + 1,
+                0,
+                "Stands under the vehicle, springs out before cycling, eyes and hands protected. A sizing"
+                        + " aid, not approval: local rules and licensed practice decide what may be"
+                        + " driven.",
+                look.prose());
+        sheet.addMergedRegion(new CellRangeAddress(row + 1, row + 1, 0, 4));
+        sheet.getRow(row + 1).setHeightInPoints(30);
+        Page.print(sheet, false, 1);
+    }
+
+    private static boolean isLengthText(LiveLine line) {
+        return line.name().endsWith("_inch") || line.name().endsWith("_64");
+    }
+
+    private static int lengths(Draft draft, XSSFSheet sheet, Side side, int top) {
+        Look look = draft.look();
+        Page.heading(draft, sheet, top, 5, "Lengths");
+        String[] heads = {"decimal", "nearest 1/64", "mm", "as cut, write here"};
+        for (int column = 0; column < heads.length; column++) {
+            draft.text(sheet, top + 1, 1 + column, heads[column], look.columnHead());
+        }
+        int row = top + 2;
+        for (LiveLine line : LiveLines.all().in(Section.SHOP_CARD)) {
+            if (line.quantity() == Quantity.MILLIMETRE) {
+                draft.text(sheet, row, 0, line.label(), look.label());
+                form(draft, sheet, side, row, 1, line.name() + "_inch");
+                form(draft, sheet, side, row, 2, line.name() + "_64");
+                draft.live(
+                        line,
+                        side,
+                        sheet,
+                        row,
+                        3,
+                        Direction.DOWN,
+                        look.result(Quantity.MILLIMETRE));
+                Draft.cell(sheet, row, 4).setCellStyle(look.blankBox());
+                sheet.getRow(row).setHeightInPoints(18);
+                row++;
+            }
+        }
+        return row;
+    }
+
+    private static void form(
+            Draft draft, XSSFSheet sheet, Side side, int row, int column, String name) {
+        draft.live(
+                LiveLines.all().line(name),
+                side,
+                sheet,
+                row,
+                column,
+                Direction.DOWN,
+                draft.look().result(Quantity.TEXT));
+    }
+
+    private static int checks(Draft draft, XSSFSheet sheet, int top) {
+        Page.heading(draft, sheet, top, 5, "Tick when done");
+        int row = top + 1;
+        for (String check : CHECKS) {
+            draft.text(sheet, row, 0, check, draft.look().label());
+            sheet.addMergedRegion(new CellRangeAddress(row, row, 0, 3));
+            Draft.cell(sheet, row, 4).setCellStyle(draft.look().blankBox());
+            sheet.getRow(row).setHeightInPoints(20);
+            row++;
+        }
+        return row;
+    }
+}

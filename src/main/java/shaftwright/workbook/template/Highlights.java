@@ -1,0 +1,48 @@
+package shaftwright.workbook.template;
+
+import org.apache.poi.ss.usermodel.ConditionalFormattingRule;
+import org.apache.poi.ss.usermodel.FontFormatting;
+import org.apache.poi.ss.usermodel.IndexedColors;
+import org.apache.poi.ss.usermodel.PatternFormatting;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
+
+/** Formats that follow a cell's value, readable without colour. */
+final class Highlights {
+    private Highlights() {}
+
+    /** A verdict that fits is bold; one that does not is white on dark. */
+    static void verdicts(XSSFSheet sheet, CellRangeAddress range) {
+        String cell = cell(range);
+        XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
+        ConditionalFormattingRule fits =
+                formats.createConditionalFormattingRule(
+                        "COUNT(FIND(\"Fits\"," + cell + "))>0");
+        fits.createFontFormatting().setFontStyle(false, true);
+        ConditionalFormattingRule not =
+                formats.createConditionalFormattingRule(
+                        "COUNT(FIND(\"not fit\"," + cell + "))>0");
+        FontFormatting font = not.createFontFormatting();
+        font.setFontStyle(false, true);
+        font.setFontColorIndex(IndexedColors.WHITE.index);
+        PatternFormatting fill = not.createPatternFormatting();
+        fill.setFillBackgroundColor(IndexedColors.GREY_80_PERCENT.index);
+        fill.setFillPattern(PatternFormatting.SOLID_FOREGROUND);
+        formats.addConditionalFormatting(new CellRangeAddress[] {range}, not, fits);
+    }
+
+    /** Cells without a number yet are white on white. */
+    static void hideMissing(XSSFSheet sheet, CellRangeAddress range) {
+        XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
+        ConditionalFormattingRule missing =
+                formats.createConditionalFormattingRule("ISNA(" + cell(range) + ")");
+        missing.createFontFormatting().setFontColorIndex(IndexedColors.WHITE.index);
+        formats.addConditionalFormatting(new CellRangeAddress[] {range}, missing);
+    }
+
+    private static String cell(CellRangeAddress range) {
+        return new CellReference(range.getFirstRow(), range.getFirstColumn()).formatAsString();
+    }
+}

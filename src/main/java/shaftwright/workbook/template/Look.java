@@ -1,0 +1,225 @@
+package shaftwright.workbook.template;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import shaftwright.units.LengthUnit;
+import shaftwright.workbook.InputKind;
+import shaftwright.workbook.live.Quantity;
+
+/**
+ * Cell styles. Typed cells have a solid box and a pale fill, results a dotted line below, working
+ * cells grey digits: three looks that a black-and-white printer keeps apart.
+ */
+final class Look {
+    private static final byte[] STRAW = {(byte) 0xFF, (byte) 0xF4, (byte) 0xCC};
+    private static final byte[] BAND = {(byte) 0xE4, (byte) 0xE8, (byte) 0xEC};
+    private static final byte[] INK = {(byte) 0x22, (byte) 0x2B, (byte) 0x35};
+    private static final byte[] GREY = {(byte) 0x66, (byte) 0x66, (byte) 0x66};
+
+    private final XSSFWorkbook workbook;
+    private final LengthUnit unit;
+    private final Map<String, XSSFCellStyle> styles = new HashMap<>();
+
+    Look(XSSFWorkbook workbook, LengthUnit unit) {
+        this.workbook = workbook;
+        this.unit = unit;
+        XSSFFont plain = workbook.getFontAt(0);
+        plain.setFontName("Liberation Sans");
+        plain.setFontHeightInPoints((short) 10);
+    }
+
+    /** A typed cell. */
+    XSSFCellStyle input(InputKind kind) {
+        return style(
+                "input " + kind,
+                style -> {
+                    fill(style, STRAW);
+                    box(style, BorderStyle.THIN);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                    style.setAlignment(
+                            kind.numeric()
+                                    ? HorizontalAlignment.RIGHT
+                                    : HorizontalAlignment.LEFT);
+                    style.setWrapText(!kind.numeric());
+                    style.setDataFormat(format(inputFormat(kind)));
+                });
+    }
+
+    private static String inputFormat(InputKind kind) {
+        return switch (kind) {
+            case ANGLE -> "0.0##";
+            case NUMBER -> "0.0##";
+            case COUNT -> "0";
+            case MONEY -> "#,##0.00";
+            default -> "@";
+        };
+    }
+
+    /** A result that a builder reads. */
+    XSSFCellStyle result(Quantity quantity) {
+        return style(
+                "result " + quantity,
+                style -> {
+                    style.setBorderBottom(BorderStyle.DOTTED);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                    style.setWrapText(quantity == Quantity.TEXT);
+                    style.setAlignment(
+                            quantity == Quantity.TEXT
+                                    ? HorizontalAlignment.LEFT
+                                    : HorizontalAlignment.RIGHT);
+                    style.setDataFormat(format(resultFormat(quantity)));
+                });
+    }
+
+    /** A verdict: wrapped, boxed, at the top of its cell. */
+    XSSFCellStyle verdict() {
+        return style(
+                "verdict",
+                style -> {
+                    style.setWrapText(true);
+                    style.setVerticalAlignment(VerticalAlignment.TOP);
+                    box(style, BorderStyle.MEDIUM);
+                });
+    }
+
+    /** A figure on a working sheet. */
+    XSSFCellStyle working(Quantity quantity) {
+        return style(
+                "working " + quantity,
+                style -> {
+                    style.setFont(font(GREY, false, 9));
+                    style.setDataFormat(
+                            format(
+                                    switch (quantity) {
+                                        case MILLIMETRE, SHOWN_LENGTH -> "0.0000";
+                                        case RADIAN -> "0.000000";
+                                        case WHOLE, ORDINAL -> "0";
+                                        default -> "General";
+                                    }));
+                });
+    }
+
+    private String resultFormat(Quantity quantity) {
+        return switch (quantity) {
+            case SHOWN_LENGTH -> unit == LengthUnit.INCH ? "0.000" : "0.0";
+            case MILLIMETRE -> "0.0";
+            case DEGREE -> "0.0";
+            case MONEY -> "#,##0.00";
+            case NUMBER -> "0.0";
+            case WHOLE, ORDINAL -> "0";
+            default -> "General";
+        };
+    }
+
+    XSSFCellStyle title() {
+        return style("title", style -> style.setFont(font(INK, true, 16)));
+    }
+
+    XSSFCellStyle heading() {
+        return style(
+                "heading",
+                style -> {
+                    style.setFont(font(INK, true, 11));
+                    fill(style, BAND);
+                    style.setBorderBottom(BorderStyle.MEDIUM);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                });
+    }
+
+    XSSFCellStyle columnHead() {
+        return style(
+                "column head",
+                style -> {
+                    style.setFont(font(INK, true, 10));
+                    style.setWrapText(true);
+                    style.setAlignment(HorizontalAlignment.CENTER);
+                    style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+                    style.setBorderBottom(BorderStyle.THIN);
+                });
+    }
+
+    XSSFCellStyle label() {
+        return style(
+                "label",
+                style -> {
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                    style.setWrapText(true);
+                });
+    }
+
+    XSSFCellStyle bold() {
+        return style("bold", style -> style.setFont(font(INK, true, 10)));
+    }
+
+    XSSFCellStyle note() {
+        return style(
+                "note",
+                style -> {
+                    style.setFont(font(GREY, false, 9));
+                    style.setWrapText(true);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                });
+    }
+
+    /** A sentence over several cells. */
+    XSSFCellStyle prose() {
+        return style(
+                "prose",
+                style -> {
+                    style.setWrapText(true);
+                    style.setVerticalAlignment(VerticalAlignment.TOP);
+                });
+    }
+
+    /** A box to tick or to write into on paper. */
+    XSSFCellStyle blankBox() {
+        return style("blank box", style -> box(style, BorderStyle.THIN));
+    }
+
+    private interface Shape {
+        void on(XSSFCellStyle style);
+    }
+
+    private XSSFCellStyle style(String name, Shape shape) {
+        XSSFCellStyle style = styles.get(name);
+        if (style == null) {
+            style = workbook.createCellStyle();
+            shape.on(style);
+            styles.put(name, style);
+        }
+        return style;
+    }
+
+    private short format(String text) {
+        return workbook.createDataFormat().getFormat(text);
+    }
+
+    private XSSFFont font(byte[] colour, boolean bold, int points) {
+        XSSFFont font = workbook.createFont();
+        font.setFontName("Liberation Sans");
+        font.setFontHeightInPoints((short) points);
+        font.setBold(bold);
+        font.setColor(new XSSFColor(colour, null));
+        return font;
+    }
+
+    private static void fill(XSSFCellStyle style, byte[] colour) {
+        style.setFillForegroundColor(new XSSFColor(colour, null));
+        style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    }
+
+    private static void box(XSSFCellStyle style, BorderStyle border) {
+        style.setBorderTop(border);
+        style.setBorderBottom(border);
+        style.setBorderLeft(border);
+        style.setBorderRight(border);
+    }
+}

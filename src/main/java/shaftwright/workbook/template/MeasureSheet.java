@@ -1,0 +1,121 @@
+package shaftwright.workbook.template;
+
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Input;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.live.LiveLine;
+import shaftwright.workbook.live.LiveLines;
+import shaftwright.workbook.live.Section;
+import shaftwright.workbook.template.Run.Direction;
+
+/** Vehicle sizes and tape readings of both sides, with what the readings say of each other. */
+final class MeasureSheet {
+    static final String NAME = "Measure";
+
+    private static final List<String> SINGLE =
+            List.of(
+                    "right_side",
+                    "tape_graduation",
+                    "height_graduation",
+                    "shop_increment",
+                    "inner_tilt",
+                    "inner_sweep",
+                    "hub_face_offset",
+                    "clearance_ride",
+                    "clearance_tyre_diameter",
+                    "width_limit",
+                    "fit_degree",
+                    "curve_allowance_quadratic",
+                    "curve_allowance_cubic");
+
+    private MeasureSheet() {}
+
+    static void lay(Draft draft) {
+        XSSFSheet sheet = draft.sheet(NAME);
+        Page.widths(sheet, 34, 13, 13, 13, 13, 13, 11, 11, 12, 34);
+        draft.text(sheet, 0, 0, "Measure", draft.look().title());
+        draft.text(
+                sheet,
+                1,
+                0,
+                "Heights are taken at the centre of the outer datum face, from one level floor, for both"
+                        + " ends. Distances run from inner to outer datum face.",
+                draft.look().note());
+        sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, 9));
+        sheet.getRow(1).setHeightInPoints(18);
+        int row = readings(draft, sheet, Side.LEFT, 3);
+        row = readings(draft, sheet, Side.RIGHT, row + 1);
+        vehicle(draft, sheet, row + 1);
+        sheet.createFreezePane(1, 0);
+        Page.print(sheet, true, 0);
+        sheet.setRowBreak(row);
+    }
+
+    private static int readings(Draft draft, XSSFSheet sheet, Side side, int top) {
+        Look look = draft.look();
+        Page.heading(
+                draft,
+                sheet,
+                top,
+                10,
+                side == Side.LEFT
+                        ? "Left side"
+                        : "Right side (used when the right side is set to measured, below)");
+        int row = top + 1;
+        for (Input input : Contract.inputs(Grid.SIDE)) {
+            draft.text(sheet, row, 0, Page.label(input, draft.unit()), look.label());
+            draft.input(input, side, sheet, row, 1, Direction.DOWN);
+            meaning(draft, sheet, row, input);
+            row++;
+        }
+        draft.text(sheet, row, 0, "Row", look.columnHead());
+        int column = 1;
+        for (Input input : Contract.inputs(Grid.READING)) {
+            draft.text(sheet, row, column, Page.label(input, draft.unit()), look.columnHead());
+            draft.input(input, side, sheet, row + 1, column++, Direction.DOWN);
+        }
+        for (LiveLine line : LiveLines.all().in(Section.MEASURE_NOTES)) {
+            draft.text(sheet, row, column, Page.label(line, draft.unit()), look.columnHead());
+            draft.live(
+                    line,
+                    side,
+                    sheet,
+                    row + 1,
+                    column++,
+                    Direction.DOWN,
+                    look.result(line.quantity()));
+        }
+        sheet.getRow(row).setHeightInPoints(42);
+        for (int reading = 0; reading < Grid.READING.rows(); reading++) {
+            draft.text(
+                    sheet,
+                    row + 1 + reading,
+                    0,
+                    side.word() + " " + (reading + 1),
+                    look.label());
+        }
+        return row + 1 + Grid.READING.rows();
+    }
+
+    private static void vehicle(Draft draft, XSSFSheet sheet, int top) {
+        Page.heading(draft, sheet, top, 10, "Vehicle and tape");
+        int row = top + 1;
+        for (String name : SINGLE) {
+            Input input = Contract.input(name);
+            draft.text(sheet, row, 0, Page.label(input, draft.unit()), draft.look().label());
+            draft.input(input, Side.LEFT, sheet, row, 1, Direction.DOWN);
+            meaning(draft, sheet, row, input);
+            row++;
+        }
+    }
+
+    private static void meaning(Draft draft, XSSFSheet sheet, int row, Input input) {
+        draft.text(sheet, row, 2, input.meaning(), draft.look().note());
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 2, 9));
+        sheet.getRow(row).setHeightInPoints(26);
+    }
+}

@@ -1,0 +1,73 @@
+package shaftwright.workbook.template;
+
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Input;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.template.Run.Direction;
+
+/** The builder's own catalogue: joints, bench tables, boots, blanks, rings. */
+final class PartsSheet {
+    static final String NAME = "Parts";
+
+    private static final int COLUMNS = 16;
+
+    private static final List<String> RING =
+            List.of(
+                    "ring_thickness",
+                    "groove_width",
+                    "groove_depth",
+                    "spline_runout",
+                    "shaft_end_diameter_inner",
+                    "shaft_end_diameter_outer",
+                    "mockup_pin");
+
+    private PartsSheet() {}
+
+    static void lay(Draft draft) {
+        XSSFSheet sheet = draft.sheet(NAME);
+        Page.widths(sheet, 34, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12);
+        draft.text(sheet, 0, 0, "Parts", draft.look().title());
+        int row = table(draft, sheet, 2, "Joints", Grid.JOINT);
+        row = table(draft, sheet, row + 1, "Blanks", Grid.BLANK);
+        row = table(draft, sheet, row + 1, "Boots", Grid.BOOT);
+        row = rings(draft, sheet, row + 1);
+        sheet.setRowBreak(row);
+        table(draft, sheet, row + 1, "Bench tables: travel of the race, measured by hand at angle", Grid.BENCH);
+        sheet.createFreezePane(1, 0);
+        Page.print(sheet, true, 0);
+    }
+
+    private static int table(Draft draft, XSSFSheet sheet, int top, String title, Grid grid) {
+        Page.heading(draft, sheet, top, COLUMNS, title);
+        int column = 0;
+        for (Input input : Contract.inputs(grid)) {
+            draft.text(
+                    sheet,
+                    top + 1,
+                    column,
+                    Page.label(input, draft.unit()),
+                    draft.look().columnHead());
+            draft.input(input, Side.LEFT, sheet, top + 2, column++, Direction.DOWN);
+        }
+        sheet.getRow(top + 1).setHeightInPoints(56);
+        return top + 2 + grid.rows();
+    }
+
+    private static int rings(Draft draft, XSSFSheet sheet, int top) {
+        Page.heading(draft, sheet, top, COLUMNS, "Rings, grooves and shaft ends");
+        int row = top + 1;
+        for (String name : RING) {
+            Input input = Contract.input(name);
+            draft.text(sheet, row, 0, Page.label(input, draft.unit()), draft.look().label());
+            draft.input(input, Side.LEFT, sheet, row, 1, Direction.DOWN);
+            draft.text(sheet, row, 2, input.meaning(), draft.look().note());
+            sheet.addMergedRegion(new CellRangeAddress(row, row, 2, 9));
+            row++;
+        }
+        return row;
+    }
+}

@@ -1,0 +1,125 @@
+package shaftwright.workbook.template;
+
+import java.util.Map;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Input;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.live.LiveLine;
+import shaftwright.workbook.live.LiveLines;
+import shaftwright.workbook.live.Section;
+import shaftwright.workbook.template.Run.Direction;
+
+/** Scenario inputs in columns, the verdict on top, results below. */
+final class ScenariosSheet {
+    static final String NAME = "Scenarios";
+
+    /** First scenario column, on this and the working sheets. */
+    static final int FIRST = 1;
+
+    private static final Map<String, String> HEADINGS =
+            Map.of(
+                    "tyre_size", "Tyre, wheel and track",
+                    "transaxle_forward", "Transaxle",
+                    "joint_inner", "Joints and boots",
+                    "stub_inner", "Shaft",
+                    "bump_rule", "Travel",
+                    "margin_inward", "Margins and choice",
+                    "shaft_pair_price", "Prices");
+
+    private ScenariosSheet() {}
+
+    static void lay(Draft draft) {
+        XSSFSheet sheet = draft.sheet(NAME);
+        int columns = FIRST + draft.scenarios();
+        sheet.setColumnWidth(0, 38 * 256);
+        for (int column = FIRST; column < columns; column++) {
+            sheet.setColumnWidth(column, 24 * 256);
+        }
+        draft.text(sheet, 0, 0, "Scenarios", draft.look().title());
+        Page.heading(draft, sheet, 1, columns, "Scenario");
+        for (int scenario = 0; scenario < draft.scenarios(); scenario++) {
+            draft.text(
+                    sheet,
+                    1,
+                    FIRST + scenario,
+                    ScenarioOutcome.letter(scenario),
+                    draft.look().heading());
+        }
+        draft.constants("scenario_letter", sheet, 1, FIRST, 1, draft.scenarios());
+        input(draft, sheet, 2, Contract.input("scenario_name"));
+        sheet.getRow(2).setHeightInPoints(28);
+        LiveLine verdict = LiveLines.all().line("verdict");
+        draft.text(sheet, 3, 0, verdict.label(), draft.look().bold());
+        draft.live(
+                verdict, Side.LEFT, sheet, 3, FIRST, Direction.ACROSS, draft.look().verdict());
+        sheet.getRow(3).setHeightInPoints(108);
+        Highlights.verdicts(sheet, new CellRangeAddress(3, 3, FIRST, columns - 1));
+        int row = inputs(draft, sheet, 4, columns);
+        sheet.setRowBreak(row - 1);
+        results(draft, sheet, row, columns);
+        sheet.createFreezePane(FIRST, 4);
+        Page.print(sheet, true, 0);
+        sheet.setRepeatingRows(new CellRangeAddress(1, 3, -1, -1));
+    }
+
+    private static int inputs(Draft draft, XSSFSheet sheet, int top, int columns) {
+        int row = top;
+        for (Input input : Contract.inputs(Grid.SCENARIO)) {
+            if (HEADINGS.containsKey(input.name())) {
+                Page.heading(draft, sheet, row++, columns, HEADINGS.get(input.name()));
+            }
+            if (!input.name().equals("scenario_name")) {
+                input(draft, sheet, row++, input);
+            }
+        }
+        return row;
+    }
+
+    private static void input(Draft draft, XSSFSheet sheet, int row, Input input) {
+        draft.text(sheet, row, 0, Page.label(input, draft.unit()), draft.look().label());
+        draft.input(input, Side.LEFT, sheet, row, FIRST, Direction.ACROSS);
+        if (!input.kind().numeric()) {
+            sheet.getRow(row).setHeightInPoints(26);
+        }
+    }
+
+    private static void results(Draft draft, XSSFSheet sheet, int top, int columns) {
+        int row = top;
+        for (Side side : Side.values()) {
+            Page.heading(draft, sheet, row++, columns, "Results, " + side.word() + " side");
+            for (LiveLine line : LiveLines.all().in(Section.SCENARIO_RESULTS)) {
+                if (line.grid() == Grid.SCENARIO_SIDE) {
+                    result(draft, sheet, row, line, side);
+                    if (line.name().equals("result_verdict")) {
+                        sheet.getRow(row).setHeightInPoints(96);
+                        Highlights.verdicts(
+                                sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
+                    }
+                    row++;
+                }
+            }
+        }
+        Page.heading(draft, sheet, row++, columns, "Wheel, width and cost");
+        for (LiveLine line : LiveLines.all().in(Section.SCENARIO_RESULTS)) {
+            if (line.grid() == Grid.SCENARIO && !line.name().equals("verdict")) {
+                result(draft, sheet, row++, line, Side.LEFT);
+            }
+        }
+    }
+
+    private static void result(Draft draft, XSSFSheet sheet, int row, LiveLine line, Side side) {
+        draft.text(sheet, row, 0, Page.label(line, draft.unit()), draft.look().label());
+        draft.live(
+                line,
+                side,
+                sheet,
+                row,
+                FIRST,
+                Direction.ACROSS,
+                draft.look().result(line.quantity()));
+    }
+}

@@ -1,0 +1,112 @@
+package shaftwright.workbook.template;
+
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.InputKind;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.live.LiveLine;
+import shaftwright.workbook.live.LiveLines;
+import shaftwright.workbook.live.Quantity;
+import shaftwright.workbook.live.Section;
+import shaftwright.workbook.template.Run.Direction;
+
+/** The first sheet: verdicts, order of work, legend, cautions. */
+final class StartSheet {
+    static final String NAME = "Start";
+
+    private static final String[] STEPS = {
+        "Measure: set the alignment first, support the vehicle, take the springs out. Type heights and"
+                + " distances as the tape shows them: 25 3/8, 25-3/8\", 645 mm.",
+        "Parts: list your joints, boots and blanks. Bench rows beat a catalogue's plunge.",
+        "Scenarios: one column a variant. The verdict stands on top of each column and here.",
+        "Tables and charts: slack and angles over the travel, scenarios side by side.",
+        "Card left, Card right: choose the scenario to build, print, take them to the lathe.",
+    };
+
+    private static final String[] CAUTIONS = {
+        "Support the vehicle on stands, never on a jack alone. Take springs out before you cycle the"
+                + " suspension by hand.",
+        "Eye, hand and face protection when hardened steel is cut. No rotating test with hands near.",
+        "Check bolt torques after the first run, and clearances at both ends of the travel.",
+        "The result is a sizing aid, not approval. Local rules, event rules and licensed or certified"
+                + " practice decide what may be driven.",
+    };
+
+    private StartSheet() {}
+
+    static void lay(Draft draft) {
+        XSSFSheet sheet = draft.sheet(NAME);
+        Look look = draft.look();
+        Page.widths(sheet, 30, 78, 14);
+        draft.text(sheet, 0, 0, "Half-shaft sizing", look.title());
+        draft.text(sheet, 1, 0, "Vehicle", look.bold());
+        draft.input(
+                Contract.input("vehicle_name"), Side.LEFT, sheet, 1, 1, Direction.DOWN);
+        draft.text(sheet, 2, 0, "Unit of this workbook", look.bold());
+        draft.input(Contract.input("unit"), Side.LEFT, sheet, 2, 1, Direction.DOWN);
+        int row = verdicts(draft, sheet, 4);
+        row = list(draft, sheet, row + 1, "Order of work", STEPS);
+        row = legend(draft, sheet, row + 1);
+        row = list(draft, sheet, row + 1, "Cautions", CAUTIONS);
+        draft.text(sheet, row + 1, 0, "Workbook contract version", look.note());
+        Draft.cell(sheet, row + 1, 1).setCellValue(Contract.VERSION);
+        Draft.cell(sheet, row + 1, 1).setCellStyle(look.note());
+        draft.constants(Contract.VERSION_NAME, sheet, row + 1, 1, 1, 1);
+        Page.print(sheet, false, 1);
+    }
+
+    private static int verdicts(Draft draft, XSSFSheet sheet, int top) {
+        Page.heading(draft, sheet, top, 3, "Verdicts");
+        int column = 0;
+        for (LiveLine line : LiveLines.all().in(Section.START)) {
+            draft.live(
+                    line,
+                    Side.LEFT,
+                    sheet,
+                    top + 1,
+                    column++,
+                    Direction.DOWN,
+                    draft.look().result(line.quantity()));
+        }
+        draft.text(sheet, top, 2, "Cost", draft.look().heading());
+        for (int row = top + 1; row <= top + draft.scenarios(); row++) {
+            sheet.getRow(row).setHeightInPoints(41);
+        }
+        return top + draft.scenarios() + 1;
+    }
+
+    private static int list(Draft draft, XSSFSheet sheet, int top, String title, String[] items) {
+        Page.heading(draft, sheet, top, 3, title);
+        int row = top + 1;
+        for (String item : items) {
+            draft.text(sheet, row, 0, (row - top) + ".  " + item, draft.look().prose());
+            sheet.addMergedRegion(new CellRangeAddress(row, row, 0, 2));
+            sheet.getRow(row).setHeightInPoints(28);
+            row++;
+        }
+        return row;
+    }
+
+    private static int legend(Draft draft, XSSFSheet sheet, int top) {
+        Look look = draft.look();
+        Page.heading(draft, sheet, top, 3, "Legend");
+        draft.text(sheet, top + 1, 0, "solid box, pale fill", look.input(InputKind.TEXT));
+        draft.text(sheet, top + 1, 1, "You type here. Select the cell to see what it means.", look.label());
+        draft.text(sheet, top + 2, 0, "dotted line below", look.result(Quantity.TEXT));
+        draft.text(
+                sheet,
+                top + 2,
+                1,
+                "A result. It follows every change at once, with nothing installed.",
+                look.label());
+        draft.text(sheet, top + 3, 0, "1234.5678", look.working(Quantity.TEXT));
+        draft.text(
+                sheet,
+                top + 3,
+                1,
+                "Working figures in mm and rad on the last sheets. Leave them as they are.",
+                look.label());
+        return top + 4;
+    }
+}

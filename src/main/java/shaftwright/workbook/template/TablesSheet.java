@@ -1,0 +1,105 @@
+package shaftwright.workbook.template;
+
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.live.LiveLine;
+import shaftwright.workbook.live.LiveLines;
+import shaftwright.workbook.live.Section;
+import shaftwright.workbook.template.Run.Direction;
+
+/** One side's tables: a row a travel step from droop to bump, scenarios side by side. */
+final class TablesSheet {
+    private static final int FIRST = 1;
+    private static final int BLOCK_ROWS = Grid.TABLE.rows() + 3;
+
+    private TablesSheet() {}
+
+    static String name(Side side) {
+        return "Tables " + side.word();
+    }
+
+    static void lay(Draft draft, Side side) {
+        XSSFSheet sheet = draft.sheet(name(side));
+        int columns = FIRST + draft.scenarios();
+        sheet.setColumnWidth(0, 16 * 256);
+        for (int column = FIRST; column < columns; column++) {
+            sheet.setColumnWidth(column, 11 * 256);
+        }
+        draft.text(
+                sheet,
+                0,
+                0,
+                "Tables, " + side.word() + " side: each scenario from its full droop to its full bump",
+                draft.look().title());
+        int top = 2;
+        int count = 0;
+        for (LiveLine line : LiveLines.all().in(Section.TABLES)) {
+            block(draft, sheet, side, top, columns, line);
+            top += BLOCK_ROWS;
+            if (++count % 2 == 0) {
+                sheet.setRowBreak(top - 1);
+            }
+        }
+        int column = columns + 1;
+        for (LiveLine line : LiveLines.all().in(Section.CHART_LIMITS)) {
+            draft.text(
+                    sheet, 3, column, Page.label(line, draft.unit()), draft.look().columnHead());
+            draft.live(
+                    line,
+                    side,
+                    sheet,
+                    4,
+                    column,
+                    Direction.DOWN,
+                    draft.look().working(line.quantity()));
+            sheet.setColumnWidth(column++, 11 * 256);
+        }
+        Page.print(sheet, false, 0);
+        draft.workbook()
+                .setPrintArea(
+                        draft.workbook().getSheetIndex(sheet), 0, columns - 1, 0, top - 2);
+    }
+
+    private static void block(
+            Draft draft, XSSFSheet sheet, Side side, int top, int columns, LiveLine line) {
+        Page.heading(draft, sheet, top, columns, Page.label(line, draft.unit()));
+        for (int scenario = 0; scenario < draft.scenarios(); scenario++) {
+            draft.text(
+                    sheet,
+                    top + 1,
+                    FIRST + scenario,
+                    ScenarioOutcome.letter(scenario),
+                    draft.look().columnHead());
+        }
+        draft.text(sheet, top + 1, 0, "Step", draft.look().columnHead());
+        for (int row = 0; row < Grid.TABLE.rows(); row++) {
+            draft.text(sheet, top + 2 + row, 0, step(row), draft.look().label());
+        }
+        draft.live(
+                line,
+                side,
+                sheet,
+                top + 2,
+                FIRST,
+                Direction.BLOCK,
+                draft.look().result(line.quantity()));
+        Highlights.hideMissing(
+                sheet,
+                new CellRangeAddress(
+                        top + 2, top + 1 + Grid.TABLE.rows(), FIRST, columns - 1));
+    }
+
+    /** Full droop, 11/12 droop … ride … full bump. */
+    static String step(int row) {
+        int ride = Grid.TABLE.rows() / 2;
+        if (row == ride) {
+            return "ride";
+        }
+        int part = Math.abs(row - ride);
+        String word = row < ride ? "droop" : "bump";
+        return part == ride ? "full " + word : part + "/" + ride + " " + word;
+    }
+}

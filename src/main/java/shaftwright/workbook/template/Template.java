@@ -1,0 +1,64 @@
+package shaftwright.workbook.template;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import shaftwright.units.LengthUnit;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Side;
+
+/** Writes a new sizing workbook: every sheet, formula, style and chart, but no computed value yet. */
+public final class Template {
+    private Template() {}
+
+    /**
+     * Writes a workbook that a fill then completes.
+     *
+     * @param file to be written
+     * @param unit of bare numbers and results
+     * @param scenarios scenario columns, 1 to {@link Contract#MOST_SCENARIOS}
+     * @param typed contents of typed cells by defined name, one entry a cell
+     * @throws IOException if the file can't be written
+     */
+    public static void write(
+            Path file, LengthUnit unit, int scenarios, Map<String, List<String>> typed)
+            throws IOException {
+        if (scenarios < 1 || scenarios > Contract.MOST_SCENARIOS) {
+            throw new IllegalArgumentException(
+                    "scenarios must number 1 to "
+                            + Contract.MOST_SCENARIOS
+                            + "; have "
+                            + scenarios);
+        }
+        Draft draft = new Draft(unit, scenarios, typed);
+        try (XSSFWorkbook workbook = draft.workbook()) {
+            StartSheet.lay(draft);
+            MeasureSheet.lay(draft);
+            PartsSheet.lay(draft);
+            ScenariosSheet.lay(draft);
+            for (Side side : Side.values()) {
+                TablesSheet.lay(draft, side);
+            }
+            BlanksSheet.lay(draft);
+            for (Side side : Side.values()) {
+                CardSheet.lay(draft, side);
+            }
+            WorkingSheets.lay(draft);
+            for (Side side : Side.values()) {
+                ChartsSheet.lay(draft, side);
+                int tables = workbook.getSheetIndex(TablesSheet.name(side));
+                workbook.setSheetOrder(ChartsSheet.name(side), tables + 1);
+            }
+            draft.finish();
+            workbook.setForceFormulaRecalculation(true);
+            workbook.setActiveSheet(0);
+            try (OutputStream out = Files.newOutputStream(file)) {
+                workbook.write(out);
+            }
+        }
+    }
+}
