@@ -1,11 +1,10 @@
 package shaftwright.workbook.xlsx;
 
 import java.io.ByteArrayOutputStream;
-import java.nio.charset.Charset;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
-/** New content of a part, compressed while it is put together from pieces of text. */
+/** New content of a part, compressed while it is put together from pieces. */
 final class Deflated {
     private final CRC32 crc = new CRC32();
     private final Deflater deflater = new Deflater(Deflater.BEST_SPEED, true);
@@ -18,17 +17,13 @@ final class Deflated {
         compressed = new ByteArrayOutputStream(expectedSize);
     }
 
-    void add(byte[] bytes) {
-        crc.update(bytes, 0, bytes.length);
-        size += bytes.length;
-        deflater.setInput(bytes);
+    void add(byte[] bytes, int from, int length) {
+        crc.update(bytes, from, length);
+        size += length;
+        deflater.setInput(bytes, from, length);
         while (!deflater.needsInput()) {
             drain();
         }
-    }
-
-    void add(String text, Charset charset) {
-        add(text.getBytes(charset));
     }
 
     Deflated finish() {

@@ -2,70 +2,61 @@ package shaftwright.workbook.xlsx;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 
-/** A part decoded so that every stretch of it encodes back to the very bytes it came from. */
+/**
+ * The text of one part, kept as bytes of an encoding in which markup is plain ASCII. Offsets into
+ * it count bytes, so unchanged stretches can be copied as they are, and no large text need be
+ * decoded. A part in UTF-16 is held as UTF-8 and encoded again when it is written.
+ */
 final class PartText {
-    private static final byte[] NO_MARK = {};
     private static final int DECLARATION = 200;
 
+    private final String title;
     private final String part;
-    private final String text;
+    private final byte[] bytes;
+    private final int first;
     private final Charset charset;
-    private final byte[] mark;
+    private final Charset stored;
 
-    private PartText(String part, String text, Charset charset, byte[] mark) {
+    private PartText(
+            String title, String part, byte[] bytes, int first, Charset charset, Charset stored) {
+        this.title = title;
         this.part = part;
-        this.text = text;
+        this.bytes = bytes;
+        this.first = first;
         this.charset = charset;
-        this.mark = mark;
+        this.stored = stored;
     }
 
     /**
-     * Decodes by byte order mark or XML declaration; XML 1.0 appendix F.
+     * A part's text, its encoding told by byte order mark or XML declaration (XML 1.0, appendix F).
      *
-     * @throws UnreadableBookException if the bytes are no valid text in that encoding
+     * @throws UnreadableBookException if the encoding is not one that packages use
      */
-    static PartText decode(String title, String part, byte[] bytes) {
-        Charset charset;
-        int skip = 0;
+    static PartText of(String title, String part, byte[] bytes) {
         if (starts(bytes, 0xEF, 0xBB, 0xBF)) {
-            charset = StandardCharsets.UTF_8;
-            skip = 3;
-        } else if (starts(bytes, 0xFE, 0xFF)) {
-            charset = StandardCharsets.UTF_16BE;
-            skip = 2;
-        } else if (starts(bytes, 0xFF, 0xFE)) {
-            charset = StandardCharsets.UTF_16LE;
-            skip = 2;
-        } else {
-            charset = declared(title, part, bytes);
+            return new PartText(
+                    title, part, bytes, 3, StandardCharsets.UTF_8, StandardCharsets.UTF_8);
         }
-        String text = new String(bytes, skip, bytes.length - skip, charset);
-        byte[] mark = skip == 0 ? NO_MARK : Arrays.copyOf(bytes, skip);
-        PartText decoded = new PartText(part, text, charset, mark);
-        if (text.indexOf('\uFFFD') >= 0 && !decoded.encodesTo(bytes)) {
-            throw new UnreadableBookException(
-                    title, "part " + part + " with broken characters", ZipSnapshot.A_WORKBOOK);
+        if (starts(bytes, 0xFE, 0xFF)) {
+            return transcoded(title, part, bytes, StandardCharsets.UTF_16BE);
         }
-        return decoded;
+        if (starts(bytes, 0xFF, 0xFE)) {
+            return transcoded(title, part, bytes, StandardCharsets.UTF_16LE);
+        }
+        Charset charset = declared(title, part, bytes);
+        return new PartText(title, part, bytes, 0, charset, charset);
     }
 
-    private boolean encodesTo(byte[] bytes) {
-        byte[] encoded = text.getBytes(charset);
-        return Arrays.equals(
-                encoded,
-                0,
-                encoded.length,
-                bytes,
-                Math.min(mark.length, bytes.length),
-                bytes.length);
+    /** The mark U+FEFF stays in front, as three bytes of UTF-8, and comes back as it was. */
+    private static PartText transcoded(String title, String part, byte[] bytes, Charset stored) {
+        byte[] utf8 = new String(bytes, stored).getBytes(StandardCharsets.UTF_8);
+        return new PartText(title, part, utf8, 3, StandardCharsets.UTF_8, stored);
     }
 
     private static Charset declared(String title, String part, byte[] bytes) {
-        String start =
-                new String(
-                        bytes, 0, Math.min(bytes.length, DECLARATION), StandardCharsets.ISO_8859_1);
+        int length = Math.min(bytes.length, DECLARATION);
+        String start = new String(bytes, 0, length, StandardCharsets.ISO_8859_1);
         int end = start.indexOf("?>");
         int at = start.indexOf("encoding");
         if (!start.startsWith("<?xml") || at < 0 || at > end) {
@@ -77,34 +68,14 @@ final class PartText {
         }
         int close = start.indexOf(start.charAt(open), open + 1);
         String name = close < 0 ? "" : start.substring(open + 1, close);
-        if (name.equalsIgnoreCase("UTF-8")) {
+        if (name.equalsIgnoreCase("UTF-8") || name.equalsIgnoreCase("US-ASCII")) {
             return StandardCharsets.UTF_8;
         }
-        if (name.equalsIgnoreCase("US-ASCII") || name.equalsIgnoreCase("ISO-8859-1")) {
+        if (name.equalsIgnoreCase("ISO-8859-1")) {
             return StandardCharsets.ISO_8859_1;
         }
         throw new UnreadableBookException(
                 title, "part " + part + " in encoding \"" + name + "\"", "UTF-8 or UTF-16");
-    }
-
-    /** The part's name. */
-    String part() {
-        return part;
-    }
-
-    /** The characters, without byte order mark. */
-    String text() {
-        return text;
-    }
-
-    /** How the characters are encoded. */
-    Charset charset() {
-        return charset;
-    }
-
-    /** The byte order mark's bytes, possibly none. */
-    byte[] mark() {
-        return mark;
     }
 
     private static boolean starts(byte[] bytes, int... wanted) {
@@ -117,5 +88,45 @@ final class PartText {
             }
         }
         return true;
+    }
+
+    /** The file's name, for messages. */
+    String title() {
+        return title;
+    }
+
+    /** The part's name. */
+    String part() {
+        return part;
+    }
+
+    /** The text's bytes; not to be changed. */
+    byte[] bytes() {
+        return bytes;
+    }
+
+    /** Where the text starts, after a byte order mark. */
+    int first() {
+        return first;
+    }
+
+    /** A stretch as a string. */
+    String text(int from, int to) {
+        return new String(bytes, from, to - from, charset);
+    }
+
+    /** Bytes of new text in this part. */
+    byte[] encoded(String text) {
+        return text.getBytes(charset);
+    }
+
+    /** Adds a stretch of such bytes to the part's new content, in the part's own encoding. */
+    void emit(Deflated out, byte[] source, int from, int length) {
+        if (stored == charset) {
+            out.add(source, from, length);
+        } else {
+            byte[] converted = new String(source, from, length, charset).getBytes(stored);
+            out.add(converted, 0, converted.length);
+        }
     }
 }

@@ -2,10 +2,9 @@ package shaftwright.workbook.xlsx;
 
 import java.util.ArrayList;
 import java.util.List;
-import javax.xml.stream.XMLStreamException;
 
 /** The relationships of one part: which other parts it uses, and as what. */
-final class Relationships {
+final class Relationships implements PartReader.Walk {
     /** One relationship to a part inside the package; {@code target} is that part's name. */
     record Link(String id, String type, String target) {
         /** Kinds are told by the type's last word, which strict and transitional files share. */
@@ -18,22 +17,27 @@ final class Relationships {
 
     private final List<Link> links = new ArrayList<>();
 
-    private Relationships() {}
+    private final String folder;
+
+    private Relationships(String folder) {
+        this.folder = folder;
+    }
 
     /** Reads those of a part; a part without any has an empty list. The package itself is "". */
     static Relationships of(String title, ZipSnapshot zip, String part) {
-        Relationships read = new Relationships();
-        int slash = part.lastIndexOf('/');
+                int slash = part.lastIndexOf('/');
         String folder = part.substring(0, slash + 1);
+        Relationships read = new Relationships(folder);
         ZipEntryRecord entry = zip.find(folder + "_rels/" + part.substring(slash + 1) + ".rels");
         if (entry != null) {
-            PartText text = PartText.decode(title, entry.name(), zip.inflate(entry));
-            PartReader.walk(title, text, reader -> read.add(reader, folder));
+            PartText text = PartText.of(title, entry.name(), zip.inflate(entry));
+            PartReader.walk(text, read);
         }
         return read;
     }
 
-    private Relationships add(PartReader reader, String folder) throws XMLStreamException {
+    @Override
+    public void over(PartReader reader) {
         while (reader.nextChild()) {
             String target = reader.attribute("Target");
             String type = reader.attribute("Type");
@@ -44,7 +48,6 @@ final class Relationships {
             }
             reader.skip();
         }
-        return this;
     }
 
     /** The part that a target names, seen from a folder; {@code ..} never leaves the package. */

@@ -3,7 +3,6 @@ package shaftwright.workbook.xlsx;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Map;
-import javax.xml.stream.XMLStreamException;
 
 /** The table of texts that sheets share; only the asked-for ones are kept. */
 final class SharedStrings {
@@ -28,31 +27,45 @@ final class SharedStrings {
         if (missing.isEmpty()) {
             return;
         }
-        int count = part == null ? 0 : PartReader.walk(title, part, r -> pick(r, missing));
-        if (missing.length() > count) {
+        Picking picking = new Picking(missing);
+        if (part != null) {
+            PartReader.walk(part, picking);
+        }
+        if (missing.length() > picking.count) {
             throw new UnreadableBookException(
                     title,
-                    "a cell with shared text " + (missing.length() - 1) + " of " + count,
+                    "a cell with shared text "
+                            + (missing.length() - 1)
+                            + " of "
+                            + picking.count,
                     "a shared text that exists");
         }
     }
 
-    private Integer pick(PartReader reader, BitSet wanted) throws XMLStreamException {
-        int last = wanted.length() - 1;
-        int index = 0;
-        while (index <= last && reader.nextChild()) {
-            if (!reader.name().equals("si")) {
-                reader.skip();
-            } else {
-                if (wanted.get(index)) {
-                    known.put(index, XmlText.richText(reader));
-                } else {
+    /** Keeps the wanted texts and stops after the last of them. */
+    private final class Picking implements PartReader.Walk {
+        private final BitSet wanted;
+        private int count;
+
+        Picking(BitSet wanted) {
+            this.wanted = wanted;
+        }
+
+        @Override
+        public void over(PartReader reader) {
+            while (count < wanted.length() && reader.nextChild()) {
+                if (!reader.name().equals("si")) {
                     reader.skip();
+                } else {
+                    if (wanted.get(count)) {
+                        known.put(count, XmlText.richText(reader));
+                    } else {
+                        reader.skip();
+                    }
+                    count++;
                 }
-                index++;
             }
         }
-        return index;
     }
 
     String get(int index) {

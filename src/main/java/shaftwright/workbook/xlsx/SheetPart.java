@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import javax.xml.stream.XMLStreamException;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
@@ -18,7 +17,7 @@ import shaftwright.workbook.CellValue;
  * the wanted areas hold. The positions are kept in plain int arrays, as a sheet may have a million
  * cells.
  */
-final class SheetPart {
+final class SheetPart implements PartReader.Walk {
     /** Fields of a cell in the index; offsets into the text, -1 where there is no such element. */
     static final int COLUMN = 0;
 
@@ -28,7 +27,11 @@ final class SheetPart {
     static final int VALUE = 4;
     static final int VALUE_END = 5;
     static final int CLOSE = 6;
-    private static final int CELL = 7;
+
+    /** 1 where the tag has a type or metadata of its value, else 0. */
+    static final int TYPED = 7;
+
+    private static final int CELL = 8;
 
     /** Fields of a row in the index; its cells run from FIRST to the next row's FIRST. */
     static final int ROW = 0;
@@ -52,6 +55,7 @@ final class SheetPart {
     private final List<int[]> columnStyles = new ArrayList<>();
 
     private String main = "";
+    private String prefix = "";
     private int[] cells = new int[CELL * 256];
     private int cellCount;
     private int[] rows = new int[ROW_FIELDS * 64];
@@ -79,14 +83,17 @@ final class SheetPart {
     /** Walks the sheet; shared texts are still to be resolved. */
     static SheetPart read(String title, String sheet, PartText part, List<Area> wanted) {
         SheetPart read = new SheetPart(title, sheet, part, wanted);
-        return PartReader.walk(title, part, read::readRoot);
+        PartReader.walk(part, read);
+        return read;
     }
 
-    private SheetPart readRoot(PartReader reader) throws XMLStreamException {
+    @Override
+    public void over(PartReader reader) {
         if (!reader.name().equals("worksheet") || !WorkbookPart.isMain(reader.namespace())) {
             throw reader.damaged("a \"" + reader.name() + "\"", "a sheet with cells");
         }
         main = reader.namespace();
+        prefix = reader.prefix();
         while (dataTag < 0 && reader.nextChild()) {
             if (reader.is("sheetData", main)) {
                 dataTag = reader.start();
@@ -103,10 +110,9 @@ final class SheetPart {
         if (dataTag < 0) {
             throw reader.damaged("no cell data", "a sheet with cells");
         }
-        return this;
     }
 
-    private void readColumnStyles(PartReader reader) throws XMLStreamException {
+    private void readColumnStyles(PartReader reader) {
         while (reader.nextChild()) {
             int first = number(reader.attribute("min"), -1);
             int last = number(reader.attribute("max"), -1);
@@ -118,7 +124,7 @@ final class SheetPart {
         }
     }
 
-    private void readRows(PartReader reader) throws XMLStreamException {
+    private void readRows(PartReader reader) {
         int previous = -1;
         while (reader.nextChild()) {
             if (reader.is("row", main)) {
@@ -129,7 +135,7 @@ final class SheetPart {
         }
     }
 
-    private int readRow(PartReader reader, int previous) throws XMLStreamException {
+    private int readRow(PartReader reader, int previous) {
         int at = rowCount * ROW_FIELDS;
         if (at == rows.length) {
             rows = Arrays.copyOf(rows, at * 2);
@@ -151,13 +157,13 @@ final class SheetPart {
                 reader.skip();
                 continue;
             }
-            String address = reader.attribute("r");
             if (!numbered) {
                 numbered = true;
+                String address = reader.attribute("r");
                 rows[at + ROW] = address == null ? previous + 1 : AreaReference.rowOf(address);
                 startRow(reader, at, previous);
             }
-            column = readCell(reader, rows[at + ROW], address, column);
+            column = readCell(reader, rows[at + ROW], column);
         }
         if (!numbered) {
             startRow(reader, at, previous);
@@ -195,11 +201,10 @@ final class SheetPart {
         return false;
     }
 
-    private int readCell(PartReader reader, int row, String address, int previous)
-            throws XMLStreamException {
-        int column = address == null ? previous + 1 : AreaReference.columnOf(address);
+    private int readCell(PartReader reader, int row, int previous) {
+        int column = reader.has("r") ? reader.addressColumn("r") : previous + 1;
         if (column < 0 || column > LAST_COLUMN) {
-            throw reader.damaged("a cell at \"" + address + "\"", "an address such as D9");
+            throw reader.damaged("a cell at \"" + reader.attribute("r") + "\"", "an address such as D9");
         }
         cellsOrdered &= column > previous;
         int at = newCell();
@@ -208,6 +213,7 @@ final class SheetPart {
         boolean empty = reader.isEmpty();
         cells[at + TAG_END] = reader.end();
         String type = reader.attribute("t");
+        cells[at + TYPED] = type != null || reader.has("vm") ? 1 : 0;
         boolean keep = isWanted(column);
         String formula = "";
         String raw = null;
@@ -239,7 +245,7 @@ final class SheetPart {
         return at;
     }
 
-    private String readFormula(PartReader reader, int at, boolean keep) throws XMLStreamException {
+    private String readFormula(PartReader reader, int at, boolean keep) {
         String shared = reader.attribute("si");
         String type = reader.attribute("t");
         String table = "dataTable".equals(type) ? tableText(reader) : null;
@@ -269,13 +275,13 @@ final class SheetPart {
         return "TABLE(" + reader.attribute("r1") + "," + reader.attribute("r2") + ")";
     }
 
-    private String readValue(PartReader reader, int at, boolean keep) throws XMLStreamException {
+    private String readValue(PartReader reader, int at, boolean keep) {
         if (cells[at + VALUE] < 0) {
             cells[at + VALUE] = reader.start();
         }
         boolean empty = reader.isEmpty();
         int tagEnd = reader.end();
-        boolean inline = reader.name().equals("is");
+        boolean inline = reader.is("is", main);
         String raw = null;
         if (!keep) {
             reader.skip();
@@ -427,6 +433,11 @@ final class SheetPart {
 
     Map<CellPlace, CellContent> contents() {
         return contents;
+    }
+
+    /** The prefix of the sheet's elements with its colon, or "". */
+    String prefix() {
+        return prefix;
     }
 
     PartText part() {

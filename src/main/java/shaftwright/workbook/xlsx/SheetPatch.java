@@ -11,7 +11,7 @@ import shaftwright.workbook.CellValue;
 final class SheetPatch {
     private final SheetPart sheet;
     private final String name;
-    private final String text;
+    private final PartText text;
     private final Map<CellPlace, CellValue> values;
     private final List<Splice> splices = new ArrayList<>();
     private final String prefix;
@@ -19,9 +19,9 @@ final class SheetPatch {
     private SheetPatch(SheetPart sheet, String name, Map<CellPlace, CellValue> values) {
         this.sheet = sheet;
         this.name = name;
-        this.text = sheet.part().text();
+        this.text = sheet.part();
         this.values = values;
-        this.prefix = TagText.prefixAt(text, sheet.dataTag());
+        this.prefix = sheet.prefix();
     }
 
     /** The changes that give these cells of this sheet their new values. */
@@ -50,7 +50,7 @@ final class SheetPatch {
             from = to;
         }
         if (newRows.length() > 0) {
-            String tag = text.substring(sheet.dataTag(), sheet.dataTagEnd());
+            String tag = text.text(sheet.dataTag(), sheet.dataTagEnd());
             splices.add(
                     new Splice(
                             sheet.dataTag(), sheet.dataTagEnd(), opened(tag, newRows.toString())));
@@ -90,7 +90,7 @@ final class SheetPatch {
         int tagStart = sheet.row(index, SheetPart.ROW_TAG);
         int tagEnd = sheet.row(index, SheetPart.ROW_TAG_END);
         int close = sheet.row(index, SheetPart.ROW_CLOSE);
-        String tag = text.substring(tagStart, tagEnd);
+        String tag = text.text(tagStart, tagEnd);
         String rowStyle = rowStyle(tag);
         if (close < 0) {
             String cells = newCells(places, from, to, rowStyle);
@@ -158,28 +158,32 @@ final class SheetPatch {
     }
 
     private void patchCell(int cell, CellValue value) {
-        int tagStart = sheet.cell(cell, SheetPart.TAG);
-        int tagEnd = sheet.cell(cell, SheetPart.TAG_END);
         boolean formula = sheet.hasFormula(cell);
-        String tag = text.substring(tagStart, tagEnd);
-        String newTag = retyped(tag, CellXml.type(value, formula));
-        StringBuilder written = new StringBuilder();
+        String type = CellXml.type(value, formula);
+        StringBuilder written = new StringBuilder(24);
         CellXml.value(written, prefix, value, formula);
-        if (sheet.cell(cell, SheetPart.CLOSE) < 0) {
-            String whole = written.length() == 0 ? newTag : opened(newTag, written.toString());
-            splices.add(new Splice(tagStart, tagEnd, whole));
-            return;
+        int tagEnd = sheet.cell(cell, SheetPart.TAG_END);
+        boolean selfClosing = sheet.cell(cell, SheetPart.CLOSE) < 0;
+        if (selfClosing || type != null || sheet.cell(cell, SheetPart.TYPED) != 0) {
+            int tagStart = sheet.cell(cell, SheetPart.TAG);
+            String tag = text.text(tagStart, tagEnd);
+            String newTag = retyped(tag, type);
+            if (selfClosing && written.length() > 0) {
+                newTag = opened(newTag, written.toString());
+            }
+            if (!newTag.equals(tag)) {
+                splices.add(new Splice(tagStart, tagEnd, newTag));
+            }
         }
-        if (!newTag.equals(tag)) {
-            splices.add(new Splice(tagStart, tagEnd, newTag));
+        if (!selfClosing) {
+            int from = sheet.cell(cell, SheetPart.VALUE);
+            int to = sheet.cell(cell, SheetPart.VALUE_END);
+            if (from < 0) {
+                from = formula ? sheet.cell(cell, SheetPart.FORMULA_END) : tagEnd;
+                to = from;
+            }
+            splices.add(new Splice(from, to, written.toString()));
         }
-        int from = sheet.cell(cell, SheetPart.VALUE);
-        int to = sheet.cell(cell, SheetPart.VALUE_END);
-        if (from < 0) {
-            from = formula ? sheet.cell(cell, SheetPart.FORMULA_END) : tagEnd;
-            to = from;
-        }
-        splices.add(new Splice(from, to, written.toString()));
     }
 
     /** The cell's tag with the new value's type; metadata of the old value goes with it. */

@@ -1,10 +1,14 @@
 package shaftwright.workbook.xlsx;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 
-/** A stretch of a part's text and what comes in its place. */
+/** A stretch of a part's text, in byte offsets, and what comes in its place. */
 record Splice(int from, int to, String text) implements Comparable<Splice> {
+    /** Bytes compressed at a time. */
+    private static final int PIECE = 32 * 1024;
+
     @Override
     public int compareTo(Splice other) {
         return Integer.compare(from, other.from);
@@ -15,24 +19,28 @@ record Splice(int from, int to, String text) implements Comparable<Splice> {
         // Stable, so several insertions at one place keep their order.
         Collections.sort(splices);
         Deflated out = new Deflated(expectedSize);
-        StringBuilder piece = new StringBuilder(PIECE + PIECE / 2);
-        String text = part.text();
+        byte[] source = part.bytes();
+        byte[] piece = new byte[PIECE];
+        int count = 0;
         int at = 0;
-        out.add(part.mark());
         for (int i = 0; i < splices.size(); i++) {
             Splice splice = splices.get(i);
-            piece.append(text, at, splice.from).append(splice.text);
-            at = splice.to;
-            if (piece.length() >= PIECE) {
-                out.add(piece.toString(), part.charset());
-                piece.setLength(0);
+            byte[] written = part.encoded(splice.text);
+            int kept = splice.from - at;
+            if (count + kept + written.length > piece.length) {
+                part.emit(out, piece, 0, count);
+                count = 0;
+                if (kept + written.length > piece.length) {
+                    piece = Arrays.copyOf(piece, 2 * (kept + written.length));
+                }
             }
+            System.arraycopy(source, at, piece, count, kept);
+            System.arraycopy(written, 0, piece, count + kept, written.length);
+            count += kept + written.length;
+            at = splice.to;
         }
-        out.add(piece.toString(), part.charset());
-        out.add(text.substring(at), part.charset());
+        part.emit(out, piece, 0, count);
+        part.emit(out, source, at, source.length - at);
         return out.finish();
     }
-
-    /** Characters encoded at a time. */
-    private static final int PIECE = 16 * 1024;
 }

@@ -4,19 +4,6 @@ package shaftwright.workbook.xlsx;
 final class TagText {
     private TagText() {}
 
-    /** The prefix of the tag at this bracket, colon included, or "". */
-    static String prefixAt(String text, int bracket) {
-        int from = text.charAt(bracket + 1) == '/' ? bracket + 2 : bracket + 1;
-        int at = from;
-        while (isNameCharacter(text.charAt(at))) {
-            if (text.charAt(at) == ':') {
-                return text.substring(from, at + 1);
-            }
-            at++;
-        }
-        return "";
-    }
-
     /** The tag with this attribute set; a self-closing tag stays one. */
     static String withAttribute(String tag, String name, String value) {
         int at = find(tag, name);

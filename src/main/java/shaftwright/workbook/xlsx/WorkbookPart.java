@@ -5,16 +5,16 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
-import javax.xml.stream.XMLStreamException;
 import shaftwright.workbook.Area;
 
 /** The workbook part: sheets in tab order and defined names. */
-final class WorkbookPart {
+final class WorkbookPart implements PartReader.Walk {
     /** Main namespaces of spreadsheet parts, transitional and strict (ECMA-376 parts 1 and 4). */
     static final String TRANSITIONAL = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 
     static final String STRICT = "http://purl.oclc.org/ooxml/spreadsheetml/main";
 
+    private final String title;
     private final PartText text;
     private final Map<String, String> relationIds = new LinkedHashMap<>();
     private final Map<String, String> sheetNames = new HashMap<>();
@@ -24,23 +24,19 @@ final class WorkbookPart {
     private final Set<String> ambiguous = new HashSet<>();
     private final Set<String> deleted = new HashSet<>();
 
+    private String prefix = "";
     private int calculation = -1;
     private int calculationEnd = -1;
     private int afterNames = -1;
 
-    private WorkbookPart(PartText text) {
+    private WorkbookPart(String title, PartText text) {
+        this.title = title;
         this.text = text;
     }
 
     static WorkbookPart read(String title, PartText text) {
-        WorkbookPart read = new WorkbookPart(text);
-        PartReader.walk(
-                title,
-                text,
-                reader -> {
-                    read.readRoot(reader, title);
-                    return read;
-                });
+        WorkbookPart read = new WorkbookPart(title, text);
+        PartReader.walk(text, read);
         read.settleNames();
         return read;
     }
@@ -49,11 +45,13 @@ final class WorkbookPart {
         return namespace.equals(TRANSITIONAL) || namespace.equals(STRICT);
     }
 
-    private void readRoot(PartReader reader, String title) throws XMLStreamException {
+    @Override
+    public void over(PartReader reader) {
         if (!reader.name().equals("workbook") || !isMain(reader.namespace())) {
             throw new UnreadableBookException(title, foundRoot(reader), ZipSnapshot.A_WORKBOOK);
         }
         String main = reader.namespace();
+        prefix = reader.prefix();
         while (reader.nextChild()) {
             if (reader.is("sheets", main)) {
                 readSheets(reader);
@@ -82,7 +80,7 @@ final class WorkbookPart {
         };
     }
 
-    private void readSheets(PartReader reader) throws XMLStreamException {
+    private void readSheets(PartReader reader) {
         while (reader.nextChild()) {
             String name = reader.attribute("name");
             String id = reader.prefixedAttribute("id");
@@ -97,7 +95,7 @@ final class WorkbookPart {
         }
     }
 
-    private void readNames(PartReader reader) throws XMLStreamException {
+    private void readNames(PartReader reader) {
         while (reader.nextChild()) {
             String name = reader.attribute("name");
             boolean local = reader.attribute("localSheetId") != null;
@@ -158,14 +156,11 @@ final class WorkbookPart {
 
     /** The change that makes spreadsheet programs compute everything when they open the file. */
     Splice computeOnOpening() {
-        String source = text.text();
         if (calculation < 0) {
             int at = afterNames;
-            int open = source.lastIndexOf('<', at - 1);
-            String prefix = TagText.prefixAt(source, open);
             return new Splice(at, at, "<" + prefix + "calcPr fullCalcOnLoad=\"1\"/>");
         }
-        String tag = source.substring(calculation, calculationEnd);
+        String tag = text.text(calculation, calculationEnd);
         return new Splice(
                 calculation, calculationEnd, TagText.withAttribute(tag, "fullCalcOnLoad", "1"));
     }

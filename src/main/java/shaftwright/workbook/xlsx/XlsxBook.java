@@ -101,7 +101,7 @@ public final class XlsxBook implements OpenBook {
     }
 
     private PartText text(ZipEntryRecord entry) {
-        return PartText.decode(title, entry.name(), zip.inflate(entry));
+        return PartText.of(title, entry.name(), zip.inflate(entry));
     }
 
     /** Parts of the sheets that hold cells, by sheet name. */
@@ -463,8 +463,9 @@ public final class XlsxBook implements OpenBook {
         }
         if (computeOnOpening) {
             PartText text = workbook.text();
-            List<Splice> change = List.of(workbook.computeOnOpening());
-            parts.put(text.part(), Splice.apply(text, change, text.text().length() / 4));
+            List<Splice> change = new ArrayList<>();
+            change.add(workbook.computeOnOpening());
+            parts.put(text.part(), Splice.apply(text, change, text.bytes().length / 4));
         }
         return parts;
     }

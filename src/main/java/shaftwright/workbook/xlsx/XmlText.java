@@ -1,6 +1,5 @@
 package shaftwright.workbook.xlsx;
 
-import javax.xml.stream.XMLStreamException;
 
 /**
  * Texts as spreadsheet parts spell them: XML escapes, and {@code _xHHHH_} for characters that XML
@@ -81,7 +80,7 @@ final class XmlText {
     }
 
     /** The plain text of a shared or inline string: its runs, without phonetic hints. */
-    static String richText(PartReader reader) throws XMLStreamException {
+    static String richText(PartReader reader) {
         String first = "";
         StringBuilder more = null;
         while (reader.nextChild()) {
@@ -103,7 +102,7 @@ final class XmlText {
         return decode(more == null ? first : more.toString());
     }
 
-    private static String runText(PartReader reader) throws XMLStreamException {
+    private static String runText(PartReader reader) {
         String text = "";
         while (reader.nextChild()) {
             if (reader.name().equals("t")) {
