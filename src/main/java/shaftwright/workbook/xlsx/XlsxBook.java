@@ -461,6 +461,7 @@ public final class XlsxBook implements OpenBook {
         for (PartPatch patch : work) {
             parts.put(patch.entry.name(), patch.content);
         }
+        patchCharts(changes, parts);
         if (computeOnOpening) {
             PartText text = workbook.text();
             List<Splice> change = new ArrayList<>();
@@ -468,6 +469,34 @@ public final class XlsxBook implements OpenBook {
             parts.put(text.part(), Splice.apply(text, change, text.bytes().length / 4));
         }
         return parts;
+    }
+
+    private void patchCharts(Map<CellPlace, CellValue> changes, Map<String, Deflated> parts) {
+        for (String part : chartParts()) {
+            ZipEntryRecord entry = zip.find(part);
+            if (entry != null) {
+                PartText text = text(entry);
+                List<Splice> splices = ChartPart.splices(text, this, changes);
+                if (!splices.isEmpty()) {
+                    parts.put(entry.name(), Splice.apply(text, splices, ZipSnapshot.hint(entry)));
+                }
+            }
+        }
+    }
+
+    private List<String> chartParts() {
+        ZipEntryRecord entry = zip.find("[Content_Types].xml");
+        return entry == null ? List.of() : ContentTypes.charts(text(entry));
+    }
+
+    /** The area that a reference or a name in a formula stands for, or null. */
+    Area areaOf(String reference) {
+        Area area = AreaReference.parse(reference, workbook.sheetNames());
+        if (area != null) {
+            return area;
+        }
+        String name = reference.substring(reference.lastIndexOf('!') + 1).trim();
+        return workbook.names().get(lowerCase(name));
     }
 
     /** Patches and compresses one sheet. */
