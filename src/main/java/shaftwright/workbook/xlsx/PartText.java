@@ -1,0 +1,132 @@
+package shaftwright.workbook.xlsx;
+
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * The text of one part, kept as bytes of an encoding in which markup is plain ASCII. Offsets into
+ * it count bytes, so unchanged stretches can be copied as they are, and no large text need be
+ * decoded. A part in UTF-16 is held as UTF-8 and encoded again when it is written.
+ */
+final class PartText {
+    private static final int DECLARATION = 200;
+
+    private final String title;
+    private final String part;
+    private final byte[] bytes;
+    private final int first;
+    private final Charset charset;
+    private final Charset stored;
+
+    private PartText(
+            String title, String part, byte[] bytes, int first, Charset charset, Charset stored) {
+        this.title = title;
+        this.part = part;
+        this.bytes = bytes;
+        this.first = first;
+        this.charset = charset;
+        this.stored = stored;
+    }
+
+    /**
+     * A part's text, its encoding told by byte order mark or XML declaration (XML 1.0, appendix F).
+     *
+     * @throws UnreadableBookException if the encoding is not one that packages use
+     */
+    static PartText of(String title, String part, byte[] bytes) {
+        if (starts(bytes, 0xEF, 0xBB, 0xBF)) {
+            return new PartText(
+                    title, part, bytes, 3, StandardCharsets.UTF_8, StandardCharsets.UTF_8);
+        }
+        if (starts(bytes, 0xFE, 0xFF)) {
+            return transcoded(title, part, bytes, StandardCharsets.UTF_16BE);
+        }
+        if (starts(bytes, 0xFF, 0xFE)) {
+            return transcoded(title, part, bytes, StandardCharsets.UTF_16LE);
+        }
+        Charset charset = declared(title, part, bytes);
+        return new PartText(title, part, bytes, 0, charset, charset);
+    }
+
+    /** The mark U+FEFF stays in front, as three bytes of UTF-8, and comes back as it was. */
+    private static PartText transcoded(String title, String part, byte[] bytes, Charset stored) {
+        byte[] utf8 = new String(bytes, stored).getBytes(StandardCharsets.UTF_8);
+        return new PartText(title, part, utf8, 3, StandardCharsets.UTF_8, stored);
+    }
+
+    private static Charset declared(String title, String part, byte[] bytes) {
+        int length = Math.min(bytes.length, DECLARATION);
+        String start = new String(bytes, 0, length, StandardCharsets.ISO_8859_1);
+        int end = start.indexOf("?>");
+        int at = start.indexOf("encoding");
+        if (!start.startsWith("<?xml") || at < 0 || at > end) {
+            return StandardCharsets.UTF_8;
+        }
+        int open = at + "encoding".length();
+        while (open < end && start.charAt(open) != '"' && start.charAt(open) != '\'') {
+            open++;
+        }
+        int close = start.indexOf(start.charAt(open), open + 1);
+        String name = close < 0 ? "" : start.substring(open + 1, close);
+        if (name.equalsIgnoreCase("UTF-8") || name.equalsIgnoreCase("US-ASCII")) {
+            return StandardCharsets.UTF_8;
+        }
+        if (name.equalsIgnoreCase("ISO-8859-1")) {
+            return StandardCharsets.ISO_8859_1;
+        }
+        throw new UnreadableBookException(
+                title, "part " + part + " in encoding \"" + name + "\"", "UTF-8 or UTF-16");
+    }
+
+    private static boolean starts(byte[] bytes, int... wanted) {
+        if (bytes.length < wanted.length) {
+            return false;
+        }
+        for (int i = 0; i < wanted.length; i++) {
+            if ((bytes[i] & 0xFF) != wanted[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The file's name, for messages. */
+    String title() {
+        return title;
+    }
+
+    /** The part's name. */
+    String part() {
+        return part;
+    }
+
+    /** The text's bytes; not to be changed. */
+    byte[] bytes() {
+        return bytes;
+    }
+
+    /** Where the text starts, after a byte order mark. */
+    int first() {
+        return first;
+    }
+
+    /** A stretch as a string. */
+    String text(int from, int to) {
+        return new String(bytes, from, to - from, charset);
+    }
+
+    /** Bytes of new text in this part. */
+    byte[] encoded(String text) {
+        return text.getBytes(charset);
+    }
+
+    /** Adds a stretch of such bytes to the part's new content, in the part's own encoding. */
+    void emit(Deflated out, byte[] source, int from, int length) {
+        if (stored == charset) {
+            out.add(source, from, length);
+        } else {
+            byte[] converted = new String(source, from, length, charset).getBytes(stored);
+            out.add(converted, 0, converted.length);
+        }
+    }
+}

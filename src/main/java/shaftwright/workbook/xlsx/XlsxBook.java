@@ -1,0 +1,551 @@
+package shaftwright.workbook.xlsx;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import shaftwright.workbook.Area;
+import shaftwright.workbook.CellContent;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.OpenBook;
+
+/**
+ * An .xlsx (or .xlsm, .xltx, .xltm) file as an open book.
+ *
+ * <p>The file is read once into memory, compressed as it is; sheets are inflated only when cells of
+ * them are asked for. Saving writes the same package with the values of the written cells replaced
+ * and every other byte copied: formulas, styles, notes, images, pivot tables, macros (kept, never
+ * run) and parts that nobody here knows. Cached points of charts that show written cells follow.
+ *
+ * <p>Not for use by several threads at once.
+ */
+public final class XlsxBook implements OpenBook {
+    private static final String SIGNATURES = "_xmlsignatures/";
+
+    private final Path file;
+    private final String title;
+    private final ZipSnapshot zip;
+    private final FileTime modified;
+    private final WorkbookPart workbook;
+    private final Map<String, String> sheetParts;
+    private final SharedStrings sharedStrings;
+    private final Map<String, SheetPart> sheets = new HashMap<>();
+    private final Map<CellPlace, CellValue> written = new LinkedHashMap<>();
+
+    private XlsxBook(Path file, byte[] bytes, FileTime modified) {
+        this.file = file;
+        this.title = file.getFileName().toString();
+        this.modified = modified;
+        this.zip = ZipSnapshot.of(title, bytes);
+        String main = mainPart();
+        this.workbook = WorkbookPart.read(title, text(zip.find(main)));
+        Relationships links = Relationships.of(title, zip, main);
+        this.sheetParts = sheetParts(links);
+        String shared = links.first("sharedStrings");
+        ZipEntryRecord entry = shared == null ? null : zip.find(shared);
+        this.sharedStrings = new SharedStrings(title, entry == null ? null : text(entry));
+    }
+
+    /**
+     * Opens a workbook file.
+     *
+     * @throws UnreadableBookException if it is missing, or no .xlsx workbook, or damaged
+     */
+    public static XlsxBook open(Path file) {
+        String title = file.getFileName().toString();
+        try {
+            FileTime modified = Files.getLastModifiedTime(file);
+            if (Files.isDirectory(file)) {
+                throw new UnreadableBookException(title, "a folder", ZipSnapshot.A_WORKBOOK);
+            }
+            return new XlsxBook(file, Files.readAllBytes(file), modified);
+        } catch (NoSuchFileException e) {
+            throw new UnreadableBookException(title, "no such file", "an .xlsx workbook", e);
+        } catch (IOException e) {
+            throw new UnreadableBookException(
+                    title, "a file that cannot be read (" + e.getMessage() + ")", "a readable", e);
+        }
+    }
+
+    private String mainPart() {
+        String main = Relationships.of(title, zip, "").first("officeDocument");
+        if (main != null && zip.find(main) != null) {
+            if (main.endsWith(".bin")) {
+                throw new UnreadableBookException(
+                        title, "a binary workbook (.xlsb)", ZipSnapshot.A_WORKBOOK);
+            }
+            return main;
+        }
+        boolean openDocument = zip.find("mimetype") != null && zip.find("content.xml") != null;
+        throw new UnreadableBookException(
+                title,
+                openDocument ? "an OpenDocument file (.ods)" : "a zip archive without a workbook",
+                ZipSnapshot.A_WORKBOOK);
+    }
+
+    private PartText text(ZipEntryRecord entry) {
+        return PartText.of(title, entry.name(), zip.inflate(entry));
+    }
+
+    /** Parts of the sheets that hold cells, by sheet name. */
+    private Map<String, String> sheetParts(Relationships links) {
+        Map<String, String> parts = new LinkedHashMap<>();
+        for (Map.Entry<String, String> sheet : workbook.relationIds().entrySet()) {
+            Relationships.Link link = links.byId(sheet.getValue());
+            if (link == null || zip.find(link.target()) == null) {
+                throw new UnreadableBookException(
+                        title, "no part for sheet \"" + sheet.getKey() + "\"", "one");
+            }
+            if (link.isA("worksheet")) {
+                parts.put(sheet.getKey(), link.target());
+            }
+        }
+        return parts;
+    }
+
+    static String lowerCase(String name) {
+        return name.toLowerCase(Locale.ROOT);
+    }
+
+    @Override
+    public String title() {
+        return title;
+    }
+
+    @Override
+    public Map<String, Area> names() {
+        return Collections.unmodifiableMap(workbook.names());
+    }
+
+    /** Lower-case names that are still defined but whose cells were deleted. */
+    public Set<String> deletedNames() {
+        return Collections.unmodifiableSet(workbook.deletedNames());
+    }
+
+    /** All sheets' names in tab order, chart sheets included. */
+    public List<String> sheetNames() {
+        return List.copyOf(workbook.relationIds().keySet());
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws UnreadableBookException if a sheet does not exist or its part is damaged
+     */
+    @Override
+    public Map<CellPlace, CellContent> read(Collection<Area> areas) {
+        Map<String, List<Area>> bySheet = new LinkedHashMap<>();
+        for (Area area : areas) {
+            addArea(bySheet, area);
+        }
+        load(bySheet);
+        Map<CellPlace, CellContent> found = new HashMap<>();
+        for (Map.Entry<String, List<Area>> sheet : bySheet.entrySet()) {
+            SheetPart part = sheets.get(sheet.getKey());
+            boolean all = part.wanted().size() == sheet.getValue().size();
+            for (Map.Entry<CellPlace, CellContent> cell : part.contents().entrySet()) {
+                if (all || isInside(cell.getKey(), sheet.getValue())) {
+                    found.put(cell.getKey(), cell.getValue());
+                }
+            }
+        }
+        return found;
+    }
+
+    private static boolean isInside(CellPlace place, List<Area> areas) {
+        for (int i = 0; i < areas.size(); i++) {
+            if (areas.get(i).contains(place)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static void addArea(Map<String, List<Area>> bySheet, Area area) {
+        List<Area> list = bySheet.get(area.sheet());
+        if (list == null) {
+            list = new ArrayList<>();
+            bySheet.put(area.sheet(), list);
+        }
+        list.add(area);
+    }
+
+    /** Makes sure that these areas' contents are known, walking each sheet at most once more. */
+    private void load(Map<String, List<Area>> bySheet) {
+        List<SheetLoad> loads = new ArrayList<>();
+        for (Map.Entry<String, List<Area>> sheet : bySheet.entrySet()) {
+            SheetPart known = sheets.get(sheet.getKey());
+            if (known == null || !coversAll(known, sheet.getValue())) {
+                List<Area> wanted = new ArrayList<>(sheet.getValue());
+                if (known != null) {
+                    wanted.addAll(known.wanted());
+                }
+                loads.add(new SheetLoad(sheet.getKey(), wanted, known));
+            }
+        }
+        TwoAtOnce.run(loads);
+        BitSet shared = new BitSet();
+        for (SheetLoad load : loads) {
+            load.part.collectShared(shared);
+        }
+        sharedStrings.need(shared);
+        for (SheetLoad load : loads) {
+            load.part.resolveShared(sharedStrings);
+            sheets.put(load.sheet, load.part);
+        }
+    }
+
+    private static boolean coversAll(SheetPart part, List<Area> areas) {
+        for (int i = 0; i < areas.size(); i++) {
+            if (!part.covers(areas.get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Inflates and walks one sheet. */
+    private final class SheetLoad implements Runnable {
+        private final String sheet;
+        private final List<Area> wanted;
+        private final PartText known;
+        private SheetPart part;
+
+        SheetLoad(String sheet, List<Area> wanted, SheetPart known) {
+            this.sheet = sheet;
+            this.wanted = wanted;
+            this.known = known == null ? null : known.part();
+        }
+
+        @Override
+        public void run() {
+            PartText text = known == null ? text(sheetEntry(sheet)) : known;
+            part = SheetPart.read(title, sheet, text, wanted);
+        }
+    }
+
+    private ZipEntryRecord sheetEntry(String sheet) {
+        String part = sheetParts.get(sheet);
+        if (part == null) {
+            throw new UnreadableBookException(
+                    title, "no sheet with cells named \"" + sheet + "\"", "one");
+        }
+        return zip.find(part);
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws IllegalArgumentException if a number is not finite
+     */
+    @Override
+    public void write(Map<CellPlace, CellValue> values) {
+        for (Map.Entry<CellPlace, CellValue> cell : values.entrySet()) {
+            if (cell.getValue() instanceof CellValue.Numeric number
+                    && !Double.isFinite(number.value())) {
+                throw new IllegalArgumentException(
+                        cell.getKey() + ": not a finite number: " + number.value());
+            }
+            written.put(cell.getKey(), cell.getValue());
+        }
+    }
+
+    /**
+     * Saves the written values, leaving formulas elsewhere with the values they show.
+     *
+     * @see #save(Path, DependentFormulas)
+     */
+    public SaveReport save(Path target) {
+        return save(target, null);
+    }
+
+    /**
+     * Saves the written values. Nothing is written when the file already holds them all. A file
+     * that is replaced is kept beside the new one as {@code name.backup.xlsx} until the next save.
+     *
+     * @param target the file to write, usually the one that was opened
+     * @param dependents asked for new values of other formula cells, if the workbook has any
+     * @return what was done
+     * @throws BookNotWritableException if the target is open elsewhere, has changed since it was
+     *     read, is signed, or cannot be replaced; it is then left as it was
+     */
+    public SaveReport save(Path target, DependentFormulas dependents) {
+        SafeReplace.refuseIfOpenElsewhere(target);
+        refuseChangedSince(target);
+        Map<CellPlace, CellValue> before = previousValues();
+        if (before.isEmpty() && isSource(target)) {
+            return new SaveReport(0, 0, 0, Optional.empty());
+        }
+        refuseSigned(target);
+        Map<CellPlace, CellValue> changes = new HashMap<>();
+        for (CellPlace place : before.keySet()) {
+            changes.put(place, written.get(place));
+        }
+        int recomputed = 0;
+        int dropped = 0;
+        if (dependents != null && !changes.isEmpty() && hasOtherFormulas()) {
+            Map<CellPlace, Optional<CellValue>> found =
+                    dependents.recompute(patched(changes, false), before, written.keySet());
+            for (Map.Entry<CellPlace, Optional<CellValue>> cell : found.entrySet()) {
+                changes.put(cell.getKey(), cell.getValue().orElse(CellValue.BLANK));
+                recomputed += cell.getValue().isPresent() ? 1 : 0;
+                dropped += cell.getValue().isPresent() ? 0 : 1;
+            }
+        }
+        Map<String, Deflated> parts = patches(changes, dropped > 0);
+        Optional<Path> backup =
+                SafeReplace.replace(
+                        target,
+                        new SafeReplace.Content() {
+                            @Override
+                            public void writeTo(OutputStream out) throws IOException {
+                                zip.writeTo(out, parts);
+                            }
+                        },
+                        new SafeReplace.Check() {
+                            @Override
+                            public void check(Path file) {
+                                readBack(target, file, changes);
+                            }
+                        });
+        return new SaveReport(before.size(), recomputed, dropped, backup);
+    }
+
+    private boolean isSource(Path target) {
+        try {
+            return Files.exists(target) && Files.isSameFile(file, target);
+        } catch (IOException e) {
+            throw new BookNotWritableException(target, "it cannot be looked at", e);
+        }
+    }
+
+    private void refuseChangedSince(Path target) {
+        try {
+            if (isSource(target) && !Files.getLastModifiedTime(target).equals(modified)) {
+                throw new BookNotWritableException(
+                        target, "another program has changed it since it was read: try again");
+            }
+        } catch (IOException e) {
+            throw new BookNotWritableException(target, "it cannot be looked at", e);
+        }
+    }
+
+    private void refuseSigned(Path target) {
+        for (ZipEntryRecord entry : zip.entries()) {
+            if (lowerCase(entry.name()).startsWith(SIGNATURES)
+                    && !entry.name().endsWith("/")
+                    && lowerCase(entry.name()).endsWith(".xml")) {
+                throw new BookNotWritableException(
+                        target,
+                        "it is digitally signed and a change would break the signature: remove the"
+                                + " signature in a spreadsheet program first");
+            }
+        }
+    }
+
+    /** What the cells hold whose written value differs from it. */
+    private Map<CellPlace, CellValue> previousValues() {
+        loadBounds(written.keySet());
+        Map<CellPlace, CellValue> before = new HashMap<>();
+        for (Map.Entry<CellPlace, CellValue> cell : written.entrySet()) {
+            CellPlace place = cell.getKey();
+            CellContent content = sheets.get(place.sheet()).contents().get(place);
+            CellValue old = content == null ? CellValue.BLANK : content.value();
+            if (!CellXml.same(old, cell.getValue())) {
+                before.put(place, old);
+            }
+        }
+        return before;
+    }
+
+    /** Makes sure that all these cells' contents are known, reading whole bounds where not. */
+    private void loadBounds(Collection<CellPlace> places) {
+        Map<String, Area> unknown = new HashMap<>();
+        for (CellPlace place : places) {
+            SheetPart part = sheets.get(place.sheet());
+            if (part == null || !part.keeps(place.row(), place.column())) {
+                unknown.put(place.sheet(), extended(unknown.get(place.sheet()), place));
+            }
+        }
+        Map<String, List<Area>> bySheet = new HashMap<>();
+        for (Area area : unknown.values()) {
+            addArea(bySheet, area);
+        }
+        load(bySheet);
+    }
+
+    private static Area extended(Area area, CellPlace place) {
+        int row = place.row();
+        int column = place.column();
+        if (area == null) {
+            return new Area(place.sheet(), row, column, row, column);
+        }
+        if (area.contains(place)) {
+            return area;
+        }
+        return new Area(
+                place.sheet(),
+                Math.min(area.firstRow(), row),
+                Math.min(area.firstColumn(), column),
+                Math.max(area.lastRow(), row),
+                Math.max(area.lastColumn(), column));
+    }
+
+    /** Whether any cell that was not written has a formula. */
+    private boolean hasOtherFormulas() {
+        for (Map.Entry<String, String> sheet : sheetParts.entrySet()) {
+            SheetPart part = sheets.get(sheet.getKey());
+            boolean found =
+                    part == null
+                            ? FormulaScan.hasFormula(title, zip, zip.find(sheet.getValue()))
+                            : part.hasFormulaOutside(written.keySet());
+            if (found) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private byte[] patched(Map<CellPlace, CellValue> changes, boolean computeOnOpening) {
+        try {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            zip.writeTo(out, patches(changes, computeOnOpening));
+            return out.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** New content of all parts that these values change, by entry name. */
+    private Map<String, Deflated> patches(
+            Map<CellPlace, CellValue> changes, boolean computeOnOpening) {
+        Map<String, Map<CellPlace, CellValue>> bySheet = new LinkedHashMap<>();
+        for (Map.Entry<CellPlace, CellValue> change : changes.entrySet()) {
+            String sheet = change.getKey().sheet();
+            Map<CellPlace, CellValue> values = bySheet.get(sheet);
+            if (values == null) {
+                values = new HashMap<>();
+                bySheet.put(sheet, values);
+            }
+            values.put(change.getKey(), change.getValue());
+        }
+        loadBounds(changes.keySet());
+        List<PartPatch> work = new ArrayList<>();
+        for (Map.Entry<String, Map<CellPlace, CellValue>> sheet : bySheet.entrySet()) {
+            work.add(
+                    new PartPatch(
+                            sheets.get(sheet.getKey()),
+                            sheet.getKey(),
+                            sheet.getValue(),
+                            sheetEntry(sheet.getKey())));
+        }
+        TwoAtOnce.run(work);
+        Map<String, Deflated> parts = new HashMap<>();
+        for (PartPatch patch : work) {
+            parts.put(patch.entry.name(), patch.content);
+        }
+        patchCharts(changes, parts);
+        if (computeOnOpening) {
+            PartText text = workbook.text();
+            List<Splice> change = new ArrayList<>();
+            change.add(workbook.computeOnOpening());
+            parts.put(text.part(), Splice.apply(text, change, text.bytes().length / 4));
+        }
+        return parts;
+    }
+
+    private void patchCharts(Map<CellPlace, CellValue> changes, Map<String, Deflated> parts) {
+        for (String part : chartParts()) {
+            ZipEntryRecord entry = zip.find(part);
+            if (entry != null) {
+                PartText text = text(entry);
+                List<Splice> splices = ChartPart.splices(text, this, changes);
+                if (!splices.isEmpty()) {
+                    parts.put(entry.name(), Splice.apply(text, splices, ZipSnapshot.hint(entry)));
+                }
+            }
+        }
+    }
+
+    private List<String> chartParts() {
+        ZipEntryRecord entry = zip.find("[Content_Types].xml");
+        return entry == null ? List.of() : ContentTypes.charts(text(entry));
+    }
+
+    /** The area that a reference or a name in a formula stands for, or null. */
+    Area areaOf(String reference) {
+        Area area = AreaReference.parse(reference, workbook.sheetNames());
+        if (area != null) {
+            return area;
+        }
+        String name = reference.substring(reference.lastIndexOf('!') + 1).trim();
+        return workbook.names().get(lowerCase(name));
+    }
+
+    /** Patches and compresses one sheet. */
+    private static final class PartPatch implements Runnable {
+        private final SheetPart sheet;
+        private final String name;
+        private final Map<CellPlace, CellValue> values;
+        private final ZipEntryRecord entry;
+        private Deflated content;
+
+        PartPatch(
+                SheetPart sheet,
+                String name,
+                Map<CellPlace, CellValue> values,
+                ZipEntryRecord entry) {
+            this.sheet = sheet;
+            this.name = name;
+            this.values = values;
+            this.entry = entry;
+        }
+
+        @Override
+        public void run() {
+            List<Splice> splices = SheetPatch.splices(sheet, name, values);
+            content = Splice.apply(sheet.part(), splices, ZipSnapshot.hint(entry));
+        }
+    }
+
+    private static void readBack(Path target, Path file, Map<CellPlace, CellValue> changes) {
+        try {
+            XlsxBook book = open(file);
+            book.loadBounds(changes.keySet());
+            for (Map.Entry<CellPlace, CellValue> change : changes.entrySet()) {
+                CellPlace place = change.getKey();
+                CellContent content = book.sheets.get(place.sheet()).contents().get(place);
+                CellValue found = content == null ? CellValue.BLANK : content.value();
+                if (!CellXml.same(found, change.getValue())) {
+                    throw new BookNotWritableException(
+                            target, "reading back " + place + " gave another value");
+                }
+            }
+        } catch (UnreadableBookException e) {
+            throw new BookNotWritableException(
+                    target, "the new file could not be read back: " + e.getMessage(), e);
+        }
+    }
+
+    /** The names of the sheets that were inflated so far, for tests. */
+    Set<String> inflatedSheets() {
+        return new HashSet<>(sheets.keySet());
+    }
+}
