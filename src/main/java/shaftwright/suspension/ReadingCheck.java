@@ -11,6 +11,9 @@ final class ReadingCheck {
 
     static final int MOST_READINGS = 3;
 
+    /** Longer than any vehicle, mm. */
+    private static final double LONGEST_DISTANCE = 100_000;
+
     /** Careful repeats agree within a few marks of the tape; four is generous, no source. */
     private static final double MOST_GRADUATIONS_APART = 4;
 
@@ -100,11 +103,11 @@ final class ReadingCheck {
                     "at most three readings of a distance are used");
         }
         for (double distance : row.distances()) {
-            if (!(distance > 0 && distance < Double.POSITIVE_INFINITY)) {
+            if (!(distance > 0 && distance < LONGEST_DISTANCE)) {
                 refuse(
                         ReadingRemark.Kind.BAD_DISTANCE,
                         row.number(),
-                        "a distance must be above zero");
+                        "a distance must be above zero and shorter than 100 m");
                 return;
             }
         }

@@ -10,10 +10,12 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.statistics.Statistics;
 
 class MeasuredPathPropertiesTest {
     /** Readings of one side with everything that a fit depends on. */
@@ -114,6 +116,65 @@ class MeasuredPathPropertiesTest {
         MeasuredPath measured = side.fit();
         double sum = measured.rows().stream().mapToDouble(FittedRow::hat).sum();
         assertThat(sum).isCloseTo(measured.degree() + 1.0, within(1e-9));
+    }
+
+    /** Whatever is typed, there is a path of numbers or a list of reasons, nothing else. */
+    @Property
+    void wildReadingsGiveAPathOrReasons(@ForAll("wildSides") Side side) {
+        MeasuredPath measured;
+        try {
+            measured = side.fit();
+        } catch (UnusableReadingsException refusal) {
+            assertThat(refusal.problems()).isNotEmpty();
+            Statistics.collect("refused");
+            return;
+        }
+        Statistics.collect("fitted");
+        Statistics.coverage(
+                coverage -> {
+                    coverage.check("fitted").percentage(share -> share > 5);
+                    coverage.check("refused").percentage(share -> share > 5);
+                });
+        HubPoint ride = measured.path().at(0);
+        assertThat(ride.reach()).isPositive().isFinite();
+        assertThat(ride.doubt()).isPositive().isFinite();
+        assertThat(measured.rows()).allSatisfy(row -> assertThat(row.residual()).isNotNaN());
+    }
+
+    @Provide
+    Arbitrary<Side> wildSides() {
+        Arbitrary<Double> wild =
+                Arbitraries.oneOf(
+                        Arbitraries.doubles().between(-10, 1200),
+                        Arbitraries.doubles(),
+                        Arbitraries.of(
+                                0.0, -0.0, Double.NaN, Double.POSITIVE_INFINITY, 1e300, 1e-300));
+        return Combinators.combine(sides(), wild, Arbitraries.longs())
+                .as((side, value, seed) -> spoiled(side, value, new Random(seed)));
+    }
+
+    /** The side with one of its numbers replaced. */
+    private static Side spoiled(Side side, double value, Random random) {
+        int which = random.nextInt(6);
+        int at = random.nextInt(side.rows.size());
+        TapeRow row = side.rows.get(at);
+        List<Double> distances = new ArrayList<>(row.distances());
+        if (which == 0) {
+            distances.set(0, value);
+        } else if (which == 1) {
+            distances.add(value);
+        }
+        TapeRow spoiled =
+                new TapeRow(
+                        row.number(),
+                        which == 2 ? value : row.height(),
+                        distances,
+                        which == 3 ? value : row.foreAft(),
+                        which == 4 ? OptionalDouble.of(value) : row.camber(),
+                        row.toe());
+        List<TapeRow> rows = new ArrayList<>(side.rows);
+        rows.set(at, spoiled);
+        return new Side(rows, which == 5 ? value : side.ride, side.inner, side.settings);
     }
 
     private static void assertSame(MeasuredPath one, MeasuredPath other, double scale) {
