@@ -100,7 +100,7 @@ public record MountedJoint(
         if (joint.lip().isPresent()) {
             CupLip lip = joint.lip().get();
             if (travel + overhang() * cos > lip.depth()) {
-                double edge = (lip.depth() - travel) * Math.tan(angle) + endDiameter / (2 * cos);
+                double edge = (lip.depth() - travel) * sin / cos + endDiameter / (2 * cos);
                 clearance = Math.min(clearance, lip.radius() - edge);
             }
         }

@@ -38,6 +38,16 @@ public record ShaftLine(Vector d, Vector u, Vector n) {
         return between(a, b).angleTo(n);
     }
 
+    /** The inner joint's angle in front view and plan, with the races pushed so. */
+    public ViewAngles innerViews(double a, double b) {
+        return ViewAngles.between(u, between(a, b));
+    }
+
+    /** The outer joint's angle in front view and plan, with the races pushed so. */
+    public ViewAngles outerViews(double a, double b) {
+        return ViewAngles.between(n, between(a, b));
+    }
+
     /**
      * Equal push toward both cup backs at which a shaft of this spacing sits: the larger {@code x}
      * of {@code |d + x (u + n)| = S}.

@@ -65,11 +65,15 @@ public record SideSetup(
      * @throws IllegalArgumentException if the path has no lateral reach there
      */
     public ShaftLine lineAt(HubPoint hub) {
+        return lineAt(hub, innerAxis());
+    }
+
+    /** The same with the inner axis at hand, which does not change over the travel. */
+    ShaftLine lineAt(HubPoint hub, Vector u) {
         if (!(hub.reachSquared() >= 0)) {
             throw new IllegalArgumentException(
                     "the hub path has no lateral reach at travel " + hub.t() + " mm");
         }
-        Vector u = innerAxis();
         Vector n = stubAxis(hub);
         Vector d =
                 new Vector(hub.foreAft(), hub.reach() + hubShift, hub.rise())

@@ -76,10 +76,7 @@ class MountedJointTest {
         MountedJoint lipped = joint(OptionalDouble.empty(), Optional.of(new CupLip(28, 11)));
         Vector2D shift = new Vector2D(travel, 0);
         Line edge =
-                new Line(
-                        turned(0, 12, angle).add(shift),
-                        turned(17, 12, angle).add(shift),
-                        1e-12);
+                new Line(turned(0, 12, angle).add(shift), turned(17, 12, angle).add(shift), 1e-12);
         Line lip = new Line(new Vector2D(11, 0), new Vector2D(11, 1), 1e-12);
         Vector2D meeting = edge.intersection(lip);
         assertThat(lipped.mouthClearance(travel, angle))
@@ -119,13 +116,9 @@ class MountedJointTest {
     /** A point of the shaft, counted from the race's centre along and across it, tilted. */
     private static Vector2D turned(double along, double across, double angle) {
         double[][] turn =
-                new Rotation(
-                                Vector3D.PLUS_K,
-                                angle,
-                                RotationConvention.VECTOR_OPERATOR)
+                new Rotation(Vector3D.PLUS_K, angle, RotationConvention.VECTOR_OPERATOR)
                         .getMatrix();
         return new Vector2D(
-                turn[0][0] * along + turn[0][1] * across,
-                turn[1][0] * along + turn[1][1] * across);
+                turn[0][0] * along + turn[0][1] * across, turn[1][0] * along + turn[1][1] * across);
     }
 }

@@ -95,8 +95,7 @@ class BlankReviewTest {
 
     @Test
     void refusesABlankWithTooLittleSplineForTheCut() {
-        assertRefused(
-                blank(600, plain(43), plain(44)), Reason.OUTER_SPLINE_TOO_SHORT, 20 - 4 - 5);
+        assertRefused(blank(600, plain(43), plain(44)), Reason.OUTER_SPLINE_TOO_SHORT, 20 - 4 - 5);
         assertRefused(blank(580, plain(37), plain(60)), Reason.INNER_SPLINE_TOO_SHORT, 2);
         assertRefused(blank(580, plain(60), plain(36)), Reason.OUTER_SPLINE_TOO_SHORT, 3);
     }
@@ -208,8 +207,7 @@ class BlankReviewTest {
                         priced("short", 500, plain(60), 50),
                         priced("fair", 610, plain(60), 50));
         List<BlankReview> reviews = BlankReview.all(blanks, ORDER);
-        assertThat(BlankReview.best(reviews, Optional.of("fair")).orElseThrow().row())
-                .isEqualTo(2);
+        assertThat(BlankReview.best(reviews, Optional.of("fair")).orElseThrow().row()).isEqualTo(2);
         assertThat(BlankReview.best(reviews, Optional.of("short"))).isEmpty();
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> BlankReview.best(reviews, Optional.of("none such")))

@@ -87,10 +87,8 @@ class PositionTest {
     /** Reference: the same grid; with limits that do not depend on the angle the step is exact. */
     @Test
     void limitsThatDoNotDependOnTheAngleAreExact() {
-        BenchTable level =
-                BenchTable.of(new double[] {0}, new double[] {15}, new double[] {18});
-        SideSetup setup =
-                Samples.side(Samples.path(), Samples.joint(level), Samples.joint(level));
+        BenchTable level = BenchTable.of(new double[] {0}, new double[] {15}, new double[] {18});
+        SideSetup setup = Samples.side(Samples.path(), Samples.joint(level), Samples.joint(level));
         for (double travel : new double[] {-130, 0, 90}) {
             Position position = Position.of(setup, travel);
             assertThat(position.inward().spacing())
@@ -103,8 +101,7 @@ class PositionTest {
     @Test
     void addingPlungeToTheCentreDistanceWouldBeTooGenerous() {
         Position droop = Position.of(Samples.side(), -130);
-        double sum =
-                droop.distance() + droop.inward().innerTravel() + droop.inward().outerTravel();
+        double sum = droop.distance() + droop.inward().innerTravel() + droop.inward().outerTravel();
         assertThat(sum - droop.inward().spacing()).isBetween(0.5, 4.0);
     }
 
@@ -172,8 +169,7 @@ class PositionTest {
 
     private static Vector3D turned(double aboutForward, double aboutUp) {
         RotationConvention turn = RotationConvention.VECTOR_OPERATOR;
-        Vector3D first =
-                new Rotation(Vector3D.PLUS_I, aboutForward, turn).applyTo(Vector3D.PLUS_J);
+        Vector3D first = new Rotation(Vector3D.PLUS_I, aboutForward, turn).applyTo(Vector3D.PLUS_J);
         return new Rotation(Vector3D.PLUS_K, aboutUp, turn).applyTo(first);
     }
 

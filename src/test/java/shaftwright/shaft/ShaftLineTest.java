@@ -9,6 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.hipparchus.analysis.solvers.BrentSolver;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
 
 /** Reference for vectors, angles and distances: Hipparchus geometry and root finding. */
@@ -45,6 +46,37 @@ class ShaftLineTest {
                 .isCloseTo(Vector3D.angle(shaft, reference(line.u())), within(1e-9));
         assertThat(line.outerAngle(a, b))
                 .isCloseTo(Vector3D.angle(shaft, reference(line.n())), within(1e-9));
+    }
+
+    /** Reference: Hipparchus' angle between the directions drawn flat in each view. */
+    @Property
+    void viewsAreTheAnglesOfTheDrawing(
+            @ForAll @DoubleRange(min = -80, max = 80) double x,
+            @ForAll @DoubleRange(min = -180, max = 180) double z,
+            @ForAll @DoubleRange(min = -0.2, max = 0.2) double camber,
+            @ForAll @DoubleRange(min = -0.1, max = 0.1) double toe) {
+        ShaftLine line = line(x, z, camber, toe);
+        ViewAngles outer = line.outerViews(3, 5);
+        Vector shaft = line.between(3, 5);
+        Vector n = line.n();
+        double front =
+                Vector2D.angle(
+                        new Vector2D(shaft.y(), shaft.z()), new Vector2D(n.y(), n.z()));
+        double plan =
+                Vector2D.angle(
+                        new Vector2D(shaft.y(), shaft.x()), new Vector2D(n.y(), n.x()));
+        assertThat(Math.abs(outer.front())).isCloseTo(front, within(1e-9));
+        assertThat(Math.abs(outer.plan())).isCloseTo(plan, within(1e-9));
+    }
+
+    @Test
+    void viewsArePositiveUpAndForward() {
+        ViewAngles inner = line(40, -90, 0, 0).innerViews(0, 0);
+        assertThat(inner.front()).isCloseTo(-Math.atan(90 / 480.0), within(1e-12));
+        assertThat(inner.plan()).isCloseTo(Math.atan(40 / 480.0), within(1e-12));
+        // Positive camber drops the outer end of the stub axis, which is nearer to this shaft.
+        assertThat(line(0, -90, 0.1, 0).outerViews(0, 0).front())
+                .isCloseTo(-Math.atan(90 / 480.0) + 0.1, within(1e-12));
     }
 
     @Test

@@ -69,11 +69,9 @@ class SidePropertiesTest {
     void moreTravelNeverWidensTheWindowBeyondItsVertices(
             @ForAll @DoubleRange(min = 40, max = 130) double droop) {
         SideSetup less =
-                new SideSetup(
-                        path(20, 0, 1), 0, 0, JOINT, JOINT, Vector.ZERO, 0, 3, 3, -droop, 90);
+                new SideSetup(path(20, 0, 1), 0, 0, JOINT, JOINT, Vector.ZERO, 0, 3, 3, -droop, 90);
         SideSetup all =
-                new SideSetup(
-                        path(20, 0, 1), 0, 0, JOINT, JOINT, Vector.ZERO, 0, 3, 3, -140, 90);
+                new SideSetup(path(20, 0, 1), 0, 0, JOINT, JOINT, Vector.ZERO, 0, 3, 3, -140, 90);
         // The two tables stand at different travels, so a vertex may differ by a hundredth.
         assertThat(window(all).width()).isLessThanOrEqualTo(window(less).width() + 0.01);
     }
@@ -83,8 +81,7 @@ class SidePropertiesTest {
             @ForAll @DoubleRange(min = 0, max = 20) double inward,
             @ForAll @DoubleRange(min = 0, max = 20) double outward) {
         double[] angles = {0, 0.4};
-        BenchTable less =
-                BenchTable.of(angles, new double[] {15, 9}, new double[] {15, 8});
+        BenchTable less = BenchTable.of(angles, new double[] {15, 9}, new double[] {15, 8});
         BenchTable more =
                 BenchTable.of(
                         angles,
