@@ -50,7 +50,7 @@ final class FormulaExpansion {
         int at = 0;
         while (at < template.length()) {
             char c = template.charAt(at);
-            if (c == '{') {
+            if (c == '{' && isPlace(template.charAt(at + 1))) {
                 int end = template.indexOf('}', at);
                 place(template.substring(at + 1, end));
                 at = end + 1;
@@ -60,6 +60,11 @@ final class FormulaExpansion {
             }
         }
         return new Text(text.toString(), shape.toString());
+    }
+
+    /** An array constant begins with a digit or a quotation mark. */
+    private static boolean isPlace(char first) {
+        return first == ':' || first >= 'a' && first <= 'z';
     }
 
     private void both(String part) {
