@@ -32,6 +32,15 @@ final class PositionLines {
     }
 
     private static void travelAndHub(LiveLines lines) {
+        lines.add(
+                new LiveLine(
+                        "step",
+                        Section.POSITION_WORK,
+                        POSITION,
+                        "Step",
+                        Quantity.ORDINAL,
+                        index -> String.valueOf(index.row()),
+                        (sizing, index) -> CellValue.of(index.row())));
         position(
                 lines,
                 "travel",
