@@ -15,6 +15,11 @@ public record CutPlan(Blank blank, int row, ShaftLength length, EndCut inner, En
         return inner.cut() + outer.cut();
     }
 
+    /** The same to the hundredth of a millimetre, by which plans are compared. */
+    public double scrapToHundredths() {
+        return Rounding.hundredth(scrap());
+    }
+
     /** Number of grooves to cut, 0 to 2. */
     public int newGrooves() {
         return (inner.groove() == GrooveUse.NEW ? 1 : 0)
@@ -39,8 +44,8 @@ public record CutPlan(Blank blank, int row, ShaftLength length, EndCut inner, En
         if (newGrooves() != that.newGrooves()) {
             return newGrooves() < that.newGrooves();
         }
-        double scrap = Rounding.hundredth(scrap());
-        double otherScrap = Rounding.hundredth(that.scrap());
+        double scrap = scrapToHundredths();
+        double otherScrap = that.scrapToHundredths();
         if (scrap != otherScrap) {
             return scrap < otherScrap;
         }

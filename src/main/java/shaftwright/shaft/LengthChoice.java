@@ -33,7 +33,7 @@ public record LengthChoice(
         double chosen = target;
         if (rounded == Rounded.TO_INCREMENT) {
             double increment = rule.increment();
-            double nearest = Rounding.whole(target / increment) * increment;
+            double nearest = Rounding.whole(Rounding.sixth(target / increment)) * increment;
             chosen = Math.min(Math.max(nearest, lowest(low, increment)), highest(high, increment));
         }
         return new LengthChoice(

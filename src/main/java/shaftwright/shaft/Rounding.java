@@ -14,8 +14,8 @@ final class Rounding {
         return whole(value * 1e6) / 1e6;
     }
 
-    /** To hundredths. */
+    /** To hundredths, noise taken out first so that halves go the same way everywhere. */
     static double hundredth(double value) {
-        return whole(value * 100) / 100;
+        return whole(sixth(value) * 100) / 100;
     }
 }

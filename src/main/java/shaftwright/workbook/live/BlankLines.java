@@ -250,9 +250,9 @@ final class BlankLines {
             formula.append("IF(").append(refusal).append("," + UNUSABLE + ",");
         }
         formula.append(newGrooves)
-                .append("*1E+13+ROUND(")
+                .append("*1E+13+ROUND(ROUND(")
                 .append(scrap)
-                .append(",2)*1E+9+SUM(INDEX(blank_price_read,{review_slot}))");
+                .append(",6),2)*1E+9+SUM(INDEX(blank_price_read,{review_slot}))");
         String text = formula.append(")".repeat(refusals.length + 2)).toString();
         lines.add(
                 new LiveLine(
@@ -284,8 +284,7 @@ final class BlankLines {
     }
 
     private static double hundredths(CutPlan plan) {
-        double scrap = plan.scrap();
-        return Math.copySign(Math.floor(Math.abs(scrap) * 100 + 0.5), scrap) / 100;
+        return plan.scrapToHundredths();
     }
 
     /** Score of the plan that a side follows. */

@@ -10,6 +10,8 @@ import shaftwright.units.LengthUnit;
  * everywhere.
  */
 final class Phrases {
+    private static final int SETTLED = 8;
+
     private Phrases() {}
 
     /** Decimals of a length in a sentence. */
@@ -19,7 +21,9 @@ final class Phrases {
 
     /** A length in the workbook's unit, with the unit. */
     static String length(String millimetres) {
-        return "FIXED(ROUND((" + millimetres + ")/tape_mm,unit_decimals),unit_decimals,1)&unit_word";
+        return "FIXED(ROUND(ROUND(("
+                + millimetres
+                + ")/tape_mm,8),unit_decimals),unit_decimals,1)&unit_word";
     }
 
     /** The same text by the core. */
@@ -29,7 +33,7 @@ final class Phrases {
 
     /** An angle in degrees, with the sign. */
     static String angle(String radians) {
-        return "FIXED(ROUND(DEGREES(" + radians + "),1),1,1)&\"°\"";
+        return "FIXED(ROUND(ROUND(DEGREES(" + radians + "),8),1),1,1)&\"°\"";
     }
 
     static String angle(double radians) {
@@ -38,9 +42,9 @@ final class Phrases {
 
     /** A travel: "3.20 in bump", "ride height". */
     static String travel(String millimetres) {
-        return "IF(ROUND(ABS("
+        return "IF(ROUND(ROUND(ABS("
                 + millimetres
-                + ")/tape_mm,unit_decimals)=0,\"ride height\","
+                + ")/tape_mm,8),unit_decimals)=0,\"ride height\","
                 + length("ABS(" + millimetres + ")")
                 + "&IF("
                 + millimetres
@@ -55,12 +59,17 @@ final class Phrases {
         return length(size, unit) + (millimetres > 0 ? " bump" : " droop");
     }
 
-    /** Halves away from zero, as spreadsheets round. */
+    /**
+     * Halves away from zero, as spreadsheets round. Lengths off a tape end in halves often, and have
+     * been through millimetres: what that did to the last digits is settled first.
+     */
     static String rounded(double value, int decimals) {
         return decimal(value, decimals).toPlainString();
     }
 
     private static BigDecimal decimal(double value, int decimals) {
-        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return BigDecimal.valueOf(value)
+                .setScale(SETTLED, RoundingMode.HALF_UP)
+                .setScale(decimals, RoundingMode.HALF_UP);
     }
 }

@@ -130,7 +130,7 @@ final class ScenarioLines {
                         + "\",\"\"),IF(ISNUMBER({bump_limit_read}),\"\",\""
                         + Sizing.NO_BUMP
                         + "\"))))"
-                        + ")))))))))";
+                        + "))))))))))";
         add(lines, "scenario_trouble", "What keeps it from use", Quantity.TEXT, text,
                 s -> CellValue.of(s.trouble()));
     }

@@ -101,7 +101,7 @@ final class WindowLines {
                 "e_chosen",
                 "Chosen end to end",
                 MILLIMETRE,
-                "IF({step_fits}=1,MIN(MAX(ROUND({e_target}/shop_increment_read,0),"
+                "IF({step_fits}=1,MIN(MAX(ROUND(ROUND({e_target}/shop_increment_read,6),0),"
                         + "0-INT(0-ROUND({e_low}/shop_increment_read,6))),"
                         + "INT(ROUND({e_high}/shop_increment_read,6)))*shop_increment_read,{e_target})",
                 r -> r.choice().chosen().endToEnd());
