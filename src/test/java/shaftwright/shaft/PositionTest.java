@@ -98,6 +98,31 @@ class PositionTest {
         }
     }
 
+    /** The rule itself: limits at the angles that the mid-stroke limits lead to. */
+    @Test
+    void limitsAreTakenOneStepFromMidStroke() {
+        SideSetup setup = Samples.side();
+        MountedJoint inner = setup.inner();
+        MountedJoint outer = setup.outer();
+        for (Position row : Position.table(setup)) {
+            ShaftLine line = row.line();
+            double a = inner.inward(line.innerAngle(0, 0));
+            double b = outer.inward(line.outerAngle(0, 0));
+            PlungeState in = row.inward();
+            assertThat(in.innerAngle()).isCloseTo(line.innerAngle(a, b), within(1e-12));
+            assertThat(in.outerAngle()).isCloseTo(line.outerAngle(a, b), within(1e-12));
+            assertThat(in.innerTravel()).isCloseTo(inner.inward(in.innerAngle()), within(1e-12));
+            assertThat(in.outerTravel()).isCloseTo(outer.inward(in.outerAngle()), within(1e-12));
+            double c = inner.outward(line.innerAngle(0, 0));
+            double d = outer.outward(line.outerAngle(0, 0));
+            PlungeState out = row.outward();
+            assertThat(out.innerAngle()).isCloseTo(line.innerAngle(-c, -d), within(1e-12));
+            assertThat(out.outerAngle()).isCloseTo(line.outerAngle(-c, -d), within(1e-12));
+            assertThat(out.innerTravel()).isCloseTo(inner.outward(out.innerAngle()), within(1e-12));
+            assertThat(out.outerTravel()).isCloseTo(outer.outward(out.outerAngle()), within(1e-12));
+        }
+    }
+
     @Test
     void addingPlungeToTheCentreDistanceWouldBeTooGenerous() {
         Position droop = Position.of(Samples.side(), -130);

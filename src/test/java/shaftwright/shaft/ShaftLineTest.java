@@ -60,11 +60,9 @@ class ShaftLineTest {
         Vector shaft = line.between(3, 5);
         Vector n = line.n();
         double front =
-                Vector2D.angle(
-                        new Vector2D(shaft.y(), shaft.z()), new Vector2D(n.y(), n.z()));
+                Vector2D.angle(new Vector2D(shaft.y(), shaft.z()), new Vector2D(n.y(), n.z()));
         double plan =
-                Vector2D.angle(
-                        new Vector2D(shaft.y(), shaft.x()), new Vector2D(n.y(), n.x()));
+                Vector2D.angle(new Vector2D(shaft.y(), shaft.x()), new Vector2D(n.y(), n.x()));
         assertThat(Math.abs(outer.front())).isCloseTo(front, within(1e-9));
         assertThat(Math.abs(outer.plan())).isCloseTo(plan, within(1e-9));
     }
