@@ -37,9 +37,7 @@ public final class Verdict {
         if (result.plan().isEmpty()) {
             return Finding.NO_BLANK;
         }
-        return runsSteepInner(result) || runsSteepOuter(result)
-                ? Finding.RUNS_STEEP
-                : Finding.FITS;
+        return runsSteepInner(result) || runsSteepOuter(result) ? Finding.RUNS_STEEP : Finding.FITS;
     }
 
     /** Whether the inner joint runs above its running limit at ride height. */

@@ -3,12 +3,13 @@ package shaftwright.travel;
 import shaftwright.suspension.HubPath;
 
 /**
- * Bump limit from the ground clearance that must be left: {@code g(t) = g_ride − t_wheel + ΔR_tyre}.
+ * Bump limit from the ground clearance that must be left: {@code g(t) = g_ride − t_wheel +
+ * ΔR_tyre}.
  *
  * <p>The wheel's centre stands {@code arm} outboard of the outer datum along the stub axis, so it
- * rises by {@code t_wheel = t − arm (sin γ(t) − sin γ(0))}. The travel that uses the clearance up is
- * found by fixed-point steps: camber changes so little with height that each step gains about three
- * digits.
+ * rises by {@code t_wheel = t − arm (sin γ(t) − sin γ(0))}. The travel that uses the clearance up
+ * is found by fixed-point steps: camber changes so little with height that each step gains about
+ * three digits.
  *
  * @param clearanceAtRide mm, with the tyre fitted then
  * @param radiusGain what the scenario's tyre adds to the radius, mm
@@ -19,7 +20,9 @@ public record ClearanceRule(double clearanceAtRide, double radiusGain, double wa
     /** Steps taken, the first without regard to camber. */
     public static final int STEPS = 4;
 
-    /** The travel after each step, mm; the last one is the limit. Not positive when none is left. */
+    /**
+     * The travel after each step, mm; the last one is the limit. Not positive when none is left.
+     */
     public double[] steps(HubPath path) {
         double[] travel = new double[STEPS];
         travel[0] = clearanceAtRide + radiusGain - wanted;

@@ -78,12 +78,12 @@ public final class Contract {
     private static void vehicle(List<Input> all) {
         all.add(
                 words(
-                        "unit",
-                        BOOK,
-                        "Unit of this workbook",
-                        CHOICE,
-                        List.of("inch", "mm"),
-                        "Unit of bare numbers and of every result. Chosen when the workbook is made.")
+                                "unit",
+                                BOOK,
+                                "Unit of this workbook",
+                                CHOICE,
+                                List.of("inch", "mm"),
+                                "Unit of bare numbers and of every result. Chosen when the workbook is made.")
                         .starting("inch", "mm"));
         all.add(
                 words(
@@ -95,87 +95,87 @@ public final class Contract {
                         "Any name; it is printed on the shop cards."));
         all.add(
                 length(
-                        "shop_increment",
-                        BOOK,
-                        "Shaft length is cut to the nearest",
-                        new Range(0.01, 25.4),
-                        new Range(0.05, 13),
-                        "Finished end-to-end lengths are rounded to this step where the window allows it.")
+                                "shop_increment",
+                                BOOK,
+                                "Shaft length is cut to the nearest",
+                                new Range(0.01, 25.4),
+                                new Range(0.05, 13),
+                                "Finished end-to-end lengths are rounded to this step where the window allows it.")
                         .orElse(1)
                         .starting("1/16", "1"));
         all.add(
                 length(
-                        "tape_graduation",
-                        BOOK,
-                        "Tape graduation",
-                        new Range(0.01, 25.4),
-                        new Range(0.1, 4),
-                        "Smallest division of the tape between the joint cups.")
+                                "tape_graduation",
+                                BOOK,
+                                "Tape graduation",
+                                new Range(0.01, 25.4),
+                                new Range(0.1, 4),
+                                "Smallest division of the tape between the joint cups.")
                         .orElse(1)
                         .starting("1/16", "1"));
         all.add(
                 length(
-                        "height_graduation",
-                        BOOK,
-                        "Height graduation",
-                        new Range(0.01, 25.4),
-                        new Range(0.1, 7),
-                        "Smallest division of the tape used for heights.")
+                                "height_graduation",
+                                BOOK,
+                                "Height graduation",
+                                new Range(0.01, 25.4),
+                                new Range(0.1, 7),
+                                "Smallest division of the tape used for heights.")
                         .orElse(1)
                         .starting("1/16", "1"));
         all.add(
                 words(
-                        "fit_degree",
-                        BOOK,
-                        "Curve through the readings",
-                        CHOICE,
-                        List.of("auto", "4", "5"),
-                        "auto: degree 2 for three or four heights, 3 from five on. Degree 4 or 5 needs nine heights.")
+                                "fit_degree",
+                                BOOK,
+                                "Curve through the readings",
+                                CHOICE,
+                                List.of("auto", "4", "5"),
+                                "auto: degree 2 for three or four heights, 3 from five on. Degree 4 or 5 needs nine heights.")
                         .starting("auto", "auto"));
         all.add(
                 length(
-                        "curve_allowance_quadratic",
-                        BOOK,
-                        "Curve allowance, three or four heights",
-                        NOT_NEGATIVE,
-                        new Range(0, 10),
-                        "Doubt added for what so few heights can't show, for 450 mm of travel; scales with travel to the power 3.")
+                                "curve_allowance_quadratic",
+                                BOOK,
+                                "Curve allowance, three or four heights",
+                                NOT_NEGATIVE,
+                                new Range(0, 10),
+                                "Doubt added for what so few heights can't show, for 450 mm of travel; scales with travel to the power 3.")
                         .orElse(2.0)
                         .starting("2 mm", "2"));
         all.add(
                 length(
-                        "curve_allowance_cubic",
-                        BOOK,
-                        "Curve allowance, five or more heights",
-                        NOT_NEGATIVE,
-                        new Range(0, 10),
-                        "Doubt added for what the readings can't show, for 450 mm of travel; scales with travel to the power 4.")
+                                "curve_allowance_cubic",
+                                BOOK,
+                                "Curve allowance, five or more heights",
+                                NOT_NEGATIVE,
+                                new Range(0, 10),
+                                "Doubt added for what the readings can't show, for 450 mm of travel; scales with travel to the power 4.")
                         .orElse(0.8)
                         .starting("0.8 mm", "0.8"));
         all.add(
                 words(
-                        "right_side",
-                        BOOK,
-                        "Right side",
-                        CHOICE,
-                        List.of("same as left", "measured"),
-                        "Same as left: the left readings serve both sides. Measured: the right has its own.")
+                                "right_side",
+                                BOOK,
+                                "Right side",
+                                CHOICE,
+                                List.of("same as left", "measured"),
+                                "Same as left: the left readings serve both sides. Measured: the right has its own.")
                         .starting("same as left", "same as left"));
         all.add(
                 angle(
-                        "inner_tilt",
-                        BOOK,
-                        "Inner flange tilt, outer end up",
-                        new Range(-20, 20),
-                        "Slope of the transaxle's output axis in front view; 0 when it is level.")
+                                "inner_tilt",
+                                BOOK,
+                                "Inner flange tilt, outer end up",
+                                new Range(-20, 20),
+                                "Slope of the transaxle's output axis in front view; 0 when it is level.")
                         .orElse(0));
         all.add(
                 angle(
-                        "inner_sweep",
-                        BOOK,
-                        "Inner flange sweep, outer end forward",
-                        new Range(-20, 20),
-                        "Slope of the transaxle's output axis in plan view; 0 when it is square to the vehicle.")
+                                "inner_sweep",
+                                BOOK,
+                                "Inner flange sweep, outer end forward",
+                                new Range(-20, 20),
+                                "Slope of the transaxle's output axis in plan view; 0 when it is square to the vehicle.")
                         .orElse(0));
         all.add(
                 length(
@@ -203,12 +203,12 @@ public final class Contract {
                         "Height of the centre of the outer datum face with the vehicle at its static height."));
         all.add(
                 length(
-                        "hub_face_offset",
-                        BOOK,
-                        "Outer datum to wheel mounting face",
-                        OFFSET,
-                        new Range(0, 300),
-                        "Along the stub axis, outward. Needed for track, width and the wheel centre's rise.")
+                                "hub_face_offset",
+                                BOOK,
+                                "Outer datum to wheel mounting face",
+                                OFFSET,
+                                new Range(0, 300),
+                                "Along the stub axis, outward. Needed for track, width and the wheel centre's rise.")
                         .orElse(0));
         all.add(
                 length(
@@ -253,12 +253,12 @@ public final class Contract {
         all.add(length("distance_third", READING, "Distance, third", SIZE, usual, distance));
         all.add(
                 length(
-                        "fore_aft",
-                        READING,
-                        "Outer ahead of inner",
-                        OFFSET,
-                        new Range(-400, 400),
-                        "How far the outer datum sits ahead of the inner one; negative when behind. Empty: 0.")
+                                "fore_aft",
+                                READING,
+                                "Outer ahead of inner",
+                                OFFSET,
+                                new Range(-400, 400),
+                                "How far the outer datum sits ahead of the inner one; negative when behind. Empty: 0.")
                         .orElse(0));
         all.add(
                 angle(
@@ -373,13 +373,13 @@ public final class Contract {
                         "Stop to stop with the joint straight. Not used when the bench table has rows for this joint."));
         all.add(
                 number(
-                        "joint_plunge_residual",
-                        JOINT,
-                        "Part left at the angle limit",
-                        NUMBER,
-                        new Range(0, 1),
-                        new Range(0, 1),
-                        "Part of the straight plunge that is left at the angle limit, falling evenly. Common practice, no source.")
+                                "joint_plunge_residual",
+                                JOINT,
+                                "Part left at the angle limit",
+                                NUMBER,
+                                new Range(0, 1),
+                                new Range(0, 1),
+                                "Part of the straight plunge that is left at the angle limit, falling evenly. Common practice, no source.")
                         .orElse(0.3));
         all.add(
                 number(
@@ -441,12 +441,12 @@ public final class Contract {
                         "Name by type and size; scenarios pick it by this name."));
         all.add(
                 length(
-                        "boot_outward_change",
-                        BOOT,
-                        "Change of outward travel",
-                        OFFSET,
-                        new Range(-30, 30),
-                        "Added to the joint's outward limit; negative when the boot stops it earlier.")
+                                "boot_outward_change",
+                                BOOT,
+                                "Change of outward travel",
+                                OFFSET,
+                                new Range(-30, 30),
+                                "Added to the joint's outward limit; negative when the boot stops it earlier.")
                         .orElse(0));
         all.add(money("boot_price", BOOT, "Price each", "Your price for one boot kit."));
     }
@@ -495,10 +495,25 @@ public final class Contract {
                         SIZE,
                         splineLength,
                         "Full spline from the outer end."));
-        String groove = "Shaft end to the bearing wall of a ring groove that is there already. Empty: none.";
+        String groove =
+                "Shaft end to the outer wall of a ring groove that is there already. Empty: none.";
         Range grooveRange = new Range(3, 80);
-        all.add(length("blank_groove_inner", BLANK, "Groove inner", SIZE, grooveRange, groove));
-        all.add(length("blank_groove_outer", BLANK, "Groove outer", SIZE, grooveRange, groove));
+        all.add(
+                length(
+                        "blank_groove_inner",
+                        BLANK,
+                        "Old groove, inner",
+                        SIZE,
+                        grooveRange,
+                        groove));
+        all.add(
+                length(
+                        "blank_groove_outer",
+                        BLANK,
+                        "Old groove, outer",
+                        SIZE,
+                        grooveRange,
+                        groove));
         all.add(money("blank_price", BLANK, "Price each", "Your price for one blank."));
         all.add(
                 words(
@@ -510,73 +525,73 @@ public final class Contract {
                         "no: it is not chosen."));
         all.add(
                 length(
-                        "ring_thickness",
-                        BOOK,
-                        "Ring thickness",
-                        SIZE,
-                        new Range(0.8, 4),
-                        "Thickness of the retaining ring.")
+                                "ring_thickness",
+                                BOOK,
+                                "Ring thickness",
+                                SIZE,
+                                new Range(0.8, 4),
+                                "Thickness of the retaining ring.")
                         .orElse(1.75)
                         .starting("1.75 mm", "1.75"));
         all.add(
                 length(
-                        "groove_width",
-                        BOOK,
-                        "Groove width",
-                        SIZE,
-                        new Range(0.8, 5),
-                        "Width of the ring groove, a little more than the ring.")
+                                "groove_width",
+                                BOOK,
+                                "Groove width",
+                                SIZE,
+                                new Range(0.8, 5),
+                                "Width of the ring groove, a little more than the ring.")
                         .orElse(1.85)
                         .starting("1.85 mm", "1.85"));
         all.add(
                 length(
-                        "groove_depth",
-                        BOOK,
-                        "Groove depth",
-                        SIZE,
-                        new Range(0.3, 4),
-                        "Depth of the ring groove.")
+                                "groove_depth",
+                                BOOK,
+                                "Groove depth",
+                                SIZE,
+                                new Range(0.3, 4),
+                                "Depth of the ring groove.")
                         .orElse(1.1)
                         .starting("1.1 mm", "1.1"));
         all.add(
                 length(
-                        "spline_runout",
-                        BOOK,
-                        "Spline run-out",
-                        NOT_NEGATIVE,
-                        new Range(0, 25),
-                        "Length at the spline's inboard end where it is not full depth.")
+                                "spline_runout",
+                                BOOK,
+                                "Spline run-out",
+                                NOT_NEGATIVE,
+                                new Range(0, 25),
+                                "Length at the spline's inboard end where it is not full depth.")
                         .orElse(6)
                         .starting("1/4", "6"));
         Range end = new Range(12, 60);
         all.add(
                 length(
-                        "shaft_end_diameter_inner",
-                        BOOK,
-                        "Shaft end diameter, inner",
-                        SIZE,
-                        end,
-                        "Diameter of the shaft's inner end, at its chamfer.")
+                                "shaft_end_diameter_inner",
+                                BOOK,
+                                "Shaft end diameter, inner",
+                                SIZE,
+                                end,
+                                "Diameter of the shaft's inner end, at its chamfer.")
                         .orElse(26)
                         .starting("1.02", "26"));
         all.add(
                 length(
-                        "shaft_end_diameter_outer",
-                        BOOK,
-                        "Shaft end diameter, outer",
-                        SIZE,
-                        end,
-                        "Diameter of the shaft's outer end, at its chamfer.")
+                                "shaft_end_diameter_outer",
+                                BOOK,
+                                "Shaft end diameter, outer",
+                                SIZE,
+                                end,
+                                "Diameter of the shaft's outer end, at its chamfer.")
                         .orElse(26)
                         .starting("1.02", "26"));
         all.add(
                 length(
-                        "mockup_pin",
-                        BOOK,
-                        "Mock-up pin diameter",
-                        SIZE,
-                        new Range(2, 16),
-                        "Diameter of the cross pins in the mock-up stick; the races bear on their sides.")
+                                "mockup_pin",
+                                BOOK,
+                                "Mock-up pin diameter",
+                                SIZE,
+                                new Range(2, 16),
+                                "Diameter of the cross pins in the mock-up stick; the races bear on their sides.")
                         .orElse(6)
                         .starting("1/4", "6"));
     }
@@ -608,58 +623,58 @@ public final class Contract {
                         "Overrides the size: tyres commonly measure under their nominal diameter."));
         all.add(
                 length(
-                        "wheel_offset",
-                        SCENARIO,
-                        "Wheel offset, inward +",
-                        OFFSET,
-                        new Range(-150, 150),
-                        "Mounting face outboard of the wheel's centre plane is positive. Moves the tyre, not the shaft.")
+                                "wheel_offset",
+                                SCENARIO,
+                                "Wheel offset, inward +",
+                                OFFSET,
+                                new Range(-150, 150),
+                                "Mounting face outboard of the wheel's centre plane is positive. Moves the tyre, not the shaft.")
                         .orElse(0));
         all.add(
                 length(
-                        "wheel_spacer",
-                        SCENARIO,
-                        "Wheel spacer",
-                        NOT_NEGATIVE,
-                        new Range(0, 150),
-                        "Between hub face and wheel. Moves the tyre, not the shaft.")
+                                "wheel_spacer",
+                                SCENARIO,
+                                "Wheel spacer",
+                                NOT_NEGATIVE,
+                                new Range(0, 150),
+                                "Between hub face and wheel. Moves the tyre, not the shaft.")
                         .orElse(0));
         all.add(
                 length(
-                        "hub_shift",
-                        SCENARIO,
-                        "Hub moved outward, each side",
-                        OFFSET,
-                        new Range(-200, 200),
-                        "Half of a change of track made by wider arms. The shaft changes with it.")
+                                "hub_shift",
+                                SCENARIO,
+                                "Hub moved outward, each side",
+                                OFFSET,
+                                new Range(-200, 200),
+                                "Half of a change of track made by wider arms. The shaft changes with it.")
                         .orElse(0));
         Range shift = new Range(-150, 150);
         all.add(
                 length(
-                        "transaxle_forward",
-                        SCENARIO,
-                        "Transaxle moved forward",
-                        OFFSET,
-                        shift,
-                        "From where it was when the readings were taken.")
+                                "transaxle_forward",
+                                SCENARIO,
+                                "Transaxle moved forward",
+                                OFFSET,
+                                shift,
+                                "From where it was when the readings were taken.")
                         .orElse(0));
         all.add(
                 length(
-                        "transaxle_left",
-                        SCENARIO,
-                        "Transaxle moved left",
-                        OFFSET,
-                        shift,
-                        "Toward the vehicle's left; the right shaft grows by what the left one loses.")
+                                "transaxle_left",
+                                SCENARIO,
+                                "Transaxle moved left",
+                                OFFSET,
+                                shift,
+                                "Toward the vehicle's left; the right shaft grows by what the left one loses.")
                         .orElse(0));
         all.add(
                 length(
-                        "transaxle_up",
-                        SCENARIO,
-                        "Transaxle moved up",
-                        OFFSET,
-                        shift,
-                        "From where it was when the readings were taken.")
+                                "transaxle_up",
+                                SCENARIO,
+                                "Transaxle moved up",
+                                OFFSET,
+                                shift,
+                                "From where it was when the readings were taken.")
                         .orElse(0));
         String joint = "Name of a joint in the joint table.";
         all.add(pick("joint_inner", "Inner joint", "joint_name", joint));
@@ -667,30 +682,42 @@ public final class Contract {
         String spacer = "Between flange and cup: moves the joint centre toward the other end.";
         Range spacerRange = new Range(0, 60);
         all.add(
-                length("cup_spacer_inner", SCENARIO, "Cup spacer, inner", OFFSET, spacerRange, spacer)
+                length(
+                                "cup_spacer_inner",
+                                SCENARIO,
+                                "Cup spacer, inner",
+                                OFFSET,
+                                spacerRange,
+                                spacer)
                         .orElse(0));
         all.add(
-                length("cup_spacer_outer", SCENARIO, "Cup spacer, outer", OFFSET, spacerRange, spacer)
+                length(
+                                "cup_spacer_outer",
+                                SCENARIO,
+                                "Cup spacer, outer",
+                                OFFSET,
+                                spacerRange,
+                                spacer)
                         .orElse(0));
         String counterbore = "How deep the ring seat is sunk in the race; 0 for a plain race.";
         Range bore = new Range(0, 20);
         all.add(
                 length(
-                        "counterbore_inner",
-                        SCENARIO,
-                        "Race counterbore, inner",
-                        NOT_NEGATIVE,
-                        bore,
-                        counterbore)
+                                "counterbore_inner",
+                                SCENARIO,
+                                "Race counterbore, inner",
+                                NOT_NEGATIVE,
+                                bore,
+                                counterbore)
                         .orElse(0));
         all.add(
                 length(
-                        "counterbore_outer",
-                        SCENARIO,
-                        "Race counterbore, outer",
-                        NOT_NEGATIVE,
-                        bore,
-                        counterbore)
+                                "counterbore_outer",
+                                SCENARIO,
+                                "Race counterbore, outer",
+                                NOT_NEGATIVE,
+                                bore,
+                                counterbore)
                         .orElse(0));
         String boot = "Name of a boot in the boot table. Empty: none, the joint's own limits.";
         all.add(pick("boot_inner", "Boot, inner", "boot_name", boot));
@@ -698,10 +725,22 @@ public final class Contract {
         String stub = "Shaft beyond the ring's bearing face, to the shaft's end.";
         Range stubRange = new Range(3, 40);
         all.add(
-                length("stub_inner", SCENARIO, "Stub beyond ring, inner", NOT_NEGATIVE, stubRange, stub)
+                length(
+                                "stub_inner",
+                                SCENARIO,
+                                "Stub beyond ring, inner",
+                                NOT_NEGATIVE,
+                                stubRange,
+                                stub)
                         .orElse(10));
         all.add(
-                length("stub_outer", SCENARIO, "Stub beyond ring, outer", NOT_NEGATIVE, stubRange, stub)
+                length(
+                                "stub_outer",
+                                SCENARIO,
+                                "Stub beyond ring, outer",
+                                NOT_NEGATIVE,
+                                stubRange,
+                                stub)
                         .orElse(10));
         all.add(
                 words(
@@ -740,31 +779,31 @@ public final class Contract {
         Range margin = new Range(0, 30);
         all.add(
                 length(
-                        "margin_inward",
-                        SCENARIO,
-                        "Margin before bottoming",
-                        NOT_NEGATIVE,
-                        margin,
-                        "Kept free at the tightest position for soft mounts, flex and what the tape can't see.")
+                                "margin_inward",
+                                SCENARIO,
+                                "Margin before bottoming",
+                                NOT_NEGATIVE,
+                                margin,
+                                "Kept free at the tightest position for soft mounts, flex and what the tape can't see.")
                         .orElse(6));
         all.add(
                 length(
-                        "margin_outward",
-                        SCENARIO,
-                        "Margin before pull-out",
-                        NOT_NEGATIVE,
-                        margin,
-                        "Kept free at the widest position.")
+                                "margin_outward",
+                                SCENARIO,
+                                "Margin before pull-out",
+                                NOT_NEGATIVE,
+                                margin,
+                                "Kept free at the widest position.")
                         .orElse(6));
         all.add(
                 number(
-                        "length_bias",
-                        SCENARIO,
-                        "Choose within the window (0 short … 1 long)",
-                        NUMBER,
-                        new Range(0, 1),
-                        new Range(0, 1),
-                        "Default 0.25: bottoming breaks the transaxle, pull-out tears a boot. Common practice, no source.")
+                                "length_bias",
+                                SCENARIO,
+                                "Choose within the window (0 short … 1 long)",
+                                NUMBER,
+                                new Range(0, 1),
+                                new Range(0, 1),
+                                "Default 0.25: bottoming breaks the transaxle, pull-out tears a boot. Common practice, no source.")
                         .orElse(0.25));
         all.add(
                 pick(
@@ -779,16 +818,20 @@ public final class Contract {
                         "Price of the shaft pair",
                         "Overrides twice the blank's price; a finished pair may cost more."));
         all.add(
-                money("other_cost", SCENARIO, "Other cost", "Anything else to be added once a vehicle.")
+                money(
+                                "other_cost",
+                                SCENARIO,
+                                "Other cost",
+                                "Anything else to be added once a vehicle.")
                         .orElse(0));
         all.add(
                 words(
-                        "shop_scenario",
-                        BOOK,
-                        "Scenario on the shop cards",
-                        TEXT,
-                        List.of(),
-                        "Letter of the scenario that is to be built.")
+                                "shop_scenario",
+                                BOOK,
+                                "Scenario on the shop cards",
+                                TEXT,
+                                List.of(),
+                                "Letter of the scenario that is to be built.")
                         .starting("A", "A"));
     }
 
@@ -798,7 +841,8 @@ public final class Contract {
     }
 
     private static Input angle(String name, Grid grid, String label, Range usual, String meaning) {
-        Range allowed = usual.least() > 0 || name.startsWith("bench") ? new Range(0, 89) : ANY_ANGLE;
+        Range allowed =
+                usual.least() > 0 || name.startsWith("bench") ? new Range(0, 89) : ANY_ANGLE;
         return Input.number(name, grid, label, ANGLE, allowed, usual, meaning);
     }
 

@@ -86,7 +86,8 @@ public final class Filling {
                         Problem.warning(
                                 cell.place(),
                                 cell.line().label(),
-                                InputReader.shown(cell.content().value()) + " in place of a formula",
+                                InputReader.shown(cell.content().value())
+                                        + " in place of a formula",
                                 "the formula; it is left as it is, and what depends on it may not"
                                         + " agree with the rest"));
             }

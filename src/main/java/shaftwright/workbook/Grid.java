@@ -1,9 +1,9 @@
 package shaftwright.workbook;
 
 /**
- * How often a named quantity occurs in a workbook: once, once a side, once a scenario, once a row of
- * some table, or a combination. A sided quantity has one defined name a side; the cells of one name
- * run over scenarios (when it has them) and, inside each, over rows.
+ * How often a named quantity occurs in a workbook: once, once a side, once a scenario, once a row
+ * of some table, or a combination. A sided quantity has one defined name a side; the cells of one
+ * name run over scenarios (when it has them) and, inside each, over rows.
  */
 public enum Grid {
     BOOK(false, false, 1),
@@ -19,7 +19,9 @@ public enum Grid {
     JOINT_SLOT(false, false, 20),
     BENCH(false, false, 40),
     BENCH_SLOT(false, false, 45),
-    /** A row of the sorted list of all joints' travel limits: bench rows and two a straight joint. */
+    /**
+     * A row of the sorted list of all joints' travel limits: bench rows and two a straight joint.
+     */
     LIMIT(false, false, 85),
     BOOT(false, false, 8),
     BOOT_SLOT(false, false, 10),

@@ -109,17 +109,7 @@ public record Input(
             Range usual,
             String meaning) {
         return new Input(
-                name,
-                grid,
-                label,
-                kind,
-                allowed,
-                usual,
-                Double.NaN,
-                "",
-                "",
-                List.of(),
-                meaning);
+                name, grid, label, kind, allowed, usual, Double.NaN, "", "", List.of(), meaning);
     }
 
     static Input words(

@@ -116,11 +116,7 @@ final class InputReader {
         for (int scenario = 0; scenario < row.length; scenario++) {
             CellPlace place =
                     new CellPlace(area.sheet(), area.firstRow(), letters.get(scenario).column());
-            row[scenario] =
-                    entry(
-                            input,
-                            place,
-                            "scenario " + ScenarioOutcome.letter(scenario));
+            row[scenario] = entry(input, place, "scenario " + ScenarioOutcome.letter(scenario));
         }
         return row;
     }
@@ -179,7 +175,10 @@ final class InputReader {
                                 ? typed.value() * unit.mm()
                                 : Length.parse(((CellValue.Text) raw).value(), unit).mm();
             } catch (UnreadableLengthException e) {
-                error(place, subject, "\"" + e.text() + "\" (" + e.reason() + ")",
+                error(
+                        place,
+                        subject,
+                        "\"" + e.text() + "\" (" + e.reason() + ")",
                         UnreadableLengthException.EXPECTED);
                 return new Entry(place, raw, Double.NaN, "");
             }
@@ -228,9 +227,12 @@ final class InputReader {
                 error(place, subject, shown(raw), expected(input));
             }
         }
-        if (isPartName(input) && (text.indexOf('*') >= 0 || text.indexOf('?') >= 0
-                || text.indexOf('~') >= 0)) {
-            error(place, subject, shown(raw),
+        if (isPartName(input)
+                && (text.indexOf('*') >= 0 || text.indexOf('?') >= 0 || text.indexOf('~') >= 0)) {
+            error(
+                    place,
+                    subject,
+                    shown(raw),
                     "a name without * ? ~, which spreadsheets take for wild cards");
         }
         return new Entry(place, raw, Double.NaN, text);

@@ -4,7 +4,9 @@ import java.util.HashMap;
 import java.util.Map;
 import shaftwright.units.LengthUnit;
 
-/** All inputs of a workbook as numbers (mm, rad or plain) and texts, with the cells they came from. */
+/**
+ * All inputs of a workbook as numbers (mm, rad or plain) and texts, with the cells they came from.
+ */
 public final class InputValues {
     /**
      * One typed cell.

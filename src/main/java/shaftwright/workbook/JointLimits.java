@@ -5,8 +5,8 @@ import java.util.Comparator;
 
 /**
  * Travel limits of all joints of a workbook as one list sorted by joint and angle, the way in which
- * the workbook's own look-ups keep them. Bench rows come first, then two rows for each joint that has
- * a straight plunge and no bench rows: at angle 0 and at its angle limit.
+ * the workbook's own look-ups keep them. Bench rows come first, then two rows for each joint that
+ * has a straight plunge and no bench rows: at angle 0 and at its angle limit.
  */
 public final class JointLimits {
     /** Keys of two joints are this far apart; angles in rad stay well below. */

@@ -104,7 +104,15 @@ public final class Parts {
         return new BlankEnd(
                 (int) orZero(number("blank_splines_" + end, row)),
                 number("blank_spline_length_" + end, row),
-                optional(number("blank_groove_" + end, row)));
+                optional(ringFace(row, end)));
+    }
+
+    /**
+     * Blank's end to the face of a ring in its existing groove that the race bears on, mm: the ring
+     * leans on the groove's outer wall, which is what a builder can measure.
+     */
+    public double ringFace(int row, String end) {
+        return number("blank_groove_" + end, row) + inputs.number("ring_thickness");
     }
 
     /** Whether a joint's row has every size that a length needs. */

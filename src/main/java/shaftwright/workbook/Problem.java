@@ -26,13 +26,11 @@ public record Problem(
     }
 
     static Problem error(CellPlace place, String subject, String found, String expected) {
-        return new Problem(
-                Severity.ERROR, Optional.ofNullable(place), subject, found, expected);
+        return new Problem(Severity.ERROR, Optional.ofNullable(place), subject, found, expected);
     }
 
     static Problem warning(CellPlace place, String subject, String found, String expected) {
-        return new Problem(
-                Severity.WARNING, Optional.ofNullable(place), subject, found, expected);
+        return new Problem(Severity.WARNING, Optional.ofNullable(place), subject, found, expected);
     }
 
     /** Whether it keeps the workbook from being filled. */

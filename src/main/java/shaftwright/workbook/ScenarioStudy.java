@@ -89,8 +89,7 @@ final class ScenarioStudy {
                 inputs.number("hub_face_offset")
                         + number("wheel_spacer", scenario)
                         - number("wheel_offset", scenario);
-        return new TyreFigures(
-                nominal, section, diameter, Parts.orZero(gain), Parts.orZero(arm));
+        return new TyreFigures(nominal, section, diameter, Parts.orZero(gain), Parts.orZero(arm));
     }
 
     /** What is missing, or wrong with a part; the latter is a problem too. */
@@ -125,12 +124,18 @@ final class ScenarioStudy {
             return "the " + end + " joint is not in the joint table";
         }
         if (!parts.jointComplete(row)) {
-            error(scenario, pick, "a joint whose row lacks a size",
+            error(
+                    scenario,
+                    pick,
+                    "a joint whose row lacks a size",
                     "race half width, datum offset, cup bottom and angle limit in its row");
             return "the " + end + " joint's row lacks a size";
         }
         if (!hasLimits(row)) {
-            error(scenario, pick, "a joint with neither plunge nor bench rows",
+            error(
+                    scenario,
+                    pick,
+                    "a joint with neither plunge nor bench rows",
                     "its straight plunge, or rows in the bench table");
             return "the " + end + " joint has neither plunge nor bench rows";
         }
@@ -157,12 +162,7 @@ final class ScenarioStudy {
     }
 
     private SideOutcome side(
-            int scenario,
-            Side side,
-            boolean used,
-            String trouble,
-            Picks picks,
-            TyreFigures tyre) {
+            int scenario, Side side, boolean used, String trouble, Picks picks, TyreFigures tyre) {
         if (!used) {
             return new SideOutcome(Sizing.UNUSED, Finding.UNUSED, null, null);
         }
@@ -292,9 +292,7 @@ final class ScenarioStudy {
         double track =
                 hubFace(Side.LEFT, left)
                         + hubFace(Side.RIGHT, right)
-                        + 2
-                                * (number("wheel_spacer", scenario)
-                                        - number("wheel_offset", scenario));
+                        + 2 * (number("wheel_spacer", scenario) - number("wheel_offset", scenario));
         return new Wheel(
                 tyre.nominal(),
                 tyre.section(),
@@ -327,10 +325,12 @@ final class ScenarioStudy {
         double pair = number("shaft_pair_price", scenario);
         double shafts = Double.isNaN(pair) ? blankPrice(left) + blankPrice(right) : pair;
         double joints =
-                2 * (price("joint_price", picks.innerJoint())
+                2
+                        * (price("joint_price", picks.innerJoint())
                                 + price("joint_price", picks.outerJoint()));
         double boots =
-                2 * (price("boot_price", picks.innerBoot())
+                2
+                        * (price("boot_price", picks.innerBoot())
                                 + price("boot_price", picks.outerBoot()));
         return new Cost(
                 shafts, joints, boots, shafts + joints + boots + number("other_cost", scenario));

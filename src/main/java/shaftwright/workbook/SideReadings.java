@@ -41,7 +41,8 @@ public final class SideReadings {
             InputValues inputs, Side side, TapeSettings settings, List<Problem> problems) {
         boolean own = side == Side.LEFT || inputs.text("right_side").equalsIgnoreCase("measured");
         SideReadings readings =
-                new SideReadings(inputs, own ? side : Side.LEFT, own ? problems : new ArrayList<>());
+                new SideReadings(
+                        inputs, own ? side : Side.LEFT, own ? problems : new ArrayList<>());
         readings.collect();
         if (!readings.rows.isEmpty()) {
             readings.fit(settings);
@@ -64,7 +65,10 @@ public final class SideReadings {
                 continue;
             }
             if (slot >= Grid.READING_SLOT.rows()) {
-                error("height", slot, "more rows than can be read",
+                error(
+                        "height",
+                        slot,
+                        "more rows than can be read",
                         "at most " + Grid.READING_SLOT.rows() + " rows");
             } else if (Double.isNaN(height)) {
                 error("height", slot, "nothing", "a height beside the distance");

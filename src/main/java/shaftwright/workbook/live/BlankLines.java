@@ -54,6 +54,8 @@ final class BlankLines {
                                         + "{blank_spline_length_outer_read})=3),1,0))",
                         (sizing, index) ->
                                 CellValue.of(sizing.parts().blankUsed(index.row()) ? 1 : 0)));
+        ringFace(lines, "inner");
+        ringFace(lines, "outer");
         lines.add(
                 new LiveLine(
                         "review_slot",
@@ -64,19 +66,57 @@ final class BlankLines {
                         index -> String.valueOf(index.row() + 1),
                         (sizing, index) -> CellValue.of(index.row() + 1)));
         state(lines);
-        considered(lines, "blank_old_stub_in", "Stub with old groove, inner",
-                oldStub("inner", "in"), (sizing, r, b) -> oldStub(b.inner(), r.setup().inner()));
-        considered(lines, "blank_old_stub_out", "Stub with old groove, outer",
-                oldStub("outer", "out"), (sizing, r, b) -> oldStub(b.outer(), r.setup().outer()));
-        considered(lines, "blank_room_in", "Spline to spare, inner", room("inner", "in"),
+        considered(
+                lines,
+                "blank_old_stub_in",
+                "Stub with old groove, inner",
+                oldStub("inner", "in"),
+                (sizing, r, b) -> oldStub(b.inner(), r.setup().inner()));
+        considered(
+                lines,
+                "blank_old_stub_out",
+                "Stub with old groove, outer",
+                oldStub("outer", "out"),
+                (sizing, r, b) -> oldStub(b.outer(), r.setup().outer()));
+        considered(
+                lines,
+                "blank_room_in",
+                "Spline to spare, inner",
+                room("inner", "in"),
                 (sizing, r, b) -> room(sizing, b.inner(), r.setup().inner()));
-        considered(lines, "blank_room_out", "Spline to spare, outer", room("outer", "out"),
+        considered(
+                lines,
+                "blank_room_out",
+                "Spline to spare, outer",
+                room("outer", "out"),
                 (sizing, r, b) -> room(sizing, b.outer(), r.setup().outer()));
-        considered(lines, "blank_rest", "To be cut off",
+        considered(
+                lines,
+                "blank_rest",
+                "To be cut off",
                 "INDEX(blank_length_read,{review_slot})-{e_chosen}",
                 (sizing, r, b) -> b.length() - r.choice().chosen().endToEnd());
         ways(lines);
         tables(lines);
+    }
+
+    /** The ring in an existing groove leans on the groove's outer wall. */
+    private static void ringFace(LiveLines lines, String end) {
+        lines.add(
+                new LiveLine(
+                        "blank_ring_face_" + end,
+                        Section.PARTS_WORK,
+                        BLANK_SLOT,
+                        "End to ring's bearing face, " + end,
+                        MILLIMETRE,
+                        index ->
+                                "IF(COUNT({blank_groove_"
+                                        + end
+                                        + "_read},ring_thickness_read)=2,{blank_groove_"
+                                        + end
+                                        + "_read}+ring_thickness_read,\"\")",
+                        (sizing, index) ->
+                                ReadLines.shown(sizing.parts().ringFace(index.row(), end))));
     }
 
     private static void state(LiveLines lines) {
@@ -117,11 +157,16 @@ final class BlankLines {
     }
 
     private static String groove(String word) {
-        return "INDEX(blank_groove_" + word + "_read,{review_slot})";
+        return "INDEX(blank_ring_face_" + word + ",{review_slot})";
     }
 
     private static String oldStub(String word, String end) {
-        return "IF(ISNUMBER(" + groove(word) + "),MIN(" + groove(word) + ",{stub_" + end
+        return "IF(ISNUMBER("
+                + groove(word)
+                + "),MIN("
+                + groove(word)
+                + ",{stub_"
+                + end
                 + "}),\"\")";
     }
 
@@ -164,14 +209,16 @@ final class BlankLines {
                 new String[] {
                     trimIn + "-" + spareIn + ">" + NEAR,
                     trimOut + "-" + spareOut + ">" + NEAR,
-                    "MAX({e_low}-{stub_in}-{stub_out}-" + k + "," + k
+                    "MAX({e_low}-{stub_in}-{stub_out}-"
+                            + k
+                            + ","
+                            + k
                             + "-{e_high}+{stub_in}+{stub_out})>0",
                     "MAX(" + land + "in}," + land + "out})>0"
                 },
                 "0",
                 trimIn + "+" + trimOut);
-        String restOld =
-                "({blank_rest}+{stub_in}-{blank_old_stub_in}-" + trimIn + ")";
+        String restOld = "({blank_rest}+{stub_in}-{blank_old_stub_in}-" + trimIn + ")";
         way(
                 lines,
                 2,
@@ -202,9 +249,7 @@ final class BlankLines {
                 4,
                 "FALSE",
                 new String[] {
-                    "{blank_rest}<-" + NEAR,
-                    INNER_MISSING + ">" + NEAR,
-                    OUTER_MISSING + ">" + NEAR
+                    "{blank_rest}<-" + NEAR, INNER_MISSING + ">" + NEAR, OUTER_MISSING + ">" + NEAR
                 },
                 "2",
                 "{blank_rest}");

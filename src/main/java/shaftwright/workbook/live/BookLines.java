@@ -40,8 +40,7 @@ final class BookLines {
                         (sizing, index) -> CellValue.of(Phrases.decimals(sizing.unit()))));
         for (Input input : Contract.inputs(BOOK)) {
             if (input.kind().numeric()) {
-                lines.add(
-                        ReadLines.of(input, Section.BOOK_WORK, BOOK, index -> input.name()));
+                lines.add(ReadLines.of(input, Section.BOOK_WORK, BOOK, index -> input.name()));
             }
         }
     }

@@ -29,25 +29,44 @@ final class CardLines {
                         Quantity.WHOLE,
                         index -> "IFERROR(MATCH(shop_scenario,{work_letter:each},0),0)",
                         (sizing, index) -> CellValue.of(sizing.shopScenario() + 1)));
-        words(lines, "card_name", "Scenario", "{scenario_name:each}",
+        words(
+                lines,
+                "card_name",
+                "Scenario",
+                "{scenario_name:each}",
                 (sizing, scenario, index) ->
                         sizing.inputs()
                                 .text("scenario_name", new Index(index.side(), scenario, 0)));
-        words(lines, "card_verdict", "Verdict", "{side_verdict:each}",
+        words(
+                lines,
+                "card_verdict",
+                "Verdict",
+                "{side_verdict:each}",
                 (sizing, scenario, index) ->
-                        VerdictLines.words(
-                                sizing, sizing.scenario(scenario).side(index.side())));
-        words(lines, "card_blank", "Blank", "{result_blank:each}",
+                        VerdictLines.words(sizing, sizing.scenario(scenario).side(index.side())));
+        words(
+                lines,
+                "card_blank",
+                "Blank",
+                "{result_blank:each}",
                 (sizing, scenario, index) ->
                         result(sizing, index)
                                 .map(r -> r.plan().map(p -> p.blank().name()).orElse("none"))
                                 .orElse(""));
         for (String end : new String[] {"inner", "outer"}) {
-            words(lines, "card_joint_" + end, "Joint, " + end, "{joint_" + end + ":each}",
+            words(
+                    lines,
+                    "card_joint_" + end,
+                    "Joint, " + end,
+                    "{joint_" + end + ":each}",
                     (sizing, scenario, index) ->
                             sizing.inputs()
                                     .text("joint_" + end, new Index(index.side(), scenario, 0)));
-            words(lines, "card_boot_" + end, "Boot, " + end, "{boot_" + end + ":each}",
+            words(
+                    lines,
+                    "card_boot_" + end,
+                    "Boot, " + end,
+                    "{boot_" + end + ":each}",
                     (sizing, scenario, index) ->
                             sizing.inputs()
                                     .text("boot_" + end, new Index(index.side(), scenario, 0)));
@@ -56,21 +75,53 @@ final class CardLines {
         length(lines, "card_k", "Clip to clip, K", "k_final", r -> r.length().clipToClip());
         cut(lines, "card_cut_in", "Cut off the inner end", "plan_cut_in", p -> p.inner().cut());
         cut(lines, "card_cut_out", "Cut off the outer end", "plan_cut_out", p -> p.outer().cut());
-        cut(lines, "card_stub_in", "Stub beyond ring, inner", "plan_stub_in",
+        cut(
+                lines,
+                "card_stub_in",
+                "Stub beyond ring, inner",
+                "plan_stub_in",
                 p -> p.inner().stub());
-        cut(lines, "card_stub_out", "Stub beyond ring, outer", "plan_stub_out",
+        cut(
+                lines,
+                "card_stub_out",
+                "Stub beyond ring, outer",
+                "plan_stub_out",
                 p -> p.outer().stub());
-        cut(lines, "card_wall_in", "Inner end to groove's outer wall", "plan_wall_in",
+        cut(
+                lines,
+                "card_wall_in",
+                "Inner end to groove's outer wall",
+                "plan_wall_in",
                 p -> p.inner().outerWall());
-        cut(lines, "card_wall2_in", "Inner end to groove's inner wall", "plan_inner_wall_in",
+        cut(
+                lines,
+                "card_wall2_in",
+                "Inner end to groove's inner wall",
+                "plan_inner_wall_in",
                 p -> p.inner().innerWall());
-        cut(lines, "card_wall_out", "Outer end to groove's outer wall", "plan_wall_out",
+        cut(
+                lines,
+                "card_wall_out",
+                "Outer end to groove's outer wall",
+                "plan_wall_out",
                 p -> p.outer().outerWall());
-        cut(lines, "card_wall2_out", "Outer end to groove's inner wall", "plan_inner_wall_out",
+        cut(
+                lines,
+                "card_wall2_out",
+                "Outer end to groove's inner wall",
+                "plan_inner_wall_out",
                 p -> p.outer().innerWall());
-        cut(lines, "card_left_in", "Old groove left inboard, inner end", "plan_leftover_in",
+        cut(
+                lines,
+                "card_left_in",
+                "Old groove left inboard, inner end",
+                "plan_leftover_in",
                 p -> p.inner().leftoverGroove().orElse(Double.NaN));
-        cut(lines, "card_left_out", "Old groove left inboard, outer end", "plan_leftover_out",
+        cut(
+                lines,
+                "card_left_out",
+                "Old groove left inboard, outer end",
+                "plan_leftover_out",
                 p -> p.outer().leftoverGroove().orElse(Double.NaN));
         lines.add(
                 millimetres(
@@ -109,7 +160,10 @@ final class CardLines {
                 SIDE,
                 label,
                 Quantity.MILLIMETRE,
-                index -> "IF(card_index=0,\"\",IFERROR(INDEX({" + source + ":each},1,card_index),\"\"))",
+                index ->
+                        "IF(card_index=0,\"\",IFERROR(INDEX({"
+                                + source
+                                + ":each},1,card_index),\"\"))",
                 (sizing, index) -> ReadLines.shown(number(sizing, index, core)));
     }
 
@@ -176,7 +230,6 @@ final class CardLines {
         int scenario = sizing.shopScenario();
         return scenario < 0
                 ? Optional.empty()
-                : Optional.ofNullable(
-                        sizing.resultOrNull(new Index(index.side(), scenario, 0)));
+                : Optional.ofNullable(sizing.resultOrNull(new Index(index.side(), scenario, 0)));
     }
 }

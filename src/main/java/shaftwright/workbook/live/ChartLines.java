@@ -65,8 +65,7 @@ final class ChartLines {
                         Quantity.DEGREE,
                         index -> "IF({setup_ready}=1,DEGREES({angle_max_" + end + "}),\"\")",
                         (sizing, index) -> {
-                            SideOutcome side =
-                                    sizing.scenario(index.scenario()).side(index.side());
+                            SideOutcome side = sizing.scenario(index.scenario()).side(index.side());
                             return ReadLines.shown(side.isSetUp() ? limit(side, end) : Double.NaN);
                         }));
         lines.add(
@@ -77,8 +76,11 @@ final class ChartLines {
                         "Lowest limit, " + word,
                         Quantity.DEGREE,
                         index ->
-                                "IF(COUNT({chart_limit_" + end + ":each})=0,NA(),MIN({chart_limit_"
-                                        + end + ":each}))",
+                                "IF(COUNT({chart_limit_"
+                                        + end
+                                        + ":each})=0,NA(),MIN({chart_limit_"
+                                        + end
+                                        + ":each}))",
                         (sizing, index) -> {
                             double least = least(sizing, index.side(), end);
                             return Double.isInfinite(least)
@@ -88,8 +90,7 @@ final class ChartLines {
     }
 
     private static double limit(SideOutcome side, String end) {
-        return Math.toDegrees(
-                (end.equals("in") ? side.inner() : side.outer()).joint().angleMax());
+        return Math.toDegrees((end.equals("in") ? side.inner() : side.outer()).joint().angleMax());
     }
 
     private static double least(Sizing sizing, Side side, String end) {

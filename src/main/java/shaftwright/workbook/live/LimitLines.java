@@ -9,8 +9,8 @@ import shaftwright.workbook.JointLimits;
 /**
  * Travel limits of all joints in one sorted list, so that a single approximate look-up finds a
  * joint's limit at an angle. A row's key is ten times the joint's row plus the angle in rad; unused
- * rows have keys beyond all others. Joints without bench rows bring two rows made from their straight
- * plunge.
+ * rows have keys beyond all others. Joints without bench rows bring two rows made from their
+ * straight plunge.
  */
 final class LimitLines {
     private LimitLines() {}
@@ -62,14 +62,26 @@ final class LimitLines {
                         index -> {
                             int row = index.row();
                             return bench(row)
-                                    ? "IF(COUNT({bench_angle_read#" + row + "},{bench_inward_read#"
-                                            + row + "},{bench_outward_read#" + row
-                                            + "})=3,{bench_of#" + row + "},0)"
-                                    : "IF(COUNTIF({bench_of:all}," + (joint(row) + 1)
-                                            + ")=0,IF(COUNT({joint_plunge_read#" + joint(row)
-                                            + "},{joint_plunge_residual_read#" + joint(row)
-                                            + "},{joint_angle_max_read#" + joint(row) + "})=3,"
-                                            + (joint(row) + 1) + ",0),0)";
+                                    ? "IF(COUNT({bench_angle_read#"
+                                            + row
+                                            + "},{bench_inward_read#"
+                                            + row
+                                            + "},{bench_outward_read#"
+                                            + row
+                                            + "})=3,{bench_of#"
+                                            + row
+                                            + "},0)"
+                                    : "IF(COUNTIF({bench_of:all},"
+                                            + (joint(row) + 1)
+                                            + ")=0,IF(COUNT({joint_plunge_read#"
+                                            + joint(row)
+                                            + "},{joint_plunge_residual_read#"
+                                            + joint(row)
+                                            + "},{joint_angle_max_read#"
+                                            + joint(row)
+                                            + "})=3,"
+                                            + (joint(row) + 1)
+                                            + ",0),0)";
                         },
                         JointLimits::sourceJoint));
         lines.add(
@@ -133,7 +145,9 @@ final class LimitLines {
         return (row - BENCH_SLOT.rows()) % 2 == 0;
     }
 
-    /** A column of travels, its slope to the next row of the same joint, and its value at angle 0. */
+    /**
+     * A column of travels, its slope to the next row of the same joint, and its value at angle 0.
+     */
     private static void way(LiveLines lines, String way, Number travel, Number slope) {
         String value = "limit_" + way;
         number(
@@ -149,18 +163,25 @@ final class LimitLines {
                         "Change per rad",
                         index -> {
                             String next =
-                                    "({" + value + "+1}-" + here
+                                    "({"
+                                            + value
+                                            + "+1}-"
+                                            + here
                                             + ")/({limit_angle+1}-{limit_angle})";
                             String last =
                                     index.row() == 0
                                             ? "0"
-                                            : "IF({limit_joint-1}={limit_joint},{" + value
+                                            : "IF({limit_joint-1}={limit_joint},{"
+                                                    + value
                                                     + "_slope-1},0)";
                             if (index.row() == LIMIT.rows() - 1) {
                                 return "IF({limit_joint}=0,0," + last + ")";
                             }
                             return "IF({limit_joint}=0,0,IF({limit_joint+1}={limit_joint},"
-                                    + next + "," + last + "))";
+                                    + next
+                                    + ","
+                                    + last
+                                    + "))";
                         },
                         slope));
         number(
@@ -178,16 +199,10 @@ final class LimitLines {
 
     private static void number(
             LiveLines lines, String name, String label, String formula, Number core) {
-        lines.add(
-                line(
-                        name,
-                        label,
-                        index -> formula,
-                        core));
+        lines.add(line(name, label, index -> formula, core));
     }
 
-    private static LiveLine line(
-            String name, String label, LiveLine.Formula formula, Number core) {
+    private static LiveLine line(String name, String label, LiveLine.Formula formula, Number core) {
         return new LiveLine(
                 name,
                 Section.PARTS_WORK,

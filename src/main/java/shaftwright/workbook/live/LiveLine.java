@@ -7,8 +7,8 @@ import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 
 /**
- * One live quantity: what it is called, the formula by which a spreadsheet computes it, and the core
- * function that computes the same.
+ * One live quantity: what it is called, the formula by which a spreadsheet computes it, and the
+ * core function that computes the same.
  *
  * <p>A formula is written with places instead of addresses:
  *

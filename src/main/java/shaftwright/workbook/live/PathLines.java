@@ -16,7 +16,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import shaftwright.suspension.FittedRow;
-import shaftwright.suspension.HubPath;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.OrthogonalBasis;
 import shaftwright.suspension.Polynomial;
@@ -25,7 +24,6 @@ import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.SideReadings;
-import shaftwright.workbook.Sizing;
 
 /**
  * The measured hub path of one side: typed readings as numbers, the fit by orthogonal polynomials
@@ -55,8 +53,7 @@ final class PathLines {
                 MeasuredPath::camberBasis,
                 SideReadings::camberPoint,
                 r -> r.row().camber());
-        angle(
-                lines, "toe", MeasuredPath::toeBasis, SideReadings::toePoint, r -> r.row().toe());
+        angle(lines, "toe", MeasuredPath::toeBasis, SideReadings::toePoint, r -> r.row().toe());
         coefficients(lines);
         comparison(lines);
         notes(lines);
@@ -92,8 +89,13 @@ final class PathLines {
         ordinal(lines);
         for (String name :
                 new String[] {
-                    "height", "distance_first", "distance_second", "distance_third", "fore_aft",
-                    "camber", "toe"
+                    "height",
+                    "distance_first",
+                    "distance_second",
+                    "distance_third",
+                    "fore_aft",
+                    "camber",
+                    "toe"
                 }) {
             typed(lines, Contract.input(name));
         }
@@ -418,8 +420,17 @@ final class PathLines {
                 set + "_norm",
                 "Norm " + set,
                 k ->
-                        "IF({" + degree + "}>=" + k + ",SUMPRODUCT({" + weight + ":all},"
-                                + values(set, k) + "," + values(set, k) + "),0)",
+                        "IF({"
+                                + degree
+                                + "}>="
+                                + k
+                                + ",SUMPRODUCT({"
+                                + weight
+                                + ":all},"
+                                + values(set, k)
+                                + ","
+                                + values(set, k)
+                                + "),0)",
                 core,
                 (b, k) -> b.norm(k));
         term(
@@ -434,8 +445,15 @@ final class PathLines {
                 set + "_a",
                 "a " + set,
                 k ->
-                        "SUMPRODUCT({" + weight + ":all},{row_norm:all}," + values(set, k) + ","
-                                + values(set, k) + ")*{" + set + "_inverse}",
+                        "SUMPRODUCT({"
+                                + weight
+                                + ":all},{row_norm:all},"
+                                + values(set, k)
+                                + ","
+                                + values(set, k)
+                                + ")*{"
+                                + set
+                                + "_inverse}",
                 core,
                 (b, k) -> b.a(k));
         term(
@@ -451,11 +469,9 @@ final class PathLines {
                     lines,
                     set + "_poly_" + k,
                     "P" + k + " in powers, " + set,
-                    power ->
-                            "IF({" + degree + "}>=" + term + "," + power(set, term, power) + ",0)",
+                    power -> "IF({" + degree + "}>=" + term + "," + power(set, term, power) + ",0)",
                     core,
-                    (b, power) ->
-                            term <= b.degree() ? b.polynomial(term).coefficient(power) : 0,
+                    (b, power) -> term <= b.degree() ? b.polynomial(term).coefficient(power) : 0,
                     true);
         }
     }
@@ -544,8 +560,14 @@ final class PathLines {
                         NUMBER,
                         index ->
                                 ready(
-                                        "SUMPRODUCT({" + weight + ":all},{" + value + ":all},"
-                                                + values(set, index.row()) + ")*{" + set
+                                        "SUMPRODUCT({"
+                                                + weight
+                                                + ":all},{"
+                                                + value
+                                                + ":all},"
+                                                + values(set, index.row())
+                                                + ")*{"
+                                                + set
                                                 + "_inverse}"),
                         (sizing, index) -> {
                             Optional<MeasuredPath> path = sizing.readings(index.side()).path();
@@ -631,8 +653,7 @@ final class PathLines {
                 lines,
                 "coef_reach_squared",
                 "Coefficient of squared reach",
-                power ->
-                        sum("term_reach", "term", power) + (power == 0 ? "+{mean_squared}" : ""),
+                power -> sum("term_reach", "term", power) + (power == 0 ? "+{mean_squared}" : ""),
                 p -> p.path().reachSquared());
         coefficient(
                 lines,
@@ -725,7 +746,13 @@ final class PathLines {
             hat.append(k == 0 ? "" : "+");
             hat.append("{row_term_" + k + "}^2*{term_inverse#" + k + "}");
         }
-        ifReady(lines, "row_hat", "Hat value", NUMBER, hat.append(")").toString(), (p, r) -> r.hat());
+        ifReady(
+                lines,
+                "row_hat",
+                "Hat value",
+                NUMBER,
+                hat.append(")").toString(),
+                (p, r) -> r.hat());
         ifReady(
                 lines,
                 "row_slope",
@@ -848,8 +875,7 @@ final class PathLines {
                         quantity,
                         index -> formula,
                         (sizing, index) ->
-                                CellValue.of(
-                                        core.of(sizing.readings(index.side()), index.row()))));
+                                CellValue.of(core.of(sizing.readings(index.side()), index.row()))));
     }
 
     /** A number of a row that has readings; 0 in others. */

@@ -60,8 +60,8 @@ final class Phrases {
     }
 
     /**
-     * Halves away from zero, as spreadsheets round. Lengths off a tape end in halves often, and have
-     * been through millimetres: what that did to the last digits is settled first.
+     * Halves away from zero, as spreadsheets round. Lengths off a tape end in halves often, and
+     * have been through millimetres: what that did to the last digits is settled first.
      */
     static String rounded(double value, int decimals) {
         return decimal(value, decimals).toPlainString();

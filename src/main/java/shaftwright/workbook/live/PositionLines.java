@@ -15,8 +15,8 @@ import shaftwright.shaft.SideResult;
 import shaftwright.workbook.CellValue;
 
 /**
- * The position table of one side of one scenario: hub, axes, angles, travel limits, window and slack
- * at each travel step, in mm and radians. Every cell shows {@code #N/A} while its side has no
+ * The position table of one side of one scenario: hub, axes, angles, travel limits, window and
+ * slack at each travel step, in mm and radians. Every cell shows {@code #N/A} while its side has no
  * numbers, so that charts leave a gap.
  */
 final class PositionLines {
@@ -276,28 +276,9 @@ final class PositionLines {
         String bend = "((" + next + "-" + rise + ")/({travel+1}-{travel-1}))";
         String slope = "(" + rise + "+" + bend + "*({travel}-{travel-1}))";
         String value =
-                "IF(OR("
-                        + before
-                        + beyond
-                        + here
-                        + ","
-                        + after
-                        + beyond
-                        + here
-                        + "),"
-                        + here
-                        + ",IF("
-                        + bend
-                        + bent
-                        + "0,"
-                        + here
-                        + "-"
-                        + slope
-                        + "^2/(4*"
-                        + bend
-                        + "),"
-                        + here
-                        + "))";
+                "IF(OR(" + before + beyond + here + "," + after + beyond + here + ")," + here
+                        + ",IF(" + bend + bent + "0," + here + "-" + slope + "^2/(4*" + bend + "),"
+                        + here + "))";
         lines.add(
                 guarded(
                         name + "_vertex",
@@ -397,7 +378,15 @@ final class PositionLines {
         String corner =
                 cup + "-(" + overhang + "*SIN(" + angle + ")+" + half + "*COS(" + angle + "))";
         String edge =
-                lip + "-((" + depth + "-{push})*TAN(" + angle + ")+" + half + "/COS(" + angle
+                lip
+                        + "-(("
+                        + depth
+                        + "-{push})*TAN("
+                        + angle
+                        + ")+"
+                        + half
+                        + "/COS("
+                        + angle
                         + "))";
         String reached = "{push}+" + overhang + "*COS(" + angle + ")>" + depth;
         String formula =
@@ -444,8 +433,7 @@ final class PositionLines {
     private static String length(String a, String b) {
         StringBuilder text = new StringBuilder("SQRT(");
         for (String axis : List.of("x", "y", "z")) {
-            text.append(axis.equals("x") ? "" : "+")
-                    .append("({d_").append(axis).append("}");
+            text.append(axis.equals("x") ? "" : "+").append("({d_").append(axis).append("}");
             if (!a.equals("0")) {
                 text.append("+").append(a).append("*{u_").append(axis).append("}");
                 text.append("+").append(b).append("*{n_").append(axis).append("}");
@@ -589,11 +577,7 @@ final class PositionLines {
     }
 
     private static LiveLine guarded(
-            String name,
-            String label,
-            Quantity quantity,
-            LiveLine.Formula formula,
-            Number core) {
+            String name, String label, Quantity quantity, LiveLine.Formula formula, Number core) {
         return new LiveLine(
                 name,
                 Section.POSITION_WORK,
@@ -609,7 +593,9 @@ final class PositionLines {
                 });
     }
 
-    /** A line whose core value is infinite where there is nothing to tell; the cell is empty then. */
+    /**
+     * A line whose core value is infinite where there is nothing to tell; the cell is empty then.
+     */
     private static LiveLine guardedOptional(
             String name, String label, Quantity quantity, String formula, Number core) {
         return new LiveLine(

@@ -7,9 +7,9 @@ import shaftwright.workbook.InputKind;
 import shaftwright.workbook.TapeFormula;
 
 /**
- * Typed cells as numbers: lengths in mm, angles in rad, everything else as it is. An empty cell gives
- * its declared value or an empty text, and what can't be read gives {@link #UNREADABLE}, so that no
- * error value spreads from a slip of the keyboard.
+ * Typed cells as numbers: lengths in mm, angles in rad, everything else as it is. An empty cell
+ * gives its declared value or an empty text, and what can't be read gives {@link #UNREADABLE}, so
+ * that no error value spreads from a slip of the keyboard.
  */
 final class ReadLines {
     /** What a reading cell shows for a text that is no length, angle or number. */
@@ -93,8 +93,7 @@ final class ReadLines {
                             ? "RADIANS(" + input.whenEmpty() + ")"
                             : String.valueOf(input.whenEmpty());
         }
-        String number =
-                input.kind() == InputKind.ANGLE ? "RADIANS(" + cell + ")" : "0+" + cell;
+        String number = input.kind() == InputKind.ANGLE ? "RADIANS(" + cell + ")" : "0+" + cell;
         return "IFERROR(IF("
                 + cell
                 + "=\"\","

@@ -19,12 +19,20 @@ final class ResultLines {
     private ResultLines() {}
 
     static void declare(LiveLines lines) {
-        text(lines, "result_verdict", "Verdict of this side", "{side_verdict}",
+        text(
+                lines,
+                "result_verdict",
+                "Verdict of this side",
+                "{side_verdict}",
                 (sizing, index) ->
                         VerdictLines.words(
                                 sizing, sizing.scenario(index.scenario()).side(index.side())));
         length(lines, "result_e", "Shaft end to end, E", "{e_final}", r -> r.length().endToEnd());
-        length(lines, "result_k", "Shaft clip to clip, K", "{k_final}",
+        length(
+                lines,
+                "result_k",
+                "Shaft clip to clip, K",
+                "{k_final}",
                 r -> r.length().clipToClip());
         text(
                 lines,
@@ -33,19 +41,37 @@ final class ResultLines {
                 "IF({ready}=1,IF({plan_row}=0,\"none\",INDEX(blank_name,{plan_row})),\"\")",
                 (sizing, index) -> {
                     SideResult r = sizing.resultOrNull(index);
-                    return r == null
-                            ? ""
-                            : r.plan().map(p -> p.blank().name()).orElse("none");
+                    return r == null ? "" : r.plan().map(p -> p.blank().name()).orElse("none");
                 });
-        length(lines, "result_cut_in", "Cut off, inner end", "{plan_cut_in}",
+        length(
+                lines,
+                "result_cut_in",
+                "Cut off, inner end",
+                "{plan_cut_in}",
                 r -> r.plan().map(CutPlan::inner).map(c -> c.cut()).orElse(Double.NaN));
-        length(lines, "result_cut_out", "Cut off, outer end", "{plan_cut_out}",
+        length(
+                lines,
+                "result_cut_out",
+                "Cut off, outer end",
+                "{plan_cut_out}",
                 r -> r.plan().map(CutPlan::outer).map(c -> c.cut()).orElse(Double.NaN));
-        length(lines, "result_e_low", "Shortest E that holds", "{e_low}",
+        length(
+                lines,
+                "result_e_low",
+                "Shortest E that holds",
+                "{e_low}",
                 r -> r.choice().shortest().endToEnd());
-        length(lines, "result_e_high", "Longest E that holds", "{e_high}",
+        length(
+                lines,
+                "result_e_high",
+                "Longest E that holds",
+                "{e_high}",
                 r -> r.choice().longest().endToEnd());
-        length(lines, "result_window", "Window (negative: short by)", "{window_width}",
+        length(
+                lines,
+                "result_window",
+                "Window (negative: short by)",
+                "{window_width}",
                 r -> r.window().width());
         side(
                 lines,
@@ -54,32 +80,84 @@ final class ResultLines {
                 NUMBER,
                 "IF({ready}=1,{window_width}/shop_increment_read,\"\")",
                 (sizing, r) -> r.window().width() / sizing.inputs().number("shop_increment"));
-        length(lines, "result_slack_in", "Least slack before bottoming", "{worst_slack_in}",
+        length(
+                lines,
+                "result_slack_in",
+                "Least slack before bottoming",
+                "{worst_slack_in}",
                 r -> r.leastSlackIn().value());
-        length(lines, "result_slack_in_at", "… at travel", "{worst_slack_in_travel}",
+        length(
+                lines,
+                "result_slack_in_at",
+                "… at travel",
+                "{worst_slack_in_travel}",
                 r -> r.leastSlackIn().travel());
-        length(lines, "result_slack_out", "Least slack before pull-out", "{worst_slack_out}",
+        length(
+                lines,
+                "result_slack_out",
+                "Least slack before pull-out",
+                "{worst_slack_out}",
                 r -> r.leastSlackOut().value());
-        length(lines, "result_slack_out_at", "… at travel", "{worst_slack_out_travel}",
+        length(
+                lines,
+                "result_slack_out_at",
+                "… at travel",
+                "{worst_slack_out_travel}",
                 r -> r.leastSlackOut().travel());
-        length(lines, "result_play", "Least free end play", "{worst_free_play}",
+        length(
+                lines,
+                "result_play",
+                "Least free end play",
+                "{worst_free_play}",
                 r -> r.leastFreePlay().value());
         length(lines, "result_plunge", "Plunge used", "{plunge_used}", r -> r.plungeUsed());
-        angle(lines, "result_inner_bump", "Inner angle at bump", "{shaft_angle_in#24}",
+        angle(
+                lines,
+                "result_inner_bump",
+                "Inner angle at bump",
+                "{shaft_angle_in#24}",
                 r -> r.atBump().innerAngle());
-        angle(lines, "result_inner_ride", "Inner angle at ride", "{shaft_angle_in#12}",
+        angle(
+                lines,
+                "result_inner_ride",
+                "Inner angle at ride",
+                "{shaft_angle_in#12}",
                 r -> r.atRide().innerAngle());
-        angle(lines, "result_inner_droop", "Inner angle at droop", "{shaft_angle_in#0}",
+        angle(
+                lines,
+                "result_inner_droop",
+                "Inner angle at droop",
+                "{shaft_angle_in#0}",
                 r -> r.atDroop().innerAngle());
-        angle(lines, "result_inner_limit", "Inner angle limit", "{angle_max_in}",
+        angle(
+                lines,
+                "result_inner_limit",
+                "Inner angle limit",
+                "{angle_max_in}",
                 r -> r.setup().inner().joint().angleMax());
-        angle(lines, "result_outer_bump", "Outer angle at bump", "{shaft_angle_out#24}",
+        angle(
+                lines,
+                "result_outer_bump",
+                "Outer angle at bump",
+                "{shaft_angle_out#24}",
                 r -> r.atBump().outerAngle());
-        angle(lines, "result_outer_ride", "Outer angle at ride", "{shaft_angle_out#12}",
+        angle(
+                lines,
+                "result_outer_ride",
+                "Outer angle at ride",
+                "{shaft_angle_out#12}",
                 r -> r.atRide().outerAngle());
-        angle(lines, "result_outer_droop", "Outer angle at droop", "{shaft_angle_out#0}",
+        angle(
+                lines,
+                "result_outer_droop",
+                "Outer angle at droop",
+                "{shaft_angle_out#0}",
                 r -> r.atDroop().outerAngle());
-        angle(lines, "result_outer_limit", "Outer angle limit", "{angle_max_out}",
+        angle(
+                lines,
+                "result_outer_limit",
+                "Outer angle limit",
+                "{angle_max_out}",
                 r -> r.setup().outer().joint().angleMax());
         length(lines, "result_bump", "Bump travel", "{t_high}", r -> r.setup().bump());
         length(lines, "result_droop", "Droop travel", "0-{t_low}", r -> -r.setup().droop());
@@ -181,9 +259,19 @@ final class ResultLines {
                         + blankPrice("right")
                         + "))",
                 (sizing, s) -> s.cost().shafts());
-        figure(lines, "cost_joints", "Joints, four", MONEY, four("joint"),
+        figure(
+                lines,
+                "cost_joints",
+                "Joints, four",
+                MONEY,
+                four("joint"),
                 (sizing, s) -> s.cost().joints());
-        figure(lines, "cost_boots", "Boot kits, four", MONEY, four("boot"),
+        figure(
+                lines,
+                "cost_boots",
+                "Boot kits, four",
+                MONEY,
+                four("boot"),
                 (sizing, s) -> s.cost().boots());
         figure(
                 lines,
@@ -322,7 +410,6 @@ final class ResultLines {
                         TEXT,
                         index -> formula,
                         (sizing, index) ->
-                                CellValue.of(
-                                        core.of(sizing, sizing.scenario(index.scenario())))));
+                                CellValue.of(core.of(sizing, sizing.scenario(index.scenario())))));
     }
 }

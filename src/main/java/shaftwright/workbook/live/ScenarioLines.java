@@ -88,13 +88,29 @@ final class ScenarioLines {
     }
 
     private static void picks(LiveLines lines) {
-        whole(lines, "joint_row_in", "Row of inner joint", row("joint_inner", "joint_name"),
+        whole(
+                lines,
+                "joint_row_in",
+                "Row of inner joint",
+                row("joint_inner", "joint_name"),
                 s -> s.jointRowInner());
-        whole(lines, "joint_row_out", "Row of outer joint", row("joint_outer", "joint_name"),
+        whole(
+                lines,
+                "joint_row_out",
+                "Row of outer joint",
+                row("joint_outer", "joint_name"),
                 s -> s.jointRowOuter());
-        whole(lines, "boot_row_in", "Row of inner boot", row("boot_inner", "boot_name"),
+        whole(
+                lines,
+                "boot_row_in",
+                "Row of inner boot",
+                row("boot_inner", "boot_name"),
                 s -> s.bootRowInner());
-        whole(lines, "boot_row_out", "Row of outer boot", row("boot_outer", "boot_name"),
+        whole(
+                lines,
+                "boot_row_out",
+                "Row of outer boot",
+                row("boot_outer", "boot_name"),
                 s -> s.bootRowOuter());
         whole(
                 lines,
@@ -118,8 +134,14 @@ final class ScenarioLines {
                         + "\")>0,\"an input of this column can't be read\","
                         + joint("inner", "in")
                         + joint("outer", "out")
-                        + part("boot_inner", "boot_row_in", "the inner boot is not in the boot table")
-                        + part("boot_outer", "boot_row_out", "the outer boot is not in the boot table")
+                        + part(
+                                "boot_inner",
+                                "boot_row_in",
+                                "the inner boot is not in the boot table")
+                        + part(
+                                "boot_outer",
+                                "boot_row_out",
+                                "the outer boot is not in the boot table")
                         + "IF(AND({blank_choice}<>\"\",{blank_choice}<>\"auto\",{blank_row_wanted}=0),"
                         + "\"the blank is not in the blank table\","
                         + "IF(NOT(ISNUMBER({droop_limit_read})),\""
@@ -131,7 +153,12 @@ final class ScenarioLines {
                         + Sizing.NO_BUMP
                         + "\"))))"
                         + "))))))))))";
-        add(lines, "scenario_trouble", "What keeps it from use", Quantity.TEXT, text,
+        add(
+                lines,
+                "scenario_trouble",
+                "What keeps it from use",
+                Quantity.TEXT,
+                text,
                 s -> CellValue.of(s.trouble()));
     }
 

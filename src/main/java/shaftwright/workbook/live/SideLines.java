@@ -21,9 +21,17 @@ final class SideLines {
     private SideLines() {}
 
     static void declare(LiveLines lines) {
-        axis(lines, "u_x", "Inner axis forward", "SIN(inner_sweep_read)*COS(inner_tilt_read)",
+        axis(
+                lines,
+                "u_x",
+                "Inner axis forward",
+                "SIN(inner_sweep_read)*COS(inner_tilt_read)",
                 s -> s.innerAxis().x());
-        axis(lines, "u_y", "Inner axis outward", "COS(inner_sweep_read)*COS(inner_tilt_read)",
+        axis(
+                lines,
+                "u_y",
+                "Inner axis outward",
+                "COS(inner_sweep_read)*COS(inner_tilt_read)",
                 s -> s.innerAxis().y());
         axis(lines, "u_z", "Inner axis up", "SIN(inner_tilt_read)", s -> s.innerAxis().z());
         lines.add(
@@ -39,9 +47,19 @@ final class SideLines {
         shifts(lines);
         joint(lines, "in", "inner", SideOutcome::inner);
         joint(lines, "out", "outer", SideOutcome::outer);
-        setup(lines, "margin_in", "Margin before bottoming", MILLIMETRE, "{margin_inward_read}",
+        setup(
+                lines,
+                "margin_in",
+                "Margin before bottoming",
+                MILLIMETRE,
+                "{margin_inward_read}",
                 SideOutcome::marginInward);
-        setup(lines, "margin_out", "Margin before pull-out", MILLIMETRE, "{margin_outward_read}",
+        setup(
+                lines,
+                "margin_out",
+                "Margin before pull-out",
+                MILLIMETRE,
+                "{margin_outward_read}",
                 SideOutcome::marginOutward);
         trouble(lines);
     }
@@ -87,7 +105,12 @@ final class SideLines {
     }
 
     private static void shifts(LiveLines lines) {
-        setup(lines, "shift_x", "Transaxle forward", MILLIMETRE, "{transaxle_forward_read}",
+        setup(
+                lines,
+                "shift_x",
+                "Transaxle forward",
+                MILLIMETRE,
+                "{transaxle_forward_read}",
                 s -> s.transaxleShift().x());
         lines.add(
                 guarded(
@@ -99,9 +122,19 @@ final class SideLines {
                                         ? "{transaxle_left_read}"
                                         : "0-{transaxle_left_read}",
                         s -> s.transaxleShift().y()));
-        setup(lines, "shift_z", "Transaxle up", MILLIMETRE, "{transaxle_up_read}",
+        setup(
+                lines,
+                "shift_z",
+                "Transaxle up",
+                MILLIMETRE,
+                "{transaxle_up_read}",
                 s -> s.transaxleShift().z());
-        setup(lines, "shift_hub", "Hub outward", MILLIMETRE, "{hub_shift_read}",
+        setup(
+                lines,
+                "shift_hub",
+                "Hub outward",
+                MILLIMETRE,
+                "{hub_shift_read}",
                 SideOutcome::hubShift);
     }
 
@@ -111,52 +144,137 @@ final class SideLines {
 
     private static void joint(LiveLines lines, String end, String word, JointOf at) {
         String row = "{joint_row_" + end + "}";
-        setup(lines, "centre_" + end, "Datum to centre, " + word, MILLIMETRE,
+        setup(
+                lines,
+                "centre_" + end,
+                "Datum to centre, " + word,
+                MILLIMETRE,
                 "INDEX(joint_datum_offset_read," + row + ")+{cup_spacer_" + word + "_read}",
                 s -> at.of(s).datumToCentre());
-        setup(lines, "seat_" + end, "Race centre to ring, " + word, MILLIMETRE,
+        setup(
+                lines,
+                "seat_" + end,
+                "Race centre to ring, " + word,
+                MILLIMETRE,
                 "INDEX(joint_race_half_width_read," + row + ")-{counterbore_" + word + "_read}",
                 s -> at.of(s).seatOffset());
-        setup(lines, "race_depth_" + end, "Ring to race's inboard face, " + word, MILLIMETRE,
+        setup(
+                lines,
+                "race_depth_" + end,
+                "Ring to race's inboard face, " + word,
+                MILLIMETRE,
                 "2*INDEX(joint_race_half_width_read," + row + ")-{counterbore_" + word + "_read}",
                 s -> at.of(s).raceDepth());
-        setup(lines, "stub_" + end, "Stub, " + word, MILLIMETRE, "{stub_" + word + "_read}",
+        setup(
+                lines,
+                "stub_" + end,
+                "Stub, " + word,
+                MILLIMETRE,
+                "{stub_" + word + "_read}",
                 s -> at.of(s).stub());
-        setup(lines, "overhang_" + end, "Race centre to shaft end, " + word, MILLIMETRE,
-                "{seat_" + end + "}+{stub_" + end + "}", s -> at.of(s).overhang());
-        setup(lines, "end_radius_" + end, "Shaft end radius, " + word, MILLIMETRE,
-                "shaft_end_diameter_" + word + "_read/2", s -> at.of(s).endDiameter() / 2);
-        setup(lines, "cup_bottom_" + end, "Centre to cup bottom, " + word, MILLIMETRE,
-                "INDEX(joint_cup_bottom_read," + row + ")", s -> at.of(s).joint().cupBottom());
-        optional(lines, "cup_radius_" + end, "Cup radius, " + word,
+        setup(
+                lines,
+                "overhang_" + end,
+                "Race centre to shaft end, " + word,
+                MILLIMETRE,
+                "{seat_" + end + "}+{stub_" + end + "}",
+                s -> at.of(s).overhang());
+        setup(
+                lines,
+                "end_radius_" + end,
+                "Shaft end radius, " + word,
+                MILLIMETRE,
+                "shaft_end_diameter_" + word + "_read/2",
+                s -> at.of(s).endDiameter() / 2);
+        setup(
+                lines,
+                "cup_bottom_" + end,
+                "Centre to cup bottom, " + word,
+                MILLIMETRE,
+                "INDEX(joint_cup_bottom_read," + row + ")",
+                s -> at.of(s).joint().cupBottom());
+        optional(
+                lines,
+                "cup_radius_" + end,
+                "Cup radius, " + word,
                 "INDEX(joint_cup_radius_read," + row + ")",
                 s -> at.of(s).joint().cupRadius().orElse(Double.NaN));
         String lip =
-                "IF(COUNT(INDEX(joint_lip_radius_read," + row + "),INDEX(joint_lip_depth_read,"
-                        + row + "))=2,INDEX(joint_lip_%s_read," + row + "),\"\")";
-        optional(lines, "lip_radius_" + end, "Lip radius, " + word, lip.replace("%s", "radius"),
+                "IF(COUNT(INDEX(joint_lip_radius_read,"
+                        + row
+                        + "),INDEX(joint_lip_depth_read,"
+                        + row
+                        + "))=2,INDEX(joint_lip_%s_read,"
+                        + row
+                        + "),\"\")";
+        optional(
+                lines,
+                "lip_radius_" + end,
+                "Lip radius, " + word,
+                lip.replace("%s", "radius"),
                 s -> at.of(s).joint().lip().map(l -> l.radius()).orElse(Double.NaN));
-        optional(lines, "lip_depth_" + end, "Lip depth, " + word, lip.replace("%s", "depth"),
+        optional(
+                lines,
+                "lip_depth_" + end,
+                "Lip depth, " + word,
+                lip.replace("%s", "depth"),
                 s -> at.of(s).joint().lip().map(l -> l.depth()).orElse(Double.NaN));
-        setup(lines, "limit_base_" + end, "Key of limits, " + word, NUMBER, row + "*10",
+        setup(
+                lines,
+                "limit_base_" + end,
+                "Key of limits, " + word,
+                NUMBER,
+                row + "*10",
                 s -> 10.0 * s.jointRow(word));
-        setup(lines, "limit_first_" + end, "First angle of limits, " + word, RADIAN,
-                "INDEX(limit_angle,MATCH(" + row + ",limit_joint,0))", s -> s.firstAngle(word));
-        setup(lines, "boot_change_" + end, "Boot's change outward, " + word, MILLIMETRE,
-                "IF({boot_row_" + end + "}=0,0,INDEX(boot_outward_change_read,{boot_row_" + end
+        setup(
+                lines,
+                "limit_first_" + end,
+                "First angle of limits, " + word,
+                RADIAN,
+                "INDEX(limit_angle,MATCH(" + row + ",limit_joint,0))",
+                s -> s.firstAngle(word));
+        setup(
+                lines,
+                "boot_change_" + end,
+                "Boot's change outward, " + word,
+                MILLIMETRE,
+                "IF({boot_row_"
+                        + end
+                        + "}=0,0,INDEX(boot_outward_change_read,{boot_row_"
+                        + end
                         + "}))",
                 s -> at.of(s).bootOutwardChange());
-        setup(lines, "soft_" + end, "Soft outward stop, " + word, WHOLE,
+        setup(
+                lines,
+                "soft_" + end,
+                "Soft outward stop, " + word,
+                WHOLE,
                 "IF(INDEX(joint_outward_stop," + row + ")=\"soft\",1,0)",
                 s -> at.of(s).joint().outwardStop() == OutwardStop.SOFT ? 1 : 0);
-        setup(lines, "angle_max_" + end, "Angle limit, " + word, RADIAN,
-                "INDEX(joint_angle_max_read," + row + ")", s -> at.of(s).joint().angleMax());
-        setup(lines, "angle_run_" + end, "Running angle limit, " + word, RADIAN,
-                "IF(ISNUMBER(INDEX(joint_angle_continuous_read," + row
-                        + ")),INDEX(joint_angle_continuous_read," + row
-                        + "),INDEX(joint_angle_max_read," + row + "))",
+        setup(
+                lines,
+                "angle_max_" + end,
+                "Angle limit, " + word,
+                RADIAN,
+                "INDEX(joint_angle_max_read," + row + ")",
+                s -> at.of(s).joint().angleMax());
+        setup(
+                lines,
+                "angle_run_" + end,
+                "Running angle limit, " + word,
+                RADIAN,
+                "IF(ISNUMBER(INDEX(joint_angle_continuous_read,"
+                        + row
+                        + ")),INDEX(joint_angle_continuous_read,"
+                        + row
+                        + "),INDEX(joint_angle_max_read,"
+                        + row
+                        + "))",
                 s -> at.of(s).joint().angleContinuous());
-        optional(lines, "splines_" + end, "Splines, " + word,
+        optional(
+                lines,
+                "splines_" + end,
+                "Splines, " + word,
                 "INDEX(joint_splines_read," + row + ")",
                 s -> at.of(s).joint().splines() == 0 ? Double.NaN : at.of(s).joint().splines());
     }

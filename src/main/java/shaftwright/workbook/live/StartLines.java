@@ -11,14 +11,28 @@ final class StartLines {
     private StartLines() {}
 
     static void declare(LiveLines lines) {
-        add(lines, "start_name", "Scenario", Quantity.TEXT, "{scenario_title}",
+        add(
+                lines,
+                "start_name",
+                "Scenario",
+                Quantity.TEXT,
+                "{scenario_title}",
                 (sizing, index) -> CellValue.of(title(sizing, index)));
-        add(lines, "start_verdict", "Verdict", Quantity.TEXT, "{verdict}",
+        add(
+                lines,
+                "start_verdict",
+                "Verdict",
+                Quantity.TEXT,
+                "{verdict}",
                 (sizing, index) ->
                         CellValue.of(
-                                VerdictLines.together(
-                                        sizing, sizing.scenario(index.scenario()))));
-        add(lines, "start_cost", "Cost of the set", Quantity.MONEY, "{cost_total}",
+                                VerdictLines.together(sizing, sizing.scenario(index.scenario()))));
+        add(
+                lines,
+                "start_cost",
+                "Cost of the set",
+                Quantity.MONEY,
+                "{cost_total}",
                 (sizing, index) ->
                         ReadLines.shown(sizing.scenario(index.scenario()).cost().total()));
     }

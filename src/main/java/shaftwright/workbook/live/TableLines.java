@@ -11,7 +11,7 @@ final class TableLines {
     private TableLines() {}
 
     static void declare(LiveLines lines) {
-        length(lines, "table_travel", "Travel", "travel", FittedPosition::travel);
+        travel(lines);
         length(
                 lines,
                 "table_distance",
@@ -42,6 +42,29 @@ final class TableLines {
                 "Outer joint angle",
                 "shaft_angle_out",
                 FittedPosition::outerAngle);
+    }
+
+    /**
+     * Travels of a scenario that is not computed are 0, not missing: a chart without them would
+     * count its points instead.
+     */
+    private static void travel(LiveLines lines) {
+        lines.add(
+                new LiveLine(
+                        "table_travel",
+                        Section.TABLES,
+                        TABLE,
+                        "Travel",
+                        Quantity.SHOWN_LENGTH,
+                        index -> "IF({ready}=1,{travel}/tape_mm,0)",
+                        (sizing, index) -> {
+                            SideResult r = sizing.resultOrNull(index);
+                            return CellValue.of(
+                                    r == null
+                                            ? 0
+                                            : r.fitted().get(index.row()).travel()
+                                                    / sizing.unit().mm());
+                        }));
     }
 
     private interface OfPosition {
@@ -93,8 +116,7 @@ final class TableLines {
                             SideResult r = sizing.resultOrNull(index);
                             return r == null
                                     ? CellValue.NOT_AVAILABLE
-                                    : CellValue.of(
-                                            core.of(sizing, r.fitted().get(index.row())));
+                                    : CellValue.of(core.of(sizing, r.fitted().get(index.row())));
                         }));
     }
 }

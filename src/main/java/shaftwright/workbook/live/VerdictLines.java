@@ -26,19 +26,50 @@ final class VerdictLines {
     private VerdictLines() {}
 
     static void declare(LiveLines lines) {
-        extreme(lines, "slack_in", "Least slack before bottoming", "MIN", MILLIMETRE,
+        extreme(
+                lines,
+                "slack_in",
+                "Least slack before bottoming",
+                "MIN",
+                MILLIMETRE,
                 SideResult::leastSlackIn);
-        extreme(lines, "slack_out", "Least slack before pull-out", "MIN", MILLIMETRE,
+        extreme(
+                lines,
+                "slack_out",
+                "Least slack before pull-out",
+                "MIN",
+                MILLIMETRE,
                 SideResult::leastSlackOut);
-        extreme(lines, "free_play", "Least free end play", "MIN", MILLIMETRE,
+        extreme(
+                lines,
+                "free_play",
+                "Least free end play",
+                "MIN",
+                MILLIMETRE,
                 SideResult::leastFreePlay);
-        extreme(lines, "shaft_angle_in", "Steepest inner angle", "MAX", RADIAN,
+        extreme(
+                lines,
+                "shaft_angle_in",
+                "Steepest inner angle",
+                "MAX",
+                RADIAN,
                 SideResult::steepestInner);
-        extreme(lines, "shaft_angle_out", "Steepest outer angle", "MAX", RADIAN,
+        extreme(
+                lines,
+                "shaft_angle_out",
+                "Steepest outer angle",
+                "MAX",
+                RADIAN,
                 SideResult::steepestOuter);
-        optional(lines, "mouth", "Least gap of shaft end to cup",
+        optional(
+                lines,
+                "mouth",
+                "Least gap of shaft end to cup",
                 r -> r.leastMouthClearance().orElse(NONE));
-        optional(lines, "soft_reserve", "Least reserve of a soft stop",
+        optional(
+                lines,
+                "soft_reserve",
+                "Least reserve of a soft stop",
                 r -> r.leastSoftReserve().orElse(NONE));
         lines.add(
                 Guarded.result(
@@ -95,8 +126,13 @@ final class VerdictLines {
                         "worst_" + column + "_travel",
                         label + ": at travel",
                         MILLIMETRE,
-                        "IF(COUNT({" + column + ":all})=0,\"\",INDEX({travel:all},MATCH({worst_"
-                                + column + "},{" + column + ":all},0)))",
+                        "IF(COUNT({"
+                                + column
+                                + ":all})=0,\"\",INDEX({travel:all},MATCH({worst_"
+                                + column
+                                + "},{"
+                                + column
+                                + ":all},0)))",
                         (sizing, r) -> core.of(r).travel()));
     }
 
@@ -249,17 +285,9 @@ final class VerdictLines {
                             + Phrases.travel(r.window().longest().travel(), unit)
                             + ".";
             case INNER_ANGLE ->
-                    steep(
-                            "inner",
-                            r.steepestInner(),
-                            r.setup().inner().joint().angleMax(),
-                            unit);
+                    steep("inner", r.steepestInner(), r.setup().inner().joint().angleMax(), unit);
             case OUTER_ANGLE ->
-                    steep(
-                            "outer",
-                            r.steepestOuter(),
-                            r.setup().outer().joint().angleMax(),
-                            unit);
+                    steep("outer", r.steepestOuter(), r.setup().outer().joint().angleMax(), unit);
             case TOUCHES_CUP ->
                     "Does not fit: the shaft end touches the cup by "
                             + below(r.leastMouthClearance().orElseThrow(), unit, "")
@@ -310,8 +338,7 @@ final class VerdictLines {
     private static String runs(SideResult r) {
         boolean inner = Verdict.runsSteepInner(r);
         double angle = inner ? r.atRide().innerAngle() : r.atRide().outerAngle();
-        double limit =
-                (inner ? r.setup().inner() : r.setup().outer()).joint().angleContinuous();
+        double limit = (inner ? r.setup().inner() : r.setup().outer()).joint().angleContinuous();
         return (inner ? "inner" : "outer")
                 + " joint runs at "
                 + Phrases.angle(angle)
@@ -342,8 +369,7 @@ final class VerdictLines {
                         TEXT,
                         index -> formula,
                         (sizing, index) ->
-                                CellValue.of(
-                                        together(sizing, sizing.scenario(index.scenario())))));
+                                CellValue.of(together(sizing, sizing.scenario(index.scenario())))));
     }
 
     /** The scenario's sentence by the core. */

@@ -45,7 +45,13 @@ final class WindowLines {
             String label,
             BoundOf core) {
         String vertices = "{" + column + "_vertex:all}";
-        add(lines, name, label, MILLIMETRE, extreme + "(" + vertices + ")", r -> core.of(r).value());
+        add(
+                lines,
+                name,
+                label,
+                MILLIMETRE,
+                extreme + "(" + vertices + ")",
+                r -> core.of(r).value());
         add(
                 lines,
                 name + "_row",
@@ -77,17 +83,41 @@ final class WindowLines {
     }
 
     private static void choice(LiveLines lines) {
-        add(lines, "window_width", "Window", MILLIMETRE, "{s_max}-{s_min}",
+        add(
+                lines,
+                "window_width",
+                "Window",
+                MILLIMETRE,
+                "{s_max}-{s_min}",
                 r -> r.window().width());
-        add(lines, "e_over_s", "End to end less spacing", MILLIMETRE,
+        add(
+                lines,
+                "e_over_s",
+                "End to end less spacing",
+                MILLIMETRE,
                 "{seat_in}+{seat_out}+{stub_in}+{stub_out}",
                 r -> r.choice().chosen().endToEnd() - r.choice().chosen().spacing());
-        add(lines, "e_low", "Shortest end to end", MILLIMETRE, "{s_min}+{e_over_s}",
+        add(
+                lines,
+                "e_low",
+                "Shortest end to end",
+                MILLIMETRE,
+                "{s_min}+{e_over_s}",
                 r -> r.choice().shortest().endToEnd());
-        add(lines, "e_high", "Longest end to end", MILLIMETRE, "{s_max}+{e_over_s}",
+        add(
+                lines,
+                "e_high",
+                "Longest end to end",
+                MILLIMETRE,
+                "{s_max}+{e_over_s}",
                 r -> r.choice().longest().endToEnd());
-        add(lines, "e_target", "Wanted end to end", MILLIMETRE,
-                "{e_low}+{length_bias_read}*({e_high}-{e_low})", r -> r.choice().target());
+        add(
+                lines,
+                "e_target",
+                "Wanted end to end",
+                MILLIMETRE,
+                "{e_low}+{length_bias_read}*({e_high}-{e_low})",
+                r -> r.choice().target());
         add(
                 lines,
                 "step_fits",
@@ -105,29 +135,47 @@ final class WindowLines {
                         + "0-INT(0-ROUND({e_low}/shop_increment_read,6))),"
                         + "INT(ROUND({e_high}/shop_increment_read,6)))*shop_increment_read,{e_target})",
                 r -> r.choice().chosen().endToEnd());
-        add(lines, "k_chosen", "Chosen clip to clip", MILLIMETRE,
-                "{e_chosen}-{stub_in}-{stub_out}", r -> r.choice().chosen().clipToClip());
+        add(
+                lines,
+                "k_chosen",
+                "Chosen clip to clip",
+                MILLIMETRE,
+                "{e_chosen}-{stub_in}-{stub_out}",
+                r -> r.choice().chosen().clipToClip());
     }
 
     private static void plan(LiveLines lines) {
-        add(lines, "plan_score", "Best blank's score", Quantity.NUMBER, "MIN({blank_score:all})",
+        add(
+                lines,
+                "plan_score",
+                "Best blank's score",
+                Quantity.NUMBER,
+                "MIN({blank_score:all})",
                 BlankLines::bestScore);
         lines.add(
                 Guarded.result(
                         "plan_row",
                         "Blank's row",
                         WHOLE,
-                        "IF({plan_score}<" + BlankLines.UNUSABLE
+                        "IF({plan_score}<"
+                                + BlankLines.UNUSABLE
                                 + ",MATCH({plan_score},{blank_score:all},0),0)",
                         (sizing, r) ->
-                                r.plan().map(p -> sizing.parts().blankSlot(p.row()) + 1).orElse(0)));
+                                r.plan()
+                                        .map(p -> sizing.parts().blankSlot(p.row()) + 1)
+                                        .orElse(0)));
         StringBuilder way = new StringBuilder("IF({plan_row}=0,0,");
         for (int number = 1; number < 4; number++) {
             way.append("IF(INDEX({blank_way_" + number + ":all},{plan_row})={plan_score},")
                     .append(number)
                     .append(",");
         }
-        add(lines, "plan_way", "Way of using grooves", WHOLE, way.append("4))))").toString(),
+        add(
+                lines,
+                "plan_way",
+                "Way of using grooves",
+                WHOLE,
+                way.append("4))))").toString(),
                 r -> r.plan().map(BlankLines::way).orElse(0));
         add(
                 lines,
@@ -135,10 +183,15 @@ final class WindowLines {
                 "Clip to clip",
                 MILLIMETRE,
                 "IF({plan_way}=1,INDEX(blank_length_read,{plan_row})"
-                        + "-INDEX(blank_groove_inner_read,{plan_row})"
-                        + "-INDEX(blank_groove_outer_read,{plan_row}),{k_chosen})",
+                        + "-INDEX(blank_ring_face_inner,{plan_row})"
+                        + "-INDEX(blank_ring_face_outer,{plan_row}),{k_chosen})",
                 r -> r.length().clipToClip());
-        add(lines, "spacing_final", "Race spacing", MILLIMETRE, "{k_final}-{seat_in}-{seat_out}",
+        add(
+                lines,
+                "spacing_final",
+                "Race spacing",
+                MILLIMETRE,
+                "{k_final}-{seat_in}-{seat_out}",
                 r -> r.length().spacing());
         end(lines, "in", "inner", "{plan_way}<=2", CutPlan::inner);
         end(lines, "out", "outer", "OR({plan_way}=1,{plan_way}=3)", CutPlan::outer);
@@ -149,7 +202,11 @@ final class WindowLines {
                 MILLIMETRE,
                 "IF({plan_row}=0,{e_chosen},{k_final}+{plan_stub_in}+{plan_stub_out})",
                 r -> r.length().endToEnd());
-        planned(lines, "plan_scrap", "Cut off in all", "{plan_cut_in}+{plan_cut_out}",
+        planned(
+                lines,
+                "plan_scrap",
+                "Cut off in all",
+                "{plan_cut_in}+{plan_cut_out}",
                 CutPlan::scrap);
         lines.add(
                 Guarded.result(
@@ -165,41 +222,98 @@ final class WindowLines {
         EndCut of(CutPlan plan);
     }
 
-    private static void end(
-            LiveLines lines, String end, String word, String old, EndOf at) {
+    private static void end(LiveLines lines, String end, String word, String old, EndOf at) {
         String other = end.equals("in") ? "out" : "in";
-        String groove = "INDEX(blank_groove_" + word + "_read,{plan_row})";
-        planned(lines, "plan_stub_" + end, "Finished stub, " + word,
-                "IF(" + old + ",INDEX({blank_old_stub_" + end + ":all},{plan_row}),{stub_" + end
+        String groove = "INDEX(blank_ring_face_" + word + ",{plan_row})";
+        planned(
+                lines,
+                "plan_stub_" + end,
+                "Finished stub, " + word,
+                "IF("
+                        + old
+                        + ",INDEX({blank_old_stub_"
+                        + end
+                        + ":all},{plan_row}),{stub_"
+                        + end
                         + "})",
                 p -> at.of(p).stub());
         String trim = groove + "-INDEX({blank_old_stub_" + end + ":all},{plan_row})";
         String otherTrim =
-                "(INDEX(blank_groove_" + (end.equals("in") ? "outer" : "inner")
-                        + "_read,{plan_row})-INDEX({blank_old_stub_" + other
+                "(INDEX(blank_ring_face_"
+                        + (end.equals("in") ? "outer" : "inner")
+                        + ",{plan_row})-INDEX({blank_old_stub_"
+                        + other
                         + ":all},{plan_row}))";
         String rest = "INDEX({blank_rest:all},{plan_row})";
         String otherOldRest =
-                "MAX(0," + rest + "+{stub_" + other + "}-INDEX({blank_old_stub_" + other
-                        + ":all},{plan_row})-" + otherTrim + ")";
+                "MAX(0,"
+                        + rest
+                        + "+{stub_"
+                        + other
+                        + "}-INDEX({blank_old_stub_"
+                        + other
+                        + ":all},{plan_row})-"
+                        + otherTrim
+                        + ")";
         String innerNew =
-                "MIN(MAX(" + rest + "/2," + rest + "-INDEX({blank_room_out:all},{plan_row})),"
+                "MIN(MAX("
+                        + rest
+                        + "/2,"
+                        + rest
+                        + "-INDEX({blank_room_out:all},{plan_row})),"
                         + "INDEX({blank_room_in:all},{plan_row}))";
-        planned(lines, "plan_cut_" + end, "Cut off, " + word,
-                "IF(" + old + "," + trim + ",IF({plan_way}<4," + otherOldRest + ","
-                        + (end.equals("in") ? innerNew : rest + "-" + innerNew) + "))",
+        planned(
+                lines,
+                "plan_cut_" + end,
+                "Cut off, " + word,
+                "IF("
+                        + old
+                        + ","
+                        + trim
+                        + ",IF({plan_way}<4,"
+                        + otherOldRest
+                        + ","
+                        + (end.equals("in") ? innerNew : rest + "-" + innerNew)
+                        + "))",
                 p -> at.of(p).cut());
-        planned(lines, "plan_wall_" + end, "Groove's outer wall from end, " + word,
-                "{plan_stub_" + end + "}-ring_thickness_read", p -> at.of(p).outerWall());
-        planned(lines, "plan_inner_wall_" + end, "Groove's inner wall from end, " + word,
-                "{plan_wall_" + end + "}+groove_width_read", p -> at.of(p).innerWall());
-        add(lines, "plan_new_" + end, "New groove, " + word, WHOLE,
+        planned(
+                lines,
+                "plan_wall_" + end,
+                "Groove's outer wall from end, " + word,
+                "{plan_stub_" + end + "}-ring_thickness_read",
+                p -> at.of(p).outerWall());
+        planned(
+                lines,
+                "plan_inner_wall_" + end,
+                "Groove's inner wall from end, " + word,
+                "{plan_wall_" + end + "}+groove_width_read",
+                p -> at.of(p).innerWall());
+        add(
+                lines,
+                "plan_new_" + end,
+                "New groove, " + word,
+                WHOLE,
                 "IF({plan_row}=0,0,IF(" + old + ",0,1))",
                 r -> r.plan().map(p -> at.of(p).groove() == GrooveUse.NEW ? 1 : 0).orElse(0));
-        planned(lines, "plan_leftover_" + end, "Groove left inboard, " + word,
-                "IF(OR({plan_new_" + end + "}=0,NOT(ISNUMBER(" + groove + "))),\"\",IF("
-                        + groove + "-{plan_cut_" + end + "}>{plan_stub_" + end + "}+0.000001,"
-                        + groove + "-{plan_cut_" + end + "},\"\"))",
+        planned(
+                lines,
+                "plan_leftover_" + end,
+                "Groove left inboard, " + word,
+                "IF(OR({plan_new_"
+                        + end
+                        + "}=0,NOT(ISNUMBER("
+                        + groove
+                        + "))),\"\",IF("
+                        + groove
+                        + "-{plan_cut_"
+                        + end
+                        + "}>{plan_stub_"
+                        + end
+                        + "}+0.000001,"
+                        + groove
+                        + "-{plan_cut_"
+                        + end
+                        + "},\"\"))",
                 p -> orNaN(at.of(p).leftoverGroove()));
     }
 

@@ -1,6 +1,5 @@
 package shaftwright.workbook.template;
 
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.ScenarioOutcome;
@@ -23,13 +22,18 @@ final class BlanksSheet {
         for (int column = FIRST; column < columns; column++) {
             sheet.setColumnWidth(column, 20 * 256);
         }
-        draft.text(sheet, 0, 0, "Blanks: what each row of the blank table is good for", draft.look().title());
+        draft.text(
+                sheet,
+                0,
+                0,
+                "Blanks: what each row of the blank table is good for",
+                draft.look().title());
         int top = 2;
         for (Side side : Side.values()) {
             top = side(draft, sheet, side, top, columns) + 1;
         }
         sheet.createFreezePane(FIRST, 0);
-        Page.print(sheet, true, 0);
+        Page.print(sheet, true, 2);
         sheet.setRowBreak(2 + Grid.BLANK_TABLE.rows() + 1);
     }
 
@@ -59,10 +63,6 @@ final class BlanksSheet {
         for (int row = 0; row < Grid.BLANK_TABLE.rows(); row++) {
             sheet.getRow(top + 2 + row).setHeightInPoints(40);
         }
-        Highlights.hideMissing(
-                sheet,
-                new CellRangeAddress(
-                        top + 2, top + 1 + Grid.BLANK_TABLE.rows(), FIRST, columns - 1));
         return top + 2 + Grid.BLANK_TABLE.rows();
     }
 }

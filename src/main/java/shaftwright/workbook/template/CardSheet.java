@@ -39,8 +39,7 @@ final class CardSheet {
         int row = 2;
         draft.text(sheet, row, 0, Contract.input("shop_scenario").label(), look.label());
         if (side == Side.LEFT) {
-            draft.input(
-                    Contract.input("shop_scenario"), side, sheet, row, 1, Direction.DOWN);
+            draft.input(Contract.input("shop_scenario"), side, sheet, row, 1, Direction.DOWN);
         } else {
             draft.text(sheet, row, 1, "as on the left card", look.note());
         }
@@ -48,11 +47,9 @@ final class CardSheet {
         for (LiveLine line : LiveLines.all().in(Section.SHOP_CARD)) {
             if (line.quantity() == Quantity.TEXT && !isLengthText(line)) {
                 draft.text(sheet, row, 0, line.label(), look.label());
-                draft.live(
-                        line, side, sheet, row, 1, Direction.DOWN, look.result(Quantity.TEXT));
+                draft.live(line, side, sheet, row, 1, Direction.DOWN, look.result(Quantity.TEXT));
                 sheet.addMergedRegion(new CellRangeAddress(row, row, 1, 4));
-                sheet.getRow(row)
-                        .setHeightInPoints(line.name().equals("card_verdict") ? 42 : 16);
+                sheet.getRow(row).setHeightInPoints(line.name().equals("card_verdict") ? 42 : 16);
                 row++;
             }
         }

@@ -51,8 +51,8 @@ final class ChartsSheet {
 
     static void lay(Draft draft, Side side) {
         XSSFSheet sheet = draft.sheet(name(side));
-        for (int column = 0; column < 2 * CHART_COLUMNS; column++) {
-            sheet.setColumnWidth(column, 13 * 256);
+        for (int column = 0; column <= 2 * CHART_COLUMNS; column++) {
+            sheet.setColumnWidth(column, (column == CHART_COLUMNS ? 2 : 12) * 256);
         }
         draft.text(sheet, 0, 0, "Charts, " + side.word() + " side", draft.look().title());
         String unit = draft.unit().symbol();
@@ -68,7 +68,7 @@ final class ChartsSheet {
     private record Canvas(Draft draft, Side side, XSSFSheet sheet) {
         void chart(int number, String title, String table, String limit) {
             XSSFDrawing drawing = sheet.createDrawingPatriarch();
-            int column = number % 2 * CHART_COLUMNS;
+            int column = number % 2 * (CHART_COLUMNS + 1);
             int row = 2 + number / 2 * (CHART_ROWS + 1);
             XSSFClientAnchor anchor =
                     drawing.createAnchor(
@@ -76,8 +76,11 @@ final class ChartsSheet {
             XSSFChart chart = drawing.createChart(anchor);
             chart.setTitleText(title);
             chart.setTitleOverlay(false);
-            XDDFValueAxis travel = axis(chart, AxisPosition.BOTTOM, "Travel, "
-                    + draft.unit().symbol() + " (droop − … bump +)");
+            XDDFValueAxis travel =
+                    axis(
+                            chart,
+                            AxisPosition.BOTTOM,
+                            "Travel, " + draft.unit().symbol() + " (droop − … bump +)");
             XDDFValueAxis value = axis(chart, AxisPosition.LEFT, title);
             travel.crossAxis(value);
             value.crossAxis(travel);
@@ -100,7 +103,7 @@ final class ChartsSheet {
             Run y = draft.places().run(table, side);
             XDDFScatterChartData.Series series =
                     series(data, column(x, scenario), column(y, scenario));
-            Run titles = draft.places().run("scenario_title", Side.LEFT);
+            Run titles = draft.places().run("work_letter", Side.LEFT);
             series.setTitle("", reference(titles.place(scenario)));
             style(series, LINES.get(scenario));
         }
@@ -109,7 +112,8 @@ final class ChartsSheet {
             Run x = draft.places().run("limit_travel", side);
             Run y = draft.places().run(limit, side);
             XDDFScatterChartData.Series series = series(data, x.area(), y.area());
-            series.setTitle("", new CellReference(name(y.sheet()), y.row() - 1, y.column(), true, true));
+            series.setTitle(
+                    "", new CellReference(name(y.sheet()), y.row() - 1, y.column(), true, true));
             style(series, LIMIT);
         }
 
@@ -127,12 +131,8 @@ final class ChartsSheet {
             Double[] none = new Double[area.size()];
             CellRangeAddress range =
                     new CellRangeAddress(
-                            area.firstRow(),
-                            area.lastRow(),
-                            area.firstColumn(),
-                            area.lastColumn());
-            return XDDFDataSourcesFactory.fromArray(
-                    none, range.formatAsString(area.sheet(), true));
+                            area.firstRow(), area.lastRow(), area.firstColumn(), area.lastColumn());
+            return XDDFDataSourcesFactory.fromArray(none, range.formatAsString(area.sheet(), true));
         }
 
         private static CellReference reference(CellPlace place) {
@@ -157,7 +157,8 @@ final class ChartsSheet {
             axis.setTitle(title);
             axis.setCrosses(AxisCrosses.MIN);
             axis.setTickLabelPosition(AxisTickLabelPosition.LOW);
-            axis.getOrAddShapeProperties().setLineProperties(line(new Stroke("black", PresetLineDash.SOLID, 1)));
+            axis.getOrAddShapeProperties()
+                    .setLineProperties(line(new Stroke("black", PresetLineDash.SOLID, 1)));
             axis.getOrAddMajorGridProperties()
                     .setLineProperties(line(new Stroke("grey", PresetLineDash.DOT, 0.5)));
             return axis;
@@ -165,7 +166,7 @@ final class ChartsSheet {
 
         private void finish(XSSFChart chart, XDDFScatterChartData data) {
             XDDFChartLegend legend = chart.getOrAddLegend();
-            legend.setPosition(LegendPosition.BOTTOM);
+            legend.setPosition(LegendPosition.RIGHT);
             legend.setOverlay(false);
             chart.getCTChart().addNewDispBlanksAs().setVal(STDispBlanksAs.GAP);
             if (chart.getCTChartSpace().isSetRoundedCorners()) {

@@ -89,17 +89,11 @@ final class Draft {
     void constants(String name, XSSFSheet sheet, int row, int column, int rows, int columns) {
         name(
                 name,
-                new Area(
-                        sheet.getSheetName(),
-                        row,
-                        column,
-                        row + rows - 1,
-                        column + columns - 1));
+                new Area(sheet.getSheetName(), row, column, row + rows - 1, column + columns - 1));
     }
 
     /** Lays out an input's typed cells. */
-    void input(
-            Input input, Side side, XSSFSheet sheet, int row, int column, Direction direction) {
+    void input(Input input, Side side, XSSFSheet sheet, int row, int column, Direction direction) {
         Run run =
                 new Run(
                         input.definedName(side),

@@ -18,12 +18,10 @@ final class Highlights {
         String cell = cell(range);
         XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
         ConditionalFormattingRule fits =
-                formats.createConditionalFormattingRule(
-                        "COUNT(FIND(\"Fits\"," + cell + "))>0");
+                formats.createConditionalFormattingRule("COUNT(FIND(\"Fits\"," + cell + "))>0");
         fits.createFontFormatting().setFontStyle(false, true);
         ConditionalFormattingRule not =
-                formats.createConditionalFormattingRule(
-                        "COUNT(FIND(\"not fit\"," + cell + "))>0");
+                formats.createConditionalFormattingRule("COUNT(FIND(\"not fit\"," + cell + "))>0");
         FontFormatting font = not.createFontFormatting();
         font.setFontStyle(false, true);
         font.setFontColorIndex(IndexedColors.WHITE.index);
@@ -33,16 +31,25 @@ final class Highlights {
         formats.addConditionalFormatting(new CellRangeAddress[] {range}, not, fits);
     }
 
-    /** Cells without a number yet are white on white. */
-    static void hideMissing(XSSFSheet sheet, CellRangeAddress range) {
+    /**
+     * Cells without a number yet are white on white.
+     *
+     * @param below how many rows further down the cell stands that is missing
+     */
+    static void hideMissing(XSSFSheet sheet, CellRangeAddress range, int below) {
         XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
         ConditionalFormattingRule missing =
-                formats.createConditionalFormattingRule("ISNA(" + cell(range) + ")");
+                formats.createConditionalFormattingRule("ISNA(" + cell(range, below) + ")");
         missing.createFontFormatting().setFontColorIndex(IndexedColors.WHITE.index);
         formats.addConditionalFormatting(new CellRangeAddress[] {range}, missing);
     }
 
     private static String cell(CellRangeAddress range) {
-        return new CellReference(range.getFirstRow(), range.getFirstColumn()).formatAsString();
+        return cell(range, 0);
+    }
+
+    private static String cell(CellRangeAddress range, int below) {
+        return new CellReference(range.getFirstRow() + below, range.getFirstColumn())
+                .formatAsString();
     }
 }

@@ -45,9 +45,7 @@ final class Look {
                     box(style, BorderStyle.THIN);
                     style.setVerticalAlignment(VerticalAlignment.CENTER);
                     style.setAlignment(
-                            kind.numeric()
-                                    ? HorizontalAlignment.RIGHT
-                                    : HorizontalAlignment.LEFT);
+                            kind.numeric() ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
                     style.setWrapText(!kind.numeric());
                     style.setDataFormat(format(inputFormat(kind)));
                 });
@@ -159,12 +157,22 @@ final class Look {
         return style("bold", style -> style.setFont(font(INK, true, 10)));
     }
 
+    XSSFCellStyle boldLabel() {
+        return style(
+                "bold label",
+                style -> {
+                    style.setFont(font(INK, true, 10));
+                    style.setVerticalAlignment(VerticalAlignment.TOP);
+                });
+    }
+
     XSSFCellStyle note() {
         return style(
                 "note",
                 style -> {
                     style.setFont(font(GREY, false, 9));
                     style.setWrapText(true);
+                    style.setIndention((short) 1);
                     style.setVerticalAlignment(VerticalAlignment.CENTER);
                 });
     }

@@ -48,11 +48,12 @@ final class MeasureSheet {
         sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, 9));
         sheet.getRow(1).setHeightInPoints(18);
         int row = readings(draft, sheet, Side.LEFT, 3);
+        sheet.setRowBreak(row);
         row = readings(draft, sheet, Side.RIGHT, row + 1);
+        sheet.setRowBreak(row);
         vehicle(draft, sheet, row + 1);
         sheet.createFreezePane(1, 0);
-        Page.print(sheet, true, 0);
-        sheet.setRowBreak(row);
+        Page.print(sheet, true, 3);
     }
 
     private static int readings(Draft draft, XSSFSheet sheet, Side side, int top) {
@@ -92,11 +93,7 @@ final class MeasureSheet {
         sheet.getRow(row).setHeightInPoints(42);
         for (int reading = 0; reading < Grid.READING.rows(); reading++) {
             draft.text(
-                    sheet,
-                    row + 1 + reading,
-                    0,
-                    side.word() + " " + (reading + 1),
-                    look.label());
+                    sheet, row + 1 + reading, 0, side.word() + " " + (reading + 1), look.label());
         }
         return row + 1 + Grid.READING.rows();
     }

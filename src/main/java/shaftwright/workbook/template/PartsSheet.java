@@ -36,7 +36,12 @@ final class PartsSheet {
         row = table(draft, sheet, row + 1, "Boots", Grid.BOOT);
         row = rings(draft, sheet, row + 1);
         sheet.setRowBreak(row);
-        table(draft, sheet, row + 1, "Bench tables: travel of the race, measured by hand at angle", Grid.BENCH);
+        table(
+                draft,
+                sheet,
+                row + 1,
+                "Bench tables: travel of the race, measured by hand at angle",
+                Grid.BENCH);
         sheet.createFreezePane(1, 0);
         Page.print(sheet, true, 0);
     }

@@ -53,10 +53,9 @@ final class ScenariosSheet {
         input(draft, sheet, 2, Contract.input("scenario_name"));
         sheet.getRow(2).setHeightInPoints(28);
         LiveLine verdict = LiveLines.all().line("verdict");
-        draft.text(sheet, 3, 0, verdict.label(), draft.look().bold());
-        draft.live(
-                verdict, Side.LEFT, sheet, 3, FIRST, Direction.ACROSS, draft.look().verdict());
-        sheet.getRow(3).setHeightInPoints(108);
+        draft.text(sheet, 3, 0, verdict.label(), draft.look().boldLabel());
+        draft.live(verdict, Side.LEFT, sheet, 3, FIRST, Direction.ACROSS, draft.look().verdict());
+        sheet.getRow(3).setHeightInPoints(84);
         Highlights.verdicts(sheet, new CellRangeAddress(3, 3, FIRST, columns - 1));
         int row = inputs(draft, sheet, 4, columns);
         sheet.setRowBreak(row - 1);
@@ -95,7 +94,7 @@ final class ScenariosSheet {
                 if (line.grid() == Grid.SCENARIO_SIDE) {
                     result(draft, sheet, row, line, side);
                     if (line.name().equals("result_verdict")) {
-                        sheet.getRow(row).setHeightInPoints(96);
+                        sheet.getRow(row).setHeightInPoints(84);
                         Highlights.verdicts(
                                 sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
                     }

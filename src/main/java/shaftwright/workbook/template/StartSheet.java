@@ -41,8 +41,7 @@ final class StartSheet {
         Page.widths(sheet, 30, 78, 14);
         draft.text(sheet, 0, 0, "Half-shaft sizing", look.title());
         draft.text(sheet, 1, 0, "Vehicle", look.bold());
-        draft.input(
-                Contract.input("vehicle_name"), Side.LEFT, sheet, 1, 1, Direction.DOWN);
+        draft.input(Contract.input("vehicle_name"), Side.LEFT, sheet, 1, 1, Direction.DOWN);
         draft.text(sheet, 2, 0, "Unit of this workbook", look.bold());
         draft.input(Contract.input("unit"), Side.LEFT, sheet, 2, 1, Direction.DOWN);
         int row = verdicts(draft, sheet, 4);
@@ -92,7 +91,12 @@ final class StartSheet {
         Look look = draft.look();
         Page.heading(draft, sheet, top, 3, "Legend");
         draft.text(sheet, top + 1, 0, "solid box, pale fill", look.input(InputKind.TEXT));
-        draft.text(sheet, top + 1, 1, "You type here. Select the cell to see what it means.", look.label());
+        draft.text(
+                sheet,
+                top + 1,
+                1,
+                "You type here. Select the cell to see what it means.",
+                look.label());
         draft.text(sheet, top + 2, 0, "dotted line below", look.result(Quantity.TEXT));
         draft.text(
                 sheet,

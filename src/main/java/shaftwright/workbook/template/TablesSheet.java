@@ -26,27 +26,28 @@ final class TablesSheet {
         int columns = FIRST + draft.scenarios();
         sheet.setColumnWidth(0, 16 * 256);
         for (int column = FIRST; column < columns; column++) {
-            sheet.setColumnWidth(column, 11 * 256);
+            sheet.setColumnWidth(column, 12 * 256);
         }
         draft.text(
                 sheet,
                 0,
                 0,
-                "Tables, " + side.word() + " side: each scenario from its full droop to its full bump",
+                "Tables, "
+                        + side.word()
+                        + " side: each scenario from its full droop to its full bump",
                 draft.look().title());
         int top = 2;
         int count = 0;
         for (LiveLine line : LiveLines.all().in(Section.TABLES)) {
             block(draft, sheet, side, top, columns, line);
             top += BLOCK_ROWS;
-            if (++count % 2 == 0) {
+            if (++count % 2 == 0 && top < 2 + 6 * BLOCK_ROWS) {
                 sheet.setRowBreak(top - 1);
             }
         }
         int column = columns + 1;
         for (LiveLine line : LiveLines.all().in(Section.CHART_LIMITS)) {
-            draft.text(
-                    sheet, 3, column, Page.label(line, draft.unit()), draft.look().columnHead());
+            draft.text(sheet, 3, column, Page.label(line, draft.unit()), draft.look().columnHead());
             draft.live(
                     line,
                     side,
@@ -57,10 +58,9 @@ final class TablesSheet {
                     draft.look().working(line.quantity()));
             sheet.setColumnWidth(column++, 11 * 256);
         }
-        Page.print(sheet, false, 0);
+        Page.print(sheet, false, 3);
         draft.workbook()
-                .setPrintArea(
-                        draft.workbook().getSheetIndex(sheet), 0, columns - 1, 0, top - 2);
+                .setPrintArea(draft.workbook().getSheetIndex(sheet), 0, columns - 1, 0, top - 2);
     }
 
     private static void block(
@@ -86,10 +86,12 @@ final class TablesSheet {
                 FIRST,
                 Direction.BLOCK,
                 draft.look().result(line.quantity()));
+        // Travel is a number in unused columns too; the distances below it are not.
+        int missing = line.name().equals("table_travel") ? BLOCK_ROWS : 0;
         Highlights.hideMissing(
                 sheet,
-                new CellRangeAddress(
-                        top + 2, top + 1 + Grid.TABLE.rows(), FIRST, columns - 1));
+                new CellRangeAddress(top + 2, top + 1 + Grid.TABLE.rows(), FIRST, columns - 1),
+                missing);
     }
 
     /** Full droop, 11/12 droop … ride … full bump. */

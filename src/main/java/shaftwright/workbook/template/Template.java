@@ -11,7 +11,9 @@ import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Side;
 
-/** Writes a new sizing workbook: every sheet, formula, style and chart, but no computed value yet. */
+/**
+ * Writes a new sizing workbook: every sheet, formula, style and chart, but no computed value yet.
+ */
 public final class Template {
     private Template() {}
 

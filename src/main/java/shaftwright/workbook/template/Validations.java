@@ -29,7 +29,8 @@ final class Validations {
                                 area.firstColumn(),
                                 area.lastColumn()));
         validation.setEmptyCellAllowed(true);
-        validation.createPromptBox(cut(input.label(), LONGEST_TITLE), cut(note(input, unit), LONGEST_TEXT));
+        validation.createPromptBox(
+                cut(input.label(), LONGEST_TITLE), cut(note(input, unit), LONGEST_TEXT));
         validation.setShowPromptBox(true);
         if (input.kind() == InputKind.CHOICE || input.kind() == InputKind.ANGLE) {
             validation.setErrorStyle(DataValidation.ErrorStyle.STOP);

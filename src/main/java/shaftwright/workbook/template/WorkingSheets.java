@@ -136,13 +136,7 @@ final class WorkingSheets {
 
     private void live(LiveLine line, int atRow, int column, Direction direction) {
         draft.live(
-                line,
-                side,
-                sheet,
-                atRow,
-                column,
-                direction,
-                draft.look().working(line.quantity()));
+                line, side, sheet, atRow, column, direction, draft.look().working(line.quantity()));
     }
 
     /** Fractions as a tape shows them. */
