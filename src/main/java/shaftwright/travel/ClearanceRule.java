@@ -1,5 +1,7 @@
 package shaftwright.travel;
 
+import java.util.ArrayList;
+import java.util.List;
 import shaftwright.suspension.HubPath;
 
 /**
@@ -23,12 +25,13 @@ public record ClearanceRule(double clearanceAtRide, double radiusGain, double wa
     /**
      * The travel after each step, mm; the last one is the limit. Not positive when none is left.
      */
-    public double[] steps(HubPath path) {
-        double[] travel = new double[STEPS];
-        travel[0] = clearanceAtRide + radiusGain - wanted;
-        for (int step = 1; step < STEPS; step++) {
-            travel[step] =
-                    travel[0] + arm * (sinCamber(path, travel[step - 1]) - sinCamber(path, 0));
+    public List<Double> steps(HubPath path) {
+        List<Double> travel = new ArrayList<>(STEPS);
+        double level = clearanceAtRide + radiusGain - wanted;
+        travel.add(level);
+        while (travel.size() < STEPS) {
+            double last = travel.get(travel.size() - 1);
+            travel.add(level + arm * (sinCamber(path, last) - sinCamber(path, 0)));
         }
         return travel;
     }

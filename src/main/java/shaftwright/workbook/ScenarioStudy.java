@@ -1,6 +1,6 @@
 package shaftwright.workbook;
 
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import shaftwright.joint.MountedJoint;
@@ -194,7 +194,7 @@ final class ScenarioStudy {
 
     private SideOutcome.SetUp setUp(
             int scenario, Side side, Picks picks, TyreFigures tyre, HubPath path) {
-        double[] bump = new double[SideOutcome.BUMP_STEPS];
+        List<Double> bump;
         if (byClearance(scenario)) {
             bump =
                     new ClearanceRule(
@@ -204,7 +204,7 @@ final class ScenarioStudy {
                                     tyre.arm())
                             .steps(path);
         } else {
-            Arrays.fill(bump, number("bump_limit", scenario));
+            bump = Collections.nCopies(SideOutcome.BUMP_STEPS, number("bump_limit", scenario));
         }
         return new SideOutcome.SetUp(
                 mounted(scenario, "inner", picks.innerJoint(), picks.innerBoot()),
@@ -243,7 +243,7 @@ final class ScenarioStudy {
     }
 
     private static String travelTrouble(SideOutcome.SetUp setUp, HubPath path) {
-        double bump = setUp.bumpSteps()[SideOutcome.BUMP_STEPS - 1];
+        double bump = setUp.bumpSteps().get(SideOutcome.BUMP_STEPS - 1);
         if (bump <= 0) {
             return Sizing.NO_BUMP_LEFT;
         }
@@ -266,7 +266,7 @@ final class ScenarioStudy {
                         setUp.marginInward(),
                         setUp.marginOutward(),
                         setUp.droop(),
-                        setUp.bumpSteps()[SideOutcome.BUMP_STEPS - 1]);
+                        setUp.bumpSteps().get(SideOutcome.BUMP_STEPS - 1));
         int wanted = picks(scenario).blank();
         Optional<String> name =
                 wanted == 0 || !parts.blankUsed(wanted - 1)

@@ -1,5 +1,6 @@
 package shaftwright.workbook;
 
+import java.util.List;
 import shaftwright.joint.MountedJoint;
 import shaftwright.scenario.Finding;
 import shaftwright.shaft.SideResult;
@@ -27,7 +28,7 @@ public final class SideOutcome {
             double marginInward,
             double marginOutward,
             double droop,
-            double[] bumpSteps) {}
+            List<Double> bumpSteps) {}
 
     private final String trouble;
     private final Finding finding;
@@ -104,11 +105,11 @@ public final class SideOutcome {
 
     /** Travel at full bump, mm. */
     public double bump() {
-        return setUp.bumpSteps()[BUMP_STEPS - 1];
+        return setUp.bumpSteps().get(BUMP_STEPS - 1);
     }
 
     /** Bump limit after a step of the clearance rule, mm; the typed limit in every step else. */
     public double bumpStep(int step) {
-        return setUp.bumpSteps()[step];
+        return setUp.bumpSteps().get(step);
     }
 }
