@@ -8,8 +8,8 @@ public sealed interface TyreSize {
     double INCH = 25.4;
 
     /**
-     * Reads {@code 235/75 R15}, with P or LT before it, or {@code 30x9.50-15}, with LT on
-     * either side.
+     * Reads {@code 235/75 R15}, with P or LT before it, or {@code 30x9.50-15}, with LT on either
+     * side.
      *
      * <p>Between the numbers stands R, ZR, D or a hyphen; spaces do not matter except inside a
      * number. Load index and speed letter do not belong to the size.
