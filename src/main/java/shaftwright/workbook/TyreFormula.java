@@ -67,7 +67,8 @@ public final class TyreFormula {
         pattern = uniform(FormulaText.replace(pattern, " ", ""));
         pattern = FormulaText.replace(pattern, ",", ".");
         // No number begins with 0.
-        pattern = FormulaText.replaceAll("\"X\"&" + pattern, "?", "X0", "p0", "t0", "/0", "x0", "r0");
+        pattern =
+                FormulaText.replaceAll("\"X\"&" + pattern, "?", "X0", "p0", "t0", "/0", "x0", "r0");
         pattern = FormulaText.replace(FormulaText.replace(pattern, "X", ""), "1", "0");
         // One or two decimals are cut, three are not.
         pattern = FormulaText.replace(pattern, ".000", "?");
