@@ -16,11 +16,7 @@ public class TapeFormulaTest {
 
     @Test
     void cellAcceptsAndRefusesWhatTheCoreDoes() {
-        List<String> texts = TapeTexts.all();
-        XSSFWorkbook book = tapeSheet(texts).evaluated();
-        ReadingSheet.check(book, 1, texts, text -> core(text, LengthUnit.INCH));
-        ReadingSheet.check(book, 2, texts, text -> core(text, LengthUnit.MILLIMETRE));
-        ReadingSheet.check(book, 3, texts, text -> core(text, LengthUnit.INCH));
+        check(tapeSheet(TapeTexts.all()).evaluated());
     }
 
     @Test
@@ -45,7 +41,7 @@ public class TapeFormulaTest {
                 texts.stream()
                         .filter(text -> core(text, LengthUnit.INCH) instanceof Double)
                         .count();
-        assertThat(good).isBetween(200L, texts.size() - 200L);
+        assertThat(good).isBetween(150L, texts.size() - 150L);
     }
 
     @Test
@@ -89,6 +85,13 @@ public class TapeFormulaTest {
                                         "tape_fraction"));
     }
 
+    public static void check(XSSFWorkbook computed) {
+        List<String> texts = TapeTexts.all();
+        ReadingSheet.check(computed, 1, texts, text -> core(text, LengthUnit.INCH));
+        ReadingSheet.check(computed, 2, texts, text -> core(text, LengthUnit.MILLIMETRE));
+        ReadingSheet.check(computed, 3, texts, text -> core(text, LengthUnit.INCH));
+    }
+
     /** Blank, empty text, number, TRUE, FALSE and two errors where a text is expected. */
     public static ReadingSheet otherThanText() {
         ReadingSheet sheet = tapeSheet(List.of("a", "b", "c", "d", "e", "f", "g"));
@@ -122,7 +125,7 @@ public class TapeFormulaTest {
         }
     }
 
-    public static Object core(String text, LengthUnit bare) {
+    private static Object core(String text, LengthUnit bare) {
         try {
             return Length.parse(text, bare).mm();
         } catch (UnreadableLengthException refused) {

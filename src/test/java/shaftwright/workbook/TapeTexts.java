@@ -363,7 +363,7 @@ public final class TapeTexts {
 
     /** Both lists and texts thrown together from the pieces of real ones, always the same. */
     public static List<String> all() {
-        return Stream.of(GOOD, BAD, thrown(20_260_101, 1_200)).flatMap(List::stream).toList();
+        return Stream.of(GOOD, BAD, thrown(20_260_101, 600)).flatMap(List::stream).toList();
     }
 
     /** Texts thrown together, none of them empty. */

@@ -40,7 +40,7 @@ public class TyreFormulaTest {
                 texts.stream()
                         .filter(text -> core(text, TyreSize::freeDiameter) instanceof Double)
                         .count();
-        assertThat(good).isBetween(200L, texts.size() - 200L);
+        assertThat(good).isBetween(150L, texts.size() - 150L);
     }
 
     @Test

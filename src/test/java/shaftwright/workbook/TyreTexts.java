@@ -188,7 +188,7 @@ public final class TyreTexts {
 
     /** Both lists and texts thrown together from the pieces of real ones, always the same. */
     public static List<String> all() {
-        return Stream.of(GOOD, BAD, thrown(20_260_102, 1_200)).flatMap(List::stream).toList();
+        return Stream.of(GOOD, BAD, thrown(20_260_102, 800)).flatMap(List::stream).toList();
     }
 
     private static List<String> thrown(long seed, int count) {
