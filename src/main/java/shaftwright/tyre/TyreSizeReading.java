@@ -140,7 +140,9 @@ final class TyreSizeReading {
             }
             int last = plain.length() - 1;
             if (space && last >= 0 && isDigit(sign) && isDigit(plain.charAt(last))) {
-                throw refuse("there is a space inside a number");
+                throw refuse(
+                        "two numbers stand side by side: a sign between them is missing, or the load index"
+                                + " is one too many");
             }
             space = false;
             plain.append(sign);

@@ -1,0 +1,52 @@
+package shaftwright.office;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.workbook.LengthTextFormulaTest;
+import shaftwright.workbook.ReadingSheet;
+import shaftwright.workbook.TapeFormulaTest;
+import shaftwright.workbook.TapeTexts;
+import shaftwright.workbook.TyreFormulaTest;
+import shaftwright.workbook.TyreTexts;
+
+/** Tape texts, tyre sizes and shown lengths: every program agrees with the core on every text. */
+class ReadingFormulasInProgramsTest {
+    @TempDir Path folder;
+
+    @Test
+    void libreOfficeAgreesWithTheCore() {
+        check(SpreadsheetPrograms.recalculatedByLibreOffice(folder, saved()));
+    }
+
+    @Test
+    void libreOfficeWithDecimalCommaAgreesWithTheCore() {
+        check(SpreadsheetPrograms.recalculatedByLibreOffice(folder, saved(), "de-DE"));
+    }
+
+    @Test
+    void gnumericAgreesWithTheCore() {
+        check(
+                saved().stream()
+                        .map(book -> SpreadsheetPrograms.recalculatedByGnumeric(folder, book))
+                        .toList());
+    }
+
+    private List<Path> saved() {
+        return List.of(
+                TapeFormulaTest.tapeSheet(TapeTexts.all()).save(folder.resolve("tape.xlsx")),
+                TapeFormulaTest.otherThanText().save(folder.resolve("tape-other.xlsx")),
+                TyreFormulaTest.tyreSheet(TyreTexts.all()).save(folder.resolve("tyre.xlsx")),
+                TyreFormulaTest.otherThanText().save(folder.resolve("tyre-other.xlsx")),
+                LengthTextFormulaTest.sheet().save(folder.resolve("shown.xlsx")));
+    }
+
+    private static void check(List<Path> computed) {
+        TapeFormulaTest.check(ReadingSheet.open(computed.get(0)));
+        TapeFormulaTest.checkOtherThanText(ReadingSheet.open(computed.get(1)));
+        TyreFormulaTest.check(ReadingSheet.open(computed.get(2)));
+        TyreFormulaTest.checkOtherThanText(ReadingSheet.open(computed.get(3)));
+        LengthTextFormulaTest.check(ReadingSheet.open(computed.get(4)));
+    }
+}

@@ -1,0 +1,141 @@
+package shaftwright.office;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+/**
+ * Workbooks opened, computed anew and saved by real spreadsheet programs. A missing program is a
+ * failure, never a skipped test.
+ */
+public final class SpreadsheetPrograms {
+    private static final long PATIENCE_SECONDS = 240;
+
+    private SpreadsheetPrograms() {}
+
+    /**
+     * Has LibreOffice compute every formula of these .xlsx files anew, all in one start.
+     *
+     * @return the saved .xlsx files in the same order, in a new folder inside {@code folder}
+     */
+    public static List<Path> recalculatedByLibreOffice(Path folder, List<Path> books) {
+        return recalculatedByLibreOffice(folder, books, "en-US");
+    }
+
+    /** The same with the program set to another language's number signs, such as {@code de-DE}. */
+    public static List<Path> recalculatedByLibreOffice(
+            Path folder, List<Path> books, String locale) {
+        try {
+            Path profile = Files.createTempDirectory("calc-profile");
+            try {
+                Files.createDirectories(profile.resolve("user"));
+                Files.writeString(
+                        profile.resolve("user/registrymodifications.xcu"), settings(locale));
+                Path out = Files.createTempDirectory(folder, "libreoffice");
+                List<String> command =
+                        new ArrayList<>(
+                                List.of(
+                                        "soffice",
+                                        "-env:UserInstallation=" + profile.toUri(),
+                                        "--headless",
+                                        "--convert-to",
+                                        "xlsx",
+                                        "--outdir",
+                                        out.toString()));
+                books.forEach(book -> command.add(book.toString()));
+                String said = run(folder, command);
+                return books.stream().map(book -> saved(out, book, said)).toList();
+            } finally {
+                delete(profile);
+            }
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+    }
+
+    /**
+     * Has Gnumeric compute every formula of an .xlsx file anew.
+     *
+     * @return the saved .xlsx file, in a new folder inside {@code folder}
+     */
+    public static Path recalculatedByGnumeric(Path folder, Path book) {
+        try {
+            Path out = Files.createTempDirectory(folder, "gnumeric");
+            Path target = out.resolve(book.getFileName());
+            String said =
+                    run(
+                            folder,
+                            List.of(
+                                    "ssconvert",
+                                    "--recalc",
+                                    "--export-type=Gnumeric_Excel:xlsx2",
+                                    book.toString(),
+                                    target.toString()));
+            return saved(out, book, said);
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+    }
+
+    private static Path saved(Path folder, Path book, String said) {
+        Path target = folder.resolve(book.getFileName());
+        if (!Files.isRegularFile(target)) {
+            throw new AssertionError(book + " was not saved; the program said: " + said);
+        }
+        return target;
+    }
+
+    private static String run(Path folder, List<String> command) throws IOException {
+        Path log = Files.createTempFile(folder, "said", ".txt");
+        Process process;
+        try {
+            process =
+                    new ProcessBuilder(command)
+                            .redirectErrorStream(true)
+                            .redirectOutput(log.toFile())
+                            .start();
+        } catch (IOException missing) {
+            throw new AssertionError(
+                    "the program \"" + command.get(0) + "\" is needed here and is missing",
+                    missing);
+        }
+        try {
+            if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+                throw new AssertionError(command + " did not end; said: " + Files.readString(log));
+            }
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError("stopped while waiting for " + command.get(0), stopped);
+        } finally {
+            process.destroyForcibly();
+        }
+        return Files.readString(log);
+    }
+
+    /** Formulas are computed on load, not trusted; no first-start dialogue. */
+    private static String settings(String locale) {
+        return """
+                <?xml version="1.0" encoding="UTF-8"?>
+                <oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
+                <item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
+                <item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="ODFRecalcMode" oor:op="fuse"><value>0</value></prop></item>
+                <item oor:path="/org.openoffice.Setup/L10N"><prop oor:name="ooSetupSystemLocale" oor:op="fuse"><value>%s</value></prop></item>
+                </oor:items>
+                """
+                .formatted(locale);
+    }
+
+    private static void delete(Path folder) throws IOException {
+        try (Stream<Path> inside = Files.walk(folder)) {
+            for (Path each : inside.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(each);
+            }
+        }
+    }
+}
