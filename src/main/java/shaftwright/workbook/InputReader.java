@@ -157,7 +157,7 @@ final class InputReader {
 
     private static boolean isEmpty(CellValue raw) {
         return raw instanceof CellValue.Blank
-                || raw instanceof CellValue.Text text && text.value().isEmpty();
+                || (raw instanceof CellValue.Text text && text.value().isEmpty());
     }
 
     private static double whenEmpty(Input input) {
@@ -240,7 +240,7 @@ final class InputReader {
 
     private static boolean isPartName(Input input) {
         return input.kind() == InputKind.PICK
-                || input.kind() == InputKind.TEXT && input.grid().rows() > 1;
+                || (input.kind() == InputKind.TEXT && input.grid().rows() > 1);
     }
 
     private static boolean choice(Input input, String text) {

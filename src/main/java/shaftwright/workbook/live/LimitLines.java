@@ -148,7 +148,7 @@ final class LimitLines {
     /**
      * A column of travels, its slope to the next row of the same joint, and its value at angle 0.
      */
-    private static void way(LiveLines lines, String way, Number travel, Number slope) {
+    private static void way(LiveLines lines, String way, OfRow travel, OfRow slope) {
         String value = "limit_" + way;
         number(
                 lines,
@@ -193,16 +193,16 @@ final class LimitLines {
                         travel.of(limits, row) - limits.angle(row) * slope.of(limits, row));
     }
 
-    private interface Number {
+    private interface OfRow {
         double of(JointLimits limits, int row);
     }
 
     private static void number(
-            LiveLines lines, String name, String label, String formula, Number core) {
+            LiveLines lines, String name, String label, String formula, OfRow core) {
         lines.add(line(name, label, index -> formula, core));
     }
 
-    private static LiveLine line(String name, String label, LiveLine.Formula formula, Number core) {
+    private static LiveLine line(String name, String label, LiveLine.Formula formula, OfRow core) {
         return new LiveLine(
                 name,
                 Section.PARTS_WORK,

@@ -264,7 +264,7 @@ final class PositionLines {
      * between them.
      *
      * @param bent how the second difference compares with 0 at such an extreme
-     * @param away how the row compares with a neighbour when it is not one
+     * @param beyond how the row compares with a neighbour when it is not one
      */
     private static void vertex(
             LiveLines lines, String name, String bent, String beyond, VertexOf core) {
@@ -368,7 +368,7 @@ final class PositionLines {
     }
 
     /** Gap between the tilted shaft end and cup or lip; empty where neither is given or reached. */
-    private static void mouth(LiveLines lines, String end, Number core) {
+    private static void mouth(LiveLines lines, String end, OfRow core) {
         String angle = "{shaft_angle_" + end + "}";
         String overhang = "{overhang_" + end + "}";
         String half = "{end_radius_" + end + "}";
@@ -562,7 +562,7 @@ final class PositionLines {
         }
     }
 
-    private interface Number {
+    private interface OfRow {
         double of(Row row);
     }
 
@@ -572,12 +572,12 @@ final class PositionLines {
             String label,
             Quantity quantity,
             String formula,
-            Number core) {
+            OfRow core) {
         lines.add(guarded(name, label, quantity, index -> formula, core));
     }
 
     private static LiveLine guarded(
-            String name, String label, Quantity quantity, LiveLine.Formula formula, Number core) {
+            String name, String label, Quantity quantity, LiveLine.Formula formula, OfRow core) {
         return new LiveLine(
                 name,
                 Section.POSITION_WORK,
@@ -597,7 +597,7 @@ final class PositionLines {
      * A line whose core value is infinite where there is nothing to tell; the cell is empty then.
      */
     private static LiveLine guardedOptional(
-            String name, String label, Quantity quantity, String formula, Number core) {
+            String name, String label, Quantity quantity, String formula, OfRow core) {
         return new LiveLine(
                 name,
                 Section.POSITION_WORK,

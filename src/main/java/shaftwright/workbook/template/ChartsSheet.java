@@ -95,7 +95,7 @@ final class ChartsSheet {
                 limit(data, limit);
             }
             chart.plot(data);
-            finish(chart, data);
+            finish(chart);
         }
 
         private void scenario(XDDFScatterChartData data, String table, int scenario) {
@@ -164,7 +164,7 @@ final class ChartsSheet {
             return axis;
         }
 
-        private void finish(XSSFChart chart, XDDFScatterChartData data) {
+        private void finish(XSSFChart chart) {
             XDDFChartLegend legend = chart.getOrAddLegend();
             legend.setPosition(LegendPosition.RIGHT);
             legend.setOverlay(false);

@@ -64,7 +64,7 @@ final class FormulaExpansion {
 
     /** An array constant begins with a digit or a quotation mark. */
     private static boolean isPlace(char first) {
-        return first == ':' || first >= 'a' && first <= 'z';
+        return first == ':' || (first >= 'a' && first <= 'z');
     }
 
     private void both(String part) {
