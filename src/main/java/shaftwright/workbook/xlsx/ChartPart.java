@@ -42,8 +42,7 @@ final class ChartPart implements PartReader.Walk {
     }
 
     /** The changes that bring a chart's cached points up to these new values. */
-    static List<Splice> splices(
-            PartText text, XlsxBook book, Map<CellPlace, CellValue> changes) {
+    static List<Splice> splices(PartText text, XlsxBook book, Map<CellPlace, CellValue> changes) {
         ChartPart chart = new ChartPart(text);
         PartReader.walk(text, chart);
         List<Splice> splices = new ArrayList<>();
@@ -175,8 +174,7 @@ final class ChartPart implements PartReader.Walk {
     private static String point(Cache cache, int index, String shown) {
         String open = "<" + cache.prefix;
         String close = "</" + cache.prefix;
-        String content =
-                cache.extended ? shown : open + "v>" + shown + close + "v>";
+        String content = cache.extended ? shown : open + "v>" + shown + close + "v>";
         return open + "pt idx=\"" + index + "\">" + content + close + "pt>";
     }
 

@@ -280,7 +280,13 @@ final class PartReader {
 
     /** Bytes of characters beyond ASCII are negative; which of those are letters is not checked. */
     private static boolean isNameByte(byte c) {
-        return (c > ' ' || c < 0) && c != '=' && c != '>' && c != '/' && c != '<' && c != '"' && c != '\'';
+        return (c > ' ' || c < 0)
+                && c != '='
+                && c != '>'
+                && c != '/'
+                && c != '<'
+                && c != '"'
+                && c != '\'';
     }
 
     private int afterColon(int from, int to) {

@@ -25,7 +25,7 @@ final class Relationships implements PartReader.Walk {
 
     /** Reads those of a part; a part without any has an empty list. The package itself is "". */
     static Relationships of(String title, ZipSnapshot zip, String part) {
-                int slash = part.lastIndexOf('/');
+        int slash = part.lastIndexOf('/');
         String folder = part.substring(0, slash + 1);
         Relationships read = new Relationships(folder);
         ZipEntryRecord entry = zip.find(folder + "_rels/" + part.substring(slash + 1) + ".rels");

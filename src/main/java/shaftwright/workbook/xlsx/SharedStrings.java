@@ -34,10 +34,7 @@ final class SharedStrings {
         if (missing.length() > picking.count) {
             throw new UnreadableBookException(
                     title,
-                    "a cell with shared text "
-                            + (missing.length() - 1)
-                            + " of "
-                            + picking.count,
+                    "a cell with shared text " + (missing.length() - 1) + " of " + picking.count,
                     "a shared text that exists");
         }
     }

@@ -204,7 +204,8 @@ final class SheetPart implements PartReader.Walk {
     private int readCell(PartReader reader, int row, int previous) {
         int column = reader.has("r") ? reader.addressColumn("r") : previous + 1;
         if (column < 0 || column > LAST_COLUMN) {
-            throw reader.damaged("a cell at \"" + reader.attribute("r") + "\"", "an address such as D9");
+            throw reader.damaged(
+                    "a cell at \"" + reader.attribute("r") + "\"", "an address such as D9");
         }
         cellsOrdered &= column > previous;
         int at = newCell();

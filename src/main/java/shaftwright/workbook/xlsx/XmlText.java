@@ -1,6 +1,5 @@
 package shaftwright.workbook.xlsx;
 
-
 /**
  * Texts as spreadsheet parts spell them: XML escapes, and {@code _xHHHH_} for characters that XML
  * cannot carry (ECMA-376 part 1, 22.9.2.19, ST_Xstring).
