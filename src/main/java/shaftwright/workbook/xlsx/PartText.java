@@ -122,7 +122,7 @@ final class PartText {
 
     /** Adds a stretch of such bytes to the part's new content, in the part's own encoding. */
     void emit(Deflated out, byte[] source, int from, int length) {
-        if (stored == charset) {
+        if (stored.equals(charset)) {
             out.add(source, from, length);
         } else {
             byte[] converted = new String(source, from, length, charset).getBytes(stored);

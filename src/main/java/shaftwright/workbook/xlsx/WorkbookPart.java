@@ -112,7 +112,8 @@ final class WorkbookPart implements PartReader.Walk {
             workbookScoped.add(name);
         }
         if (area == null) {
-            if (reference.contains("#REF!")) {
+            // Gnumeric writes ERROR("…") around a reference that it could not read.
+            if (reference.contains("#REF!") || reference.startsWith("ERROR(")) {
                 deleted.add(name);
             }
         } else if (!local) {

@@ -155,18 +155,29 @@ public final class XlsxBook implements OpenBook {
         for (Area area : areas) {
             addArea(bySheet, area);
         }
+        Set<String> knownBefore = new HashSet<>(sheets.keySet());
         load(bySheet);
         Map<CellPlace, CellContent> found = new HashMap<>();
         for (Map.Entry<String, List<Area>> sheet : bySheet.entrySet()) {
-            SheetPart part = sheets.get(sheet.getKey());
-            boolean all = part.wanted().size() == sheet.getValue().size();
-            for (Map.Entry<CellPlace, CellContent> cell : part.contents().entrySet()) {
-                if (all || isInside(cell.getKey(), sheet.getValue())) {
-                    found.put(cell.getKey(), cell.getValue());
-                }
+            Map<CellPlace, CellContent> cells = sheets.get(sheet.getKey()).contents();
+            if (knownBefore.contains(sheet.getKey())) {
+                addInside(sheet.getValue(), cells, found);
+            } else {
+                found.putAll(cells);
             }
         }
         return found;
+    }
+
+    private static void addInside(
+            List<Area> areas,
+            Map<CellPlace, CellContent> cells,
+            Map<CellPlace, CellContent> found) {
+        for (Map.Entry<CellPlace, CellContent> cell : cells.entrySet()) {
+            if (isInside(cell.getKey(), areas)) {
+                found.put(cell.getKey(), cell.getValue());
+            }
+        }
     }
 
     private static boolean isInside(CellPlace place, List<Area> areas) {

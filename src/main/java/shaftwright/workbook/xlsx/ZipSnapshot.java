@@ -40,6 +40,11 @@ final class ZipSnapshot {
     private static final int LOCAL = 0x04034b50;
     private static final int CENTRAL = 0x02014b50;
     private static final int END = 0x06054b50;
+    private static final int LOCATOR = 0x07064b50;
+    private static final int WIDE_END = 0x06064b50;
+    private static final int LOCATOR_LENGTH = 20;
+    private static final int WIDE_END_LENGTH = 56;
+    private static final int MOST_ENTRIES = 65_534;
     private static final int LOCAL_LENGTH = 30;
     private static final int CENTRAL_LENGTH = 46;
     private static final int END_LENGTH = 22;
@@ -47,10 +52,14 @@ final class ZipSnapshot {
     private static final int ENCRYPTED = 1;
     private static final int ZIP64_EXTRA = 1;
 
+    /** What a 32-bit field holds whose value is in a 64-bit one elsewhere. */
+    private static final long FULL = 0xFFFFFFFFL;
+
     private final String title;
     private final byte[] bytes;
     private final int directory;
     private final int end;
+    private int count;
     private final List<ZipEntryRecord> entries = new ArrayList<>();
     private final Map<String, ZipEntryRecord> byName = new HashMap<>();
 
@@ -257,8 +266,15 @@ final class ZipSnapshot {
             put32(header, 24, (int) content.size());
             put16(header, 30, extra.length);
         }
-        put32(header, 42, offset);
+        boolean wide = content == null && u32(at + 42) == FULL;
+        put32(header, wide ? wideOffset(at) - at : 42, offset);
         return header;
+    }
+
+    /** Where the 64-bit offset of an entry stands, after those sizes that are 64 bits wide too. */
+    private int wideOffset(int at) {
+        int field = zip64Field(at + CENTRAL_LENGTH + u16(at + 28), u16(at + 30));
+        return field + (u32(at + 24) == FULL ? 8 : 0) + (u32(at + 20) == FULL ? 8 : 0);
     }
 
     private byte[] withoutZip64(int from, int length) {
@@ -286,20 +302,28 @@ final class ZipSnapshot {
         throw damaged("a zip archive whose end is missing (a copy or download cut off?)");
     }
 
+    /** Some writers describe the directory in 64-bit numbers without need. */
     private int findDirectory() {
         long offset = u32(end + 16);
         long length = u32(end + 12);
-        if (offset == 0xFFFFFFFFL || length == 0xFFFFFFFFL || u16(end + 10) == 0xFFFF) {
-            throw damaged("a zip archive of more than 4 GB or 65,534 parts");
+        count = u16(end + 10);
+        int locator = end - LOCATOR_LENGTH;
+        if (locator >= 0 && i32(locator) == LOCATOR) {
+            long wide = u32(locator + 8);
+            if (wide + WIDE_END_LENGTH > locator || i32((int) wide) != WIDE_END) {
+                throw damaged("a zip archive whose directory is damaged");
+            }
+            count = i32((int) wide + 32);
+            length = u32((int) wide + 40);
+            offset = u32((int) wide + 48);
         }
-        if (offset + length > end) {
+        if (offset + length > end || count < 0 || count > MOST_ENTRIES) {
             throw damaged("a zip archive whose directory is damaged");
         }
         return (int) offset;
     }
 
     private void readDirectory() {
-        int count = u16(end + 10);
         int at = directory;
         long total = 0;
         for (int i = 0; i < count; i++) {
@@ -330,11 +354,11 @@ final class ZipSnapshot {
                 new String(bytes, at + CENTRAL_LENGTH, nameLength, StandardCharsets.UTF_8)
                         .replace('\\', '/');
         refusePathTricks(name);
-        // Sizes and offset in this order, each present only where the plain field is full.
         long[] sizes = {u32(at + 24), u32(at + 20), u32(at + 42)};
+        // Sizes and offset in this order, each present only where the plain field is full.
         int field = zip64Field(extra, extraLength);
         for (int i = 0; i < sizes.length; i++) {
-            if (sizes[i] == 0xFFFFFFFFL) {
+            if (sizes[i] == FULL) {
                 if (field < 0 || field + 8 > end || i32(field + 4) != 0) {
                     throw damaged("part " + name + " of more than 4 GB");
                 }
@@ -347,9 +371,6 @@ final class ZipSnapshot {
         }
         if (sizes[1] > bytes.length || sizes[2] > bytes.length) {
             throw damaged("a zip archive cut off within part " + name);
-        }
-        if (u32(at + 42) == 0xFFFFFFFFL) {
-            throw damaged("part " + name + " at an offset beyond 4 GB");
         }
         return new ZipEntryRecord(
                 name,

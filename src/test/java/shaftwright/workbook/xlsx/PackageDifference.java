@@ -52,8 +52,13 @@ final class PackageDifference {
 
     /** One part's text. */
     static String text(Path file, String part) throws IOException {
+        return new String(bytes(file, part), StandardCharsets.UTF_8);
+    }
+
+    /** One part's bytes. */
+    static byte[] bytes(Path file, String part) throws IOException {
         try (ZipFile zip = ZipFile.builder().setPath(file).get()) {
-            return new String(read(zip.getInputStream(zip.getEntry(part))), StandardCharsets.UTF_8);
+            return read(zip.getInputStream(zip.getEntry(part)));
         }
     }
 
