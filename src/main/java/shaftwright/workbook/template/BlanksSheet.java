@@ -33,7 +33,7 @@ final class BlanksSheet {
             top = side(draft, sheet, side, top, columns) + 1;
         }
         sheet.createFreezePane(FIRST, 0);
-        Page.print(sheet, true, 2);
+        Page.printByBreaks(sheet, true, columns);
         sheet.setRowBreak(2 + Grid.BLANK_TABLE.rows() + 1);
     }
 

@@ -65,7 +65,7 @@ final class CardSheet {
                 look.prose());
         sheet.addMergedRegion(new CellRangeAddress(row + 1, row + 1, 0, 4));
         sheet.getRow(row + 1).setHeightInPoints(30);
-        Page.print(sheet, false, 1);
+        Page.printOnOnePage(sheet);
     }
 
     private static boolean isLengthText(LiveLine line) {

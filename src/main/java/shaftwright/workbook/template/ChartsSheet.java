@@ -62,7 +62,7 @@ final class ChartsSheet {
         canvas.chart(2, "Inner joint angle, °", "table_angle_in", "limit_angle_in");
         canvas.chart(3, "Outer joint angle, °", "table_angle_out", "limit_angle_out");
         canvas.chart(4, "Centre distance, " + unit, "table_distance", "");
-        Page.print(sheet, false, 1);
+        Page.printOnOnePage(sheet);
     }
 
     private record Canvas(Draft draft, Side side, XSSFSheet sheet) {

@@ -53,7 +53,7 @@ final class MeasureSheet {
         sheet.setRowBreak(row);
         vehicle(draft, sheet, row + 1);
         sheet.createFreezePane(1, 0);
-        Page.print(sheet, true, 3);
+        Page.printByBreaks(sheet, true, 10);
     }
 
     private static int readings(Draft draft, XSSFSheet sheet, Side side, int top) {

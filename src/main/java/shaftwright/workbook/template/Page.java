@@ -35,17 +35,53 @@ final class Page {
         return quantity != Quantity.MILLIMETRE && quantity != Quantity.RADIAN;
     }
 
-    /** Prints on whole A4 pages, one page wide, as many high as asked (0: as many as needed). */
-    static void print(XSSFSheet sheet, boolean landscape, int pagesHigh) {
+    /** A column's character at 10 points, with its share of padding, mm. */
+    private static final double CHARACTER = 1.95;
+
+    private static final double SIDE_MARGIN = 0.4;
+    private static final double SHORT_SIDE = 210;
+    private static final double LONG_SIDE = 297;
+    private static final double MM_PER_INCH = 25.4;
+    private static final int LEAST_SCALE = 10;
+
+    /** Prints on one A4 page. */
+    static void printOnOnePage(XSSFSheet sheet) {
+        paper(sheet, false);
         sheet.setFitToPage(true);
+        sheet.getPrintSetup().setFitWidth((short) 1);
+        sheet.getPrintSetup().setFitHeight((short) 1);
+    }
+
+    /** Prints one A4 page wide, as many high as needed. */
+    static void printOnePageWide(XSSFSheet sheet) {
+        paper(sheet, true);
+        sheet.setFitToPage(true);
+        sheet.getPrintSetup().setFitWidth((short) 1);
+        sheet.getPrintSetup().setFitHeight((short) 0);
+    }
+
+    /**
+     * Prints so many columns one A4 page wide with page breaks where they were set: spreadsheet
+     * programs ignore set breaks when told to fit pages, so a scale is set instead.
+     */
+    static void printByBreaks(XSSFSheet sheet, boolean landscape, int columns) {
+        paper(sheet, landscape);
+        double characters = 0;
+        for (int column = 0; column < columns; column++) {
+            characters += sheet.getColumnWidth(column) / 256.0;
+        }
+        double room = (landscape ? LONG_SIDE : SHORT_SIDE) - 2 * SIDE_MARGIN * MM_PER_INCH;
+        double scale = Math.floor(100 * room / (characters * CHARACTER));
+        sheet.getPrintSetup().setScale((short) Math.max(LEAST_SCALE, Math.min(100, scale)));
+    }
+
+    private static void paper(XSSFSheet sheet, boolean landscape) {
         sheet.setAutobreaks(true);
         PrintSetup setup = sheet.getPrintSetup();
         setup.setPaperSize(PrintSetup.A4_PAPERSIZE);
         setup.setLandscape(landscape);
-        setup.setFitWidth((short) 1);
-        setup.setFitHeight((short) pagesHigh);
-        sheet.setMargin(PageMargin.LEFT, 0.4);
-        sheet.setMargin(PageMargin.RIGHT, 0.4);
+        sheet.setMargin(PageMargin.LEFT, SIDE_MARGIN);
+        sheet.setMargin(PageMargin.RIGHT, SIDE_MARGIN);
         sheet.setMargin(PageMargin.TOP, 0.5);
         sheet.setMargin(PageMargin.BOTTOM, 0.6);
         sheet.getFooter().setLeft("&A");

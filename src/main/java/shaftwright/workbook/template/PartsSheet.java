@@ -33,6 +33,7 @@ final class PartsSheet {
         draft.text(sheet, 0, 0, "Parts", draft.look().title());
         int row = table(draft, sheet, 2, "Joints", Grid.JOINT);
         row = table(draft, sheet, row + 1, "Blanks", Grid.BLANK);
+        sheet.setRowBreak(row);
         row = table(draft, sheet, row + 1, "Boots", Grid.BOOT);
         row = rings(draft, sheet, row + 1);
         sheet.setRowBreak(row);
@@ -43,7 +44,7 @@ final class PartsSheet {
                 "Bench tables: travel of the race, measured by hand at angle",
                 Grid.BENCH);
         sheet.createFreezePane(1, 0);
-        Page.print(sheet, true, 0);
+        Page.printByBreaks(sheet, true, COLUMNS);
     }
 
     private static int table(Draft draft, XSSFSheet sheet, int top, String title, Grid grid) {

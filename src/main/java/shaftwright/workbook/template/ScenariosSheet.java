@@ -61,7 +61,7 @@ final class ScenariosSheet {
         sheet.setRowBreak(row - 1);
         results(draft, sheet, row, columns);
         sheet.createFreezePane(FIRST, 4);
-        Page.print(sheet, true, 0);
+        Page.printByBreaks(sheet, true, columns);
         sheet.setRepeatingRows(new CellRangeAddress(1, 3, -1, -1));
     }
 
@@ -89,6 +89,9 @@ final class ScenariosSheet {
     private static void results(Draft draft, XSSFSheet sheet, int top, int columns) {
         int row = top;
         for (Side side : Side.values()) {
+            if (side == Side.RIGHT) {
+                sheet.setRowBreak(row - 1);
+            }
             Page.heading(draft, sheet, row++, columns, "Results, " + side.word() + " side");
             for (LiveLine line : LiveLines.all().in(Section.SCENARIO_RESULTS)) {
                 if (line.grid() == Grid.SCENARIO_SIDE) {

@@ -52,7 +52,7 @@ final class StartSheet {
         Draft.cell(sheet, row + 1, 1).setCellValue(Contract.VERSION);
         Draft.cell(sheet, row + 1, 1).setCellStyle(look.note());
         draft.constants(Contract.VERSION_NAME, sheet, row + 1, 1, 1, 1);
-        Page.print(sheet, false, 1);
+        Page.printOnOnePage(sheet);
     }
 
     private static int verdicts(Draft draft, XSSFSheet sheet, int top) {

@@ -58,7 +58,7 @@ final class TablesSheet {
                     draft.look().working(line.quantity()));
             sheet.setColumnWidth(column++, 11 * 256);
         }
-        Page.print(sheet, false, 3);
+        Page.printByBreaks(sheet, false, columns);
         draft.workbook()
                 .setPrintArea(draft.workbook().getSheetIndex(sheet), 0, columns - 1, 0, top - 2);
     }

@@ -31,7 +31,7 @@ final class WorkingSheets {
             sheet.setColumnWidth(column, 13 * 256);
         }
         draft.text(sheet, 0, 0, name + ": mm, rad; leave as it is", draft.look().title());
-        Page.print(sheet, true, 0);
+        Page.printOnePageWide(sheet);
         sheet.createFreezePane(1, 0);
     }
 
