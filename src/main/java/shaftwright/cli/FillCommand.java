@@ -34,13 +34,27 @@ final class FillCommand {
             return ExitCode.PROBLEMS;
         }
         progress.step("Writing " + target.getFileName());
-        SaveReport saved = book.save(target);
+        SaveReport saved = book.save(target, new OwnFormulas(progress));
         PrintStream print = terminal.out();
         new FillSummary(print, report).print();
         problems.print(print);
         print.print(target + ": " + report.written() + " cells filled, ");
         print.print(saved.changed() == 0 ? "none of them changed" : saved.changed() + " of them changed");
+        ownFormulas(print, saved);
         FillSummary.backup(print, saved);
         return ExitCode.SUCCESS;
+    }
+
+    private static void ownFormulas(PrintStream print, SaveReport saved) {
+        if (saved.recomputed() > 0) {
+            print.print("; " + saved.recomputed() + " of your own formulas computed anew");
+        }
+        if (saved.dropped() > 0) {
+            print.print(
+                    "; "
+                            + saved.dropped()
+                            + " of your own formulas are left for your spreadsheet program to"
+                            + " compute when it opens the file");
+        }
     }
 }

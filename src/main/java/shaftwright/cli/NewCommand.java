@@ -90,11 +90,7 @@ final class NewCommand {
 
     private int make(LengthUnit unit, int scenarios, Map<String, List<String>> typed)
             throws IOException {
-        // POI says on standard error that it found no logging set-up, unless it is given the plain
-        // one before its first class is loaded.
-        System.setProperty(
-                "log4j2.loggerContextFactory",
-                "org.apache.logging.log4j.simple.SimpleLoggerContextFactory");
+        OwnFormulas.quietLogging();
         Path folder = request.file().toAbsolutePath().getParent();
         if (!Files.isDirectory(folder)) {
             throw new IOException(folder + ": no such folder.");

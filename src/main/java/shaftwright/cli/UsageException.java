@@ -12,6 +12,6 @@ final class UsageException extends RuntimeException {
 
     /** One message of several lines. */
     UsageException(List<String> messages) {
-        super(String.join("\n", messages));
+        super(String.join("\nshaftwright: ", messages));
     }
 }
