@@ -4,7 +4,11 @@ package shaftwright.cli;
 public final class Main {
     private Main() {}
 
+    /** Runs one command and ends the process with its {@link ExitCode}. */
     public static void main(String[] args) {
-        System.out.println("shaftwright");
+        Terminal terminal = Terminal.ofProcess();
+        int code = Program.run(args, terminal);
+        terminal.flush();
+        System.exit(code);
     }
 }

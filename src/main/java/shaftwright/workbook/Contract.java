@@ -20,6 +20,9 @@ public final class Contract {
     /** Defined name of the cell that holds {@link #VERSION}. */
     public static final String VERSION_NAME = "shaftwright_contract";
 
+    /** Scenarios of a workbook when nobody asks for another number. */
+    public static final int USUAL_SCENARIOS = 8;
+
     /** Most scenarios that one workbook may hold. */
     public static final int MOST_SCENARIOS = 24;
 
@@ -48,6 +51,45 @@ public final class Contract {
             throw new IllegalArgumentException("no input is called \"" + name + "\"");
         }
         return input;
+    }
+
+    /**
+     * The input that this defined name belongs to, with side suffix where it is sided.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public static Input named(String definedName) {
+        Input input = BY_NAME.get(definedName);
+        for (Side side : Side.values()) {
+            if (input == null && definedName.endsWith(side.suffix())) {
+                Input sided =
+                        BY_NAME.get(
+                                definedName.substring(
+                                        0, definedName.length() - side.suffix().length()));
+                input = sided != null && sided.grid().sided() ? sided : null;
+            }
+        }
+        if (input == null || !definedName(input, definedName)) {
+            throw new IllegalArgumentException("no input is called \"" + definedName + "\"");
+        }
+        return input;
+    }
+
+    private static boolean definedName(Input input, String name) {
+        return input.definedName(Side.LEFT).equals(name)
+                || input.definedName(Side.RIGHT).equals(name);
+    }
+
+    /** Every input's defined names, sided inputs with both, in declared order. */
+    public static List<String> definedNames() {
+        List<String> names = new ArrayList<>(120);
+        for (Input input : BY_NAME.values()) {
+            names.add(input.definedName(Side.LEFT));
+            if (input.grid().sided()) {
+                names.add(input.definedName(Side.RIGHT));
+            }
+        }
+        return names;
     }
 
     /** Inputs of one grid in declared order. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shaftwright.workbook.live.LiveCells;
-import shaftwright.workbook.live.Quantity;
 
 /**
  * Reads an open book, computes everything and writes it back: open book, inputs, hub path, scenario
@@ -19,36 +18,70 @@ public final class Filling {
      * @param problems all that was noticed
      * @param sizing the results, when there are any to show
      * @param written cells that were given a value
+     * @param strayed live cells that hold a value, or, when that was asked, another formula than
+     *     the declared one
      */
-    public record Report(List<Problem> problems, Optional<Sizing> sizing, int written) {
+    public record Report(
+            List<Problem> problems, Optional<Sizing> sizing, int written, int strayed) {
         public Report {
             problems = List.copyOf(problems);
         }
 
         /** Whether something keeps the workbook from being filled. */
         public boolean hasErrors() {
-            return problems.stream().anyMatch(Problem::isError);
+            for (Problem problem : problems) {
+                if (problem.isError()) {
+                    return true;
+                }
+            }
+            return false;
         }
     }
 
-    private final OpenBook book;
-    private final List<Problem> problems = new ArrayList<>();
+    /** What is to be done with an open book. */
+    private enum Purpose {
+        FILL,
+        COMPUTE,
+        CHECK
+    }
 
-    private Filling(OpenBook book) {
+    private final OpenBook book;
+    private final Purpose purpose;
+    private final Collection<TypedColumn> typed;
+    private final List<Problem> problems = new ArrayList<>();
+    private int strayed;
+
+    private Filling(OpenBook book, Purpose purpose, Collection<TypedColumn> typed) {
         this.book = book;
+        this.purpose = purpose;
+        this.typed = typed;
     }
 
     /** Fills the book. */
     public static Report fill(OpenBook book) {
-        return new Filling(book).run(true);
+        return fill(book, List.of());
+    }
+
+    /**
+     * Types into input cells and fills the book with what follows from them.
+     *
+     * @throws NoSuchCellException if the book has no cell for something that is to be typed
+     */
+    public static Report fill(OpenBook book, Collection<TypedColumn> typed) {
+        return new Filling(book, Purpose.FILL, typed).run();
     }
 
     /** Computes the book's results and writes nothing. */
     public static Report compute(OpenBook book) {
-        return new Filling(book).run(false);
+        return new Filling(book, Purpose.COMPUTE, List.of()).run();
     }
 
-    private Report run(boolean write) {
+    /** Computes, looks for formulas that were edited as well, and writes nothing. */
+    public static Report check(OpenBook book) {
+        return new Filling(book, Purpose.CHECK, List.of()).run();
+    }
+
+    private Report run() {
         Map<String, Area> names = book.names();
         new ContractCheck(problems).names(names);
         if (stopped()) {
@@ -62,36 +95,32 @@ public final class Filling {
         if (stopped()) {
             return report(null, 0);
         }
-        InputValues inputs = new InputReader(names, cells, problems).read();
+        TypedCells overlay = TypedCells.of(typed, names, cells, problems);
+        InputValues inputs = new InputReader(names, overlay.over(), problems).read();
         if (stopped() && inputs.scenarios() == 0) {
             return report(null, 0);
         }
         Sizing sizing = Sizing.of(inputs, problems);
         LiveCells live = LiveCells.find(names, cells, inputs.scenarios(), problems);
-        overwritten(live);
+        look(live);
         if (stopped()) {
             return report(null, 0);
         }
-        Map<CellPlace, CellValue> values = live.values(sizing);
-        if (write) {
-            book.write(values);
-        }
-        return report(sizing, values.size());
+        return report(sizing, purpose == Purpose.FILL ? write(live.values(sizing), overlay) : 0);
     }
 
-    private void overwritten(LiveCells live) {
-        for (LiveCells.Cell cell : live.all()) {
-            if (!cell.content().hasFormula() && cell.line().quantity() != Quantity.ORDINAL) {
-                problems.add(
-                        Problem.warning(
-                                cell.place(),
-                                cell.line().label(),
-                                InputReader.shown(cell.content().value())
-                                        + " in place of a formula",
-                                "the formula; it is left as it is, and what depends on it may not"
-                                        + " agree with the rest"));
-            }
+    private void look(LiveCells live) {
+        LiveCheck check = new LiveCheck(problems);
+        strayed = check.overwritten(live);
+        if (purpose == Purpose.CHECK) {
+            strayed += check.edited(live);
         }
+    }
+
+    private int write(Map<CellPlace, CellValue> results, TypedCells overlay) {
+        book.write(results);
+        book.write(overlay.values());
+        return results.size() + overlay.values().size();
     }
 
     private boolean stopped() {
@@ -104,6 +133,6 @@ public final class Filling {
     }
 
     private Report report(Sizing sizing, int written) {
-        return new Report(problems, Optional.ofNullable(sizing), written);
+        return new Report(problems, Optional.ofNullable(sizing), written, strayed);
     }
 }

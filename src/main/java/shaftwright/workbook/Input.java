@@ -52,6 +52,36 @@ public record Input(
         return !Double.isNaN(whenEmpty);
     }
 
+    /** What a cell holds when this text is typed into it: a number where the kind is one. */
+    public CellValue typed(String text) {
+        if (text.isEmpty()) {
+            return CellValue.BLANK;
+        }
+        return kind.numeric() && kind != InputKind.LENGTH && looksLikeNumber(text)
+                ? number(text)
+                : CellValue.of(text);
+    }
+
+    private static CellValue number(String text) {
+        try {
+            double number = Double.parseDouble(text);
+            return Double.isFinite(number) ? CellValue.of(number) : CellValue.of(text);
+        } catch (NumberFormatException e) {
+            // Kept as it is; reading says what is wrong with it.
+            return CellValue.of(text);
+        }
+    }
+
+    /** Java reads {@code NaN}, {@code 0x1p3} and {@code 2d} as numbers, a spreadsheet does not. */
+    private static boolean looksLikeNumber(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if ("0123456789.+-eE".indexOf(text.charAt(i)) < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** A copy whose empty cell stands for this number. */
     Input orElse(double number) {
         return new Input(

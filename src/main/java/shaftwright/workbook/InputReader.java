@@ -88,20 +88,24 @@ final class InputReader {
         }
     }
 
-    /** Cells of the scenarios' letters; columns without a letter are the builder's own. */
     private List<CellPlace> letters() {
-        List<CellPlace> places = new ArrayList<>();
-        Area area = names.get(LETTERS);
-        if (area == null) {
+        if (names.get(LETTERS) == null) {
             problems.add(
                     Problem.error(
                             null,
                             "the defined name " + LETTERS,
                             "no cells of that name",
                             "the row of scenario letters"));
-            return places;
         }
-        for (int offset = 0; offset < area.size(); offset++) {
+        return letters(names, cells);
+    }
+
+    /** Cells of the scenarios' letters; columns without a letter are the builder's own. */
+    static List<CellPlace> letters(Map<String, Area> names, Map<CellPlace, CellContent> cells) {
+        List<CellPlace> places = new ArrayList<>();
+        Area area = names.get(LETTERS);
+        int size = area == null ? 0 : area.size();
+        for (int offset = 0; offset < size; offset++) {
             CellPlace place = area.place(offset);
             if (cells.getOrDefault(place, NOTHING).value() instanceof CellValue.Text letter
                     && !letter.value().isBlank()) {

@@ -1,6 +1,8 @@
 package shaftwright.workbook;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import shaftwright.units.LengthUnit;
 
@@ -63,6 +65,35 @@ public final class InputValues {
     /** Text of an input that occurs once. */
     public String text(String name) {
         return text(name, new Index(Side.LEFT, 0, 0));
+    }
+
+    /**
+     * What is typed into the cells of an input, in order, up to the last cell that is not empty.
+     * Numbers come as the shortest text that reads back the same.
+     *
+     * @param definedName with side suffix where the input is sided
+     */
+    public List<String> typed(String definedName) {
+        List<String> texts = new ArrayList<>();
+        Entry[] column = entries.get(definedName);
+        int filled = 0;
+        for (int at = 0; column != null && at < column.length; at++) {
+            String text = asTyped(column[at].raw());
+            texts.add(text);
+            filled = text.isEmpty() ? filled : at + 1;
+        }
+        return List.copyOf(texts.subList(0, filled));
+    }
+
+    private static String asTyped(CellValue raw) {
+        if (raw instanceof CellValue.Text text) {
+            return text.value();
+        }
+        if (raw instanceof CellValue.Numeric number) {
+            long whole = (long) number.value();
+            return whole == number.value() ? Long.toString(whole) : Double.toString(number.value());
+        }
+        return "";
     }
 
     /** The cell of an input, null when it does not exist. */

@@ -16,9 +16,9 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellFormulaType;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Input;
-import shaftwright.workbook.InputKind;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.Quantity;
@@ -113,27 +113,18 @@ final class Draft {
             cell.setCellStyle(look.input(input.kind()));
             boolean given = typed.containsKey(run.name());
             String value = offset < values.size() ? values.get(offset) : given ? "" : start;
-            type(cell, input.kind(), value);
+            type(cell, input.typed(value));
         }
         Validations.on(sheet, run.area(), input, unit);
     }
 
     /** Types a value as a builder would: numbers as numbers where the kind is one. */
-    private static void type(XSSFCell cell, InputKind kind, String value) {
-        if (value.isEmpty()) {
-            return;
+    private static void type(XSSFCell cell, CellValue value) {
+        if (value instanceof CellValue.Numeric number) {
+            cell.setCellValue(number.value());
+        } else if (value instanceof CellValue.Text text) {
+            cell.setCellValue(text.value());
         }
-        if (kind.numeric() && kind != InputKind.LENGTH) {
-            try {
-                cell.setCellValue(Double.parseDouble(value));
-                return;
-            } catch (NumberFormatException e) {
-                // Typed as it is; reading the workbook says what is wrong with it.
-                cell.setCellValue(value);
-                return;
-            }
-        }
-        cell.setCellValue(value);
     }
 
     /** Lays out a live line's cells, styled; the formulas follow when all places are known. */

@@ -1,0 +1,43 @@
+package shaftwright.cli;
+
+import java.io.PrintStream;
+import shaftwright.workbook.Filling;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Says all that is wrong or doubtful in a workbook. */
+final class CheckCommand {
+    private final Request request;
+    private final Terminal terminal;
+    private final Progress progress;
+
+    CheckCommand(Request request, Terminal terminal, Progress progress) {
+        this.request = request;
+        this.terminal = terminal;
+        this.progress = progress;
+    }
+
+    int run() {
+        progress.step("Reading " + request.file().getFileName());
+        XlsxBook book = XlsxBook.open(request.file());
+        progress.step("Checking it");
+        Filling.Report report = Filling.check(book);
+        ProblemList problems = new ProblemList(request.file(), report.problems());
+        PrintStream out = terminal.out();
+        problems.print(out);
+        int errors = problems.count(true);
+        out.println(
+                request.file().getFileName()
+                        + ": "
+                        + counted(errors, "error")
+                        + ", "
+                        + counted(problems.count(false), "warning")
+                        + ", "
+                        + counted(report.strayed(), "overwritten or edited formula")
+                        + ".");
+        return errors > 0 || report.strayed() > 0 ? ExitCode.PROBLEMS : ExitCode.SUCCESS;
+    }
+
+    private static String counted(int count, String what) {
+        return (count == 0 ? "no" : String.valueOf(count)) + " " + what + (count == 1 ? "" : "s");
+    }
+}

@@ -1,0 +1,155 @@
+package shaftwright.cli;
+
+import java.util.List;
+
+/** The commands, each declared once: the quick reader, the full reader and the help read this. */
+enum Command {
+    NEW(
+            "new",
+            "Makes a new workbook.",
+            "the workbook to be made",
+            List.of(
+                    Option.value(
+                            "--unit",
+                            "inch|mm",
+                            "Unit of bare numbers and results. Default: inch."),
+                    Option.value(
+                            "--scenarios",
+                            "COUNT",
+                            "Number of scenario columns, 1 to 24. Default: 8."),
+                    Options.SET,
+                    Options.INPUTS,
+                    Option.flag(
+                            "--demo",
+                            "Fill in the demo vehicle. All its figures are invented."),
+                    Option.flag(
+                            "--force",
+                            "Replace a file that is there; it is kept as NAME.backup.xlsx."),
+                    Options.TRACE),
+            List.of(
+                    "new shafts.xlsx",
+                    "new --unit mm --scenarios 4 shafts.xlsx",
+                    "new --demo forest-special.xlsx",
+                    "new --set vehicle_name=Buggy --set height_left[1]=13-7/16 shafts.xlsx")),
+    FILL(
+            "fill",
+            "Computes a workbook and writes every result into it. Formulas, formats, notes and"
+                    + " your own sheets stay as they are; the previous file is kept as"
+                    + " NAME.backup.xlsx.",
+            "the workbook",
+            List.of(
+                    Option.value("--out", "FILE", "Write to this file and leave the workbook alone."),
+                    Options.SET,
+                    Options.INPUTS,
+                    Options.TRACE),
+            List.of(
+                    "fill shafts.xlsx",
+                    "fill --out wider.xlsx --set hub_shift[A]=1 shafts.xlsx",
+                    "fill --inputs readings.json shafts.xlsx")),
+    CHECK(
+            "check",
+            "Says all that is wrong or doubtful in a workbook: readings, parts, names, formulas"
+                    + " that were overwritten or edited. Changes nothing.",
+            "the workbook",
+            List.of(Options.TRACE),
+            List.of("check shafts.xlsx")),
+    SHOW(
+            "show",
+            "Shows the results of every scenario and side. Changes nothing.",
+            "the workbook",
+            List.of(
+                    Option.flag(
+                            "--json",
+                            "As JSON for other programs. Every key of a number names its unit:"
+                                    + " _mm, _rad. Its \"inputs\" can be fed to --inputs."),
+                    Option.value("--side", "left|right", "One side only."),
+                    Option.value("--scenario", "LETTER", "One scenario only."),
+                    Options.TRACE),
+            List.of(
+                    "show shafts.xlsx",
+                    "show --side left --scenario A shafts.xlsx",
+                    "show --json shafts.xlsx"));
+
+    private final String word;
+    private final String description;
+    private final String file;
+    private final List<Option> options;
+    private final List<String> examples;
+
+    Command(
+            String word,
+            String description,
+            String file,
+            List<Option> options,
+            List<String> examples) {
+        this.word = word;
+        this.description = description;
+        this.file = file;
+        this.options = options;
+        this.examples = examples;
+    }
+
+    /** As it is typed. */
+    String word() {
+        return word;
+    }
+
+    String description() {
+        return description;
+    }
+
+    /** What its one file is. */
+    String file() {
+        return file;
+    }
+
+    List<Option> options() {
+        return options;
+    }
+
+    /** Command lines without the program's name. */
+    List<String> examples() {
+        return examples;
+    }
+
+    /** The option of this name, null when there is none. */
+    Option optionOrNull(String name) {
+        for (Option option : options) {
+            if (option.name().equals(name)) {
+                return option;
+            }
+        }
+        return null;
+    }
+
+    /** The command of this name, null when there is none. */
+    static Command ofWordOrNull(String word) {
+        for (Command command : values()) {
+            if (command.word.equals(word)) {
+                return command;
+            }
+        }
+        return null;
+    }
+
+    /** Options that several commands share. */
+    private static final class Options {
+        static final Option SET =
+                Option.repeated(
+                        "--set",
+                        "NAME=VALUE",
+                        "Type a value into an input cell. NAME is the cell's defined name;"
+                                + " NAME[3] is the third row of a table, NAME[B] scenario B. Nothing"
+                                + " behind = empties the cell. May be given several times.");
+        static final Option INPUTS =
+                Option.value(
+                        "--inputs",
+                        "FILE",
+                        "Type values from a JSON file: one object, name to text, number or list;"
+                                + " a list is all that a table or scenario row has.");
+        static final Option TRACE =
+                Option.flag("--trace", "Show where in the program an unexpected fault arose.");
+
+        private Options() {}
+    }
+}

@@ -1,0 +1,60 @@
+package shaftwright.cli;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import shaftwright.workbook.Filling;
+import shaftwright.workbook.xlsx.SaveReport;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Fills a workbook, in place or into another file. */
+final class FillCommand {
+    private final Request request;
+    private final Terminal terminal;
+    private final Progress progress;
+
+    FillCommand(Request request, Terminal terminal, Progress progress) {
+        this.request = request;
+        this.terminal = terminal;
+        this.progress = progress;
+    }
+
+    int run() {
+        TypedInputs inputs = new TypedInputs();
+        Inputs.gather(request, inputs);
+        String out = request.value("--out", "");
+        Path target = out.isEmpty() ? request.file() : Inputs.path(out);
+        progress.step("Reading " + request.file().getFileName());
+        XlsxBook book = XlsxBook.open(request.file());
+        progress.step("Computing it");
+        Filling.Report report = Filling.fill(book, inputs.forFilling());
+        ProblemList problems = new ProblemList(request.file(), report.problems());
+        if (report.hasErrors()) {
+            problems.print(terminal.err());
+            terminal.err().println(request.file().getFileName() + ": not filled, nothing was written.");
+            return ExitCode.PROBLEMS;
+        }
+        progress.step("Writing " + target.getFileName());
+        SaveReport saved = book.save(target, new OwnFormulas(progress));
+        PrintStream print = terminal.out();
+        new FillSummary(print, report).print();
+        problems.print(print);
+        print.print(target + ": " + report.written() + " cells filled, ");
+        print.print(saved.changed() == 0 ? "none of them changed" : saved.changed() + " of them changed");
+        ownFormulas(print, saved);
+        FillSummary.backup(print, saved);
+        return ExitCode.SUCCESS;
+    }
+
+    private static void ownFormulas(PrintStream print, SaveReport saved) {
+        if (saved.recomputed() > 0) {
+            print.print("; " + saved.recomputed() + " of your own formulas computed anew");
+        }
+        if (saved.dropped() > 0) {
+            print.print(
+                    "; "
+                            + saved.dropped()
+                            + " of your own formulas are left for your spreadsheet program to"
+                            + " compute when it opens the file");
+        }
+    }
+}

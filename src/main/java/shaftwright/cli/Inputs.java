@@ -1,0 +1,41 @@
+package shaftwright.cli;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/** Gathers what {@code --inputs} and {@code --set} ask for, the latter last. */
+final class Inputs {
+    private Inputs() {}
+
+    /** Adds both options' values to what is there. */
+    static void gather(Request request, TypedInputs inputs) {
+        String file = request.value("--inputs", "");
+        if (!file.isEmpty()) {
+            for (Map.Entry<String, List<String>> column : InputsFile.read(path(file)).entrySet()) {
+                inputs.column(column.getKey(), column.getValue());
+            }
+        }
+        for (String assignment : request.values("--set")) {
+            inputs.assignment(assignment);
+        }
+    }
+
+    /**
+     * A file named on the command line.
+     *
+     * @throws UsageException if that is no file name
+     */
+    static Path path(String file) {
+        try {
+            Path path = Path.of(file);
+            if (path.getFileName() != null && !file.isEmpty()) {
+                return path;
+            }
+        } catch (InvalidPathException e) {
+            // Said below, as of every other text that is no file name.
+        }
+        throw new UsageException("\"" + file + "\" is no file name");
+    }
+}

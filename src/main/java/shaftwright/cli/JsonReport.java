@@ -1,0 +1,235 @@
+package shaftwright.cli;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import shaftwright.joint.Joint;
+import shaftwright.shaft.Binding;
+import shaftwright.shaft.CutPlan;
+import shaftwright.shaft.EndCut;
+import shaftwright.shaft.FittedPosition;
+import shaftwright.shaft.SideResult;
+import shaftwright.units.LengthUnit;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Input;
+import shaftwright.workbook.InputKind;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.Sizing;
+
+/**
+ * Results as JSON. Keys stay as they are while {@code contract} does; new ones may be added.
+ *
+ * <pre>
+ * contract, file, unit
+ * inputs      name: text, number or list, as typed; what --inputs reads
+ * scenarios   used ones, each:
+ *   letter, name, verdict
+ *   left, right (what --side leaves):
+ *     finding   FITS, RUNS_STEEP, NO_BLANK, SOFT_STOP, TOUCHES_CUP, OUTER_ANGLE, INNER_ANGLE,
+ *               NO_WINDOW, TWO_HEIGHTS or INCOMPLETE
+ *     verdict   a sentence; the following are missing when it is INCOMPLETE
+ *     end_to_end_mm, clip_to_clip_mm, race_spacing_mm
+ *     shortest_end_to_end_mm, longest_end_to_end_mm, window_mm (negative: short by)
+ *     blank (null: none), inner_cut_mm, outer_cut_mm, inner_stub_mm, outer_stub_mm,
+ *     inner_groove, outer_groove (NEW or EXISTING), inner_groove_outer_wall_mm, …_inner_wall_mm
+ *     slack_in_mm, slack_in_travel_mm, slack_out_mm, slack_out_travel_mm, free_play_mm,
+ *     plunge_used_mm, bump_mm, droop_mm (below zero)
+ *     inner_angle_bump_rad, …_ride_rad, …_droop_rad, …_limit_rad, …_running_limit_rad; outer_…
+ *     positions   from droop to bump: travel_mm, distance_mm, slack_in_mm, slack_out_mm,
+ *                 free_play_mm, doubt_mm, inner_angle_rad, outer_angle_rad
+ *   tyre_diameter_mm, clearance_ride_mm, clearance_bump_mm, track_mm, overall_width_mm
+ *   cost   in the builder's currency: shafts, joints, boots, total
+ * </pre>
+ *
+ * A number that is not known is null.
+ */
+final class JsonReport {
+    static final String CONTRACT = "contract";
+    static final String FILE = "file";
+
+    private final OutputStream out;
+    private final Sizing sizing;
+    private final List<Side> sides;
+    private JsonGenerator json;
+
+    JsonReport(OutputStream out, Sizing sizing, List<Side> sides) {
+        this.out = out;
+        this.sizing = sizing;
+        this.sides = sides;
+    }
+
+    /** Writes these scenarios; the stream stays open. */
+    void print(String file, List<ScenarioOutcome> scenarios) throws IOException {
+        JsonFactory factory =
+                JsonFactory.builder()
+                        .configure(StreamWriteFeature.AUTO_CLOSE_TARGET, false)
+                        .build();
+        try (JsonGenerator generator = factory.createGenerator(out)) {
+            json = generator;
+            json.useDefaultPrettyPrinter();
+            json.writeStartObject();
+            json.writeNumberField(CONTRACT, Contract.VERSION);
+            json.writeStringField(FILE, file);
+            json.writeStringField("unit", sizing.unit() == LengthUnit.INCH ? "inch" : "mm");
+            inputs();
+            json.writeArrayFieldStart("scenarios");
+            for (ScenarioOutcome scenario : scenarios) {
+                scenario(scenario);
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        out.write(System.lineSeparator().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private void inputs() throws IOException {
+        json.writeObjectFieldStart("inputs");
+        for (String name : Contract.definedNames()) {
+            Input input = Contract.named(name);
+            List<String> texts = sizing.inputs().typed(name);
+            json.writeFieldName(name);
+            if (input.grid().rows() == 1 && !input.grid().perScenario()) {
+                typed(input, texts.isEmpty() ? "" : texts.get(0));
+            } else {
+                json.writeStartArray();
+                for (String text : texts) {
+                    typed(input, text);
+                }
+                json.writeEndArray();
+            }
+        }
+        json.writeEndObject();
+    }
+
+    /** A length is always a text, since most are: a reader need not tell two cases apart. */
+    private void typed(Input input, String text) throws IOException {
+        if (input.kind().numeric() && input.kind() != InputKind.LENGTH && !text.isEmpty()) {
+            json.writeNumber(text);
+        } else {
+            json.writeString(text);
+        }
+    }
+
+    private void scenario(ScenarioOutcome scenario) throws IOException {
+        ScenarioTexts texts = new ScenarioTexts(sizing, scenario);
+        json.writeStartObject();
+        json.writeStringField("letter", scenario.letter());
+        json.writeStringField("name", texts.name());
+        json.writeStringField("verdict", texts.verdict());
+        for (Side side : sides) {
+            json.writeObjectFieldStart(side.word());
+            json.writeStringField("finding", scenario.side(side).finding().name());
+            json.writeStringField("verdict", texts.verdict(side));
+            SideResult result = scenario.side(side).resultOrNull();
+            if (result != null) {
+                shaft(result);
+                slack(result);
+                angles("inner", result);
+                angles("outer", result);
+                positions(result);
+            }
+            json.writeEndObject();
+        }
+        vehicle(scenario);
+        json.writeEndObject();
+    }
+
+    private void shaft(SideResult r) throws IOException {
+        number("end_to_end_mm", r.length().endToEnd());
+        number("clip_to_clip_mm", r.length().clipToClip());
+        number("race_spacing_mm", r.length().spacing());
+        number("shortest_end_to_end_mm", r.choice().shortest().endToEnd());
+        number("longest_end_to_end_mm", r.choice().longest().endToEnd());
+        number("window_mm", r.window().width());
+        Optional<CutPlan> plan = r.plan();
+        if (plan.isEmpty()) {
+            json.writeNullField("blank");
+        } else {
+            json.writeStringField("blank", plan.get().blank().name());
+            end("inner", plan.get().inner());
+            end("outer", plan.get().outer());
+        }
+    }
+
+    private void end(String which, EndCut cut) throws IOException {
+        number(which + "_cut_mm", cut.cut());
+        number(which + "_stub_mm", cut.stub());
+        json.writeStringField(which + "_groove", cut.groove().name());
+        number(which + "_groove_outer_wall_mm", cut.outerWall());
+        number(which + "_groove_inner_wall_mm", cut.innerWall());
+    }
+
+    private void slack(SideResult r) throws IOException {
+        bound("slack_in", r.leastSlackIn());
+        bound("slack_out", r.leastSlackOut());
+        number("free_play_mm", r.leastFreePlay().value());
+        number("plunge_used_mm", r.plungeUsed());
+        number("bump_mm", r.setup().bump());
+        number("droop_mm", r.setup().droop());
+    }
+
+    private void bound(String name, Binding binding) throws IOException {
+        number(name + "_mm", binding.value());
+        number(name + "_travel_mm", binding.travel());
+    }
+
+    private void angles(String end, SideResult r) throws IOException {
+        boolean inner = end.equals("inner");
+        Joint joint = (inner ? r.setup().inner() : r.setup().outer()).joint();
+        number(end + "_angle_bump_rad", angle(inner, r.atBump()));
+        number(end + "_angle_ride_rad", angle(inner, r.atRide()));
+        number(end + "_angle_droop_rad", angle(inner, r.atDroop()));
+        number(end + "_angle_limit_rad", joint.angleMax());
+        number(end + "_angle_running_limit_rad", joint.angleContinuous());
+    }
+
+    private static double angle(boolean inner, FittedPosition position) {
+        return inner ? position.innerAngle() : position.outerAngle();
+    }
+
+    private void positions(SideResult r) throws IOException {
+        json.writeArrayFieldStart("positions");
+        for (FittedPosition position : r.fitted()) {
+            json.writeStartObject();
+            number("travel_mm", position.travel());
+            number("distance_mm", position.position().distance());
+            number("slack_in_mm", position.slackIn());
+            number("slack_out_mm", position.slackOut());
+            number("free_play_mm", position.freePlay());
+            number("doubt_mm", position.position().hub().doubt());
+            number("inner_angle_rad", position.innerAngle());
+            number("outer_angle_rad", position.outerAngle());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void vehicle(ScenarioOutcome scenario) throws IOException {
+        number("tyre_diameter_mm", scenario.tyreDiameter());
+        number("clearance_ride_mm", scenario.clearanceAtRide());
+        number("clearance_bump_mm", scenario.clearanceAtBump());
+        number("track_mm", scenario.track());
+        number("overall_width_mm", scenario.overallWidth());
+        json.writeObjectFieldStart("cost");
+        number("shafts", scenario.cost().shafts());
+        number("joints", scenario.cost().joints());
+        number("boots", scenario.cost().boots());
+        number("total", scenario.cost().total());
+        json.writeEndObject();
+    }
+
+    /** JSON has neither infinities nor NaN. */
+    private void number(String name, double value) throws IOException {
+        if (Double.isFinite(value)) {
+            json.writeNumberField(name, value);
+        } else {
+            json.writeNullField(name);
+        }
+    }
+}

@@ -1,0 +1,65 @@
+package shaftwright.cli;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import shaftwright.units.Length;
+import shaftwright.units.LengthUnit;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Input;
+import shaftwright.workbook.InputKind;
+
+/**
+ * The demo vehicle as a builder with a metric tape would have typed it: readings to half a
+ * millimetre, other lengths to a tenth, divisions of tape and shop of one millimetre.
+ */
+final class MetricDemo {
+    private static final BigDecimal HALF = new BigDecimal("0.5");
+    private static final BigDecimal TENTH = new BigDecimal("0.1");
+    private static final Set<String> DIVISIONS =
+            Set.of("shop_increment", "tape_graduation", "height_graduation");
+
+    private MetricDemo() {}
+
+    /** The same inputs in millimetres. */
+    static Map<String, List<String>> of(Map<String, List<String>> inches) {
+        Map<String, List<String>> metric = new LinkedHashMap<>();
+        for (Map.Entry<String, List<String>> column : inches.entrySet()) {
+            metric.put(column.getKey(), column(column.getKey(), column.getValue()));
+        }
+        metric.put("unit", List.of("mm"));
+        return metric;
+    }
+
+    private static List<String> column(String name, List<String> texts) {
+        Input input = Contract.named(name);
+        if (DIVISIONS.contains(name)) {
+            return List.of("1");
+        }
+        if (input.kind() != InputKind.LENGTH) {
+            return texts;
+        }
+        List<String> metric = new ArrayList<>();
+        for (String text : texts) {
+            metric.add(
+                    text.isEmpty() ? "" : length(text, input.grid() == Grid.READING ? HALF : TENTH));
+        }
+        return metric;
+    }
+
+    private static String length(String text, BigDecimal division) {
+        // Lengths that were given in millimetres stay as exact as they are.
+        if (text.endsWith(" mm")) {
+            return text.substring(0, text.length() - 3);
+        }
+        BigDecimal mm = BigDecimal.valueOf(Length.parse(text, LengthUnit.INCH).mm());
+        BigDecimal rounded =
+                mm.divide(division, 0, RoundingMode.HALF_UP).multiply(division).stripTrailingZeros();
+        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+    }
+}

@@ -1,0 +1,74 @@
+package shaftwright.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import shaftwright.workbook.NoSuchCellException;
+import shaftwright.workbook.xlsx.BookNotWritableException;
+import shaftwright.workbook.xlsx.UnreadableBookException;
+
+/** One run: reads the command line, does what it says, and turns what went wrong into a message. */
+final class Program {
+    private static final String TRACE = "--trace";
+
+    private Program() {}
+
+    /** Runs a command line and returns its {@link ExitCode}. */
+    static int run(String[] args, Terminal terminal) {
+        try {
+            if (args.length == 1 && args[0].equals("--version")) {
+                terminal.out().println(Version.text());
+                return ExitCode.SUCCESS;
+            }
+            Request request = QuickReader.readOrNull(args);
+            if (request == null) {
+                request = new FullReader(terminal).readOrNull(args);
+            }
+            return request == null ? ExitCode.SUCCESS : run(request, terminal);
+        } catch (UsageException | NoSuchCellException e) {
+            return failed(terminal, e, ExitCode.USAGE, args);
+        } catch (UnreadableBookException | UnreadableInputException e) {
+            return failed(terminal, e, ExitCode.UNREADABLE, args);
+        } catch (BookNotWritableException | IOException | UncheckedIOException e) {
+            return failed(terminal, e, ExitCode.NOT_WRITTEN, args);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            terminal.err()
+                    .println(
+                            "shaftwright: unexpected fault: "
+                                    + e
+                                    + (traced(args) ? "" : "; run it with --trace and report it"));
+            return traced(terminal, e, ExitCode.FAULT, args);
+        }
+    }
+
+    private static int run(Request request, Terminal terminal) throws IOException {
+        try (Progress progress = Progress.start(terminal)) {
+            return switch (request.command()) {
+                case NEW -> new NewCommand(request, terminal, progress).run();
+                case FILL -> new FillCommand(request, terminal, progress).run();
+                case CHECK -> new CheckCommand(request, terminal, progress).run();
+                case SHOW -> new ShowCommand(request, terminal, progress).run();
+            };
+        }
+    }
+
+    private static int failed(Terminal terminal, Throwable e, int code, String[] args) {
+        terminal.err().println("shaftwright: " + e.getMessage());
+        return traced(terminal, e, code, args);
+    }
+
+    private static int traced(Terminal terminal, Throwable e, int code, String[] args) {
+        if (traced(args)) {
+            e.printStackTrace(terminal.err());
+        }
+        return code;
+    }
+
+    private static boolean traced(String[] args) {
+        for (String arg : args) {
+            if (arg.equals(TRACE)) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,186 @@
+package shaftwright.cli;
+
+import java.io.PrintStream;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import shaftwright.joint.Joint;
+import shaftwright.shaft.Binding;
+import shaftwright.shaft.CutPlan;
+import shaftwright.shaft.FittedPosition;
+import shaftwright.shaft.GrooveUse;
+import shaftwright.shaft.SideResult;
+import shaftwright.units.Length;
+import shaftwright.units.LengthStyle;
+import shaftwright.units.LengthUnit;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.Sizing;
+
+/** Results for reading in a terminal of 100 columns: one block a side, a unit on every number. */
+final class ResultTable {
+    private static final int WIDTH = 98;
+    private static final int LABEL = 20;
+
+    private final PrintStream out;
+    private final Sizing sizing;
+    private final LengthStyle style;
+
+    ResultTable(PrintStream out, Sizing sizing) {
+        this.out = out;
+        this.sizing = sizing;
+        style =
+                sizing.unit() == LengthUnit.INCH
+                        ? LengthStyle.DECIMAL_INCH
+                        : LengthStyle.MILLIMETRES;
+    }
+
+    /** One scenario's blocks. */
+    void print(ScenarioOutcome scenario, List<Side> sides) {
+        ScenarioTexts texts = new ScenarioTexts(sizing, scenario);
+        for (Side side : sides) {
+            out.println(texts.title() + ", " + side.word());
+            wrapped(texts.verdict(side).isEmpty() ? "Not used." : texts.verdict(side));
+            SideResult result = scenario.side(side).resultOrNull();
+            if (result != null) {
+                shaft(result);
+                travel(result);
+            }
+            out.println();
+        }
+        if (scenario.used()) {
+            vehicle(scenario, texts);
+            out.println();
+        }
+    }
+
+    private void shaft(SideResult r) {
+        row("end to end, E", threeWays(r.length().endToEnd()));
+        row("clip to clip, K", threeWays(r.length().clipToClip()));
+        row(
+                "window",
+                length(r.window().width())
+                        + (r.window().fits()
+                                ? ": E from "
+                                        + length(r.choice().shortest().endToEnd())
+                                        + " to "
+                                        + length(r.choice().longest().endToEnd())
+                                : ": no length fits"));
+        Optional<CutPlan> plan = r.plan();
+        row("blank", plan.isPresent() ? plan.get().blank().name() : "none");
+        if (plan.isPresent()) {
+            CutPlan cut = plan.get();
+            row("cut off", "inner end " + length(cut.inner().cut()) + grooved(cut.inner().groove())
+                    + "; outer end " + length(cut.outer().cut()) + grooved(cut.outer().groove()));
+        }
+        row("slack", length(r.leastSlackIn().value()) + " before bottoming " + at(r.leastSlackIn())
+                + "; " + length(r.leastSlackOut().value()) + " before pull-out "
+                + at(r.leastSlackOut()));
+        row("end play", "least " + length(r.leastFreePlay().value()) + " "
+                + at(r.leastFreePlay()));
+    }
+
+    private static String grooved(GrooveUse groove) {
+        return groove == GrooveUse.NEW ? ", new groove" : ", groove there is";
+    }
+
+    private void travel(SideResult r) {
+        FittedPosition[] places = {r.atBump(), r.atRide(), r.atDroop()};
+        row("inner joint", angles(places, true, r.setup().inner().joint()));
+        row("outer joint", angles(places, false, r.setup().outer().joint()));
+        row("travel", length(r.setup().bump()) + " bump, " + length(-r.setup().droop())
+                + " droop; plunge used " + length(r.plungeUsed()));
+    }
+
+    private static String angles(FittedPosition[] places, boolean inner, Joint joint) {
+        StringBuilder text = new StringBuilder();
+        String[] words = {"bump ", ", ride ", ", droop "};
+        for (int i = 0; i < places.length; i++) {
+            text.append(words[i])
+                    .append(angle(inner ? places[i].innerAngle() : places[i].outerAngle()));
+        }
+        text.append("; limit ").append(angle(joint.angleMax()));
+        if (Double.isFinite(joint.angleContinuous())) {
+            text.append(", running ").append(angle(joint.angleContinuous()));
+        }
+        return text.toString();
+    }
+
+    private void vehicle(ScenarioOutcome scenario, ScenarioTexts texts) {
+        out.println(texts.title() + ", vehicle");
+        known("tyre diameter", scenario.tyreDiameter());
+        if (!Double.isNaN(scenario.clearanceAtRide())) {
+            row("ground clearance", length(scenario.clearanceAtRide()) + " at ride"
+                    + (Double.isNaN(scenario.clearanceAtBump())
+                            ? ""
+                            : ", " + length(scenario.clearanceAtBump()) + " at bump"));
+        }
+        known("track", scenario.track());
+        if (!Double.isNaN(scenario.overallWidth())) {
+            String note = texts.widthNote();
+            row("overall width", length(scenario.overallWidth())
+                    + (note.isEmpty() ? "" : "; the limit: " + note));
+        }
+        ScenarioOutcome.Cost cost = scenario.cost();
+        row("cost", rounded(cost.total(), 2) + " money: shafts " + rounded(cost.shafts(), 2)
+                + ", joints " + rounded(cost.joints(), 2) + ", boots " + rounded(cost.boots(), 2)
+                + ", the rest other");
+    }
+
+    private void known(String label, double mm) {
+        if (!Double.isNaN(mm)) {
+            row(label, length(mm));
+        }
+    }
+
+    private String threeWays(double mm) {
+        return length(mm)
+                + " = "
+                + new Length(mm).format(LengthStyle.SIXTY_FOURTHS)
+                + (style == LengthStyle.DECIMAL_INCH
+                        ? " = " + new Length(mm).format(LengthStyle.MILLIMETRES)
+                        : " = " + new Length(mm).format(LengthStyle.DECIMAL_INCH));
+    }
+
+    private String length(double mm) {
+        return new Length(mm).format(style);
+    }
+
+    private String at(Binding binding) {
+        double travel = binding.travel();
+        if (Math.abs(travel) < 0.05) {
+            return "at ride height";
+        }
+        return "at " + length(Math.abs(travel)) + (travel > 0 ? " bump" : " droop");
+    }
+
+    private static String angle(double radians) {
+        return rounded(Math.toDegrees(radians), 1) + "°";
+    }
+
+    private static String rounded(double number, int places) {
+        return Double.isNaN(number)
+                ? "unknown"
+                : BigDecimal.valueOf(number).setScale(places, RoundingMode.HALF_UP).toPlainString();
+    }
+
+    private void row(String label, String text) {
+        StringBuilder line = new StringBuilder("  ").append(label);
+        while (line.length() < LABEL) {
+            line.append(' ');
+        }
+        out.println(line.append(text));
+    }
+
+    private void wrapped(String sentence) {
+        String rest = sentence;
+        while (rest.length() > WIDTH - 2) {
+            int space = rest.lastIndexOf(' ', WIDTH - 2);
+            int end = space <= 0 ? WIDTH - 2 : space;
+            out.println("  " + rest.substring(0, end));
+            rest = rest.substring(end).trim();
+        }
+        out.println("  " + rest);
+    }
+}

@@ -1,0 +1,35 @@
+package shaftwright.cli;
+
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * Where a command writes.
+ *
+ * @param out answers
+ * @param err errors and progress
+ */
+record Terminal(PrintStream out, PrintStream err) {
+    /** The process's own streams. */
+    static Terminal ofProcess() {
+        return new Terminal(stream(FileDescriptor.out), stream(FileDescriptor.err));
+    }
+
+    /** A locale that knows nothing but ASCII would turn degree signs into question marks. */
+    private static PrintStream stream(FileDescriptor descriptor) {
+        Charset locale = Charset.defaultCharset();
+        return new PrintStream(
+                new BufferedOutputStream(new FileOutputStream(descriptor), 8192),
+                false,
+                locale.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : locale);
+    }
+
+    void flush() {
+        out.flush();
+        err.flush();
+    }
+}

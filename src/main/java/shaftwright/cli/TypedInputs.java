@@ -1,0 +1,196 @@
+package shaftwright.cli;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import shaftwright.units.LengthUnit;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Input;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.TypedColumn;
+
+/** What the command line wants typed into input cells; all that is wrong with it is said at once. */
+final class TypedInputs {
+    private final Map<String, SortedMap<Integer, String>> columns = new LinkedHashMap<>();
+    private final Set<String> whole = new LinkedHashSet<>();
+    private final List<String> wrong = new ArrayList<>();
+
+    /** Takes everything that an input has: one text for a single one, one a row or scenario else. */
+    void column(String name, List<String> texts) {
+        Input input = inputOrNull(name);
+        if (input == null) {
+            return;
+        }
+        if (places(input) == 1 && texts.size() > 1) {
+            wrong.add(name + ": found a list; expected one value.");
+            return;
+        }
+        SortedMap<Integer, String> column = new TreeMap<>();
+        for (String text : texts) {
+            column.put(column.size(), text);
+        }
+        columns.put(name, column);
+        whole.add(name);
+    }
+
+    /** Takes one {@code NAME=VALUE}, {@code NAME[3]=VALUE} or {@code NAME[B]=VALUE}. */
+    void assignment(String assignment) {
+        int equals = assignment.indexOf('=');
+        if (equals <= 0) {
+            wrong.add("--set: found \"" + assignment + "\"; expected NAME=VALUE.");
+            return;
+        }
+        String target = assignment.substring(0, equals).trim().toLowerCase(Locale.ROOT);
+        int bracket = target.indexOf('[');
+        String name = bracket < 0 ? target : target.substring(0, bracket);
+        Input input = inputOrNull(name);
+        if (input == null) {
+            return;
+        }
+        int place = place(input, target, bracket);
+        if (place < 0) {
+            wrong.add("--set " + target + ": expected " + form(input, name) + ".");
+            return;
+        }
+        SortedMap<Integer, String> column = columns.get(name);
+        if (column == null) {
+            column = new TreeMap<>();
+            columns.put(name, column);
+        }
+        column.put(place, assignment.substring(equals + 1));
+    }
+
+    private Input inputOrNull(String name) {
+        try {
+            return Contract.named(name);
+        } catch (IllegalArgumentException e) {
+            List<String> near = NearNames.of(name);
+            wrong.add(
+                    "no input is called \""
+                            + name
+                            + "\""
+                            + (near.isEmpty() ? "" : "; near it: " + String.join(", ", near)));
+            return null;
+        }
+    }
+
+    private static int places(Input input) {
+        return input.grid().perScenario() ? Contract.MOST_SCENARIOS : input.grid().rows();
+    }
+
+    /** Zero-based place, -1 when it is none of this input's. */
+    private static int place(Input input, String target, int bracket) {
+        if (bracket < 0) {
+            return places(input) == 1 ? 0 : -1;
+        }
+        if (places(input) == 1 || !target.endsWith("]")) {
+            return -1;
+        }
+        String inside = target.substring(bracket + 1, target.length() - 1).trim();
+        if (input.grid().perScenario()) {
+            for (int scenario = 0; scenario < Contract.MOST_SCENARIOS; scenario++) {
+                if (ScenarioOutcome.letter(scenario).equalsIgnoreCase(inside)) {
+                    return scenario;
+                }
+            }
+            return -1;
+        }
+        try {
+            return Integer.parseInt(inside) - 1;
+        } catch (NumberFormatException e) {
+            return -1;
+        }
+    }
+
+    private static String form(Input input, String name) {
+        if (input.grid().perScenario()) {
+            return name + "[B]=VALUE with a scenario's letter, A to X";
+        }
+        return places(input) == 1
+                ? name + "=VALUE, since it is typed once"
+                : name + "[3]=VALUE with a row from 1 on";
+    }
+
+    /** Says what else is wrong, together with everything that this finds. */
+    void refuse(String message) {
+        wrong.add(message);
+    }
+
+    /** Whether something is to be typed into this input. */
+    boolean has(String name) {
+        return columns.containsKey(name);
+    }
+
+    /** First text of an input, empty when it has none. */
+    String text(String name) {
+        return has(name) ? columns.get(name).getOrDefault(0, "") : "";
+    }
+
+    /**
+     * For a workbook that is there.
+     *
+     * @throws UsageException if anything is wrong
+     */
+    List<TypedColumn> forFilling() {
+        stopIfWrong();
+        List<TypedColumn> all = new ArrayList<>();
+        for (Map.Entry<String, SortedMap<Integer, String>> column : columns.entrySet()) {
+            all.add(
+                    new TypedColumn(
+                            column.getKey(), column.getValue(), whole.contains(column.getKey())));
+        }
+        return all;
+    }
+
+    /**
+     * For a new workbook: every cell of each input named, those not given as they start.
+     *
+     * @throws UsageException if anything is wrong
+     */
+    Map<String, List<String>> forNew(LengthUnit unit, int scenarios) {
+        Map<String, List<String>> all = new LinkedHashMap<>();
+        for (Map.Entry<String, SortedMap<Integer, String>> column : columns.entrySet()) {
+            String name = column.getKey();
+            Input input = Contract.named(name);
+            String start =
+                    unit == LengthUnit.INCH ? input.initialInch() : input.initialMillimetre();
+            String[] texts = new String[input.grid().cells(scenarios)];
+            Arrays.fill(texts, whole.contains(name) ? "" : start);
+            for (Map.Entry<Integer, String> text : column.getValue().entrySet()) {
+                if (text.getKey() < texts.length) {
+                    texts[text.getKey()] = text.getValue();
+                } else if (!text.getValue().isEmpty()) {
+                    wrong.add(beyond(input, name, text.getKey(), texts.length));
+                }
+            }
+            all.put(name, List.of(texts));
+        }
+        stopIfWrong();
+        return all;
+    }
+
+    private static String beyond(Input input, String name, int place, int places) {
+        return input.grid() == Grid.SCENARIO
+                ? name
+                        + ": found a value for scenario "
+                        + ScenarioOutcome.letter(place)
+                        + "; expected A to "
+                        + ScenarioOutcome.letter(places - 1)
+                        + ", or more --scenarios."
+                : name + ": found a value for row " + (place + 1) + "; expected 1 to " + places + ".";
+    }
+
+    private void stopIfWrong() {
+        if (!wrong.isEmpty()) {
+            throw new UsageException(wrong);
+        }
+    }
+}

@@ -1,0 +1,123 @@
+package shaftwright.workbook;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Typed columns laid over an open book: what its input cells are to hold instead. Reading sees the
+ * cells through this, and writing takes its values along, so that results and inputs always belong
+ * together.
+ */
+final class TypedCells {
+    private final Map<CellPlace, CellContent> cells;
+    private final Map<CellPlace, CellValue> values = new HashMap<>();
+    private final List<Problem> problems;
+
+    private TypedCells(Map<CellPlace, CellContent> cells, List<Problem> problems) {
+        this.cells = cells;
+        this.problems = problems;
+    }
+
+    /**
+     * Finds the cells.
+     *
+     * @param names defined names of the workbook
+     * @param cells what its cells hold now
+     * @throws NoSuchCellException if a column has a text for a row or scenario that is not there
+     */
+    static TypedCells of(
+            Collection<TypedColumn> columns,
+            Map<String, Area> names,
+            Map<CellPlace, CellContent> cells,
+            List<Problem> problems) {
+        TypedCells typed = new TypedCells(cells, problems);
+        for (TypedColumn column : columns) {
+            Area area = names.get(column.definedName());
+            if (area != null) {
+                typed.lay(column, typed.places(column, area, names));
+            }
+        }
+        return typed;
+    }
+
+    /** What the input cells are to hold. */
+    Map<CellPlace, CellValue> values() {
+        return values;
+    }
+
+    /** The book's cells as they will be. */
+    Map<CellPlace, CellContent> over() {
+        if (values.isEmpty()) {
+            return cells;
+        }
+        Map<CellPlace, CellContent> laid = new HashMap<>(cells);
+        for (Map.Entry<CellPlace, CellValue> value : values.entrySet()) {
+            laid.put(value.getKey(), new CellContent(value.getValue(), ""));
+        }
+        return laid;
+    }
+
+    private List<CellPlace> places(TypedColumn column, Area area, Map<String, Area> names) {
+        List<CellPlace> places = new ArrayList<>();
+        if (Contract.named(column.definedName()).grid().perScenario()) {
+            for (CellPlace letter : InputReader.letters(names, cells)) {
+                places.add(new CellPlace(area.sheet(), area.firstRow(), letter.column()));
+            }
+        } else {
+            for (int offset = 0; offset < area.size(); offset++) {
+                places.add(area.place(offset));
+            }
+        }
+        return places;
+    }
+
+    private void lay(TypedColumn column, List<CellPlace> places) {
+        Input input = Contract.named(column.definedName());
+        int last = column.texts().isEmpty() ? -1 : column.texts().lastKey();
+        if (last >= places.size() && (!column.whole() || column.last() >= places.size())) {
+            boolean scenarios = input.grid().perScenario();
+            throw new NoSuchCellException(
+                    column.definedName(),
+                    scenarios
+                            ? "scenario " + ScenarioOutcome.letter(last)
+                            : "row " + (last + 1),
+                    scenarios
+                            ? "A to " + ScenarioOutcome.letter(places.size() - 1)
+                            : "1 to " + places.size());
+        }
+        for (int offset = 0; offset < places.size(); offset++) {
+            String text = column.texts().get(offset);
+            if (text != null || column.whole()) {
+                type(column, input, places.get(offset), text == null ? "" : text);
+            }
+        }
+    }
+
+    private void type(TypedColumn column, Input input, CellPlace place, String text) {
+        CellContent now = cells.getOrDefault(place, CellContent.EMPTY);
+        CellValue value = input.typed(text);
+        if (now.hasFormula()) {
+            if (!now.value().equals(value)) {
+                problems.add(
+                        Problem.error(
+                                place,
+                                column.definedName(),
+                                "your own formula",
+                                "a typed cell; it would compute over \"" + text + "\""));
+            }
+        } else if (column.definedName().equals("unit")
+                && !(now.value() instanceof CellValue.Text unit && unit.value().equals(text))) {
+            problems.add(
+                    Problem.error(
+                            place,
+                            column.definedName(),
+                            "\"" + text + "\" to be typed",
+                            "the unit that the workbook was made with; make a new one for another"));
+        } else {
+            values.put(place, value);
+        }
+    }
+}

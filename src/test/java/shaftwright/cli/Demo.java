@@ -1,0 +1,78 @@
+package shaftwright.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import shaftwright.workbook.Area;
+import shaftwright.workbook.CellContent;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** The demo workbook, made once, copied for each test. */
+final class Demo {
+    private static final byte[] INCH = make("inch");
+    private static final byte[] MILLIMETRE = make("mm");
+
+    private Demo() {}
+
+    static Path inches(Path folder) {
+        return write(folder.resolve("forest.xlsx"), INCH);
+    }
+
+    static Path millimetres(Path folder) {
+        return write(folder.resolve("forest-mm.xlsx"), MILLIMETRE);
+    }
+
+    private static byte[] make(String unit) {
+        try {
+            Path folder = Files.createTempDirectory("demo");
+            Path file = folder.resolve("demo.xlsx");
+            Run run = Run.of("new", "--demo", "--unit", unit, file);
+            if (run.code() != 0) {
+                throw new IllegalStateException(run.err());
+            }
+            byte[] bytes = Files.readAllBytes(file);
+            Files.delete(file);
+            Files.delete(folder);
+            return bytes;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Path write(Path file, byte[] bytes) {
+        try {
+            return Files.write(file, bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** One cell of a defined name. */
+    static CellContent cell(Path file, String name, int offset) {
+        XlsxBook book = XlsxBook.open(file);
+        Area area = book.names().get(name);
+        return book.read(List.of(area)).getOrDefault(area.place(offset), CellContent.EMPTY);
+    }
+
+    /** Types into a cell as a builder would. */
+    static CellPlace type(Path file, String name, int offset, CellValue value) {
+        XlsxBook book = XlsxBook.open(file);
+        CellPlace place = book.names().get(name).place(offset);
+        book.write(Map.of(place, value));
+        book.save(file);
+        return place;
+    }
+
+    /** Every cell of every defined name. */
+    static Map<CellPlace, CellContent> all(Path file) {
+        XlsxBook book = XlsxBook.open(file);
+        Collection<Area> areas = book.names().values();
+        return book.read(areas);
+    }
+}

@@ -1,0 +1,166 @@
+package shaftwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.workbook.CellValue;
+
+class ShowCommandTest {
+    @TempDir private Path folder;
+
+    @Test
+    void tableFitsATerminalOfAHundredColumns() {
+        Run run = Run.of("show", Demo.inches(folder));
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out().split("\n")).hasSizeGreaterThan(60);
+        assertThat(run.out().lines().filter(line -> !line.startsWith("warning: ")))
+                .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(110));
+    }
+
+    @Test
+    void oneSideOfOneScenario() {
+        Run run = Run.of("show", "--scenario", "b", "--side", "right", Demo.inches(folder));
+
+        assertThat(run.out())
+                .startsWith("B Small joints from the shelf, right\n")
+                .doesNotContain(", left\n")
+                .doesNotContain("As measured");
+    }
+
+    @Test
+    void refusesASideThatIsNone() {
+        Run run = Run.of("show", "--side", "driver", Demo.inches(folder));
+
+        assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.err()).contains("--side: found \"driver\"; expected left or right.");
+    }
+
+    @Test
+    void jsonHasTheNumbersOfTheWorkbook() throws IOException {
+        Path file = Demo.inches(folder);
+
+        Map<String, Object> report = json(Run.of("show", "--json", file).out());
+
+        assertThat(report).containsEntry("contract", 1.0).containsEntry("unit", "inch");
+        List<?> scenarios = (List<?>) report.get("scenarios");
+        assertThat(scenarios).hasSize(5);
+        Map<?, ?> left = (Map<?, ?>) ((Map<?, ?>) scenarios.get(0)).get("left");
+        assertThat(left.get("end_to_end_mm")).isEqualTo(number(file, "e_final_left"));
+        assertThat(left.get("slack_in_mm")).isEqualTo(number(file, "worst_slack_in_left"));
+        assertThat((List<?>) left.get("positions")).hasSize(25);
+    }
+
+    @Test
+    void everyNumberOfASideNamesItsUnit() throws IOException {
+        Map<String, Object> report =
+                json(Run.of("show", "--json", Demo.inches(folder)).out());
+        for (Object scenario : (List<?>) report.get("scenarios")) {
+            for (Map.Entry<?, ?> field : ((Map<?, ?>) ((Map<?, ?>) scenario).get("right")).entrySet()) {
+                if (field.getValue() instanceof Double) {
+                    assertThat((String) field.getKey()).matches(".*(_mm|_rad)");
+                }
+            }
+        }
+    }
+
+    @Test
+    void inputsOfTheReportMakeTheSameWorkbookAgain() throws IOException {
+        Path file = Demo.inches(folder);
+        String shown = Run.of("show", "--json", file).out();
+        Path report = Files.writeString(folder.resolve("report.json"), shown);
+        Path again = folder.resolve("again.xlsx");
+
+        Run made = Run.of("new", "--inputs", report, again);
+
+        assertThat(made.code()).as(made.err()).isZero();
+        assertThat(Demo.all(again)).isEqualTo(Demo.all(file));
+        assertThat(Run.of("show", "--json", again).out().replace("again.xlsx", "forest.xlsx"))
+                .isEqualTo(shown);
+    }
+
+    @Test
+    void inputsAloneCanBeFedToAFill() throws IOException {
+        Path file = Demo.millimetres(folder);
+        String shown = Run.of("show", "--json", file).out();
+        int start = shown.indexOf('{', shown.indexOf("\"inputs\""));
+        Path inputs =
+                Files.writeString(
+                        folder.resolve("in.json"),
+                        shown.substring(start, shown.indexOf("\"scenarios\"") - 4));
+        Path empty = folder.resolve("empty.xlsx");
+        Run.of("new", "--unit", "mm", empty);
+
+        Run filled = Run.of("fill", "--inputs", inputs, empty);
+
+        assertThat(filled.code()).as(filled.err()).isZero();
+        assertThat(Demo.all(empty)).isEqualTo(Demo.all(file));
+    }
+
+    @Test
+    void brokenInputsNameTheirLine() throws IOException {
+        Path inputs = Files.writeString(folder.resolve("in.json"), "{\n\"unit\": mm\n}");
+
+        Run run = Run.of("fill", "--inputs", inputs, Demo.inches(folder));
+
+        assertThat(run.code()).isEqualTo(ExitCode.UNREADABLE);
+        assertThat(run.err()).contains("in.json, line 2: no valid JSON: ");
+    }
+
+    @Test
+    void inputsMustBeTextsNumbersOrLists() throws IOException {
+        Path inputs = Files.writeString(folder.resolve("in.json"), "{\"hub_shift\": [true]}");
+
+        Run run = Run.of("fill", "--inputs", inputs, Demo.inches(folder));
+
+        assertThat(run.code()).isEqualTo(ExitCode.UNREADABLE);
+        assertThat(run.err()).contains("expected a text, a number or a list of them for hub_shift");
+    }
+
+    private static double number(Path file, String name) {
+        return ((CellValue.Numeric) Demo.cell(file, name, 0).value()).value();
+    }
+
+    private static Map<String, Object> json(String text) throws IOException {
+        try (JsonParser parser = new JsonFactory().createParser(text)) {
+            parser.nextToken();
+            return object(parser);
+        }
+    }
+
+    private static Map<String, Object> object(JsonParser parser) throws IOException {
+        Map<String, Object> object = new LinkedHashMap<>();
+        while (parser.nextToken() == JsonToken.FIELD_NAME) {
+            String name = parser.currentName();
+            object.put(name, value(parser, parser.nextToken()));
+        }
+        return object;
+    }
+
+    private static Object value(JsonParser parser, JsonToken token) throws IOException {
+        if (token == JsonToken.START_OBJECT) {
+            return object(parser);
+        }
+        if (token == JsonToken.START_ARRAY) {
+            List<Object> list = new ArrayList<>();
+            for (JsonToken next = parser.nextToken();
+                    next != JsonToken.END_ARRAY;
+                    next = parser.nextToken()) {
+                list.add(value(parser, next));
+            }
+            return list;
+        }
+        return token.isNumeric() ? (Object) parser.getDoubleValue() : parser.getText();
+    }
+}
