@@ -14,8 +14,11 @@ final class Rounding {
         return whole(value * 1e6) / 1e6;
     }
 
-    /** To hundredths, noise taken out first so that halves go the same way everywhere. */
+    /**
+     * To hundredths. The noise is taken out of the number of hundredths, not of the value: only
+     * there is a half exact, and goes the same way everywhere.
+     */
     static double hundredth(double value) {
-        return whole(sixth(value) * 100) / 100;
+        return whole(sixth(value * 100)) / 100;
     }
 }

@@ -13,11 +13,11 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /** The demo inputs as the tests read them. */
-final class DemoInputs {
+public final class DemoInputs {
     private final Map<String, Object> values = values();
 
     /** A text, a number (Double) or a list of them by the input's name. */
-    static Map<String, Object> values() {
+    public static Map<String, Object> values() {
         Map<String, Object> values = new LinkedHashMap<>();
         try (InputStream in =
                         DemoInputs.class.getResourceAsStream(

@@ -295,9 +295,9 @@ final class BlankLines {
             formula.append("IF(").append(refusal).append("," + UNUSABLE + ",");
         }
         formula.append(newGrooves)
-                .append("*1E+13+ROUND(ROUND(")
+                .append("*1E+13+ROUND(ROUND(100*(")
                 .append(scrap)
-                .append(",6),2)*1E+9+SUM(INDEX(blank_price_read,{review_slot}))");
+                .append("),6),0)*1E+7+SUM(INDEX(blank_price_read,{review_slot}))");
         String text = formula.append(")".repeat(refusals.length + 2)).toString();
         lines.add(
                 new LiveLine(
