@@ -47,19 +47,28 @@ final class FormulaExpansion {
 
     private Text expand() {
         String template = line.formula().at(index);
-        int at = 0;
-        while (at < template.length()) {
+        int plain = 0;
+        for (int at = 0; at < template.length(); at++) {
             char c = template.charAt(at);
-            if (c == '{' && isPlace(template.charAt(at + 1))) {
+            if (c == '~') {
+                plain(template, plain, at);
+                both(index.side().suffix());
+                plain = at + 1;
+            } else if (c == '{' && isPlace(template.charAt(at + 1))) {
+                plain(template, plain, at);
                 int end = template.indexOf('}', at);
                 place(template.substring(at + 1, end));
-                at = end + 1;
-            } else {
-                both(c == '~' ? index.side().suffix() : String.valueOf(c));
-                at++;
+                at = end;
+                plain = end + 1;
             }
         }
+        plain(template, plain, template.length());
         return new Text(text.toString(), shape.toString());
+    }
+
+    private void plain(String template, int from, int to) {
+        text.append(template, from, to);
+        shape.append(template, from, to);
     }
 
     /** An array constant begins with a digit or a quotation mark. */
