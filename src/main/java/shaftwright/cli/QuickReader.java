@@ -33,7 +33,8 @@ final class QuickReader {
             }
             int equals = arg.indexOf('=');
             Option option = command.optionOrNull(equals < 0 ? arg : arg.substring(0, equals));
-            if (option == null || option.use() != Option.Use.REPEATED && options.containsKey(option.name())) {
+            if (option == null
+                    || option.use() != Option.Use.REPEATED && options.containsKey(option.name())) {
                 return null;
             }
             List<String> values = options.get(option.name());

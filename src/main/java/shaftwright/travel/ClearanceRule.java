@@ -10,8 +10,8 @@ import shaftwright.suspension.HubPath;
  *
  * <p>The wheel's centre stands {@code arm} outboard of the outer datum along the stub axis, so it
  * rises by {@code t_wheel = t − arm (sin γ(t) − sin γ(0))}. The travel that uses the clearance up
- * is found by fixed-point steps: camber changes so little with height that each step gains about
- * three digits.
+ * is found by fixed-point steps: camber changes so little with height that each step gains more
+ * than a digit, and the last one is within a thousandth of a millimetre.
  *
  * @param clearanceAtRide mm, with the tyre fitted then
  * @param radiusGain what the scenario's tyre adds to the radius, mm
@@ -20,7 +20,7 @@ import shaftwright.suspension.HubPath;
  */
 public record ClearanceRule(double clearanceAtRide, double radiusGain, double wanted, double arm) {
     /** Steps taken, the first without regard to camber. */
-    public static final int STEPS = 4;
+    public static final int STEPS = 6;
 
     /**
      * The travel after each step, mm; the last one is the limit. Not positive when none is left.

@@ -7,12 +7,12 @@ import java.util.Locale;
 /**
  * A formula without what it refers to: its functions, operators, texts and numbers in order, with
  * one mark for every reference, name or place. Two formulas with equal skeletons compute the same
- * from cells at possibly other places, so that rows, sheets and columns may be moved and the formula
- * be rewritten by another program, while an edited formula is told apart.
+ * from cells at possibly other places, so that rows, sheets and columns may be moved and the
+ * formula be rewritten by another program, while an edited formula is told apart.
  *
  * <p>Blanks outside texts, {@code $}, sheet prefixes, the case of functions, prefixes such as
- * {@code _xlfn.} and the brackets of {@code TRUE()} do not count; numbers are compared as doubles to
- * 14 digits, since programs save no more.
+ * {@code _xlfn.} and the brackets of {@code TRUE()} do not count; numbers are compared as doubles
+ * to 14 digits, since programs save no more.
  */
 public final class FormulaSkeleton {
     private static final String REFERENCE = "@";

@@ -1,0 +1,179 @@
+package shaftwright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.scenario.Finding;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** What a scenario column makes of its inputs: tyre, track, cost, sides and verdict. */
+class ScenarioFiguresTest {
+    private static final double INCH = 25.4;
+
+    @TempDir static Path folder;
+
+    private static Path book;
+
+    @BeforeAll
+    static void writeOneBook() {
+        book = DemoBook.write(folder.resolve("demo.xlsx"));
+    }
+
+    /** The demo with some cells typed over; keys such as {@code tyre_size[0]}. */
+    private static Sizing sizing(Map<String, String> typed) {
+        List<TypedColumn> columns = new ArrayList<>();
+        typed.forEach(
+                (cell, text) -> {
+                    int bracket = cell.indexOf('[');
+                    String name = bracket < 0 ? cell : cell.substring(0, bracket);
+                    int place =
+                            bracket < 0
+                                    ? 0
+                                    : Integer.parseInt(
+                                            cell.substring(bracket + 1, cell.length() - 1));
+                    columns.add(new TypedColumn(name, new TreeMap<>(Map.of(place, text)), false));
+                });
+        Filling.Report report = Filling.fill(XlsxBook.open(book), columns);
+        assertThat(report.problems()).filteredOn(Problem::isError).isEmpty();
+        return report.sizing().orElseThrow();
+    }
+
+    /** Common practice, no source: two shafts at 350 the pair, four joints, four boot kits. */
+    @Test
+    void aSetOfTwoShaftsFourJointsAndFourBootKitsCosts930() {
+        Map<String, String> prices = new TreeMap<>();
+        prices.put("shaft_pair_price[0]", "350");
+        prices.put("joint_price[0]", "100");
+        prices.put("boot_price[0]", "45");
+        prices.put("other_cost[0]", "0");
+
+        assertThat(sizing(prices).scenario(0).cost().total()).isEqualTo(930);
+
+        prices.put("shaft_pair_price[0]", "600");
+        assertThat(sizing(prices).scenario(0).cost().total()).isEqualTo(1180);
+    }
+
+    @Test
+    void shaftsCostTwoBlanksUnlessAPairPriceIsTyped() {
+        ScenarioOutcome a = sizing(Map.of("shaft_pair_price[0]", "")).scenario(0);
+
+        double left = price(a, Side.LEFT);
+        double right = price(a, Side.RIGHT);
+        assertThat(a.cost().shafts()).isEqualTo(left + right).isPositive();
+    }
+
+    private static double price(ScenarioOutcome scenario, Side side) {
+        return scenario.side(side).resultOrNull().plan().orElseThrow().blank().price();
+    }
+
+    /** Common practice, no source: a 30 in tyre that measures 29 costs half an inch. */
+    @Test
+    void aThirtyInchTyreMeasuring29CostsHalfAnInchOfClearance() {
+        Sizing nominal = sizing(Map.of("tyre_size[0]", "30x9.50R15", "tyre_measured[0]", ""));
+        Sizing measured = sizing(Map.of("tyre_size[0]", "30x9.50R15", "tyre_measured[0]", "29"));
+
+        double lost =
+                nominal.scenario(0).clearanceAtRide() - measured.scenario(0).clearanceAtRide();
+        assertThat(lost).isCloseTo(0.5 * INCH, within(1e-9));
+    }
+
+    @Test
+    void trackGrowsByTwiceTheHubShiftAndTheShaftGrowsToo() {
+        Sizing before = sizing(Map.of("hub_shift[0]", "0"));
+        Sizing after = sizing(Map.of("hub_shift[0]", "1"));
+
+        assertThat(after.scenario(0).track() - before.scenario(0).track())
+                .isCloseTo(2 * INCH, within(1e-9));
+        assertThat(longest(after) - longest(before)).isBetween(0.95 * INCH, 1.05 * INCH);
+    }
+
+    @Test
+    void aWheelSpacerMovesTheTyreAndNotTheShaft() {
+        Sizing before = sizing(Map.of("wheel_spacer[0]", "0"));
+        Sizing after = sizing(Map.of("wheel_spacer[0]", "1"));
+
+        assertThat(after.scenario(0).track() - before.scenario(0).track())
+                .isCloseTo(2 * INCH, within(1e-9));
+        assertThat(longest(after)).isEqualTo(longest(before));
+    }
+
+    private static double longest(Sizing sizing) {
+        return sizing.scenario(0).side(Side.LEFT).resultOrNull().choice().longest().endToEnd();
+    }
+
+    @Test
+    void movingTheTransaxleLeftTakesFromTheLeftShaftWhatTheRightOneGains() {
+        Sizing before = sizing(Map.of("transaxle_left[0]", "0", "right_side", "same as left"));
+        Sizing after = sizing(Map.of("transaxle_left[0]", "1/2", "right_side", "same as left"));
+
+        double left = ends(after, Side.LEFT) - ends(before, Side.LEFT);
+        double right = ends(after, Side.RIGHT) - ends(before, Side.RIGHT);
+        assertThat(left).isNegative();
+        assertThat(right).isPositive().isCloseTo(-left, within(0.05 * INCH));
+    }
+
+    private static double ends(Sizing sizing, Side side) {
+        return sizing.scenario(0).side(side).resultOrNull().choice().longest().endToEnd();
+    }
+
+    @Test
+    void theRightSideFollowsTheLeftReadingsWhenItIsTheSame() {
+        Sizing sizing = sizing(Map.of("right_side", "same as left"));
+
+        assertThat(ends(sizing, Side.RIGHT)).isEqualTo(ends(sizing, Side.LEFT));
+    }
+
+    @Test
+    void bumpComesFromTheClearanceThatMustBeLeft() {
+        ScenarioOutcome scenario =
+                sizing(Map.of("bump_rule[0]", "clearance", "clearance_wanted[0]", "8")).scenario(0);
+
+        assertThat(scenario.clearanceAtBump()).isCloseTo(8 * INCH, within(1e-3));
+    }
+
+    @Test
+    void travelBeyondTheMeasuredHeightsGetsNoVerdict() {
+        SideOutcome side = sizing(Map.of("bump_limit[0]", "9")).scenario(0).side(Side.LEFT);
+
+        assertThat(side.finding()).isEqualTo(Finding.INCOMPLETE);
+        assertThat(side.trouble()).isEqualTo("bump travel goes beyond the measured heights");
+    }
+
+    @Test
+    void twoHeightsGiveNumbersButNoVerdict() {
+        Map<String, String> typed = new TreeMap<>();
+        for (int row = 1; row < 8; row++) {
+            for (String name : List.of("height", "distance_first", "fore_aft", "camber", "toe")) {
+                typed.put(name + "_left[" + row + "]", "");
+            }
+        }
+        SideOutcome side = sizing(typed).scenario(0).side(Side.LEFT);
+
+        assertThat(side.finding()).isEqualTo(Finding.TWO_HEIGHTS);
+        assertThat(side.resultOrNull().window().width()).isFinite();
+    }
+
+    @Test
+    void aColumnWithoutANameIsLeftAlone() {
+        ScenarioOutcome scenario = sizing(Map.of("scenario_name[1]", "")).scenario(1);
+
+        assertThat(scenario.used()).isFalse();
+        assertThat(scenario.side(Side.LEFT).finding()).isEqualTo(Finding.UNUSED);
+        assertThat(scenario.cost().total()).isNaN();
+    }
+
+    @Test
+    void aMissingJointIsSaidInTheVerdict() {
+        SideOutcome side = sizing(Map.of("joint_outer[0]", "")).scenario(0).side(Side.LEFT);
+
+        assertThat(side.trouble()).isEqualTo("choose an outer joint");
+    }
+}
