@@ -302,6 +302,7 @@ public final class XlsxBook implements OpenBook {
     /**
      * Saves the written values. Nothing is written when the file already holds them all. A file
      * that is replaced is kept beside the new one as {@code name.backup.xlsx} until the next save.
+     * To go on afterwards, open the file again: this book still stands for what was read.
      *
      * @param target the file to write, usually the one that was opened
      * @param dependents asked for new values of other formula cells, if the workbook has any
