@@ -40,12 +40,16 @@ import shaftwright.workbook.xlsx.DependentFormulas;
  * exactly what the builder's spreadsheet program had stored there (to 1e-9 relative: some programs
  * store 15 digits). A cell that fails either, and every cell that reads such a cell, loses its
  * stored value instead: an empty cell until a program computes it, but never a wrong number.
+ * Where more than 5,000 cells depend on changed ones, all of them are left to the program.
  */
 public final class PoiDependentFormulas implements DependentFormulas {
     private static final double RELATIVE = 1e-9;
 
     /** Differences of nearly equal numbers end near zero, where a relative bound means nothing. */
     private static final double ABSOLUTE = 1e-12;
+
+    /** Beyond this many, evaluating each twice would take longer than the rest of a fill. */
+    private static final int MOST_EVALUATED = 5_000;
 
     @Override
     public Map<CellPlace, Optional<CellValue>> recompute(
@@ -88,6 +92,12 @@ public final class PoiDependentFormulas implements DependentFormulas {
                 }
             }
             Set<CellPlace> reached = graph.readersOf(before.keySet());
+            if (reached.size() > MOST_EVALUATED) {
+                for (CellPlace place : reached) {
+                    found.put(place, Optional.empty());
+                }
+                return found;
+            }
             FrozenWorkbook previous = new FrozenWorkbook(parsing, reached, before);
             FrozenWorkbook now = new FrozenWorkbook(parsing, reached, Map.of());
             distrust(reached, previous);

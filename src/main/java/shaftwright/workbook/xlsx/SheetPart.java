@@ -66,10 +66,8 @@ final class SheetPart implements PartReader.Walk {
     private int dataTagEnd = -1;
     private int dataClose = -1;
 
-    /** First and last columns wanted of the row being read, in pairs. */
-    private int[] wantedColumns = new int[16];
-
-    private int wantedPairs;
+    /** Columns wanted of the row being read. */
+    private final BitSet wantedColumns = new BitSet();
 
     private record SharedCell(CellPlace place, int index, String formula) {}
 
@@ -178,27 +176,13 @@ final class SheetPart implements PartReader.Walk {
             throw reader.damaged("a row numbered " + (row + 1), "1 to 1048576");
         }
         rowsOrdered &= row > previous;
-        wantedPairs = 0;
+        wantedColumns.clear();
         for (int i = 0; i < wanted.size(); i++) {
             Area area = wanted.get(i);
             if (row >= area.firstRow() && row <= area.lastRow()) {
-                if (wantedPairs * 2 == wantedColumns.length) {
-                    wantedColumns = Arrays.copyOf(wantedColumns, wantedPairs * 4);
-                }
-                wantedColumns[wantedPairs * 2] = area.firstColumn();
-                wantedColumns[wantedPairs * 2 + 1] = area.lastColumn();
-                wantedPairs++;
+                wantedColumns.set(area.firstColumn(), area.lastColumn() + 1);
             }
         }
-    }
-
-    private boolean isWanted(int column) {
-        for (int i = 0; i < wantedPairs; i++) {
-            if (column >= wantedColumns[i * 2] && column <= wantedColumns[i * 2 + 1]) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private int readCell(PartReader reader, int row, int previous) {
@@ -215,7 +199,7 @@ final class SheetPart implements PartReader.Walk {
         cells[at + TAG_END] = reader.end();
         String type = reader.attribute("t");
         cells[at + TYPED] = type != null || reader.has("vm") ? 1 : 0;
-        boolean keep = isWanted(column);
+        boolean keep = wantedColumns.get(column);
         String formula = "";
         String raw = null;
         while (reader.nextChild()) {

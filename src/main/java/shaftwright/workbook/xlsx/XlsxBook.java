@@ -80,7 +80,10 @@ public final class XlsxBook implements OpenBook {
             throw new UnreadableBookException(title, "no such file", "an .xlsx workbook", e);
         } catch (IOException e) {
             throw new UnreadableBookException(
-                    title, "a file that cannot be read (" + e.getMessage() + ")", "a readable", e);
+                    title,
+                    "a file that cannot be read (" + e.getMessage() + ")",
+                    "a file that can be read",
+                    e);
         }
     }
 
@@ -211,6 +214,7 @@ public final class XlsxBook implements OpenBook {
                 loads.add(new SheetLoad(sheet.getKey(), wanted, known));
             }
         }
+        Collections.sort(loads);
         TwoAtOnce.run(loads);
         BitSet shared = new BitSet();
         for (SheetLoad load : loads) {
@@ -233,22 +237,30 @@ public final class XlsxBook implements OpenBook {
     }
 
     /** Inflates and walks one sheet. */
-    private final class SheetLoad implements Runnable {
+    private final class SheetLoad implements Runnable, Comparable<SheetLoad> {
         private final String sheet;
+        private final ZipEntryRecord entry;
         private final List<Area> wanted;
         private final PartText known;
         private SheetPart part;
 
         SheetLoad(String sheet, List<Area> wanted, SheetPart known) {
             this.sheet = sheet;
+            this.entry = sheetEntry(sheet);
             this.wanted = wanted;
             this.known = known == null ? null : known.part();
         }
 
         @Override
         public void run() {
-            PartText text = known == null ? text(sheetEntry(sheet)) : known;
+            PartText text = known == null ? text(entry) : known;
             part = SheetPart.read(title, sheet, text, wanted);
+        }
+
+        /** Largest first, so that both threads finish at about the same time. */
+        @Override
+        public int compareTo(SheetLoad other) {
+            return Integer.compare(other.entry.size(), entry.size());
         }
     }
 
@@ -290,6 +302,7 @@ public final class XlsxBook implements OpenBook {
     /**
      * Saves the written values. Nothing is written when the file already holds them all. A file
      * that is replaced is kept beside the new one as {@code name.backup.xlsx} until the next save.
+     * To go on afterwards, open the file again: this book still stands for what was read.
      *
      * @param target the file to write, usually the one that was opened
      * @param dependents asked for new values of other formula cells, if the workbook has any
@@ -391,7 +404,11 @@ public final class XlsxBook implements OpenBook {
         Map<String, Area> unknown = new HashMap<>();
         for (CellPlace place : places) {
             SheetPart part = sheets.get(place.sheet());
-            if (part == null || !part.keeps(place.row(), place.column())) {
+            boolean known =
+                    part != null
+                            && (part.contents().containsKey(place)
+                                    || part.keeps(place.row(), place.column()));
+            if (!known) {
                 unknown.put(place.sheet(), extended(unknown.get(place.sheet()), place));
             }
         }
@@ -467,6 +484,7 @@ public final class XlsxBook implements OpenBook {
                             sheet.getValue(),
                             sheetEntry(sheet.getKey())));
         }
+        Collections.sort(work);
         TwoAtOnce.run(work);
         Map<String, Deflated> parts = new HashMap<>();
         for (PartPatch patch : work) {
@@ -511,7 +529,7 @@ public final class XlsxBook implements OpenBook {
     }
 
     /** Patches and compresses one sheet. */
-    private static final class PartPatch implements Runnable {
+    private static final class PartPatch implements Runnable, Comparable<PartPatch> {
         private final SheetPart sheet;
         private final String name;
         private final Map<CellPlace, CellValue> values;
@@ -533,6 +551,11 @@ public final class XlsxBook implements OpenBook {
         public void run() {
             List<Splice> splices = SheetPatch.splices(sheet, name, values);
             content = Splice.apply(sheet.part(), splices, ZipSnapshot.hint(entry));
+        }
+
+        @Override
+        public int compareTo(PartPatch other) {
+            return Integer.compare(other.entry.size(), entry.size());
         }
     }
 

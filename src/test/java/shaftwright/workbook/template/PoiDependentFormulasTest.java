@@ -186,6 +186,22 @@ class PoiDependentFormulasTest {
     }
 
     @Test
+    void veryManyDependentsAreLeftToTheProgram() throws IOException {
+        Map<CellPlace, CellContent> cells =
+                after(
+                        workbook -> {
+                            XSSFSheet mine = workbook.getSheet("Mine");
+                            for (int i = 0; i < 5_001; i++) {
+                                XSSFCell cell = mine.createRow(i).createCell(0);
+                                cell.getCTCell().addNewF().setStringValue("Ours!A1*2");
+                                cell.getCTCell().setV("4");
+                            }
+                        });
+        assertThat(value(cells, "A1")).isEqualTo(CellValue.BLANK);
+        assertThat(report.dropped()).isEqualTo(5_001);
+    }
+
+    @Test
     void formulasThatDependOnNothingChangedStay() throws IOException {
         Map<CellPlace, CellContent> cells =
                 after(mine("A1", "NOSUCHTHING", null), mine("A2", "Ours!A2+5", 99.0));
