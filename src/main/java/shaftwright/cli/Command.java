@@ -20,8 +20,7 @@ enum Command {
                     Options.SET,
                     Options.INPUTS,
                     Option.flag(
-                            "--demo",
-                            "Fill in the demo vehicle. All its figures are invented."),
+                            "--demo", "Fill in the demo vehicle. All its figures are invented."),
                     Option.flag(
                             "--force",
                             "Replace a file that is there; it is kept as NAME.backup.xlsx."),
@@ -38,7 +37,8 @@ enum Command {
                     + " NAME.backup.xlsx.",
             "the workbook",
             List.of(
-                    Option.value("--out", "FILE", "Write to this file and leave the workbook alone."),
+                    Option.value(
+                            "--out", "FILE", "Write to this file and leave the workbook alone."),
                     Options.SET,
                     Options.INPUTS,
                     Options.TRACE),
@@ -73,7 +73,12 @@ enum Command {
     private final String word;
     private final String description;
     private final String file;
+
+    // Both come from List.of, which no checker can see.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<Option> options;
+
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<String> examples;
 
     Command(

@@ -30,7 +30,8 @@ final class FillCommand {
         ProblemList problems = new ProblemList(request.file(), report.problems());
         if (report.hasErrors()) {
             problems.print(terminal.err());
-            terminal.err().println(request.file().getFileName() + ": not filled, nothing was written.");
+            terminal.err()
+                    .println(request.file().getFileName() + ": not filled, nothing was written.");
             return ExitCode.PROBLEMS;
         }
         progress.step("Writing " + target.getFileName());
@@ -39,7 +40,10 @@ final class FillCommand {
         new FillSummary(print, report).print();
         problems.print(print);
         print.print(target + ": " + report.written() + " cells filled, ");
-        print.print(saved.changed() == 0 ? "none of them changed" : saved.changed() + " of them changed");
+        print.print(
+                saved.changed() == 0
+                        ? "none of them changed"
+                        : saved.changed() + " of them changed");
         ownFormulas(print, saved);
         FillSummary.backup(print, saved);
         return ExitCode.SUCCESS;

@@ -47,7 +47,9 @@ final class MetricDemo {
         List<String> metric = new ArrayList<>();
         for (String text : texts) {
             metric.add(
-                    text.isEmpty() ? "" : length(text, input.grid() == Grid.READING ? HALF : TENTH));
+                    text.isEmpty()
+                            ? ""
+                            : length(text, input.grid() == Grid.READING ? HALF : TENTH));
         }
         return metric;
     }
@@ -59,7 +61,9 @@ final class MetricDemo {
         }
         BigDecimal mm = BigDecimal.valueOf(Length.parse(text, LengthUnit.INCH).mm());
         BigDecimal rounded =
-                mm.divide(division, 0, RoundingMode.HALF_UP).multiply(division).stripTrailingZeros();
+                mm.divide(division, 0, RoundingMode.HALF_UP)
+                        .multiply(division)
+                        .stripTrailingZeros();
         return rounded.signum() == 0 ? "0" : rounded.toPlainString();
     }
 }

@@ -111,7 +111,8 @@ final class NewCommand {
             SaveReport saved = book.save(request.file());
             new FillSummary(terminal.out(), report).print();
             problems.print(terminal.out());
-            terminal.out().print(request.file() + ": made, " + report.written() + " cells computed");
+            terminal.out()
+                    .print(request.file() + ": made, " + report.written() + " cells computed");
             FillSummary.backup(terminal.out(), saved);
             return ExitCode.SUCCESS;
         } finally {

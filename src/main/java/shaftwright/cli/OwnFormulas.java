@@ -9,8 +9,8 @@ import shaftwright.workbook.template.PoiDependentFormulas;
 import shaftwright.workbook.xlsx.DependentFormulas;
 
 /**
- * Computes the builder's own formulas anew. What does it is loaded only when a workbook has some that
- * depend on what changed: it takes as long as all the rest of a fill.
+ * Computes the builder's own formulas anew. What does it is loaded only when a workbook has some
+ * that depend on what changed: it takes as long as all the rest of a fill.
  */
 final class OwnFormulas implements DependentFormulas {
     private final Progress progress;

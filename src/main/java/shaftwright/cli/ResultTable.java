@@ -71,14 +71,25 @@ final class ResultTable {
         row("blank", plan.isPresent() ? plan.get().blank().name() : "none");
         if (plan.isPresent()) {
             CutPlan cut = plan.get();
-            row("cut off", "inner end " + length(cut.inner().cut()) + grooved(cut.inner().groove())
-                    + "; outer end " + length(cut.outer().cut()) + grooved(cut.outer().groove()));
+            row(
+                    "cut off",
+                    "inner end "
+                            + length(cut.inner().cut())
+                            + grooved(cut.inner().groove())
+                            + "; outer end "
+                            + length(cut.outer().cut())
+                            + grooved(cut.outer().groove()));
         }
-        row("slack", length(r.leastSlackIn().value()) + " before bottoming " + at(r.leastSlackIn())
-                + "; " + length(r.leastSlackOut().value()) + " before pull-out "
-                + at(r.leastSlackOut()));
-        row("end play", "least " + length(r.leastFreePlay().value()) + " "
-                + at(r.leastFreePlay()));
+        row(
+                "slack",
+                length(r.leastSlackIn().value())
+                        + " before bottoming "
+                        + at(r.leastSlackIn())
+                        + "; "
+                        + length(r.leastSlackOut().value())
+                        + " before pull-out "
+                        + at(r.leastSlackOut()));
+        row("end play", "least " + length(r.leastFreePlay().value()) + " " + at(r.leastFreePlay()));
     }
 
     private static String grooved(GrooveUse groove) {
@@ -89,8 +100,13 @@ final class ResultTable {
         FittedPosition[] places = {r.atBump(), r.atRide(), r.atDroop()};
         row("inner joint", angles(places, true, r.setup().inner().joint()));
         row("outer joint", angles(places, false, r.setup().outer().joint()));
-        row("travel", length(r.setup().bump()) + " bump, " + length(-r.setup().droop())
-                + " droop; plunge used " + length(r.plungeUsed()));
+        row(
+                "travel",
+                length(r.setup().bump())
+                        + " bump, "
+                        + length(-r.setup().droop())
+                        + " droop; plunge used "
+                        + length(r.plungeUsed()));
     }
 
     private static String angles(FittedPosition[] places, boolean inner, Joint joint) {
@@ -111,21 +127,33 @@ final class ResultTable {
         out.println(texts.title() + ", vehicle");
         known("tyre diameter", scenario.tyreDiameter());
         if (!Double.isNaN(scenario.clearanceAtRide())) {
-            row("ground clearance", length(scenario.clearanceAtRide()) + " at ride"
-                    + (Double.isNaN(scenario.clearanceAtBump())
-                            ? ""
-                            : ", " + length(scenario.clearanceAtBump()) + " at bump"));
+            row(
+                    "ground clearance",
+                    length(scenario.clearanceAtRide())
+                            + " at ride"
+                            + (Double.isNaN(scenario.clearanceAtBump())
+                                    ? ""
+                                    : ", " + length(scenario.clearanceAtBump()) + " at bump"));
         }
         known("track", scenario.track());
         if (!Double.isNaN(scenario.overallWidth())) {
             String note = texts.widthNote();
-            row("overall width", length(scenario.overallWidth())
-                    + (note.isEmpty() ? "" : "; the limit: " + note));
+            row(
+                    "overall width",
+                    length(scenario.overallWidth())
+                            + (note.isEmpty() ? "" : "; the limit: " + note));
         }
         ScenarioOutcome.Cost cost = scenario.cost();
-        row("cost", rounded(cost.total(), 2) + " money: shafts " + rounded(cost.shafts(), 2)
-                + ", joints " + rounded(cost.joints(), 2) + ", boots " + rounded(cost.boots(), 2)
-                + ", the rest other");
+        row(
+                "cost",
+                rounded(cost.total(), 2)
+                        + " money: shafts "
+                        + rounded(cost.shafts(), 2)
+                        + ", joints "
+                        + rounded(cost.joints(), 2)
+                        + ", boots "
+                        + rounded(cost.boots(), 2)
+                        + ", the rest other");
     }
 
     private void known(String label, double mm) {

@@ -55,8 +55,7 @@ final class ShowCommand {
             }
         }
         if (sides.isEmpty()) {
-            throw new UsageException(
-                    "--side: found \"" + word + "\"; expected left or right.");
+            throw new UsageException("--side: found \"" + word + "\"; expected left or right.");
         }
         return sides;
     }

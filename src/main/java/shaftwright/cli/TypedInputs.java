@@ -17,13 +17,17 @@ import shaftwright.workbook.Input;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.TypedColumn;
 
-/** What the command line wants typed into input cells; all that is wrong with it is said at once. */
+/**
+ * What the command line wants typed into input cells; all that is wrong with it is said at once.
+ */
 final class TypedInputs {
     private final Map<String, SortedMap<Integer, String>> columns = new LinkedHashMap<>();
     private final Set<String> whole = new LinkedHashSet<>();
     private final List<String> wrong = new ArrayList<>();
 
-    /** Takes everything that an input has: one text for a single one, one a row or scenario else. */
+    /**
+     * Takes everything that an input has: one text for a single one, one a row or scenario else.
+     */
     void column(String name, List<String> texts) {
         Input input = inputOrNull(name);
         if (input == null) {
@@ -185,7 +189,12 @@ final class TypedInputs {
                         + "; expected A to "
                         + ScenarioOutcome.letter(places - 1)
                         + ", or more --scenarios."
-                : name + ": found a value for row " + (place + 1) + "; expected 1 to " + places + ".";
+                : name
+                        + ": found a value for row "
+                        + (place + 1)
+                        + "; expected 1 to "
+                        + places
+                        + ".";
     }
 
     private void stopIfWrong() {

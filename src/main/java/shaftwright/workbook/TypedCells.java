@@ -81,9 +81,7 @@ final class TypedCells {
             boolean scenarios = input.grid().perScenario();
             throw new NoSuchCellException(
                     column.definedName(),
-                    scenarios
-                            ? "scenario " + ScenarioOutcome.letter(last)
-                            : "row " + (last + 1),
+                    scenarios ? "scenario " + ScenarioOutcome.letter(last) : "row " + (last + 1),
                     scenarios
                             ? "A to " + ScenarioOutcome.letter(places.size() - 1)
                             : "1 to " + places.size());

@@ -59,7 +59,9 @@ class CommandLineTest {
     void bothReadersReadTheSame() {
         List<String[]> lines =
                 List.of(
-                        new String[] {"fill", "a.xlsx", "--set=a[1]=2", "--set", "b=", "--out=c.xlsx"},
+                        new String[] {
+                            "fill", "a.xlsx", "--set=a[1]=2", "--set", "b=", "--out=c.xlsx"
+                        },
                         new String[] {"fill", "--set", "a= 1 1/2", "a b.xlsx"},
                         new String[] {"new", "--demo", "a.xlsx", "--force", "--unit", "mm"},
                         new String[] {"show", "--json", "a.xlsx"});
@@ -71,8 +73,18 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"fil a.xlsx", "fill --otu=b.xlsx a.xlsx", "fill", "fill a b", "new --demo",
-            "fill --out a.xlsx --out b.xlsx c.xlsx", "--force", "fill --set", "show --json=yes a.xlsx x"})
+    @ValueSource(
+            strings = {
+                "fil a.xlsx",
+                "fill --otu=b.xlsx a.xlsx",
+                "fill",
+                "fill a b",
+                "new --demo",
+                "fill --out a.xlsx --out b.xlsx c.xlsx",
+                "--force",
+                "fill --set",
+                "show --json=yes a.xlsx x"
+            })
     void mistakesAreUsageErrorsThatPointToTheHelp(String line) {
         Run run = Run.of((Object[]) line.split(" "));
 
@@ -121,7 +133,12 @@ class CommandLineTest {
 
     @Test
     void missingTargetFolderIsNotWritten() {
-        Run run = Run.of("fill", "--out", folder.resolve("no").resolve("a.xlsx"), Demo.inches(folder));
+        Run run =
+                Run.of(
+                        "fill",
+                        "--out",
+                        folder.resolve("no").resolve("a.xlsx"),
+                        Demo.inches(folder));
 
         assertThat(run.code()).isEqualTo(ExitCode.NOT_WRITTEN);
     }

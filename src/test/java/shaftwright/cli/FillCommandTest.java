@@ -21,11 +21,17 @@ class FillCommandTest {
         Run run = Run.of("fill", Demo.inches(folder));
 
         assertThat(run.code()).isZero();
-        assertThat(run.out().split("\n"))
+        assertThat(run.out().lines().toList())
                 .hasSize(6)
-                .satisfies(lines -> assertThat(lines[0]).startsWith("A As measured, 29 in tyre: Fits: "))
-                .satisfies(lines -> assertThat(lines[1]).startsWith("B Small joints from the shelf: "))
-                .satisfies(lines -> assertThat(lines[5]).endsWith("none of them changed."));
+                .satisfies(
+                        lines ->
+                                assertThat(lines.get(0))
+                                        .startsWith("A As measured, 29 in tyre: Fits: "))
+                .satisfies(
+                        lines ->
+                                assertThat(lines.get(1))
+                                        .startsWith("B Small joints from the shelf: "))
+                .satisfies(lines -> assertThat(lines.get(5)).endsWith("none of them changed."));
     }
 
     @Test
@@ -116,8 +122,20 @@ class FillCommandTest {
 
     @Test
     void unknownNamesAreRefusedTogetherWithNearOnes() {
-        Run run = Run.of("fill", "--set", "hubshift[A]=1", "--set", "height[3]=4", "--set",
-                "hub_shift=4", "--set", "unit[2]=mm", "--set", "height_left=4", Demo.inches(folder));
+        Run run =
+                Run.of(
+                        "fill",
+                        "--set",
+                        "hubshift[A]=1",
+                        "--set",
+                        "height[3]=4",
+                        "--set",
+                        "hub_shift=4",
+                        "--set",
+                        "unit[2]=mm",
+                        "--set",
+                        "height_left=4",
+                        Demo.inches(folder));
 
         assertThat(run.code()).isEqualTo(ExitCode.USAGE);
         assertThat(run.err())

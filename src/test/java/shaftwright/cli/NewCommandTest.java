@@ -20,8 +20,9 @@ class NewCommandTest {
         Run check = Run.of("check", file);
 
         assertThat(check.code()).isZero();
-        assertThat(check.out()).isEqualTo(
-                "forest.xlsx: no errors, no warnings, no overwritten or edited formulas.\n");
+        assertThat(check.out())
+                .isEqualTo(
+                        "forest.xlsx: no errors, no warnings, no overwritten or edited formulas.\n");
     }
 
     @Test
@@ -56,7 +57,13 @@ class NewCommandTest {
 
     @Test
     void leavesNothingBehindWhenInputsCannotBeRead() throws IOException {
-        Run run = Run.of("new", "--demo", "--set", "ride_height_left=18 5/17", folder.resolve("a.xlsx"));
+        Run run =
+                Run.of(
+                        "new",
+                        "--demo",
+                        "--set",
+                        "ride_height_left=18 5/17",
+                        folder.resolve("a.xlsx"));
 
         assertThat(run.code()).isEqualTo(ExitCode.PROBLEMS);
         assertThat(run.err())
@@ -71,8 +78,16 @@ class NewCommandTest {
     void setOverridesDemoInOneCellOnly() {
         Path file = folder.resolve("a.xlsx");
 
-        Run run = Run.of("new", "--demo", "--set", "height_left[2]=14 3/4", "--set",
-                "hub_shift[B]=1/2", "--set=vehicle_name=Ours = mine", file);
+        Run run =
+                Run.of(
+                        "new",
+                        "--demo",
+                        "--set",
+                        "height_left[2]=14 3/4",
+                        "--set",
+                        "hub_shift[B]=1/2",
+                        "--set=vehicle_name=Ours = mine",
+                        file);
 
         assertThat(run.code()).isZero();
         assertThat(Demo.cell(file, "height_left", 1).value()).isEqualTo(CellValue.of("14 3/4"));
@@ -108,7 +123,7 @@ class NewCommandTest {
 
     private static String findings(String shown) {
         StringBuilder found = new StringBuilder();
-        for (String line : shown.split("\n")) {
+        for (String line : shown.lines().toList()) {
             if (line.startsWith("  Fits") || line.startsWith("  Does not fit")) {
                 found.append(line, 0, 7).append('\n');
             }

@@ -24,7 +24,7 @@ class ShowCommandTest {
         Run run = Run.of("show", Demo.inches(folder));
 
         assertThat(run.code()).isZero();
-        assertThat(run.out().split("\n")).hasSizeGreaterThan(60);
+        assertThat(run.out().lines().toList()).hasSizeGreaterThan(60);
         assertThat(run.out().lines().filter(line -> !line.startsWith("warning: ")))
                 .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(110));
     }
@@ -64,10 +64,10 @@ class ShowCommandTest {
 
     @Test
     void everyNumberOfASideNamesItsUnit() throws IOException {
-        Map<String, Object> report =
-                json(Run.of("show", "--json", Demo.inches(folder)).out());
+        Map<String, Object> report = json(Run.of("show", "--json", Demo.inches(folder)).out());
         for (Object scenario : (List<?>) report.get("scenarios")) {
-            for (Map.Entry<?, ?> field : ((Map<?, ?>) ((Map<?, ?>) scenario).get("right")).entrySet()) {
+            for (Map.Entry<?, ?> field :
+                    ((Map<?, ?>) ((Map<?, ?>) scenario).get("right")).entrySet()) {
                 if (field.getValue() instanceof Double) {
                     assertThat((String) field.getKey()).matches(".*(_mm|_rad)");
                 }

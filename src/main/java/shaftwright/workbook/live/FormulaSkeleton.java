@@ -7,12 +7,12 @@ import java.util.Locale;
 /**
  * A formula without what it refers to: its functions, operators, texts and numbers in order, with
  * one mark for every reference, name or place. Two formulas with equal skeletons compute the same
- * from cells at possibly other places, so that rows, sheets and columns may be moved and the formula
- * be rewritten by another program, while an edited formula is told apart.
+ * from cells at possibly other places, so that rows, sheets and columns may be moved and the
+ * formula be rewritten by another program, while an edited formula is told apart.
  *
  * <p>Blanks outside texts, {@code $}, sheet prefixes, the case of functions, prefixes such as
- * {@code _xlfn.} and the brackets of {@code TRUE()} do not count; numbers are compared as doubles to
- * 14 digits, since programs save no more.
+ * {@code _xlfn.} and the brackets of {@code TRUE()} do not count; numbers are compared as doubles
+ * to 14 digits, since programs save no more.
  */
 public final class FormulaSkeleton {
     private static final String REFERENCE = "@";
@@ -73,7 +73,11 @@ public final class FormulaSkeleton {
 
     private static boolean startsNumber(String word) {
         char first = word.charAt(0);
-        return first >= '0' && first <= '9' || first == '.' && word.length() > 1;
+        return isDigit(first) || (first == '.' && word.length() > 1);
+    }
+
+    private static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
     }
 
     private void next() {
@@ -85,7 +89,7 @@ public final class FormulaSkeleton {
         } else if (c == '\'') {
             quoted('\'');
             sheetPrefix();
-        } else if (c >= '0' && c <= '9' || c == '.' && digitAt(at + 1)) {
+        } else if (isDigit(c) || (c == '.' && digitAt(at + 1))) {
             words.add(number());
         } else if (isWordPart(c)) {
             word();
@@ -139,7 +143,7 @@ public final class FormulaSkeleton {
     }
 
     private boolean digitAt(int where) {
-        return where < text.length() && text.charAt(where) >= '0' && text.charAt(where) <= '9';
+        return where < text.length() && isDigit(text.charAt(where));
     }
 
     /** A function, a truth value, a name, a reference, or a sheet's name before one. */
@@ -186,7 +190,7 @@ public final class FormulaSkeleton {
     }
 
     private static boolean isPlaceStart(char c) {
-        return c == ':' || c >= 'a' && c <= 'z';
+        return c == ':' || (c >= 'a' && c <= 'z');
     }
 
     /** A place of a declared formula; the row's own number is written as a count of rows. */
