@@ -73,7 +73,12 @@ enum Command {
     private final String word;
     private final String description;
     private final String file;
+
+    // Both come from List.of, which no checker can see.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<Option> options;
+
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<String> examples;
 
     Command(

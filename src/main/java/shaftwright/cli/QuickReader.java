@@ -12,50 +12,69 @@ import java.util.Map;
  * {@link FullReader}: loading its library costs a cold start about a quarter of a second.
  */
 final class QuickReader {
-    private QuickReader() {}
+    private final Command command;
+    private final String[] args;
+    private final Map<String, List<String>> options = new LinkedHashMap<>();
+    private String file;
+    private int at = 1;
+
+    private QuickReader(Command command, String[] args) {
+        this.command = command;
+        this.args = args;
+    }
 
     /** The request, or null when it takes more than this to read it or to refuse it. */
     static Request readOrNull(String[] args) {
         Command command = args.length == 0 ? null : Command.ofWordOrNull(args[0]);
-        if (command == null) {
-            return null;
-        }
-        String file = null;
-        Map<String, List<String>> options = new LinkedHashMap<>();
-        for (int at = 1; at < args.length; at++) {
-            String arg = args[at];
-            if (!arg.startsWith("-")) {
-                if (file != null || arg.isEmpty()) {
-                    return null;
-                }
-                file = arg;
-                continue;
-            }
-            int equals = arg.indexOf('=');
-            Option option = command.optionOrNull(equals < 0 ? arg : arg.substring(0, equals));
-            if (option == null
-                    || option.use() != Option.Use.REPEATED && options.containsKey(option.name())) {
+        return command == null ? null : new QuickReader(command, args).readOrNull();
+    }
+
+    private Request readOrNull() {
+        while (at < args.length) {
+            boolean read = args[at].startsWith("-") ? option() : file();
+            if (!read) {
                 return null;
             }
-            List<String> values = options.get(option.name());
-            if (values == null) {
-                values = new ArrayList<>();
-                options.put(option.name(), values);
-            }
-            if (option.use() == Option.Use.FLAG) {
-                if (equals >= 0) {
-                    return null;
-                }
-            } else if (equals >= 0) {
-                values.add(arg.substring(equals + 1));
-            } else if (at + 1 < args.length && !args[at + 1].startsWith("-")) {
-                values.add(args[++at]);
-            } else {
-                return null;
-            }
+            at++;
         }
         Path path = pathOrNull(file);
         return path == null ? null : new Request(command, path, options);
+    }
+
+    private boolean file() {
+        if (file != null || args[at].isEmpty()) {
+            return false;
+        }
+        file = args[at];
+        return true;
+    }
+
+    private boolean option() {
+        String arg = args[at];
+        int equals = arg.indexOf('=');
+        Option option = command.optionOrNull(equals < 0 ? arg : arg.substring(0, equals));
+        if (option == null) {
+            return false;
+        }
+        List<String> values = options.get(option.name());
+        if (values == null) {
+            values = new ArrayList<>();
+            options.put(option.name(), values);
+        } else if (option.use() != Option.Use.REPEATED) {
+            return false;
+        }
+        if (option.use() == Option.Use.FLAG) {
+            return equals < 0;
+        }
+        if (equals >= 0) {
+            values.add(arg.substring(equals + 1));
+            return true;
+        }
+        if (at + 1 == args.length || args[at + 1].startsWith("-")) {
+            return false;
+        }
+        values.add(args[++at]);
+        return true;
     }
 
     private static Path pathOrNull(String file) {

@@ -21,15 +21,17 @@ class FillCommandTest {
         Run run = Run.of("fill", Demo.inches(folder));
 
         assertThat(run.code()).isZero();
-        assertThat(run.out().split("\n"))
+        assertThat(run.out().lines().toList())
                 .hasSize(6)
                 .satisfies(
                         lines ->
-                                assertThat(lines[0])
+                                assertThat(lines.get(0))
                                         .startsWith("A As measured, 29 in tyre: Fits: "))
                 .satisfies(
-                        lines -> assertThat(lines[1]).startsWith("B Small joints from the shelf: "))
-                .satisfies(lines -> assertThat(lines[5]).endsWith("none of them changed."));
+                        lines ->
+                                assertThat(lines.get(1))
+                                        .startsWith("B Small joints from the shelf: "))
+                .satisfies(lines -> assertThat(lines.get(5)).endsWith("none of them changed."));
     }
 
     @Test

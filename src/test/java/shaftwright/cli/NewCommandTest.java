@@ -123,7 +123,7 @@ class NewCommandTest {
 
     private static String findings(String shown) {
         StringBuilder found = new StringBuilder();
-        for (String line : shown.split("\n")) {
+        for (String line : shown.lines().toList()) {
             if (line.startsWith("  Fits") || line.startsWith("  Does not fit")) {
                 found.append(line, 0, 7).append('\n');
             }

@@ -24,7 +24,7 @@ class ShowCommandTest {
         Run run = Run.of("show", Demo.inches(folder));
 
         assertThat(run.code()).isZero();
-        assertThat(run.out().split("\n")).hasSizeGreaterThan(60);
+        assertThat(run.out().lines().toList()).hasSizeGreaterThan(60);
         assertThat(run.out().lines().filter(line -> !line.startsWith("warning: ")))
                 .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(110));
     }

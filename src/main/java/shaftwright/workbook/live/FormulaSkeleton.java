@@ -73,7 +73,11 @@ public final class FormulaSkeleton {
 
     private static boolean startsNumber(String word) {
         char first = word.charAt(0);
-        return first >= '0' && first <= '9' || first == '.' && word.length() > 1;
+        return isDigit(first) || (first == '.' && word.length() > 1);
+    }
+
+    private static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
     }
 
     private void next() {
@@ -85,7 +89,7 @@ public final class FormulaSkeleton {
         } else if (c == '\'') {
             quoted('\'');
             sheetPrefix();
-        } else if (c >= '0' && c <= '9' || c == '.' && digitAt(at + 1)) {
+        } else if (isDigit(c) || (c == '.' && digitAt(at + 1))) {
             words.add(number());
         } else if (isWordPart(c)) {
             word();
@@ -139,7 +143,7 @@ public final class FormulaSkeleton {
     }
 
     private boolean digitAt(int where) {
-        return where < text.length() && text.charAt(where) >= '0' && text.charAt(where) <= '9';
+        return where < text.length() && isDigit(text.charAt(where));
     }
 
     /** A function, a truth value, a name, a reference, or a sheet's name before one. */
@@ -186,7 +190,7 @@ public final class FormulaSkeleton {
     }
 
     private static boolean isPlaceStart(char c) {
-        return c == ':' || c >= 'a' && c <= 'z';
+        return c == ':' || (c >= 'a' && c <= 'z');
     }
 
     /** A place of a declared formula; the row's own number is written as a count of rows. */

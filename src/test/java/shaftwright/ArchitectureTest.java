@@ -1,0 +1,142 @@
+package shaftwright;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Which package may use which, and where each library may be used at all. */
+class ArchitectureTest {
+    /** Pure: values in, values out. */
+    private static final List<String> CORE =
+            List.of(
+                    "units",
+                    "suspension",
+                    "joint",
+                    "shaft",
+                    "travel",
+                    "tyre",
+                    "strength",
+                    "doubt",
+                    "scenario",
+                    "functions");
+
+    /** Above the core; a layer may use those before it. */
+    private static final List<List<String>> EDGE =
+            List.of(
+                    List.of("workbook", "workbook.live"),
+                    List.of("workbook.xlsx"),
+                    List.of("workbook.template"),
+                    List.of("calc"),
+                    List.of("cli"));
+
+    private static final JavaClasses CLASSES =
+            new ClassFileImporter()
+                    .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                    .importPackages("shaftwright");
+
+    @Test
+    void everyPackageHasItsLayer() {
+        List<String> known = new ArrayList<>(CORE);
+        EDGE.forEach(known::addAll);
+
+        assertThat(CLASSES)
+                .extracting(c -> c.getPackageName().substring("shaftwright.".length()))
+                .isSubsetOf(known);
+    }
+
+    @Test
+    void layersUseOnlyThoseBeforeThem() {
+        List<List<String>> layers = new ArrayList<>();
+        CORE.forEach(name -> layers.add(List.of(name)));
+        layers.addAll(EDGE);
+        for (int layer = 0; layer < layers.size(); layer++) {
+            List<String> later = new ArrayList<>();
+            layers.subList(layer + 1, layers.size()).forEach(later::addAll);
+            if (!later.isEmpty()) {
+                noClasses()
+                        .that(resideInAnyPackage(full(layers.get(layer))))
+                        .should()
+                        .dependOnClassesThat(resideInAnyPackage(full(later)))
+                        .allowEmptyShould(true)
+                        .check(CLASSES);
+            }
+        }
+    }
+
+    @Test
+    void coreDoesNoInputOrOutput() {
+        noClasses()
+                .that(resideInAnyPackage(full(CORE)))
+                .should()
+                .dependOnClassesThat(
+                        resideInAnyPackage("java.io..", "java.nio..", "java.net..")
+                                .and(DescribedPredicate.not(streamsOfPrimitives())))
+                .check(CLASSES);
+    }
+
+    /** What serialisable exceptions and records drag in by themselves. */
+    private static DescribedPredicate<JavaClass> streamsOfPrimitives() {
+        return DescribedPredicate.describe(
+                "serialisation's own", c -> c.getFullName().equals("java.io.Serializable"));
+    }
+
+    @Test
+    void packagesHaveNoCycles() {
+        slices().matching("shaftwright.(*)..").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    @Test
+    void poiIsUsedByTemplatesOnly() {
+        only(
+                "workbook.template",
+                "org.apache.poi..",
+                "org.openxmlformats..",
+                "org.apache.xmlbeans..");
+    }
+
+    @Test
+    void picocliAndJacksonAreUsedByCommandsOnly() {
+        only("cli", "picocli..", "com.fasterxml.jackson..");
+    }
+
+    private static void only(String user, String... libraries) {
+        noClasses()
+                .that(DescribedPredicate.not(resideInAnyPackage("shaftwright." + user)))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(libraries))
+                .check(CLASSES);
+    }
+
+    @Test
+    void nothingIsLogged() {
+        noClasses()
+                .should()
+                .dependOnClassesThat(
+                        resideInAnyPackage(
+                                "java.util.logging..", "org.apache.logging..", "org.slf4j.."))
+                .check(CLASSES);
+    }
+
+    @Test
+    void coreDoesNotReflect() {
+        noClasses()
+                .that(resideInAnyPackage(full(CORE)))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage("java.lang.reflect.."))
+                .check(CLASSES);
+    }
+
+    private static String[] full(List<String> names) {
+        return names.stream().map(name -> "shaftwright." + name).toArray(String[]::new);
+    }
+}

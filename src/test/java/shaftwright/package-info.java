@@ -1,0 +1,2 @@
+/** What holds for the whole source tree. */
+package shaftwright;
