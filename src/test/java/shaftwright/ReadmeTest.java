@@ -1,0 +1,71 @@
+package shaftwright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Input;
+import shaftwright.workbook.InputKind;
+
+/** The README tells what the declarations say. */
+class ReadmeTest {
+    private static final String BEGIN = "<!-- inputs: begin -->\n";
+    private static final String END = "<!-- inputs: end -->";
+
+    /** When this fails, put the expected text between the two marks of the README. */
+    @Test
+    void theTableOfInputsIsTheContracts() throws IOException {
+        String readme = Files.readString(Path.of("README.md"));
+        int begin = readme.indexOf(BEGIN) + BEGIN.length();
+
+        assertThat(readme.substring(begin, readme.indexOf(END))).isEqualTo(table());
+    }
+
+    private static String table() {
+        StringBuilder text = new StringBuilder("| name | cells | what | range | empty |\n");
+        text.append("|---|---|---|---|---|\n");
+        for (Input input : Contract.inputs()) {
+            text.append("| `").append(input.name()).append("` | ").append(cells(input.grid()));
+            text.append(" | ").append(input.label()).append(" | ").append(range(input));
+            text.append(" | ").append(empty(input)).append(" |\n");
+        }
+        return text.toString();
+    }
+
+    private static String cells(Grid grid) {
+        String side = grid.sided() ? "a side" : "";
+        if (grid.perScenario()) {
+            return "a scenario";
+        }
+        return grid.rows() == 1 ? (side.isEmpty() ? "one" : side) : (grid.rows() + " rows " + side).strip();
+    }
+
+    private static String range(Input input) {
+        if (input.kind() == InputKind.CHOICE) {
+            return String.join(", ", input.choices());
+        }
+        if (!input.kind().numeric()) {
+            return input.kind() == InputKind.PICK ? "a name in the table" : "text";
+        }
+        return plain(input.allowed().least())
+                + " to "
+                + plain(input.allowed().most())
+                + (input.kind().unit().isEmpty() ? "" : " " + input.kind().unit());
+    }
+
+    private static String empty(Input input) {
+        if (!input.hasWhenEmpty()) {
+            return "–";
+        }
+        String unit = input.kind().unit();
+        return plain(input.whenEmpty()) + (unit.isEmpty() ? "" : " " + unit);
+    }
+
+    private static String plain(double number) {
+        return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+    }
+}
