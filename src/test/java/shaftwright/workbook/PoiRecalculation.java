@@ -86,6 +86,7 @@ public final class PoiRecalculation implements AutoCloseable {
         private final Map<Integer, EvaluationName> byNumber = new HashMap<>();
         private final Map<String, Shared> shared = new HashMap<>();
 
+        @SuppressWarnings("ArrayRecordComponent") // the library hands them on as an array
         private record Shared(Ptg[] tokens, int row, int column) {}
 
         Formulas(XSSFWorkbook workbook) {

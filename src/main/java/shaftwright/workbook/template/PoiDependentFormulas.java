@@ -39,8 +39,8 @@ import shaftwright.workbook.xlsx.DependentFormulas;
  * that programs agree on, and if POI, given the previous values of the changed cells, computes
  * exactly what the builder's spreadsheet program had stored there (to 1e-9 relative: some programs
  * store 15 digits). A cell that fails either, and every cell that reads such a cell, loses its
- * stored value instead: an empty cell until a program computes it, but never a wrong number.
- * Where more than 5,000 cells depend on changed ones, all of them are left to the program.
+ * stored value instead: an empty cell until a program computes it, but never a wrong number. Where
+ * more than 5,000 cells depend on changed ones, all of them are left to the program.
  */
 public final class PoiDependentFormulas implements DependentFormulas {
     private static final double RELATIVE = 1e-9;

@@ -1,8 +1,6 @@
 package shaftwright.workbook.template;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -58,9 +56,7 @@ public final class Template {
             draft.finish();
             workbook.setForceFormulaRecalculation(true);
             workbook.setActiveSheet(0);
-            try (OutputStream out = Files.newOutputStream(file)) {
-                workbook.write(out);
-            }
+            SteadyFile.write(workbook, file);
         }
     }
 }
