@@ -41,7 +41,9 @@ class ReadmeTest {
         if (grid.perScenario()) {
             return "a scenario";
         }
-        return grid.rows() == 1 ? (side.isEmpty() ? "one" : side) : (grid.rows() + " rows " + side).strip();
+        return grid.rows() == 1
+                ? (side.isEmpty() ? "one" : side)
+                : (grid.rows() + " rows " + side).strip();
     }
 
     private static String range(Input input) {

@@ -24,6 +24,7 @@ import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.SideReadings;
+import shaftwright.workbook.Sizing;
 
 /**
  * The measured hub path of one side: typed readings as numbers, the fit by orthogonal polynomials
@@ -56,7 +57,9 @@ final class PathLines {
         angle(lines, "toe", MeasuredPath::toeBasis, SideReadings::toePoint, r -> r.row().toe());
         coefficients(lines);
         comparison(lines);
+        rowDoubt(lines);
         notes(lines);
+        summaryLine(lines);
     }
 
     /** {@code c0 + c1 s + c2 s² …} as nested products. */
@@ -780,6 +783,19 @@ final class PathLines {
                 (p, r) -> r.standardised());
     }
 
+    /** Doubt of the fit at each row, {@code 2 sqrt((σ_c² + c'² σ_z²) h) + b}. */
+    private static void rowDoubt(LiveLines lines) {
+        ifReady(
+                lines,
+                "row_doubt",
+                "Doubt of the fit",
+                MILLIMETRE,
+                "2*SQRT(({variance_distance}+{row_slope}^2*{variance_height})*MAX(0,"
+                        + horner("coef_hat", "{row_norm}")
+                        + "))+{curve_allowance}",
+                (p, r) -> p.path().at(r.t()).doubt());
+    }
+
     private static void notes(LiveLines lines) {
         lines.add(
                 new LiveLine(
@@ -833,6 +849,76 @@ final class PathLines {
                                                 .fitted(index.row())
                                                 .map(PathLines::remark)
                                                 .orElse(""))));
+    }
+
+    /** One line a side: what keeps the readings from use, or how far they can be trusted. */
+    private static void summaryLine(LiveLines lines) {
+        String formula =
+                "IF({path_ready}=0,\"Not used: \"&{path_trouble}&\".\",{path_rows}&\" heights, \"&"
+                        + "IF({path_rows}<3,\""
+                        + TWO_HEIGHTS
+                        + "\",IF({path_rows}<={path_degree}+1,\""
+                        + NO_CROSS_CHECK
+                        + "\",\"a curve of degree \"&{path_degree}&\"\"))&"
+                        + "\"; tape and curve leave a doubt of \"&"
+                        + Phrases.length("{path_worst_doubt}")
+                        + "&\".\"&IF(SUM({row_camber_weight:all})=0,\""
+                        + NO_CAMBER
+                        + "\",\"\")&IF(SUM({row_toe_weight:all})=0,\""
+                        + NO_TOE
+                        + "\",\"\"))";
+        path(
+                lines,
+                "path_worst_doubt",
+                "Greatest doubt at a measured height",
+                MILLIMETRE,
+                "MAX({row_doubt:all})",
+                PathLines::worstDoubt);
+        lines.add(
+                new LiveLine(
+                        "reading_summary",
+                        Section.MEASURE_NOTES,
+                        SIDE,
+                        "The readings",
+                        TEXT,
+                        index -> formula,
+                        (sizing, index) ->
+                                CellValue.of(
+                                        sizing.readings(index.side())
+                                                .path()
+                                                .map(p -> words(p, sizing))
+                                                .orElse("Not used: " + NO_READINGS + "."))));
+    }
+
+    private static final String TWO_HEIGHTS = "too few for a verdict";
+    private static final String NO_CROSS_CHECK = "too few to check each other";
+    private static final String NO_CAMBER = " No camber was read: 0 is used.";
+    private static final String NO_TOE = " No toe was read: 0 is used.";
+
+    private static double worstDoubt(MeasuredPath path) {
+        double worst = 0;
+        for (FittedRow row : path.rows()) {
+            worst = Math.max(worst, path.path().at(row.t()).doubt());
+        }
+        return worst;
+    }
+
+    private static String words(MeasuredPath path, Sizing sizing) {
+        int rows = path.rows().size();
+        String curve =
+                rows < MeasuredPath.LEAST_ROWS_FOR_VERDICT
+                        ? TWO_HEIGHTS
+                        : rows <= path.degree() + 1
+                                ? NO_CROSS_CHECK
+                                : "a curve of degree " + path.degree();
+        return rows
+                + " heights, "
+                + curve
+                + "; tape and curve leave a doubt of "
+                + Phrases.length(worstDoubt(path), sizing.unit())
+                + "."
+                + (path.camberBasis().isPresent() ? "" : NO_CAMBER)
+                + (path.toeBasis().isPresent() ? "" : NO_TOE);
     }
 
     static final String MEASURE_AGAIN = "measure this again";

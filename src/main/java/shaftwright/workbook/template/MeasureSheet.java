@@ -73,6 +73,7 @@ final class MeasureSheet {
             meaning(draft, sheet, row, input);
             row++;
         }
+        row = summary(draft, sheet, side, row);
         draft.text(sheet, row, 0, "Row", look.columnHead());
         int column = 1;
         for (Input input : Contract.inputs(Grid.READING)) {
@@ -80,6 +81,9 @@ final class MeasureSheet {
             draft.input(input, side, sheet, row + 1, column++, Direction.DOWN);
         }
         for (LiveLine line : LiveLines.all().in(Section.MEASURE_NOTES)) {
+            if (line.grid() != Grid.READING) {
+                continue;
+            }
             draft.text(sheet, row, column, Page.label(line, draft.unit()), look.columnHead());
             draft.live(
                     line,
@@ -96,6 +100,16 @@ final class MeasureSheet {
                     sheet, row + 1 + reading, 0, side.word() + " " + (reading + 1), look.label());
         }
         return row + 1 + Grid.READING.rows();
+    }
+
+    /** One sentence on the side's readings, above them. */
+    private static int summary(Draft draft, XSSFSheet sheet, Side side, int row) {
+        LiveLine line = LiveLines.all().line("reading_summary");
+        draft.text(sheet, row, 0, line.label(), draft.look().boldLabel());
+        draft.live(line, side, sheet, row, 1, Direction.DOWN, draft.look().result(line.quantity()));
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 1, 9));
+        sheet.getRow(row).setHeightInPoints(18);
+        return row + 1;
     }
 
     private static void vehicle(Draft draft, XSSFSheet sheet, int top) {
