@@ -47,6 +47,7 @@ final class Look {
                     style.setAlignment(
                             kind.numeric() ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
                     style.setWrapText(!kind.numeric());
+                    style.setIndention((short) 1);
                     style.setDataFormat(format(inputFormat(kind)));
                 });
     }
@@ -172,6 +173,7 @@ final class Look {
                 style -> {
                     style.setFont(font(GREY, false, 9));
                     style.setWrapText(true);
+                    style.setAlignment(HorizontalAlignment.LEFT);
                     style.setIndention((short) 1);
                     style.setVerticalAlignment(VerticalAlignment.CENTER);
                 });
