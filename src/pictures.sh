@@ -19,7 +19,7 @@ picture() {
     done
     pdftoppm -r 90 -f "$page" -l "$page" -png -singlefile "$work/forest-special-inch.pdf" "$work/$name"
     convert "$work/$name.png" -trim +repage -bordercolor white -border 8 ${crop:+-gravity north -crop "$crop" +repage} \
-        -colors 16 -strip -define png:compression-level=9 "workbooks/pictures/$name.png"
+        +dither -colors 16 -strip -define png:compression-level=9 "workbooks/pictures/$name.png"
 }
 
 picture start "Order of work"

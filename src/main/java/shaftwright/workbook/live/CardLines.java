@@ -29,6 +29,15 @@ final class CardLines {
                         Quantity.WHOLE,
                         index -> "IFERROR(MATCH(shop_scenario,{work_letter:each},0),0)",
                         (sizing, index) -> CellValue.of(sizing.shopScenario() + 1)));
+        lines.add(
+                new LiveLine(
+                        "card_vehicle",
+                        Section.SHOP_CARD,
+                        SIDE,
+                        "Vehicle",
+                        Quantity.TEXT,
+                        index -> "vehicle_name&\"\"",
+                        (sizing, index) -> CellValue.of(sizing.inputs().text("vehicle_name"))));
         words(
                 lines,
                 "card_name",

@@ -70,8 +70,9 @@ final class StartSheet {
         }
         draft.text(sheet, top, 2, "Cost", draft.look().heading());
         for (int row = top + 1; row <= top + draft.scenarios(); row++) {
-            sheet.getRow(row).setHeightInPoints(41);
+            sheet.getRow(row).setHeightInPoints(32);
         }
+        Highlights.verdicts(sheet, new CellRangeAddress(top + 1, top + draft.scenarios(), 1, 1));
         return top + draft.scenarios() + 1;
     }
 
