@@ -7,7 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** A workbook opened and saved with POI's model of the whole file, and nothing computed: a yardstick. */
+/**
+ * A workbook opened and saved with POI's model of the whole file, and nothing computed: a
+ * yardstick.
+ */
 public final class OpenAndSave {
     private OpenAndSave() {}
 
