@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Map;
 import shaftwright.workbook.live.FormulaSkeleton;
 import shaftwright.workbook.live.LiveCells;
+import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.Quantity;
 
 /** Looks for live cells that no longer compute what they are declared to compute. */
 final class LiveCheck {
     private final List<Problem> problems;
-    private final Map<String, FormulaSkeleton> declared = new HashMap<>();
+    private final Map<String, FormulaSkeleton[]> declared = new HashMap<>();
     private final Map<String, FormulaSkeleton> seen = new HashMap<>();
 
     LiveCheck(List<Problem> problems) {
@@ -59,16 +60,32 @@ final class LiveCheck {
     }
 
     private boolean sameShape(LiveCells.Cell cell, String formula) {
-        String wanted = cell.line().formula().at(cell.index());
-        return skeleton(declared, wanted).equals(skeleton(seen, formula));
+        return declared(cell.line(), cell.index()).equals(seen(formula));
     }
 
-    private static FormulaSkeleton skeleton(Map<String, FormulaSkeleton> known, String formula) {
-        FormulaSkeleton skeleton = known.get(formula);
+    private FormulaSkeleton seen(String formula) {
+        FormulaSkeleton skeleton = seen.get(formula);
         if (skeleton == null) {
             skeleton = FormulaSkeleton.of(formula);
-            known.put(formula, skeleton);
+            seen.put(formula, skeleton);
         }
         return skeleton;
+    }
+
+    /**
+     * What a cell should look like. Putting a declared formula together is most of the work here,
+     * and scenarios differ in places only, which a skeleton leaves out: one serves them all.
+     */
+    private FormulaSkeleton declared(LiveLine line, Index index) {
+        String name = line.definedName(index.side());
+        FormulaSkeleton[] rows = declared.get(name);
+        if (rows == null) {
+            rows = new FormulaSkeleton[line.grid().rows()];
+            declared.put(name, rows);
+        }
+        if (rows[index.row()] == null) {
+            rows[index.row()] = FormulaSkeleton.of(line.formula().at(index));
+        }
+        return rows[index.row()];
     }
 }

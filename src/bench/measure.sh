@@ -1,0 +1,92 @@
+#!/usr/bin/env bash
+# Measures whole runs of the packaged program, each in a process of its own, beside two spreadsheet
+# programs and a library on the same workbook. Prints medians, spread and ratios to a fill.
+#
+#   src/bench/measure.sh [RUNS]     default 5; needs mvn -DskipTests package before it
+#
+# Wall time by bash, processor time and peak memory by GNU time. Compare figures of one run only: they
+# move with what else the machine does.
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/../.."
+
+runs=${1:-5}
+jar=target/shaftwright.jar
+work=target/bench
+export LC_ALL=C
+
+[ -f "$jar" ] || { echo "measure: $jar is missing; run mvn -DskipTests package" >&2; exit 1; }
+[ -x /usr/bin/time ] || { echo "measure: GNU time is missing (Debian: time)" >&2; exit 1; }
+rm -rf "$work"
+mkdir -p "$work/out" "$work/classes"
+
+javac -nowarn -proc:none -cp "$jar" -d "$work/classes" \
+    src/bench/java/shaftwright/bench/OpenAndSave.java src/bench/java/shaftwright/bench/AddBigSheet.java
+quiet=-Dlog4j2.loggerContextFactory=org.apache.logging.log4j.simple.SimpleLoggerContextFactory
+
+echo "measure: making the workbooks" >&2
+for scenarios in 8 24; do
+    java -jar "$jar" new --demo --scenarios "$scenarios" "$work/demo-$scenarios.xlsx" >/dev/null 2>&1
+done
+java $quiet -cp "$work/classes:$jar" shaftwright.bench.AddBigSheet "$work/demo-8.xlsx" "$work/big.xlsx"
+
+# LibreOffice computes on loading only when told so.
+mkdir -p "$work/profile/user"
+cat >"$work/profile/user/registrymodifications.xcu" <<'XCU'
+<?xml version="1.0" encoding="UTF-8"?>
+<oor:items xmlns:oor="http://openoffice.org/2001/registry">
+<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
+</oor:items>
+XCU
+
+median() { sort -n | awk '{v[NR]=$1} END {print v[int((NR+1)/2)]}'; }
+
+printf '%-46s %8s %17s %8s %8s %7s\n' "run ($runs times each)" "wall s" "least..most" "cpu s" "peak MB" "ratio"
+fill=
+
+# measure NAME COMMAND...: runs it, prints a line; the first line is what ratios go by.
+measure() {
+    local name=$1 times="$work/times" i
+    shift
+    : >"$times"
+    for ((i = 0; i < runs; i++)); do
+        rm -f "$work"/out/*
+        if ! /usr/bin/time -f '%e %U %S %M' -a -o "$times" "$@" >"$work/said" 2>&1; then
+            printf '%-46s failed: %s\n' "$name" "$(tail -n 1 "$work/said")"
+            return
+        fi
+    done
+    local wall cpu peak least most
+    wall=$(awk '{print $1}' "$times" | median)
+    cpu=$(awk '{print $2 + $3}' "$times" | median)
+    peak=$(awk '{print $4 / 1024}' "$times" | median)
+    least=$(awk '{print $1}' "$times" | sort -n | head -n 1)
+    most=$(awk '{print $1}' "$times" | sort -n | tail -n 1)
+    fill=${fill:-$wall}
+    awk -v n="$name" -v w="$wall" -v l="$least" -v m="$most" -v c="$cpu" -v p="$peak" -v f="$fill" \
+        'BEGIN {printf "%-46s %8.2f %8.2f..%-7.2f %8.2f %8.0f %7.2f\n", n, w, l, m, c, p, w / f}'
+}
+
+sw() { local name=$1; shift; measure "$name" java -jar "$jar" "$@"; }
+
+change='hub_shift[A]=1/2'
+demo=$work/demo-8.xlsx
+sw "fill, one input changed" fill --set "$change" --out "$work/out/a.xlsx" "$demo"
+sw "fill, nothing changed" fill "$demo"
+sw "check" check "$demo"
+sw "show" show "$demo"
+sw "show --json" show --json "$demo"
+sw "--version" --version
+measure "fill with -Xmx48m" java -Xmx48m -jar "$jar" fill --set "$change" --out "$work/out/a.xlsx" "$demo"
+measure "fill, first compiler and serial collector" \
+    java -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -jar "$jar" fill --set "$change" --out "$work/out/a.xlsx" "$demo"
+sw "fill, 24 scenarios" fill --set "$change" --out "$work/out/a.xlsx" "$work/demo-24.xlsx"
+sw "fill, 100,000 rows of the builder's beside" fill --set "$change" --out "$work/out/a.xlsx" "$work/big.xlsx"
+measure "cp of that file" cp "$work/big.xlsx" "$work/out/a.xlsx"
+measure "POI: open and save" java $quiet -cp "$work/classes:$jar" shaftwright.bench.OpenAndSave "$demo" "$work/out/a.xlsx"
+if command -v ssconvert >/dev/null; then
+    measure "Gnumeric: open, compute, save" ssconvert --recalc --export-type=Gnumeric_Excel:xlsx2 "$demo" "$work/out/a.xlsx"
+fi
+if command -v soffice >/dev/null; then
+    measure "LibreOffice: open, compute, save" soffice "-env:UserInstallation=file://$PWD/$work/profile" \
+        --headless --convert-to xlsx --outdir "$work/out" "$demo"
+fi
