@@ -1,9 +1,5 @@
 package shaftwright.workbook.live;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-
 /**
  * A formula without what it refers to: its functions, operators, texts and numbers in order, with
  * one mark for every reference, name or place. Two formulas with equal skeletons compute the same
@@ -11,22 +7,30 @@ import java.util.Locale;
  * formula be rewritten by another program, while an edited formula is told apart.
  *
  * <p>Blanks outside texts, {@code $}, sheet prefixes, the case of functions, prefixes such as
- * {@code _xlfn.} and the brackets of {@code TRUE()} do not count; numbers are compared as doubles
- * to 14 digits, since programs save no more.
+ * {@code _xlfn.} and the brackets of {@code TRUE()} do not count; numbers are taken as floats,
+ * since programs write their last digits differently. A workbook has tens of thousands of formulas,
+ * so the words are not kept: a 64-bit sum over them (FNV-1a) and their number stand for them.
  */
 public final class FormulaSkeleton {
-    private static final String REFERENCE = "@";
-    private static final double TOLERANCE = 1e-14;
+    private static final long START = 0xcbf29ce484222325L;
+    private static final long PRIME = 0x100000001b3L;
 
     private final String text;
-    private final List<String> words = new ArrayList<>();
     private int at;
+    private long sum = START;
+    private int words;
+
+    /** Whether the last word was a reference, and whether a colon after it is still held back. */
+    private boolean afterReference;
+
+    private boolean heldColon;
 
     private FormulaSkeleton(String text) {
         this.text = text;
         while (at < text.length()) {
             next();
         }
+        releaseColon();
     }
 
     /** Of a cell's formula text or a declared one with places; both without the equals sign. */
@@ -36,44 +40,48 @@ public final class FormulaSkeleton {
 
     @Override
     public boolean equals(Object other) {
-        if (!(other instanceof FormulaSkeleton that) || words.size() != that.words.size()) {
-            return false;
-        }
-        for (int i = 0; i < words.size(); i++) {
-            if (!same(words.get(i), that.words.get(i))) {
-                return false;
-            }
-        }
-        return true;
+        return other instanceof FormulaSkeleton that && sum == that.sum && words == that.words;
     }
 
-    /** Numbers are left out, as equal ones may be written differently. */
     @Override
     public int hashCode() {
-        return words.size();
+        return Long.hashCode(sum);
     }
 
-    /** The words with blanks between, for messages. */
-    @Override
-    public String toString() {
-        return String.join(" ", words);
+    private void mix(int code) {
+        sum = (sum ^ code) * PRIME;
     }
 
-    private static boolean same(String one, String other) {
-        if (one.equals(other)) {
-            return true;
+    /** Ends a word whose characters were mixed in. */
+    private void endWord() {
+        mix(-1);
+        words++;
+        afterReference = false;
+    }
+
+    /** Begins a word: a colon that was held back turns out to belong to no range. */
+    private void releaseColon() {
+        if (heldColon) {
+            heldColon = false;
+            mix(':');
+            endWord();
         }
-        if (!startsNumber(one) || !startsNumber(other)) {
-            return false;
-        }
-        double first = Double.parseDouble(one);
-        double second = Double.parseDouble(other);
-        return Math.abs(first - second) <= TOLERANCE * Math.abs(first);
     }
 
-    private static boolean startsNumber(String word) {
-        char first = word.charAt(0);
-        return isDigit(first) || (first == '.' && word.length() > 1);
+    private void add(int from, int to) {
+        releaseColon();
+        for (int i = from; i < to; i++) {
+            mix(text.charAt(i));
+        }
+        endWord();
+    }
+
+    private void addUpper(int from, int to) {
+        releaseColon();
+        for (int i = from; i < to; i++) {
+            mix(Character.toUpperCase(text.charAt(i)));
+        }
+        endWord();
     }
 
     private static boolean isDigit(char c) {
@@ -85,12 +93,14 @@ public final class FormulaSkeleton {
         if (c == ' ' || c == '\n' || c == '\r' || c == '\t') {
             at++;
         } else if (c == '"') {
-            words.add(quoted('"'));
+            int start = at;
+            skipQuoted('"');
+            add(start, at);
         } else if (c == '\'') {
-            quoted('\'');
+            skipQuoted('\'');
             sheetPrefix();
         } else if (isDigit(c) || (c == '.' && digitAt(at + 1))) {
-            words.add(number());
+            number();
         } else if (isWordPart(c)) {
             word();
         } else if (c == '{' && at + 1 < text.length() && isPlaceStart(text.charAt(at + 1))) {
@@ -103,8 +113,8 @@ public final class FormulaSkeleton {
     }
 
     /** From this mark to the next single one, doubled ones included. */
-    private String quoted(char mark) {
-        int start = at++;
+    private void skipQuoted(char mark) {
+        at++;
         while (at < text.length()) {
             if (text.charAt(at++) == mark) {
                 if (at >= text.length() || text.charAt(at) != mark) {
@@ -113,7 +123,6 @@ public final class FormulaSkeleton {
                 at++;
             }
         }
-        return text.substring(start, at);
     }
 
     private void sheetPrefix() {
@@ -122,7 +131,7 @@ public final class FormulaSkeleton {
         }
     }
 
-    private String number() {
+    private void number() {
         int start = at;
         while (at < text.length() && (digitAt(at) || text.charAt(at) == '.')) {
             at++;
@@ -139,7 +148,21 @@ public final class FormulaSkeleton {
                 }
             }
         }
-        return text.substring(start, at);
+        releaseColon();
+        mix(Float.floatToIntBits(value(start)));
+        endWord();
+    }
+
+    /** Most numbers in formulas are short and whole. */
+    private float value(int start) {
+        int whole = 0;
+        for (int i = start; i < at; i++) {
+            if (i - start > 6 || !isDigit(text.charAt(i))) {
+                return Float.parseFloat(text.substring(start, at));
+            }
+            whole = whole * 10 + text.charAt(i) - '0';
+        }
+        return whole;
     }
 
     private boolean digitAt(int where) {
@@ -152,17 +175,21 @@ public final class FormulaSkeleton {
         while (at < text.length() && isWordPart(text.charAt(at))) {
             at++;
         }
-        String word = text.substring(start, at);
         if (at < text.length() && text.charAt(at) == '!') {
             at++;
-        } else if (word.equalsIgnoreCase("TRUE") || word.equalsIgnoreCase("FALSE")) {
-            words.add(word.toUpperCase(Locale.ROOT));
+        } else if (is(start, "TRUE") || is(start, "FALSE")) {
+            addUpper(start, at);
             skip("()");
         } else if (at < text.length() && text.charAt(at) == '(') {
-            words.add(function(word));
+            addUpper(Math.max(start, text.lastIndexOf('.', at - 1) + 1), at);
         } else {
             reference();
         }
+    }
+
+    private boolean is(int start, String word) {
+        return at - start == word.length()
+                && text.regionMatches(true, start, word, 0, word.length());
     }
 
     private void skip(String expected) {
@@ -171,18 +198,15 @@ public final class FormulaSkeleton {
         }
     }
 
-    private static String function(String word) {
-        return word.substring(word.lastIndexOf('.') + 1).toUpperCase(Locale.ROOT);
-    }
-
     /** Both ends of a range are one reference. */
     private void reference() {
-        int last = words.size() - 1;
-        if (last >= 1 && words.get(last).equals(":") && words.get(last - 1).equals(REFERENCE)) {
-            words.remove(last);
+        if (heldColon) {
+            heldColon = false;
         } else {
-            words.add(REFERENCE);
+            mix('@');
+            endWord();
         }
+        afterReference = true;
     }
 
     private static boolean isWordPart(char c) {
@@ -193,14 +217,22 @@ public final class FormulaSkeleton {
         return c == ':' || (c >= 'a' && c <= 'z');
     }
 
+    private void addWord(String word) {
+        releaseColon();
+        for (int i = 0; i < word.length(); i++) {
+            mix(word.charAt(i));
+        }
+        endWord();
+    }
+
     /** A place of a declared formula; the row's own number is written as a count of rows. */
     private void place() {
         int end = text.indexOf('}', at);
         if (text.startsWith("{:ordinal", at)) {
-            words.add("ROWS");
-            words.add("(");
-            words.add(REFERENCE);
-            words.add(")");
+            addWord("ROWS");
+            addWord("(");
+            reference();
+            addWord(")");
         } else {
             reference();
         }
@@ -216,16 +248,22 @@ public final class FormulaSkeleton {
         if (at < text.length() && "!?".indexOf(text.charAt(at)) >= 0) {
             at++;
         }
-        words.add(text.substring(start, at));
+        add(start, at);
     }
 
     private void operator(char c) {
+        if (c == ':' && afterReference && !heldColon) {
+            heldColon = true;
+            at++;
+            return;
+        }
         boolean two =
                 at + 1 < text.length()
                         && (text.startsWith("<=", at)
                                 || text.startsWith(">=", at)
                                 || text.startsWith("<>", at));
-        words.add(two ? text.substring(at, at + 2) : String.valueOf(c));
-        at += two ? 2 : 1;
+        int end = at + (two ? 2 : 1);
+        add(at, end);
+        at = end;
     }
 }
