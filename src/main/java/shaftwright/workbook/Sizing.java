@@ -128,8 +128,8 @@ public final class Sizing {
                     default -> DegreeChoice.AUTO;
                 };
         return new TapeSettings(
-                orUsual(inputs.number("tape_graduation"), 1),
-                orUsual(inputs.number("height_graduation"), 1),
+                aboveZero(inputs.number("tape_graduation")),
+                aboveZero(inputs.number("height_graduation")),
                 degree,
                 orUsual(
                         inputs.number("curve_allowance_quadratic"),
@@ -137,6 +137,10 @@ public final class Sizing {
                 orUsual(
                         inputs.number("curve_allowance_cubic"),
                         TapeSettings.USUAL_CUBIC_ALLOWANCE));
+    }
+
+    private static double aboveZero(double graduation) {
+        return graduation > 0 ? graduation : 1;
     }
 
     /** An unreadable setting is a problem already; computing goes on to find the others. */
