@@ -23,7 +23,7 @@ public final class MeasuredPath {
     public static final double SUSPECT_BEYOND = 3;
 
     /** Keeps a row that alone decides its fitted value from dividing by zero. */
-    private static final double LEAST_FREEDOM = 1e-12;
+    private static final double LEAST_FREEDOM = 1e-6;
 
     private static final int STEPS_TO_LOOK_AT = 48;
 

@@ -27,6 +27,7 @@ public final class RandomWorkbook {
     private final double reachAtRide;
     private final double lowest;
     private final double highest;
+    private int fewest = 15;
 
     /** The workbook of this seed. */
     public RandomWorkbook(long seed) {
@@ -76,7 +77,6 @@ public final class RandomWorkbook {
         put("shop_increment", often(0.8) ? length(pick(1, 2, 1.5875, 3.175)) : CellValue.BLANK);
         put("tape_graduation", often(0.8) ? length(pick(1, 0.5, 1.5875)) : CellValue.BLANK);
         put("height_graduation", often(0.8) ? length(pick(1, 2, 1.5875)) : CellValue.BLANK);
-        put("fit_degree", fitDegree());
         put("curve_allowance_quadratic", often(0.5) ? length(between(0, 4)) : CellValue.BLANK);
         put("curve_allowance_cubic", often(0.5) ? length(between(0, 2)) : CellValue.BLANK);
         put("inner_tilt", often(0.4) ? angle(-6, 6) : CellValue.BLANK);
@@ -96,6 +96,9 @@ public final class RandomWorkbook {
     }
 
     private CellValue fitDegree() {
+        if (fewest < 9) {
+            return often(0.9) ? text("auto") : blank();
+        }
         return switch (random.nextInt(6)) {
             case 0 -> text("4");
             case 1 -> CellValue.of(5);
@@ -114,6 +117,7 @@ public final class RandomWorkbook {
         if (own || often(0.3)) {
             side("right", inner + between(-5, 5), ride + between(-10, 10));
         }
+        put("fit_degree", fitDegree());
     }
 
     private void side(String side, double inner, double ride) {
@@ -121,6 +125,7 @@ public final class RandomWorkbook {
         put("inner_height_" + side, length(inner));
         put("ride_height_" + side, length(ride));
         List<Integer> slots = slots(heights(), 15);
+        fewest = Math.min(fewest, slots.size());
         List<List<CellValue>> columns = new ArrayList<>();
         for (int column = 0; column < 7; column++) {
             columns.add(new ArrayList<>(Collections.nCopies(15, CellValue.BLANK)));

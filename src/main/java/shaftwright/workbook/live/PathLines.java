@@ -328,18 +328,27 @@ final class PathLines {
                 + "IF(COUNTIF({row_flaw:all},4)>0,\"two rows stand at one height\","
                 + "IF(COUNTIF({row_flaw:all},3)>0,\"a distance is shorter than its rise\","
                 + "IF({path_rows}<2,\"one height is not enough\","
+                + "IF(AND({path_rows}<9,"
+                + HIGH_DEGREE
+                + "),\"a curve of degree 4 or 5 needs nine heights\","
                 + "IF(OR(MIN({row_height:all})>{ride_height_used},"
                 + "MAX({row_height:all})<{ride_height_used}),"
                 + "\"ride height is outside the measured heights\","
                 + "IF(COUNT(tape_graduation_read,height_graduation_read,"
                 + "curve_allowance_quadratic_read,curve_allowance_cubic_read,inner_tilt_read,"
-                + "inner_sweep_read)<6,\"a setting can't be read\",\"\")))))))))";
+                + "inner_sweep_read)<6,\"a setting can't be read\",\"\"))))))))))";
     }
+
+    /** The builder asks for more than degree 3. */
+    private static final String HIGH_DEGREE =
+            "OR(fit_degree&\"\"=\"4\",fit_degree&\"\"=\"5\")";
 
     private static String degree(String rows) {
         return "IF(AND("
                 + rows
-                + ">=9,OR(fit_degree&\"\"=\"4\",fit_degree&\"\"=\"5\")),VALUE(fit_degree&\"\"),IF("
+                + ">=9,"
+                + HIGH_DEGREE
+                + "),VALUE(fit_degree&\"\"),IF("
                 + rows
                 + ">=5,3,IF("
                 + rows
@@ -503,7 +512,8 @@ final class PathLines {
             return "0";
         }
         if (k == 0) {
-            return "1";
+            // Without rows there is no basis, not even a constant.
+            return "IF({" + set + "_norm#0}>0,1,0)";
         }
         String last = set + "_poly_" + (k - 1);
         String text = "0-{" + set + "_a#" + (k - 1) + "}*{" + last + "}";
@@ -779,7 +789,7 @@ final class PathLines {
                 "Residual against its doubt",
                 NUMBER,
                 "ABS({row_residual})*SQRT({row_weight})/SQRT(({variance_distance}"
-                        + "+{row_slope}^2*{variance_height})*MAX(1E-12,1-{row_hat}))",
+                        + "+{row_slope}^2*{variance_height})*MAX(1E-6,1-{row_hat}))",
                 (p, r) -> r.standardised());
     }
 
