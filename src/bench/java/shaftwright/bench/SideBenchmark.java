@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -49,8 +50,8 @@ public class SideBenchmark {
     /** The flow from set-up to result, left and right. */
     @Benchmark
     public void scenario(Blackhole hole) {
-        hole.consume(SideResult.of(left, RULE, RING, blanks, Optional.empty()));
-        hole.consume(SideResult.of(right, RULE, RING, blanks, Optional.empty()));
+        hole.consume(SideResult.of(left, RULE, RING, blanks, OptionalInt.empty()));
+        hole.consume(SideResult.of(right, RULE, RING, blanks, OptionalInt.empty()));
     }
 
     private static SideSetup side(double wider) {

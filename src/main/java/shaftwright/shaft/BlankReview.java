@@ -3,6 +3,7 @@ package shaftwright.shaft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import shaftwright.joint.Joint;
 import shaftwright.shaft.Refusal.Reason;
 
@@ -38,22 +39,17 @@ public record BlankReview(
 
     /**
      * The plan to follow: of all usable blanks the one with fewest new grooves, least scrap, lowest
-     * price, first in the list; or of the named blank alone.
+     * price, first in the list; or of one blank alone.
      *
-     * @param name the only blank to consider, or empty for all
-     * @throws IllegalArgumentException if no blank has that name
+     * @param only row of the only blank to consider (none is when the list has no such row), or
+     *     empty for all
      */
-    public static Optional<CutPlan> best(List<BlankReview> reviews, Optional<String> name) {
+    public static Optional<CutPlan> best(List<BlankReview> reviews, OptionalInt only) {
         Optional<CutPlan> best = Optional.empty();
-        boolean known = name.isEmpty();
         for (BlankReview review : reviews) {
-            if (name.isEmpty() || name.get().equals(review.blank.name())) {
-                known = true;
+            if (only.isEmpty() || only.getAsInt() == review.row) {
                 best = better(best, review.plan);
             }
-        }
-        if (!known) {
-            throw new IllegalArgumentException("no blank is called " + name.get());
         }
         return best;
     }

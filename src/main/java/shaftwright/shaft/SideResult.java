@@ -2,6 +2,7 @@ package shaftwright.shaft;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Everything computed for one side of one scenario.
@@ -40,22 +41,23 @@ public record SideResult(
      * @param rule how the length is chosen
      * @param ring rings and grooves of the shaft
      * @param blanks the builder's list, possibly empty
-     * @param blankName the only blank to consider, or empty for the best
-     * @throws IllegalArgumentException if no blank has that name, the hub path has no lateral reach
-     *     somewhere, or no shaft can join the joint centres
+     * @param onlyBlank row of the only blank to consider (none is when the list has no such row),
+     *     or empty for the best
+     * @throws IllegalArgumentException if the hub path has no lateral reach somewhere, or no shaft
+     *     can join the joint centres
      */
     public static SideResult of(
             SideSetup setup,
             LengthRule rule,
             RingSpec ring,
             List<Blank> blanks,
-            Optional<String> blankName) {
+            OptionalInt onlyBlank) {
         List<Position> positions = Position.table(setup);
         LengthWindow window = LengthWindow.of(positions);
         LengthChoice choice = LengthChoice.of(window, setup.inner(), setup.outer(), rule);
         ShaftOrder order = new ShaftOrder(choice, setup.inner(), setup.outer(), ring);
         List<BlankReview> reviews = BlankReview.all(blanks, order);
-        Optional<CutPlan> plan = BlankReview.best(reviews, blankName);
+        Optional<CutPlan> plan = BlankReview.best(reviews, onlyBlank);
         ShaftLength length = plan.isPresent() ? plan.get().length() : choice.chosen();
         List<FittedPosition> fitted = FittedPosition.table(setup, positions, length.spacing());
         return new SideResult(setup, positions, window, choice, reviews, plan, length, fitted);

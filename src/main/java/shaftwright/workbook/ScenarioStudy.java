@@ -3,6 +3,7 @@ package shaftwright.workbook;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import shaftwright.joint.MountedJoint;
 import shaftwright.scenario.Finding;
 import shaftwright.scenario.Verdict;
@@ -100,6 +101,7 @@ final class ScenarioStudy {
         part(scenario, "boot_outer", picks.outerBoot(), "boot table");
         if (!text("blank_choice", scenario).equalsIgnoreCase("auto")) {
             part(scenario, "blank_choice", picks.blank(), "blank table, or auto");
+            blankWithoutSizes(scenario, picks.blank());
         }
         if (!joint.isEmpty() || !other.isEmpty()) {
             return joint.isEmpty() ? other : joint;
@@ -112,6 +114,21 @@ final class ScenarioStudy {
             return Double.isNaN(needed) ? Sizing.NO_CLEARANCE : "";
         }
         return Double.isNaN(number("bump_limit", scenario)) ? Sizing.NO_BUMP : "";
+    }
+
+    /** Not an error: the length can be said all the same, only not what it is cut from. */
+    private void blankWithoutSizes(int scenario, int row) {
+        if (row > 0 && !parts.blankUsed(row - 1)) {
+            problems.add(
+                    Problem.warning(
+                            inputs.placeOrNull(
+                                    "blank_choice", new Index(Side.LEFT, scenario, 0)),
+                            Contract.input("blank_choice").label()
+                                    + ", scenario "
+                                    + ScenarioOutcome.letter(scenario),
+                            "a blank whose row lacks a size",
+                            "length and both spline lengths in its row"));
+        }
     }
 
     private String jointTrouble(int scenario, String end, int row) {
@@ -268,16 +285,16 @@ final class ScenarioStudy {
                         setUp.droop(),
                         setUp.bumpSteps().get(SideOutcome.BUMP_STEPS - 1));
         int wanted = picks(scenario).blank();
-        Optional<String> name =
-                wanted == 0 || !parts.blankUsed(wanted - 1)
-                        ? Optional.empty()
-                        : Optional.of(parts.text("blank_name", wanted - 1));
+        OptionalInt only =
+                wanted == 0
+                        ? OptionalInt.empty()
+                        : OptionalInt.of(parts.blankListed(wanted - 1));
         return SideResult.of(
                 setup,
                 new LengthRule(number("length_bias", scenario), inputs.number("shop_increment")),
                 sizing.ring(),
                 parts.blanks(),
-                name);
+                only);
     }
 
     private Wheel wheel(int scenario, TyreFigures tyre, SideOutcome left, SideOutcome right) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -167,7 +168,15 @@ class ForestSpecialStoryTest {
                 rule,
                 ring,
                 blanks(),
-                choice.equals("auto") ? Optional.empty() : Optional.of(choice));
+                choice.equals("auto") ? OptionalInt.empty() : OptionalInt.of(blankRow(choice)));
+    }
+
+    private int blankRow(String name) {
+        int row = 0;
+        while (!inputs.text("blank_name", row).equals(name)) {
+            row++;
+        }
+        return row;
     }
 
     /** Typed, or where the ground clearance is what is wanted, taking the wheel to rise as t. */

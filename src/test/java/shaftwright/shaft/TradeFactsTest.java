@@ -7,6 +7,7 @@ import static shaftwright.shaft.Samples.INCH;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.Joint;
@@ -116,7 +117,7 @@ class TradeFactsTest {
         Blank blank = new Blank("27 in bar", 27 * INCH, 30, end, end, 0, true);
         ShaftOrder order = new ShaftOrder(choice, joint, joint, Samples.RING);
         CutPlan plan =
-                BlankReview.best(BlankReview.all(List.of(blank), order), Optional.empty())
+                BlankReview.best(BlankReview.all(List.of(blank), order), OptionalInt.empty())
                         .orElseThrow();
         assertThat(plan.scrap()).isCloseTo(INCH, within(1e-9));
         assertThat(plan.inner().cut()).isCloseTo(INCH / 2, within(1e-9));
