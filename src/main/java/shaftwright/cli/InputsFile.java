@@ -80,6 +80,9 @@ final class InputsFile {
                     inputs.put(name, values(parser, name));
                 }
             }
+            if (parser.nextToken() != null) {
+                throw refused(parser, "expected nothing behind the object");
+            }
             return inputs;
         }
     }

@@ -95,6 +95,9 @@ final class NewCommand {
         if (!Files.isDirectory(folder)) {
             throw new IOException(folder + ": no such folder.");
         }
+        if (!Files.isWritable(folder)) {
+            throw new IOException(folder + ": nothing may be written into this folder.");
+        }
         progress.step("Laying out the workbook");
         Path laid = Files.createTempFile(folder, ".shaftwright-", ".xlsx");
         try {

@@ -883,8 +883,12 @@ public final class Contract {
     }
 
     private static Input angle(String name, Grid grid, String label, Range usual, String meaning) {
-        Range allowed =
-                usual.least() > 0 || name.startsWith("bench") ? new Range(0, 89) : ANY_ANGLE;
+        Range allowed = ANY_ANGLE;
+        if (usual.least() > 0) {
+            allowed = new Range(0.1, 89);
+        } else if (name.startsWith("bench")) {
+            allowed = new Range(0, 89);
+        }
         return Input.number(name, grid, label, ANGLE, allowed, usual, meaning);
     }
 

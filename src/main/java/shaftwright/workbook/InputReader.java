@@ -83,7 +83,7 @@ final class InputReader {
         Area area = names.get("unit");
         if (area != null
                 && cells.getOrDefault(area.place(0), NOTHING).value() instanceof CellValue.Text t
-                && t.value().equals("mm")) {
+                && t.value().equalsIgnoreCase("mm")) {
             unit = LengthUnit.MILLIMETRE;
         }
     }
@@ -152,6 +152,9 @@ final class InputReader {
             return new Entry(place, raw, Double.NaN, "");
         }
         if (isEmpty(raw)) {
+            if (input.name().equals("unit")) {
+                error(place, subject, "nothing", expected(input));
+            }
             return new Entry(place, raw, whenEmpty(input), "");
         }
         return input.kind().numeric()
@@ -159,7 +162,7 @@ final class InputReader {
                 : words(input, place, raw, subject);
     }
 
-    private static boolean isEmpty(CellValue raw) {
+    static boolean isEmpty(CellValue raw) {
         return raw instanceof CellValue.Blank
                 || (raw instanceof CellValue.Text text && text.value().isEmpty());
     }
@@ -192,17 +195,29 @@ final class InputReader {
             error(place, subject, shown(raw), expected(input));
             return new Entry(place, raw, Double.NaN, "");
         }
-        judge(input, place, raw, subject, number);
+        if (!allowed(input, place, raw, subject, number)) {
+            return new Entry(place, raw, Double.NaN, "");
+        }
         double handed = input.kind() == InputKind.ANGLE ? Math.toRadians(number) : number;
         return new Entry(place, raw, handed, shownText(raw));
     }
 
-    private void judge(Input input, CellPlace place, CellValue raw, String subject, double number) {
+    /** A number out of range is not handed on: what would follow from it is noise. */
+    private boolean allowed(
+            Input input, CellPlace place, CellValue raw, String subject, double number) {
         if (input.kind() == InputKind.COUNT && number != Math.rint(number)) {
             error(place, subject, shown(raw), "a whole number");
-        } else if (!input.allowed().contains(number)) {
-            error(place, subject, shown(raw), between(input, input.allowed()));
-        } else if (!input.usual().contains(number)) {
+            return false;
+        }
+        if (!input.allowed().contains(number)) {
+            error(
+                    place,
+                    subject,
+                    shown(raw) + converted(input, raw, number),
+                    between(input, input.allowed()));
+            return false;
+        }
+        if (!input.usual().contains(number)) {
             problems.add(
                     Problem.warning(
                             place,
@@ -210,6 +225,7 @@ final class InputReader {
                             shown(raw) + converted(input, raw, number),
                             "usually " + between(input, input.usual()) + "; is the unit right?"));
         }
+        return true;
     }
 
     private String converted(Input input, CellValue raw, double number) {
@@ -221,6 +237,10 @@ final class InputReader {
 
     private Entry words(Input input, CellPlace place, CellValue raw, String subject) {
         String text = shownText(raw);
+        if (text.isBlank()) {
+            error(place, subject, "blanks only", "a text, or an empty cell: clear it");
+            return new Entry(place, raw, Double.NaN, "");
+        }
         if (input.kind() == InputKind.CHOICE && !choice(input, text)) {
             error(place, subject, shown(raw), expected(input));
         }

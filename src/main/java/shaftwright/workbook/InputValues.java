@@ -30,6 +30,13 @@ public final class InputValues {
         this.entries = new HashMap<>(entries);
     }
 
+    /** A length as a builder of this workbook reads it, for messages. */
+    String shownLength(double mm) {
+        double shown = mm / unit.mm();
+        double scale = unit == LengthUnit.INCH ? 1e3 : 1e2;
+        return Math.rint(shown * scale) / scale + (unit == LengthUnit.INCH ? " in" : " mm");
+    }
+
     /** Unit of bare numbers and of results. */
     public LengthUnit unit() {
         return unit;
@@ -100,6 +107,14 @@ public final class InputValues {
     CellPlace placeOrNull(String name, Index index) {
         Entry entry = entryOrNull(name, index);
         return entry == null ? null : entry.place();
+    }
+
+    /** Whether something is typed there that stands for no usable number; it is said already. */
+    boolean unreadable(String name, Index index) {
+        Entry entry = entryOrNull(name, index);
+        return entry != null
+                && Double.isNaN(entry.number())
+                && !InputReader.isEmpty(entry.raw());
     }
 
     /** Rows that a table's column has, inserted ones included. */

@@ -29,7 +29,7 @@ public final class Parts {
         }
         for (int row = 0; row < blankListed.length; row++) {
             blankListed[row] = -1;
-            if (blankUsed(row)) {
+            if (blankUsed(row) && groovesInside(row)) {
                 blankListed[row] = blanks.size();
                 blankSlots.add(row);
                 blanks.add(blank(row));
@@ -42,13 +42,29 @@ public final class Parts {
         if (name.isEmpty()) {
             return 0;
         }
-        int rows = inputs.rows(column, Side.LEFT);
+        int rows = Math.min(inputs.rows(column, Side.LEFT), slots(column));
         for (int row = 0; row < rows; row++) {
             if (text(column, row).equalsIgnoreCase(name)) {
                 return row + 1;
             }
         }
         return 0;
+    }
+
+    /** Rows that the live cells of a parts table can read. */
+    static int slots(String column) {
+        return switch (Contract.input(column).grid()) {
+            case JOINT -> Grid.JOINT_SLOT.rows();
+            case BENCH -> Grid.BENCH_SLOT.rows();
+            case BOOT -> Grid.BOOT_SLOT.rows();
+            case BLANK -> Grid.BLANK_SLOT.rows();
+            default -> throw new IllegalArgumentException(column + " is in no parts table");
+        };
+    }
+
+    private boolean groovesInside(int row) {
+        double length = number("blank_length", row);
+        return !(ringFace(row, "inner") > length || ringFace(row, "outer") > length);
     }
 
     /** Number in a row of a parts table, NaN when the cell is empty or beyond the table. */
@@ -115,14 +131,22 @@ public final class Parts {
         return number("blank_groove_" + end, row) + inputs.number("ring_thickness");
     }
 
+    /** Columns of the joint table that a length needs. */
+    static final List<String> JOINT_NEEDS =
+            List.of(
+                    "joint_race_half_width",
+                    "joint_datum_offset",
+                    "joint_cup_bottom",
+                    "joint_angle_max");
+
     /** Whether a joint's row has every size that a length needs. */
     boolean jointComplete(int row) {
-        int at = row - 1;
-        return !Double.isNaN(
-                number("joint_race_half_width", at)
-                        + number("joint_datum_offset", at)
-                        + number("joint_cup_bottom", at)
-                        + number("joint_angle_max", at));
+        for (String need : JOINT_NEEDS) {
+            if (Double.isNaN(number(need, row - 1))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Angles of a joint's travel limits in order, empty when it has neither bench nor plunge. */

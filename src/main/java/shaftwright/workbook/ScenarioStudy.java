@@ -103,6 +103,8 @@ final class ScenarioStudy {
             part(scenario, "blank_choice", picks.blank(), "blank table, or auto");
             blankWithoutSizes(scenario, picks.blank());
         }
+        counterbore(scenario, "inner", picks.innerJoint());
+        counterbore(scenario, "outer", picks.outerJoint());
         if (!joint.isEmpty() || !other.isEmpty()) {
             return joint.isEmpty() ? other : joint;
         }
@@ -131,6 +133,23 @@ final class ScenarioStudy {
         }
     }
 
+    private void counterbore(int scenario, String end, int row) {
+        double race = row == 0 ? Double.NaN : 2 * parts.number("joint_race_half_width", row - 1);
+        String name = "counterbore_" + end;
+        if (number(name, scenario) > race) {
+            error(
+                    scenario,
+                    name,
+                    shown(name, scenario),
+                    "less than the race is wide: twice the joint's race half width, "
+                            + inputs.shownLength(race));
+        }
+    }
+
+    private String shown(String name, int scenario) {
+        return "\"" + text(name, scenario) + "\"";
+    }
+
     private String jointTrouble(int scenario, String end, int row) {
         String pick = "joint_" + end;
         if (text(pick, scenario).isEmpty()) {
@@ -141,22 +160,53 @@ final class ScenarioStudy {
             return "the " + end + " joint is not in the joint table";
         }
         if (!parts.jointComplete(row)) {
-            error(
-                    scenario,
-                    pick,
-                    "a joint whose row lacks a size",
-                    "race half width, datum offset, cup bottom and angle limit in its row");
+            lackingSizes(scenario, end, row);
             return "the " + end + " joint's row lacks a size";
         }
         if (!hasLimits(row)) {
+            if (inputs.unreadable("joint_plunge", new Index(Side.LEFT, 0, row - 1))) {
+                return "the " + end + " joint has neither plunge nor bench rows";
+            }
             error(
                     scenario,
                     pick,
-                    "a joint with neither plunge nor bench rows",
-                    "its straight plunge, or rows in the bench table");
+                    "\"" + text(pick, scenario) + "\", a joint with neither plunge nor bench rows",
+                    "a joint whose travel is known: type its straight plunge, or rows in the bench"
+                            + " table");
             return "the " + end + " joint has neither plunge nor bench rows";
         }
         return "";
+    }
+
+    /** Names the empty cells themselves; those that hold something unreadable are said already. */
+    private void lackingSizes(int scenario, String end, int row) {
+        for (String column : Parts.JOINT_NEEDS) {
+            Index index = new Index(Side.LEFT, 0, row - 1);
+            if (Double.isNaN(inputs.number(column, index)) && !inputs.unreadable(column, index)) {
+                addOnce(
+                        Problem.error(
+                                inputs.placeOrNull(column, index),
+                                Contract.input(column).label() + ", row " + row,
+                                "nothing",
+                                (Contract.input(column).kind() == InputKind.ANGLE
+                                                ? "an angle"
+                                                : "a length")
+                                        + "; scenario "
+                                        + ScenarioOutcome.letter(scenario)
+                                        + " has this joint at its "
+                                        + end
+                                        + " end"));
+            }
+        }
+    }
+
+    private void addOnce(Problem problem) {
+        for (Problem known : problems) {
+            if (known.place().equals(problem.place()) && known.found().equals(problem.found())) {
+                return;
+            }
+        }
+        problems.add(problem);
     }
 
     private boolean hasLimits(int row) {
@@ -198,15 +248,26 @@ final class ScenarioStudy {
             return new SideOutcome(
                     "", Verdict.of(result, path.get().mayGiveVerdict()), setUp, result);
         } catch (IllegalArgumentException e) {
-            problems.add(
-                    Problem.error(
-                            inputs.placeOrNull("scenario_name", new Index(side, scenario, 0)),
-                            "scenario " + ScenarioOutcome.letter(scenario) + ", " + side.word(),
-                            "sizes that contradict each other: " + e.getMessage(),
-                            "sizes of one possible shaft and joint"));
+            contradiction(scenario, side, e.getMessage());
             return new SideOutcome(
                     "its sizes contradict each other", Finding.INCOMPLETE, null, null);
         }
+    }
+
+    /** Only when nothing else was said: a cell that was refused leads here too. */
+    private void contradiction(int scenario, Side side, String reason) {
+        for (Problem problem : problems) {
+            if (problem.isError()) {
+                return;
+            }
+        }
+        problems.add(
+                Problem.error(
+                        inputs.placeOrNull("scenario_name", new Index(side, scenario, 0)),
+                        "scenario " + ScenarioOutcome.letter(scenario) + ", " + side.word(),
+                        "sizes that contradict each other (" + reason + ")",
+                        "sizes of one possible shaft; look at this scenario's shifts and spacers"
+                                + " and at its joints' rows"));
     }
 
     private SideOutcome.SetUp setUp(

@@ -22,6 +22,7 @@ public final class SideReadings {
     private final List<Integer> slots = new ArrayList<>();
     private final List<TapeRow> rows = new ArrayList<>();
     private final List<Problem> problems;
+    private boolean unreadable;
     private MeasuredPath path;
 
     private SideReadings(InputValues inputs, Side source, List<Problem> problems) {
@@ -44,7 +45,7 @@ public final class SideReadings {
                 new SideReadings(
                         inputs, own ? side : Side.LEFT, own ? problems : new ArrayList<>());
         readings.collect();
-        if (!readings.rows.isEmpty()) {
+        if (!readings.rows.isEmpty() || readings.unreadable) {
             readings.fit(settings);
         }
         return readings;
@@ -61,7 +62,12 @@ public final class SideReadings {
                     distances.add(distance);
                 }
             }
+            if (unreadable(slot)) {
+                unreadable = true;
+                continue;
+            }
             if (Double.isNaN(height) && distances.isEmpty()) {
+                unused(slot);
                 continue;
             }
             if (slot >= Grid.READING_SLOT.rows()) {
@@ -84,6 +90,31 @@ public final class SideReadings {
                                 typed("fore_aft", slot),
                                 optional(typed("camber", slot)),
                                 optional(typed("toe", slot))));
+            }
+        }
+    }
+
+    /** Whether a cell of the row was refused; that is said already. */
+    private boolean unreadable(int slot) {
+        Index index = new Index(source, 0, slot);
+        for (Input input : Contract.inputs(Grid.READING)) {
+            if (inputs.unreadable(input.name(), index)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void unused(int slot) {
+        for (String name : new String[] {"fore_aft", "camber", "toe"}) {
+            String text = inputs.text(name, new Index(source, 0, slot));
+            if (!text.isEmpty() && typed(name, slot) != 0) {
+                problems.add(
+                        Problem.warning(
+                                place(name, slot),
+                                subject(name, slot),
+                                "\"" + text + "\" without height and distance",
+                                "both in the same row; the row is not used"));
             }
         }
     }
@@ -112,30 +143,63 @@ public final class SideReadings {
             }
         } catch (UnusableReadingsException e) {
             for (ReadingRemark remark : e.problems()) {
-                problems.add(
-                        Problem.error(
-                                remark.row() > 0 ? place(column(remark), remark.row() - 1) : null,
-                                subject(remark.row()),
-                                found(remark) + remark.text(),
-                                "readings that one straight tape can give"));
+                if (unreadable && remark.row() == 0) {
+                    // Rows are left out here; what the rest lack as a whole is not known.
+                    continue;
+                }
+                refused(remark);
             }
         }
     }
 
-    private String found(ReadingRemark remark) {
-        CellPlace place = remark.row() > 0 ? place(column(remark), remark.row() - 1) : null;
-        if (place == null) {
-            return "";
-        }
-        String text = inputs.text(column(remark), new Index(source, 0, remark.row() - 1));
-        return text.isEmpty() ? "" : "\"" + text + "\": ";
+    private void refused(ReadingRemark remark) {
+        String column = column(remark);
+        Input input = Contract.input(column);
+        Index index =
+                input.grid() == Grid.BOOK
+                        ? new Index(Side.LEFT, 0, 0)
+                        : new Index(source, 0, Math.max(0, remark.row() - 1));
+        String text = inputs.text(column, index);
+        problems.add(
+                Problem.error(
+                        inputs.placeOrNull(column, index),
+                        subject(remark.row()),
+                        (text.isEmpty() ? "" : "\"" + text + "\", ") + reason(remark),
+                        expected(remark)));
     }
 
+    /** The cell to look at first. */
     private static String column(ReadingRemark remark) {
         return switch (remark.kind()) {
             case IMPOSSIBLE_TRIANGLE, BAD_DISTANCE, REPEATS_DIFFER, NO_DISTANCE -> "distance_first";
             case BAD_FORE_AFT -> "fore_aft";
+            case RIDE_OUTSIDE_ROWS -> "ride_height";
+            case TOO_FEW_ROWS_FOR_DEGREE -> "fit_degree";
             default -> "height";
+        };
+    }
+
+    private String reason(ReadingRemark remark) {
+        return switch (remark.kind()) {
+            case TOO_FEW_ROWS -> "readings at one height only";
+            case TOO_FEW_ROWS_FOR_DEGREE -> "but readings at " + rows.size() + " heights";
+            default -> {
+                int end = remark.text().indexOf(';');
+                yield end < 0 ? remark.text() : remark.text().substring(0, end);
+            }
+        };
+    }
+
+    private static String expected(ReadingRemark remark) {
+        return switch (remark.kind()) {
+            case TOO_FEW_ROWS -> "readings at two heights at the very least, five to be good";
+            case TOO_FEW_ROWS_FOR_DEGREE -> "auto, or readings at nine heights and more";
+            case RIDE_OUTSIDE_ROWS ->
+                    "a ride height between measured ones; take all heights from the same floor";
+            case SAME_HEIGHT -> "repeat readings of one height side by side in one row";
+            case IMPOSSIBLE_TRIANGLE ->
+                    "a longer distance; measure distance, height and fore-aft offset again";
+            default -> "readings that one straight tape can give; measure them again";
         };
     }
 
@@ -146,6 +210,9 @@ public final class SideReadings {
     }
 
     private void missing(String name) {
+        if (inputs.unreadable(name, new Index(source, 0, 0))) {
+            return;
+        }
         problems.add(
                 Problem.error(
                         place(name, 0),
@@ -158,9 +225,13 @@ public final class SideReadings {
         problems.add(
                 Problem.error(
                         place(name, slot),
-                        Contract.input(name).label() + ", " + source.word() + ", row " + (slot + 1),
+                        subject(name, slot),
                         found,
                         expected));
+    }
+
+    private String subject(String name, int slot) {
+        return Contract.input(name).label() + ", " + source.word() + ", row " + (slot + 1);
     }
 
     private CellPlace place(String name, int slot) {

@@ -45,6 +45,7 @@ public final class Sizing {
      */
     static Sizing of(InputValues inputs, List<Problem> problems) {
         Sizing sizing = new Sizing(inputs);
+        new PartsCheck(inputs, sizing.parts, problems).run();
         for (Side side : Side.values()) {
             sizing.readings.put(
                     side, SideReadings.of(inputs, side, sizing.tapeSettings(), problems));
@@ -53,7 +54,22 @@ public final class Sizing {
         for (int scenario = 0; scenario < inputs.scenarios(); scenario++) {
             sizing.scenarios.add(study.of(scenario));
         }
+        sizing.shopLetter(problems);
         return sizing;
+    }
+
+    private void shopLetter(List<Problem> problems) {
+        String letter = inputs.text("shop_scenario");
+        if (!letter.isEmpty() && shopScenario() < 0) {
+            problems.add(
+                    Problem.warning(
+                            inputs.placeOrNull("shop_scenario", new Index(Side.LEFT, 0, 0)),
+                            Contract.input("shop_scenario").label(),
+                            "\"" + letter + "\"",
+                            "a letter from A to "
+                                    + ScenarioOutcome.letter(scenarios.size() - 1)
+                                    + "; the shop cards stay empty"));
+        }
     }
 
     /** Said of a scenario that lacks a joint at this end. */

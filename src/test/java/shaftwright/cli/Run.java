@@ -5,8 +5,8 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
 /** What a command line gave: exit code, answers, and everything on standard error. */
-record Run(int code, String out, String err) {
-    static Run of(Object... args) {
+public record Run(int code, String out, String err) {
+    public static Run of(Object... args) {
         String[] texts = new String[args.length];
         for (int i = 0; i < args.length; i++) {
             texts[i] = args[i].toString();

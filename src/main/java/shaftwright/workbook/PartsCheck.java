@@ -1,0 +1,205 @@
+package shaftwright.workbook;
+
+import java.util.List;
+
+/** Looks for rows of the parts tables that can't be told apart, lack something or contradict. */
+final class PartsCheck {
+    /** Bench angles nearer than this are the same reading taken twice, rad: a tenth of a degree. */
+    private static final double SAME_ANGLE = Math.toRadians(0.1);
+
+    private static final String[] BENCH_NUMBERS = {"bench_angle", "bench_inward", "bench_outward"};
+    private static final String[] ENDS = {"inner", "outer"};
+
+    private final InputValues inputs;
+    private final Parts parts;
+    private final List<Problem> problems;
+
+    PartsCheck(InputValues inputs, Parts parts, List<Problem> problems) {
+        this.inputs = inputs;
+        this.parts = parts;
+        this.problems = problems;
+    }
+
+    /** Says all that is wrong. */
+    void run() {
+        names("joint_name", "joint_race_half_width");
+        names("boot_name", "boot_price");
+        names("blank_name", "blank_length");
+        tooMany("bench_joint");
+        for (int row = 0; row < slots("joint_name"); row++) {
+            joint(row);
+        }
+        for (int row = 0; row < slots("bench_joint"); row++) {
+            bench(row);
+        }
+        for (int row = 0; row < slots("blank_name"); row++) {
+            blank(row);
+        }
+    }
+
+    private int slots(String column) {
+        return Math.min(Parts.slots(column), inputs.rows(column, Side.LEFT));
+    }
+
+    private void names(String column, String size) {
+        tooMany(column);
+        for (int row = 0; row < slots(column); row++) {
+            String name = parts.text(column, row);
+            int first = parts.row(column, name) - 1;
+            if (!name.isEmpty() && first < row) {
+                error(
+                        column,
+                        row,
+                        quoted(name) + ", the name of row " + (first + 1) + " too",
+                        "a name that no other row has; capitals make no difference");
+            }
+            if (name.isEmpty() && !isBad(column, row) && has(size, row)) {
+                warning(column, row, "no name beside sizes", "a name; the row can't be picked");
+            }
+        }
+    }
+
+    private void tooMany(String column) {
+        for (int row = Parts.slots(column); row < inputs.rows(column, Side.LEFT); row++) {
+            if (!parts.text(column, row).isEmpty()) {
+                error(
+                        column,
+                        row,
+                        quoted(parts.text(column, row)) + ", a row more than can be read",
+                        "at most " + Parts.slots(column) + " rows; delete those that are empty");
+            }
+        }
+    }
+
+    private void joint(int row) {
+        if (parts.number("joint_angle_continuous", row) > parts.number("joint_angle_max", row)) {
+            error(
+                    "joint_angle_continuous",
+                    row,
+                    quoted(parts.text("joint_angle_continuous", row)),
+                    "no more than the angle limit beside it, "
+                            + parts.text("joint_angle_max", row)
+                            + " deg");
+        }
+        if (has("joint_lip_radius", row) && isEmpty("joint_lip_depth", row)) {
+            error("joint_lip_depth", row, "nothing", "the depth of the lip, or no lip radius");
+        }
+        if (has("joint_lip_depth", row) && isEmpty("joint_lip_radius", row)) {
+            error("joint_lip_radius", row, "nothing", "the radius of the lip, or no lip depth");
+        }
+    }
+
+    private void bench(int row) {
+        String name = parts.text("bench_joint", row);
+        boolean any = false;
+        for (String column : BENCH_NUMBERS) {
+            any |= has(column, row);
+            if (!name.isEmpty() && isEmpty(column, row)) {
+                error(
+                        column,
+                        row,
+                        "nothing",
+                        "angle, inward and outward travel in every row of the bench table");
+            }
+        }
+        if (name.isEmpty() && any && !isBad("bench_joint", row)) {
+            error("bench_joint", row, "nothing", "the name of the joint that was measured");
+        }
+        if (name.isEmpty()) {
+            return;
+        }
+        if (parts.benchJoint(row) == 0) {
+            error("bench_joint", row, quoted(name), "a name in the joint table");
+        } else {
+            sameAngle(row);
+        }
+    }
+
+    private void sameAngle(int row) {
+        double angle = parts.number("bench_angle", row);
+        for (int other = 0; other < row; other++) {
+            if (parts.benchJoint(other) == parts.benchJoint(row)
+                    && Math.abs(parts.number("bench_angle", other) - angle) < SAME_ANGLE) {
+                error(
+                        "bench_angle",
+                        row,
+                        quoted(parts.text("bench_angle", row))
+                                + ", the angle of row "
+                                + (other + 1)
+                                + " too",
+                        "each angle of a joint once; keep the smaller travel of both");
+                return;
+            }
+        }
+    }
+
+    private void blank(int row) {
+        String name = parts.text("blank_name", row);
+        if (name.isEmpty()) {
+            return;
+        }
+        for (String column :
+                new String[] {
+                    "blank_length", "blank_spline_length_inner", "blank_spline_length_outer"
+                }) {
+            if (isEmpty(column, row)) {
+                warning(column, row, "nothing", "a length; this blank is not looked at without it");
+            }
+        }
+        double length = parts.number("blank_length", row);
+        for (String end : ENDS) {
+            if (parts.ringFace(row, end) > length) {
+                String column = "blank_groove_" + end;
+                error(
+                        column,
+                        row,
+                        quoted(parts.text(column, row)),
+                        "a groove on the blank, which is "
+                                + quoted(parts.text("blank_length", row))
+                                + " long");
+            }
+        }
+    }
+
+    private boolean has(String column, int row) {
+        return !parts.text(column, row).isEmpty() || isBad(column, row);
+    }
+
+    private boolean isEmpty(String column, int row) {
+        return !has(column, row);
+    }
+
+    private boolean isBad(String column, int row) {
+        return inputs.unreadable(column, index(row)) && parts.text(column, row).isEmpty();
+    }
+
+    private static String quoted(String text) {
+        return "\"" + text + "\"";
+    }
+
+    private static Index index(int row) {
+        return new Index(Side.LEFT, 0, row);
+    }
+
+    private void error(String column, int row, String found, String expected) {
+        problems.add(
+                Problem.error(
+                        inputs.placeOrNull(column, index(row)),
+                        subject(column, row),
+                        found,
+                        expected));
+    }
+
+    private void warning(String column, int row, String found, String expected) {
+        problems.add(
+                Problem.warning(
+                        inputs.placeOrNull(column, index(row)),
+                        subject(column, row),
+                        found,
+                        expected));
+    }
+
+    private static String subject(String column, int row) {
+        return Contract.input(column).label() + ", row " + (row + 1);
+    }
+}
