@@ -22,7 +22,10 @@ final class LiveCheck {
     int overwritten(LiveCells live) {
         int count = 0;
         for (LiveCells.Cell cell : live.all()) {
-            if (!cell.content().hasFormula() && cell.line().quantity() != Quantity.ORDINAL) {
+            if (cell.line().isEngine() || cell.line().quantity() == Quantity.ORDINAL) {
+                continue;
+            }
+            if (!cell.content().hasFormula()) {
                 count++;
                 CellValue value = cell.content().value();
                 problems.add(
@@ -45,7 +48,16 @@ final class LiveCheck {
         int count = 0;
         for (LiveCells.Cell cell : live.all()) {
             String formula = cell.content().formula();
-            if (!formula.isEmpty() && !sameShape(cell, formula)) {
+            if (!formula.isEmpty() && cell.line().isEngine()) {
+                count++;
+                problems.add(
+                        Problem.warning(
+                                cell.place(),
+                                cell.line().label(),
+                                "a formula in place of a figure",
+                                "no formula; a fill writes the figure, and a recalculation replaces"
+                                        + " it by the formula's"));
+            } else if (!formula.isEmpty() && !sameShape(cell, formula)) {
                 count++;
                 problems.add(
                         Problem.warning(

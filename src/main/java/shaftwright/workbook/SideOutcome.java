@@ -6,6 +6,7 @@ import shaftwright.scenario.Finding;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.Vector;
 import shaftwright.travel.ClearanceRule;
+import shaftwright.travel.TravelRange;
 
 /**
  * One side of one scenario: its set-up where the inputs are complete, and its result where a length
@@ -34,12 +35,14 @@ public final class SideOutcome {
     private final Finding finding;
     private final SetUp setUp;
     private final SideResult result;
+    private final TravelRange allowed;
 
     SideOutcome(String trouble, Finding finding, SetUp setUp, SideResult result) {
         this.trouble = trouble;
         this.finding = finding;
         this.setUp = setUp;
         this.result = result;
+        allowed = result == null ? null : TravelRange.of(result);
     }
 
     /** What keeps it from being computed, empty when nothing does. */
@@ -60,6 +63,11 @@ public final class SideOutcome {
     /** The result, null when there is none. */
     public SideResult resultOrNull() {
         return result;
+    }
+
+    /** Travel that the final shaft allows, null when there is no result. */
+    public TravelRange travelAllowedOrNull() {
+        return allowed;
     }
 
     public MountedJoint inner() {

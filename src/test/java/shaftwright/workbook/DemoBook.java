@@ -4,14 +4,18 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import shaftwright.demo.DemoInputs;
 import shaftwright.units.LengthUnit;
+import shaftwright.workbook.live.LiveCells;
 import shaftwright.workbook.template.Template;
+import shaftwright.workbook.xlsx.XlsxBook;
 
-/** The demo workbook, typed cells only: no live cell has a value yet. */
+/** The demo workbook: typed cells and engine blocks; no live cell has a value yet. */
 public final class DemoBook {
     private DemoBook() {}
 
@@ -42,10 +46,29 @@ public final class DemoBook {
         return write(file, typed(), scenarios());
     }
 
+    /** Without those figures every stamp would rightly say that they are out of date. */
+    public static void fillEngineBlocks(Path file) {
+        XlsxBook book = XlsxBook.open(file);
+        Optional<Sizing> sizing = Filling.compute(book).sizing();
+        if (sizing.isPresent()) {
+            Map<CellPlace, CellValue> figures = new HashMap<>();
+            for (LiveCells.Cell cell :
+                    Agreement.liveCells(book, sizing.get().inputs().scenarios())) {
+                if (cell.line().isEngine()) {
+                    CellValue value = cell.line().core().at(sizing.get(), cell.index());
+                    figures.put(cell.place(), value);
+                }
+            }
+            book.write(figures);
+            book.save(file);
+        }
+    }
+
     /** Writes a changed demo. */
     public static Path write(Path file, Map<String, List<String>> typed, int scenarios) {
         try {
             Template.write(file, LengthUnit.INCH, scenarios, typed);
+            fillEngineBlocks(file);
             return file;
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -15,8 +15,9 @@ import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 
 /**
- * The cells in which a workbook's live quantities stand. They are found by defined name; inside a
- * name that has grown, because rows or columns were inserted, the cells that hold something count.
+ * The cells in which a workbook's live and engine quantities stand. They are found by defined name;
+ * inside a name that has grown, because rows or columns were inserted, the cells that hold
+ * something count.
  */
 public final class LiveCells {
     /** One live cell. */
@@ -126,11 +127,14 @@ public final class LiveCells {
         return cells;
     }
 
-    /** What each cell should show; constants and overwritten cells are left alone. */
+    /**
+     * What each cell should show; constants and overwritten cells are left alone, engine cells are
+     * always written.
+     */
     public Map<CellPlace, CellValue> values(Sizing sizing) {
         Map<CellPlace, CellValue> values = new HashMap<>(cells.size() * 2);
         for (Cell cell : cells) {
-            if (cell.content().hasFormula()) {
+            if (cell.content().hasFormula() || cell.line().isEngine()) {
                 values.put(cell.place(), cell.line().core().at(sizing, cell.index()));
             }
         }

@@ -50,6 +50,26 @@ public record LiveLine(
         CellValue at(Sizing sizing, Index index);
     }
 
+    /** Formula of a line that has none. */
+    private static final Formula NONE = index -> "";
+
+    /**
+     * A figure without a closed form: its cells hold values that a fill writes, and no formula. A
+     * stamp compares a live {@link Fingerprint} of what they were computed from with the one
+     * written beside them.
+     *
+     * @param core its value, {@link Fingerprint#NOTHING} when there is none
+     */
+    public static LiveLine engine(
+            String name, Section section, Grid grid, String label, Quantity quantity, Core core) {
+        return new LiveLine(name, section, grid, label, quantity, NONE, core);
+    }
+
+    /** Whether its cells hold values written by a fill instead of formulas. */
+    public boolean isEngine() {
+        return formula == NONE;
+    }
+
     /** Defined name on this side. */
     public String definedName(Side side) {
         return grid.sided() ? name + side.suffix() : name;

@@ -30,6 +30,7 @@ public final class LiveLines {
         PositionLines.declare(lines);
         BlankLines.declare(lines);
         WindowLines.declare(lines);
+        TravelLines.declare(lines);
         VerdictLines.declare(lines);
         ResultLines.declare(lines);
         TableLines.declare(lines);

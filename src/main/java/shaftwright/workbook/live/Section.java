@@ -20,6 +20,8 @@ public enum Section {
     MEASURE_NOTES,
     /** Results under the scenario inputs. */
     SCENARIO_RESULTS,
+    /** Travel that each side's shaft allows, below its results: an engine block. */
+    TRAVEL_BLOCK,
     /** Tables of a side, scenarios side by side. */
     TABLES,
     /** Why each blank was chosen or refused. */

@@ -127,7 +127,10 @@ final class Draft {
         }
     }
 
-    /** Lays out a live line's cells, styled; the formulas follow when all places are known. */
+    /**
+     * Lays out a live line's cells, styled; the formulas follow when all places are known. An
+     * engine line's cells stay empty until a fill.
+     */
     void live(
             LiveLine line,
             Side side,
@@ -151,7 +154,9 @@ final class Draft {
             CellPlace place = run.place(offset);
             cell(sheet, place.row(), place.column()).setCellStyle(style);
         }
-        pending.add(new Pending(line, side, run));
+        if (!line.isEngine()) {
+            pending.add(new Pending(line, side, run));
+        }
     }
 
     /** Writes all names and formulas. */

@@ -15,8 +15,9 @@ import shaftwright.workbook.InputKind;
 import shaftwright.workbook.live.Quantity;
 
 /**
- * Cell styles. Typed cells have a solid box and a pale fill, results a dotted line below, working
- * cells grey digits: three looks that a black-and-white printer keeps apart.
+ * Cell styles. Typed cells have a solid box and a pale fill, results a dotted line below, figures of
+ * an engine block a double one, working cells grey digits: four looks that a black-and-white printer
+ * keeps apart.
  */
 final class Look {
     private static final byte[] STRAW = {(byte) 0xFF, (byte) 0xF4, (byte) 0xCC};
@@ -64,10 +65,19 @@ final class Look {
 
     /** A result that a builder reads. */
     XSSFCellStyle result(Quantity quantity) {
+        return shown("result ", quantity, BorderStyle.DOTTED);
+    }
+
+    /** A figure that a fill writes and that does not follow changes by itself. */
+    XSSFCellStyle engine(Quantity quantity) {
+        return shown("engine ", quantity, BorderStyle.DOUBLE);
+    }
+
+    private XSSFCellStyle shown(String name, Quantity quantity, BorderStyle below) {
         return style(
-                "result " + quantity,
+                name + quantity,
                 style -> {
-                    style.setBorderBottom(BorderStyle.DOTTED);
+                    style.setBorderBottom(below);
                     style.setVerticalAlignment(VerticalAlignment.CENTER);
                     style.setWrapText(quantity == Quantity.TEXT);
                     style.setAlignment(

@@ -104,6 +104,7 @@ final class ScenariosSheet {
                     row++;
                 }
             }
+            row = travel(draft, sheet, row, columns, side);
         }
         Page.heading(draft, sheet, row++, columns, "Wheel, width and cost");
         for (LiveLine line : LiveLines.all().in(Section.SCENARIO_RESULTS)) {
@@ -111,6 +112,16 @@ final class ScenariosSheet {
                 result(draft, sheet, row++, line, Side.LEFT);
             }
         }
+    }
+
+    private static int travel(Draft draft, XSSFSheet sheet, int top, int columns, Side side) {
+        int row = top;
+        Page.heading(
+                draft, sheet, row++, columns, "Travel this shaft allows, " + side.word() + " side");
+        for (LiveLine line : LiveLines.all().in(Section.TRAVEL_BLOCK)) {
+            result(draft, sheet, row++, line, side);
+        }
+        return row;
     }
 
     private static void result(Draft draft, XSSFSheet sheet, int row, LiveLine line, Side side) {
@@ -122,6 +133,8 @@ final class ScenariosSheet {
                 row,
                 FIRST,
                 Direction.ACROSS,
-                draft.look().result(line.quantity()));
+                line.isEngine()
+                        ? draft.look().engine(line.quantity())
+                        : draft.look().result(line.quantity()));
     }
 }

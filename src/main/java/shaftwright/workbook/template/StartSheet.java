@@ -105,13 +105,21 @@ final class StartSheet {
                 1,
                 "A result. It follows every change at once, with nothing installed.",
                 look.label());
-        draft.text(sheet, top + 3, 0, "1234.5678", look.working(Quantity.TEXT));
+        draft.text(sheet, top + 3, 0, "double line below", look.engine(Quantity.TEXT));
         draft.text(
                 sheet,
                 top + 3,
                 1,
+                "Written by a fill and kept until the next. The line above it says whether it is"
+                        + " current.",
+                look.label());
+        draft.text(sheet, top + 4, 0, "1234.5678", look.working(Quantity.TEXT));
+        draft.text(
+                sheet,
+                top + 4,
+                1,
                 "Working figures in mm and rad on the last sheets. Leave them as they are.",
                 look.label());
-        return top + 4;
+        return top + 5;
     }
 }

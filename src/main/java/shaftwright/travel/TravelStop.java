@@ -1,0 +1,30 @@
+package shaftwright.travel;
+
+/** What ends the travel that a shaft allows, in the order in which it is named when several do. */
+public enum TravelStop {
+    /** The inward slack is used up. */
+    BOTTOMS("shaft bottoms"),
+    /** The outward slack is used up. */
+    PULLS_OUT("joint pulls out"),
+    /** A floating shaft could pull a joint past an outward stop that is not hard. */
+    SOFT_STOP("soft outward stop"),
+    /** The shaft or its end touches a cup's bore or lip. */
+    TOUCHES_CUP("shaft touches a cup"),
+    /** The inner joint is at its angle limit. */
+    INNER_ANGLE("inner angle limit"),
+    /** The outer joint is at its angle limit. */
+    OUTER_ANGLE("outer angle limit"),
+    /** Nothing binds up to the end of the hub path. */
+    HEIGHTS("end of measured heights");
+
+    private final String words;
+
+    TravelStop(String words) {
+        this.words = words;
+    }
+
+    /** As builders say it. */
+    public String words() {
+        return words;
+    }
+}

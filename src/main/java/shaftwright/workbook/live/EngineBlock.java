@@ -1,0 +1,102 @@
+package shaftwright.workbook.live;
+
+import static shaftwright.workbook.live.Quantity.TEXT;
+import static shaftwright.workbook.live.Quantity.WHOLE;
+
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Index;
+import shaftwright.workbook.Sizing;
+
+/**
+ * The stamp over figures that a fill writes, and what it is made from: {@code NAME_print}, the live
+ * {@link Fingerprint} of all that the figures follow from; {@code NAME_print_filled}, the same as it
+ * was when they were written; {@code NAME_stamp}, which says whether the two are equal. Where there
+ * is nothing to compute both are {@link Fingerprint#NOTHING} and the stamp is empty.
+ *
+ * @param name of the block, with which its lines' names begin
+ * @param grid how often the block occurs
+ * @param working section of the fingerprints
+ * @param shown section of the block
+ */
+record EngineBlock(String name, Grid grid, Section working, Section shown) {
+    static final String CURRENT = "current";
+    static final String OUT_OF_DATE = "out of date: fill again";
+
+    /** Whether a cell of the block has figures. */
+    interface Present {
+        boolean at(Sizing sizing, Index index);
+    }
+
+    /** A figure of the block, asked for only where there are figures. */
+    interface Figure {
+        CellValue at(Sizing sizing, Index index);
+    }
+
+    /**
+     * Declares fingerprints and stamp.
+     *
+     * @param print of all that the figures follow from
+     * @param presentFormula the condition under which there are figures, as a formula
+     * @param present the same by the core
+     */
+    void stamp(LiveLines lines, Fingerprint print, String presentFormula, Present present) {
+        String live = name + "_print";
+        String filled = live + "_filled";
+        String nothing = "\"" + Fingerprint.NOTHING + "\"";
+        LiveLine.Core core =
+                (sizing, index) ->
+                        present.at(sizing, index)
+                                ? CellValue.of(print.of(sizing, index, 0))
+                                : CellValue.of(Fingerprint.NOTHING);
+        String formula = "IF(" + presentFormula + "," + print.formula(0) + "," + nothing + ")";
+        lines.add(
+                new LiveLine(
+                        live,
+                        working,
+                        grid,
+                        "Fingerprint of inputs: " + name,
+                        WHOLE,
+                        index -> formula,
+                        core));
+        lines.add(
+                LiveLine.engine(
+                        filled, working, grid, "The same at the last fill: " + name, WHOLE, core));
+        String place = "{" + live + "}";
+        String old = "\"" + OUT_OF_DATE + "\"";
+        String equal = "IF(" + place + "=" + nothing + ",\"\",\"" + CURRENT + "\")";
+        String compared =
+                "IFERROR(IF(" + place + "={" + filled + "}," + equal + "," + old + ")," + old + ")";
+        lines.add(
+                new LiveLine(
+                        name + "_stamp",
+                        shown,
+                        grid,
+                        "The figures below are",
+                        TEXT,
+                        index -> compared,
+                        (sizing, index) ->
+                                CellValue.of(present.at(sizing, index) ? CURRENT : "")));
+    }
+
+    /** Declares a figure. */
+    void figure(
+            LiveLines lines,
+            String figure,
+            String label,
+            Quantity quantity,
+            Present present,
+            Figure core) {
+        lines.add(
+                LiveLine.engine(
+                        name + "_" + figure,
+                        shown,
+                        grid,
+                        label,
+                        quantity,
+                        (sizing, index) ->
+                                present.at(sizing, index)
+                                        ? core.at(sizing, index)
+                                        : CellValue.of(Fingerprint.NOTHING)));
+    }
+}
