@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -292,7 +293,7 @@ class TravelRangeTest {
                 new LengthRule(0.5, 0.01),
                 new RingSpec(2, 2.2, 1, 3),
                 List.of(),
-                Optional.empty());
+                OptionalInt.empty());
     }
 
     private static SideResult withLength(SideResult side, SideResult length) {
