@@ -34,7 +34,7 @@ final class ContractCheck {
                 Problem.error(
                         place,
                         "contract version",
-                        InputReader.shown(value),
+                        value instanceof CellValue.Blank ? "nothing" : InputReader.shown(value),
                         "version "
                                 + Contract.VERSION
                                 + (newer

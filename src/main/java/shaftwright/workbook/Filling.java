@@ -95,9 +95,17 @@ public final class Filling {
         if (stopped()) {
             return report(null, 0);
         }
+        if (!ScenarioCheck.complete(names, cells, problems)) {
+            return report(null, 0);
+        }
         TypedCells overlay = TypedCells.of(typed, names, cells, problems);
         InputValues inputs = new InputReader(names, overlay.over(), problems).read();
         if (stopped() && inputs.scenarios() == 0) {
+            return report(null, 0);
+        }
+        if (!inputs.complete()) {
+            // What else would be said follows from the cells that are gone.
+            LiveCells.find(names, cells, inputs.scenarios(), problems);
             return report(null, 0);
         }
         Sizing sizing = Sizing.of(inputs, problems);

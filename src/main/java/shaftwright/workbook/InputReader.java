@@ -52,19 +52,12 @@ final class InputReader {
         readUnit();
         List<CellPlace> letters = letters();
         Map<String, Entry[]> entries = new HashMap<>();
+        MissingNames missing = new MissingNames();
         for (Input input : Contract.inputs()) {
             for (Side side : sides(input)) {
                 Area area = names.get(input.definedName(side));
                 if (area == null) {
-                    problems.add(
-                            Problem.error(
-                                    null,
-                                    "the defined name " + input.definedName(side),
-                                    "no cells of that name",
-                                    "the cells for \""
-                                            + input.label()
-                                            + "\"; bring the name back, or start from a new"
-                                            + " workbook"));
+                    missing.add(input.definedName(side), input.label());
                 } else if (input.grid() == Grid.SCENARIO) {
                     entries.put(input.definedName(side), row(input, area, letters));
                 } else {
@@ -72,6 +65,7 @@ final class InputReader {
                 }
             }
         }
+        missing.sayTo(problems);
         return new InputValues(unit, letters.size(), entries);
     }
 
@@ -95,7 +89,8 @@ final class InputReader {
                             null,
                             "the defined name " + LETTERS,
                             "no cells of that name",
-                            "the row of scenario letters"));
+                            "the row of scenario letters; bring the name back, or start from a new"
+                                    + " workbook"));
         }
         return letters(names, cells);
     }

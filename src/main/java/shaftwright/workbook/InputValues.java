@@ -42,6 +42,16 @@ public final class InputValues {
         return unit;
     }
 
+    /** Whether every input has its cells. */
+    boolean complete() {
+        for (String name : Contract.definedNames()) {
+            if (!entries.containsKey(name)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Scenario columns. */
     public int scenarios() {
         return scenarios;

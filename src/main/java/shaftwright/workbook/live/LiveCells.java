@@ -10,6 +10,7 @@ import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
+import shaftwright.workbook.MissingNames;
 import shaftwright.workbook.Problem;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
@@ -55,21 +56,19 @@ public final class LiveCells {
             int scenarios,
             List<Problem> problems) {
         LiveCells found = new LiveCells();
+        MissingNames missing = new MissingNames();
         for (LiveLine line : LiveLines.all().lines()) {
             for (Side side : sides(line)) {
                 String name = line.definedName(side);
                 Area area = names.get(name);
                 if (area == null) {
-                    problems.add(
-                            missing(
-                                    "the defined name " + name,
-                                    "no cells of that name",
-                                    "the cells for \"" + line.label() + "\""));
+                    missing.add(name, line.label());
                 } else {
                     found.add(line, side, area, contents, scenarios, problems);
                 }
             }
         }
+        missing.sayTo(problems);
         return found;
     }
 

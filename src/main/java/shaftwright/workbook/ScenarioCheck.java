@@ -1,0 +1,71 @@
+package shaftwright.workbook;
+
+import java.util.List;
+import java.util.Map;
+
+/** Whether a workbook still has the scenario columns that it was made with. */
+final class ScenarioCheck {
+    /** Name of the letters on the working sheet, one for each column that was made. */
+    private static final String MADE = "work_letter";
+
+    private ScenarioCheck() {}
+
+    /** Says it in one line when some are gone or new, which every result would say else. */
+    static boolean complete(
+            Map<String, Area> names, Map<CellPlace, CellContent> cells, List<Problem> problems) {
+        Area typed = names.get(InputReader.LETTERS);
+        Area working = names.get(MADE);
+        if (typed == null || working == null) {
+            return true;
+        }
+        int letters = InputReader.letters(names, cells).size();
+        int made = filled(working, cells);
+        if (letters == made) {
+            return true;
+        }
+        if (letters < made && typed.size() >= made) {
+            CellPlace place = emptied(typed, cells);
+            problems.add(
+                    Problem.error(
+                            place,
+                            "scenario letters",
+                            "no letter",
+                            "the letter "
+                                    + ScenarioOutcome.letter(place.column() - typed.firstColumn())
+                                    + "; to leave a scenario out, clear its name instead"));
+        } else {
+            problems.add(
+                    Problem.error(
+                            typed.place(0),
+                            "scenario letters",
+                            counted(letters),
+                            counted(made)
+                                    + ", as the workbook was made with; undo that change, or make"
+                                    + " a new workbook with as many as you need"));
+        }
+        return false;
+    }
+
+    private static String counted(int scenarios) {
+        return scenarios + (scenarios == 1 ? " scenario column" : " scenario columns");
+    }
+
+    private static int filled(Area area, Map<CellPlace, CellContent> cells) {
+        int filled = 0;
+        for (int offset = 0; offset < area.size(); offset++) {
+            CellContent content = cells.getOrDefault(area.place(offset), CellContent.EMPTY);
+            filled +=
+                    content.hasFormula() || !(content.value() instanceof CellValue.Blank) ? 1 : 0;
+        }
+        return filled;
+    }
+
+    private static CellPlace emptied(Area typed, Map<CellPlace, CellContent> cells) {
+        List<CellPlace> letters = InputReader.letters(Map.of(InputReader.LETTERS, typed), cells);
+        int offset = 0;
+        while (offset < typed.size() - 1 && letters.contains(typed.place(offset))) {
+            offset++;
+        }
+        return typed.place(offset);
+    }
+}

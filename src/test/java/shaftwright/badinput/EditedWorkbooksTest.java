@@ -1,0 +1,248 @@
+package shaftwright.badinput;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.cli.Run;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Workbooks that a builder has rearranged, or damaged, in a spreadsheet program. */
+class EditedWorkbooksTest {
+    private static final String WORKBOOK = "xl/workbook.xml";
+
+    @TempDir private Path folder;
+
+    private SmallBook book() {
+        return SmallBook.in(folder);
+    }
+
+    private static SmallBook withoutName(SmallBook book, String name) {
+        Package parts = Package.of(book.file());
+        String text = parts.text(WORKBOOK);
+        int start = text.indexOf("<definedName name=\"" + name + "\"");
+        int end = text.indexOf("</definedName>", start) + "</definedName>".length();
+        assertThat(start).isPositive();
+        parts.put(WORKBOOK, text.substring(0, start) + text.substring(end)).write(book.file());
+        return book;
+    }
+
+    @Test
+    void deletedNameOfAnInputIsNamedWithWhatItIsFor() {
+        Refusal.of(withoutName(book(), "ride_height_left"))
+                .says(
+                        "error: shafts.xlsx: the defined name ride_height_left: found no cells of"
+                                + " that name",
+                        "\"Outer datum height at ride\"; bring the name back")
+                .only(1);
+    }
+
+    @Test
+    void deletedNameOfAResultIsNamed() {
+        Refusal.of(withoutName(book(), "e_final_left"))
+                .says("the defined name e_final_left: found no cells of that name")
+                .only(1);
+    }
+
+    @Test
+    void nameWhoseCellsWereDeletedIsNamed() {
+        SmallBook book = book();
+        Package parts = Package.of(book.file());
+        String text = parts.text(WORKBOOK);
+        int start = text.indexOf('>', text.indexOf("<definedName name=\"boot_name\"")) + 1;
+        int end = text.indexOf("</definedName>", start);
+        parts.put(WORKBOOK, text.substring(0, start) + "#REF!" + text.substring(end))
+                .write(book.file());
+
+        Refusal.of(book).says("the defined name boot_name: found no cells of that name");
+    }
+
+    @Test
+    void workbookOfSomeOtherKind() {
+        Refusal.of(withoutName(book(), Contract.VERSION_NAME))
+                .says("found no cell named shaftwright_contract; expected a sizing workbook")
+                .only(1);
+    }
+
+    @Test
+    void olderWorkbook() {
+        Refusal.of(book().put(Contract.VERSION_NAME, 0, Contract.VERSION - 1.0))
+                .names(
+                        Contract.VERSION_NAME,
+                        0,
+                        "" + (Contract.VERSION - 1),
+                        "version " + Contract.VERSION + "; make a new workbook and copy")
+                .only(1);
+    }
+
+    @Test
+    void newerWorkbook() {
+        Refusal.of(book().put(Contract.VERSION_NAME, 0, Contract.VERSION + 1.0))
+                .names(
+                        Contract.VERSION_NAME,
+                        0,
+                        "" + (Contract.VERSION + 1),
+                        "version " + Contract.VERSION + "; the workbook was made by a newer program")
+                .only(1);
+    }
+
+    @Test
+    void clearedVersion() {
+        Refusal.of(book().clear(Contract.VERSION_NAME, 0))
+                .names(Contract.VERSION_NAME, 0, "nothing", "version " + Contract.VERSION)
+                .only(1);
+    }
+
+    @Test
+    void renamedMovedAndHiddenSheetsAreFilled() {
+        SmallBook book = book();
+        String measure = book.place("height_left", 0).sheet();
+        EditedByBuilder.edit(
+                book.file(),
+                workbook -> {
+                    workbook.setSheetName(workbook.getSheetIndex(measure), "Bob's tape & pencil");
+                    workbook.setSheetOrder("Bob's tape & pencil", 0);
+                    workbook.setSheetHidden(2, true);
+                });
+
+        Run run = Run.of("fill", "--set", "hub_shift[A]=1/2", book.file());
+
+        assertThat(run.code()).as(run.err()).isZero();
+        assertSameResultAs(book, "hub_shift[A]=1/2");
+    }
+
+    @Test
+    void rowsInsertedAmongTheReadingsAreFilled() {
+        SmallBook book = book();
+        CellPlace place = book.place("height_left", 3);
+        EditedByBuilder.edit(
+                book.file(),
+                workbook -> {
+                    XSSFSheet sheet = workbook.getSheet(place.sheet());
+                    sheet.shiftRows(place.row(), sheet.getLastRowNum(), 1);
+                });
+        assertThat(XlsxBook.open(book.file()).names().get("height_left").size()).isEqualTo(16);
+
+        Run run = Run.of("fill", "--set", "hub_shift[A]=1/2", book.file());
+
+        assertThat(run.code()).as(run.err()).isZero();
+        assertSameResultAs(book, "hub_shift[A]=1/2");
+    }
+
+    /** Finished length of the left shaft of scenario A, beside that of a book nobody has edited. */
+    private void assertSameResultAs(SmallBook edited, String set) {
+        SmallBook untouched = SmallBook.at(folder.resolve("untouched.xlsx"));
+        CellValue old = untouched.value("e_final_left", 0);
+        Run.of("fill", "--set", set, untouched.file());
+        XlsxBook book = XlsxBook.open(edited.file());
+        var area = book.names().get("e_final_left");
+
+        assertThat(book.read(List.of(area)).get(area.place(0)).value())
+                .isEqualTo(untouched.value("e_final_left", 0))
+                .isNotEqualTo(old);
+    }
+
+    @Test
+    void overwrittenFormulaStaysAndIsSaid() {
+        SmallBook book = book();
+        CellPlace place = book.place("e_final_left", 0);
+        EditedByBuilder.edit(
+                book.file(),
+                workbook -> {
+                    var cell =
+                            workbook.getSheet(place.sheet())
+                                    .getRow(place.row())
+                                    .getCell(place.column());
+                    cell.removeFormula();
+                    cell.setCellValue(640);
+                });
+
+        Run run = Run.of("fill", "--set", "hub_shift[A]=1/2", book.file());
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains("warning: shafts.xlsx: " + place, "found 640 in place of a formula");
+        assertThat(book.value("e_final_left", 0)).isEqualTo(CellValue.of(640));
+    }
+
+    @Test
+    void letterOfAScenarioThatWasClearedIsNamed() {
+        Refusal.of(book().clear("scenario_letter", 1))
+                .names("scenario_letter", 1, "no letter", "the letter B")
+                .only(1);
+    }
+
+    @Test
+    void deletedScenarioColumnIsSaidOnce() {
+        SmallBook book = book();
+        CellPlace place = book.place("scenario_letter", 1);
+        EditedByBuilder.edit(
+                book.file(),
+                workbook -> {
+                    XSSFSheet sheet = workbook.getSheet(place.sheet());
+                    sheet.shiftColumns(place.column() + 1, place.column() + 40, -1);
+                });
+
+        Refusal.of(book)
+                .names(
+                        "scenario_letter",
+                        0,
+                        "1 scenario column",
+                        "2 scenario columns, as the workbook was made with")
+                .only(1);
+    }
+
+    @Test
+    void deletedSheetIsSaidInOneLine() {
+        SmallBook book = book();
+        String working = book.place("e_final_left", 0).sheet();
+        EditedByBuilder.edit(
+                book.file(), workbook -> workbook.removeSheetAt(workbook.getSheetIndex(working)));
+
+        Refusal.of(book)
+                .says(
+                        "the defined names ",
+                        " more: found no cells of these names",
+                        "bring back the sheet that was deleted")
+                .only(1);
+    }
+
+    @Test
+    void macrosAreKept() {
+        SmallBook book = SmallBook.at(folder.resolve("shafts.xlsm"));
+        byte[] macros = {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, 1, 2, 3};
+        Package.of(book.file())
+                .replace(
+                        "[Content_Types].xml",
+                        "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml",
+                        "application/vnd.ms-excel.sheet.macroEnabled.main+xml")
+                .replace(
+                        "[Content_Types].xml",
+                        "</Types>",
+                        "<Override PartName=\"/xl/vbaProject.bin\""
+                                + " ContentType=\"application/vnd.ms-office.vbaProject\"/></Types>")
+                .replace(
+                        "xl/_rels/workbook.xml.rels",
+                        "</Relationships>",
+                        "<Relationship Id=\"macros\" Target=\"vbaProject.bin\""
+                                + " Type=\"http://schemas.microsoft.com/office/2006/relationships/vbaProject\"/>"
+                                + "</Relationships>")
+                .put("xl/vbaProject.bin", macros)
+                .write(book.file());
+
+        Run run = Run.of("fill", "--set", "hub_shift[A]=1/2", book.file());
+
+        assertThat(run.code()).as(run.err()).isZero();
+        Package filled = Package.of(book.file());
+        assertThat(filled.parts().get("xl/vbaProject.bin")).isEqualTo(macros);
+        assertThat(filled.text("[Content_Types].xml")).contains("macroEnabled.main+xml");
+        assertThat(folder.toFile().list())
+                .containsExactlyInAnyOrder("shafts.xlsm", "shafts.backup.xlsm");
+    }
+}
