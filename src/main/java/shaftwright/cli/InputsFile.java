@@ -33,6 +33,10 @@ final class InputsFile {
      */
     static Map<String, List<String>> read(Path file) {
         InputsFile inputs = new InputsFile(file.getFileName().toString());
+        if (Files.isDirectory(file)) {
+            throw new UnreadableInputException(
+                    inputs.title + ": found a folder; expected a JSON file.", null);
+        }
         try (InputStream in = Files.newInputStream(file)) {
             return inputs.read(in);
         } catch (NoSuchFileException e) {

@@ -9,6 +9,7 @@ import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.template.Template;
+import shaftwright.workbook.xlsx.BookNotWritableException;
 import shaftwright.workbook.xlsx.SaveReport;
 import shaftwright.workbook.xlsx.XlsxBook;
 
@@ -101,7 +102,7 @@ final class NewCommand {
         progress.step("Laying out the workbook");
         Path laid = Files.createTempFile(folder, ".shaftwright-", ".xlsx");
         try {
-            Template.write(laid, unit, scenarios, typed);
+            layOut(laid, unit, scenarios, typed);
             progress.step("Computing it");
             XlsxBook book = XlsxBook.open(laid);
             Filling.Report report = Filling.fill(book);
@@ -120,6 +121,23 @@ final class NewCommand {
             return ExitCode.SUCCESS;
         } finally {
             Files.deleteIfExists(laid);
+        }
+    }
+
+    private void layOut(
+            Path laid, LengthUnit unit, int scenarios, Map<String, List<String>> typed) {
+        try {
+            Template.write(laid, unit, scenarios, typed);
+        } catch (IOException e) {
+            throw BookNotWritableException.because(request.file(), e);
+        } catch (RuntimeException e) {
+            // The library wraps some failures to write, a full disk for one.
+            for (Throwable cause = e.getCause(); cause != null; cause = cause.getCause()) {
+                if (cause instanceof IOException failure) {
+                    throw BookNotWritableException.because(request.file(), failure);
+                }
+            }
+            throw e;
         }
     }
 }

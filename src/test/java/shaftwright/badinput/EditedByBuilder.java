@@ -17,6 +17,17 @@ final class EditedByBuilder {
 
     private EditedByBuilder() {}
 
+    /** Opens the file and leaves it alone. */
+    static void look(Path file, Edit look) {
+        try (InputStream in = Files.newInputStream(file);
+                XSSFWorkbook workbook = new XSSFWorkbook(in)) {
+            look.on(workbook);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Opens the file, edits it and saves it. */
     static void edit(Path file, Edit edit) {
         try (InputStream in = Files.newInputStream(file);
                 XSSFWorkbook workbook = new XSSFWorkbook(in)) {

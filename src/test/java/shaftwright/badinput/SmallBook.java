@@ -51,6 +51,11 @@ final class SmallBook {
         }
     }
 
+    /** Cells of a defined name in a workbook that nobody has rearranged. */
+    static Area area(String name) {
+        return NAMES.get(name);
+    }
+
     /** Where a cell of a defined name stands; rows and scenarios count from 0. */
     CellPlace place(String name, int offset) {
         return NAMES.get(name).place(offset);

@@ -5,7 +5,6 @@ import java.io.File;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -92,7 +91,7 @@ final class SafeReplace {
             replace.sweepLeftovers();
             return replace.run(content, check);
         } catch (IOException e) {
-            throw new BookNotWritableException(target, reason(e), e);
+            throw BookNotWritableException.because(target, e);
         }
     }
 
@@ -192,16 +191,5 @@ final class SafeReplace {
     private static void deleteQuietly(Path path) {
         // The file normally moved away; failing to delete must not hide the first error.
         path.toFile().delete();
-    }
-
-    private static String reason(IOException e) {
-        String message = e.getMessage() == null ? e.toString() : e.getMessage();
-        if (message.contains("No space left") || message.contains("not enough space")) {
-            return "the disk is full";
-        }
-        if (e instanceof AccessDeniedException || message.contains("Permission denied")) {
-            return "its folder is not writable";
-        }
-        return "writing failed: " + message;
     }
 }
