@@ -43,10 +43,7 @@ class FreshnessInProgramsTest {
     private Path changed() {
         Path file = FreshnessTest.filledDemo(folder.resolve("changed.xlsx"));
         XlsxBook book = XlsxBook.open(file);
-        book.write(
-                Map.of(
-                        book.names().get("counterbore_inner").place(2),
-                        CellValue.of("1/8")));
+        book.write(Map.of(book.names().get("counterbore_inner").place(2), CellValue.of("1/8")));
         book.save(file);
         return file;
     }

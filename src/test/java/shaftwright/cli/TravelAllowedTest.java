@@ -37,8 +37,7 @@ class TravelAllowedTest {
     void checkFindsAFormulaInAnEngineBlock() {
         Path file = Demo.inches(folder);
         Path edited =
-                EditedBook.replace(
-                        file, folder.resolve("edited.xlsx"), "travel_up_left", 0, "2+3");
+                EditedBook.replace(file, folder.resolve("edited.xlsx"), "travel_up_left", 0, "2+3");
 
         assertThat(Run.of("check", edited).out())
                 .contains("a formula in place of a figure")
