@@ -14,6 +14,7 @@ import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
+import shaftwright.travel.TravelRange;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Input;
@@ -40,6 +41,9 @@ import shaftwright.workbook.Sizing;
  *     inner_groove, outer_groove (NEW or EXISTING), inner_groove_outer_wall_mm, …_inner_wall_mm
  *     slack_in_mm, slack_in_travel_mm, slack_out_mm, slack_out_travel_mm, free_play_mm,
  *     plunge_used_mm, bump_mm, droop_mm (below zero)
+ *     travel_up_mm, travel_down_mm (what the shaft allows from ride, both 0 or more),
+ *     travel_up_stop, travel_down_stop (BOTTOMS, PULLS_OUT, SOFT_STOP, TOUCHES_CUP, INNER_ANGLE,
+ *     OUTER_ANGLE or HEIGHTS), travel_empty (whether a stop is met at ride already)
  *     inner_angle_bump_rad, …_ride_rad, …_droop_rad, …_limit_rad, …_running_limit_rad; outer_…
  *     positions   from droop to bump: travel_mm, distance_mm, slack_in_mm, slack_out_mm,
  *                 free_play_mm, doubt_mm, inner_angle_rad, outer_angle_rad
@@ -130,6 +134,7 @@ final class JsonReport {
             if (result != null) {
                 shaft(result);
                 slack(result);
+                allowed(scenario.side(side).travelAllowedOrNull());
                 angles("inner", result);
                 angles("outer", result);
                 positions(result);
@@ -172,6 +177,14 @@ final class JsonReport {
         number("plunge_used_mm", r.plungeUsed());
         number("bump_mm", r.setup().bump());
         number("droop_mm", r.setup().droop());
+    }
+
+    private void allowed(TravelRange range) throws IOException {
+        number("travel_up_mm", range.up());
+        json.writeStringField("travel_up_stop", range.upStop().name());
+        number("travel_down_mm", range.down());
+        json.writeStringField("travel_down_stop", range.downStop().name());
+        json.writeBooleanField("travel_empty", range.empty());
     }
 
     private void bound(String name, Binding binding) throws IOException {

@@ -11,6 +11,7 @@ import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.GrooveUse;
 import shaftwright.shaft.SideResult;
+import shaftwright.travel.TravelRange;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
 import shaftwright.units.LengthUnit;
@@ -46,6 +47,7 @@ final class ResultTable {
             if (result != null) {
                 shaft(result);
                 travel(result);
+                allowed(scenario.side(side).travelAllowedOrNull());
             }
             out.println();
         }
@@ -107,6 +109,21 @@ final class ResultTable {
                         + length(-r.setup().droop())
                         + " droop; plunge used "
                         + length(r.plungeUsed()));
+    }
+
+    private void allowed(TravelRange range) {
+        row(
+                "shaft allows",
+                range.empty()
+                        ? "no travel; at ride: " + range.upStop().words()
+                        : length(range.up())
+                                + " up ("
+                                + range.upStop().words()
+                                + "), "
+                                + length(range.down())
+                                + " down ("
+                                + range.downStop().words()
+                                + ")");
     }
 
     private static String angles(FittedPosition[] places, boolean inner, Joint joint) {

@@ -11,8 +11,8 @@ import shaftwright.suspension.HubPath;
  * How far from ride the wheel may go on either way with a side's final shaft in. Neither margins
  * nor the path's doubt are taken off: at the ends of the range something touches.
  *
- * <p>Each way is walked from ride in steps of {@link #STEP}, and the first step that meets a stop is
- * halved until the end is known to {@link #PRECISION}; the end given is on the safe side. A stop
+ * <p>Each way is walked from ride in steps of {@link #STEP}, and the first step that meets a stop
+ * is halved until the end is known to {@link #PRECISION}; the end given is on the safe side. A stop
  * that is met and left again between two steps is passed over: on a path that bends with a radius
  * of 250 mm it is violated by less than 0.002 mm there. Angles and cup clearance are those with
  * both races pushed in equally, as in the position table.

@@ -98,9 +98,7 @@ class TravelRangeTest {
                         side(plain(90, 60), joint(20, 40, 1.0, 60, OutwardStop.HARD), -20, 20));
 
         assertThat(range)
-                .isEqualTo(
-                        new TravelRange(
-                                false, 60, TravelStop.HEIGHTS, 90, TravelStop.HEIGHTS));
+                .isEqualTo(new TravelRange(false, 60, TravelStop.HEIGHTS, 90, TravelStop.HEIGHTS));
     }
 
     /**
@@ -308,8 +306,7 @@ class TravelRangeTest {
                 side.choice(),
                 side.blankReviews(),
                 side.plan(),
-                ShaftLength.ofSpacing(
-                        spacing, side.setup().inner(), side.setup().outer()),
+                ShaftLength.ofSpacing(spacing, side.setup().inner(), side.setup().outer()),
                 FittedPosition.table(side.setup(), side.positions(), spacing));
     }
 }

@@ -37,6 +37,7 @@ public final class RandomWorkbooks {
                 refused++;
                 delete(file);
             } else {
+                DemoBook.fillEngineBlocks(file);
                 files.add(file);
             }
         }

@@ -10,9 +10,9 @@ import shaftwright.workbook.Sizing;
 
 /**
  * The stamp over figures that a fill writes, and what it is made from: {@code NAME_print}, the live
- * {@link Fingerprint} of all that the figures follow from; {@code NAME_print_filled}, the same as it
- * was when they were written; {@code NAME_stamp}, which says whether the two are equal. Where there
- * is nothing to compute both are {@link Fingerprint#NOTHING} and the stamp is empty.
+ * {@link Fingerprint} of all that the figures follow from; {@code NAME_print_filled}, the same as
+ * it was when they were written; {@code NAME_stamp}, which says whether the two are equal. Where
+ * there is nothing to compute both are {@link Fingerprint#NOTHING} and the stamp is empty.
  *
  * @param name of the block, with which its lines' names begin
  * @param grid how often the block occurs
@@ -75,8 +75,7 @@ record EngineBlock(String name, Grid grid, Section working, Section shown) {
                         "The figures below are",
                         TEXT,
                         index -> compared,
-                        (sizing, index) ->
-                                CellValue.of(present.at(sizing, index) ? CURRENT : "")));
+                        (sizing, index) -> CellValue.of(present.at(sizing, index) ? CURRENT : "")));
     }
 
     /** Declares a figure. */

@@ -22,13 +22,27 @@ final class Highlights {
         fits.createFontFormatting().setFontStyle(false, true);
         ConditionalFormattingRule not =
                 formats.createConditionalFormattingRule("COUNT(FIND(\"not fit\"," + cell + "))>0");
-        FontFormatting font = not.createFontFormatting();
+        whiteOnDark(not);
+        formats.addConditionalFormatting(new CellRangeAddress[] {range}, not, fits);
+    }
+
+    /** A stamp that says "out of date" is white on dark. */
+    static void stamps(XSSFSheet sheet, CellRangeAddress range) {
+        XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
+        ConditionalFormattingRule stale =
+                formats.createConditionalFormattingRule(
+                        "COUNT(FIND(\"out of date\"," + cell(range) + "))>0");
+        whiteOnDark(stale);
+        formats.addConditionalFormatting(new CellRangeAddress[] {range}, stale);
+    }
+
+    private static void whiteOnDark(ConditionalFormattingRule rule) {
+        FontFormatting font = rule.createFontFormatting();
         font.setFontStyle(false, true);
         font.setFontColorIndex(IndexedColors.WHITE.index);
-        PatternFormatting fill = not.createPatternFormatting();
+        PatternFormatting fill = rule.createPatternFormatting();
         fill.setFillBackgroundColor(IndexedColors.GREY_80_PERCENT.index);
         fill.setFillPattern(PatternFormatting.SOLID_FOREGROUND);
-        formats.addConditionalFormatting(new CellRangeAddress[] {range}, not, fits);
     }
 
     /**

@@ -15,9 +15,9 @@ import shaftwright.workbook.InputKind;
 import shaftwright.workbook.live.Quantity;
 
 /**
- * Cell styles. Typed cells have a solid box and a pale fill, results a dotted line below, figures of
- * an engine block a double one, working cells grey digits: four looks that a black-and-white printer
- * keeps apart.
+ * Cell styles. Typed cells have a solid box and a pale fill, results a dotted line below, figures
+ * of an engine block a double one, working cells grey digits: four looks that a black-and-white
+ * printer keeps apart.
  */
 final class Look {
     private static final byte[] STRAW = {(byte) 0xFF, (byte) 0xF4, (byte) 0xCC};

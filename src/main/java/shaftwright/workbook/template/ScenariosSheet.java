@@ -118,6 +118,7 @@ final class ScenariosSheet {
         int row = top;
         Page.heading(
                 draft, sheet, row++, columns, "Travel this shaft allows, " + side.word() + " side");
+        Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
         for (LiveLine line : LiveLines.all().in(Section.TRAVEL_BLOCK)) {
             result(draft, sheet, row++, line, side);
         }

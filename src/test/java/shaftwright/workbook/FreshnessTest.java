@@ -1,0 +1,264 @@
+package shaftwright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.travel.TravelRange;
+import shaftwright.workbook.live.LiveLines;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Engine blocks of the demo workbook: figures that a fill writes, and the stamp over them. */
+public class FreshnessTest {
+    private static final String STALE = "out of date: fill again";
+    private static final String CURRENT = "current";
+
+    /** Scenario columns: five used ones and a spare one. */
+    private static final int COLUMNS = 6;
+
+    @TempDir private static Path shared;
+    @TempDir private Path folder;
+    private static Path demo;
+
+    @BeforeAll
+    static void makeDemo() {
+        demo = filledDemo(shared.resolve("demo.xlsx"));
+    }
+
+    /** The demo with a spare scenario column, filled. */
+    public static Path filledDemo(Path file) {
+        DemoBook.write(file, DemoBook.typed(), COLUMNS);
+        fill(file);
+        return file;
+    }
+
+    @Test
+    void stampsAreCurrentAfterAFillAndEmptyWhereNothingIsComputed() {
+        List<String> expected = List.of(CURRENT, CURRENT, CURRENT, CURRENT, CURRENT, "");
+
+        assertThat(stamps(demo, Side.LEFT)).isEqualTo(expected);
+        assertThat(stamps(demo, Side.RIGHT)).isEqualTo(expected);
+    }
+
+    @Test
+    void figuresAreTheCoresInTheWorkbooksUnit() {
+        XlsxBook book = XlsxBook.open(demo);
+        Sizing sizing = Filling.compute(book).sizing().orElseThrow();
+
+        for (int scenario = 0; scenario < COLUMNS - 1; scenario++) {
+            TravelRange range = sizing.scenario(scenario).side(Side.LEFT).travelAllowedOrNull();
+            assertThat(content(book, "travel_up_left", scenario).value())
+                    .isEqualTo(CellValue.of(range.up() / 25.4));
+            assertThat(content(book, "travel_down_stop_left", scenario).value())
+                    .isEqualTo(CellValue.of(range.downStop().words()));
+            assertThat(content(book, "travel_up_left", scenario).hasFormula()).isFalse();
+        }
+        assertThat(content(book, "travel_up_left", COLUMNS - 1).value())
+                .isEqualTo(CellValue.of("–"));
+    }
+
+    @Test
+    void anotherJointMakesItsOwnScenarioStale() {
+        assertStale(List.of("A"), "joint_outer", 0, "108 mm six-ball plunging joint");
+    }
+
+    @Test
+    void aSizeInTheJointTableMakesItsUsersStale() {
+        assertStale(List.of("A", "C", "D"), "joint_angle_max", 0, 21.5);
+    }
+
+    @Test
+    void aBenchReadingMakesItsUsersStale() {
+        assertStale(List.of("E"), "bench_outward", 4, "1/4");
+    }
+
+    @Test
+    void aCounterboreMakesItsScenarioStale() {
+        assertStale(List.of("C"), "counterbore_inner", 2, "1/8");
+    }
+
+    @Test
+    void aTyreThatMovesTheBumpLimitAndSoTheShaftMakesItsScenarioStale() {
+        assertStale(List.of("C"), "tyre_measured", 2, "26");
+    }
+
+    @Test
+    void aReadingMakesItsSideStale() {
+        Path changed = typed("distance_first_left", 3, "26 3/16");
+
+        assertThat(stamps(changed, Side.LEFT)).containsOnly(STALE, "");
+        assertThat(stamps(changed, Side.RIGHT)).containsOnly(CURRENT, "");
+    }
+
+    @Test
+    void aScenarioThatCanNoLongerBeComputedIsStale() {
+        assertStale(List.of("B"), "joint_inner", 1, "");
+    }
+
+    @Test
+    void aColumnOutOfUseIsStaleWhileOldFiguresStandInIt() {
+        assertStale(List.of("E"), "scenario_name", 4, "");
+    }
+
+    @Test
+    void whatTheTravelDoesNotFollowFromLeavesItCurrent() {
+        assertStale(List.of(), "joint_price", 0, 999.0);
+        assertStale(List.of(), "wheel_spacer", 0, "1/4");
+    }
+
+    @Test
+    void anotherFillMakesItCurrentAgain() {
+        Path changed = typed("counterbore_inner", 2, "1/8");
+        fill(changed);
+
+        assertThat(stamps(changed, Side.LEFT)).containsOnly(CURRENT, "");
+    }
+
+    @Test
+    void fillingTwiceGivesTheSameBytes() throws IOException {
+        Path twice = Files.copy(demo, folder.resolve("twice.xlsx"));
+        fill(twice);
+
+        assertThat(Files.readAllBytes(twice)).isEqualTo(Files.readAllBytes(demo));
+    }
+
+    /** Every single change that moves an end of the range by a hair is seen by the fingerprint. */
+    @Test
+    void noChangeOfTheFiguresGoesUnseen() {
+        String[][] changes = {
+            {"joint_datum_offset", "0", "34.3 mm"},
+            {"joint_race_half_width", "0", "13.2 mm"},
+            {"joint_cup_bottom", "0", "30 mm"},
+            {"joint_cup_radius", "0", "19 mm"},
+            {"joint_lip_radius", "1", "22 mm"},
+            {"joint_angle_max", "0", "15"},
+            {"joint_outward_stop", "0", "soft"},
+            {"joint_plunge", "0", "30 mm"},
+            {"joint_plunge_residual", "0", "0.1"},
+            {"bench_inward", "2", "1/4"},
+            {"bench_angle", "4", "24"},
+            {"boot_outward_change", "0", "-5/8"},
+            {"shaft_end_diameter_inner", "0", "46 mm"},
+            {"stub_outer", "0", "1"},
+            {"cup_spacer_outer", "1", "1/2"},
+            {"hub_shift", "2", "1 1/16"},
+            {"transaxle_forward", "0", "4"},
+            {"transaxle_up", "0", "3"},
+            {"transaxle_left", "0", "1/2"},
+            {"inner_tilt", "0", "4"},
+            {"inner_sweep", "0", "7"},
+            {"inner_height_left", "0", "22"},
+            {"ride_height_left", "0", "18 3/8"},
+            {"height_left", "8", "23 3/4"},
+            {"fore_aft_left", "0", "2"},
+            {"camber_left", "0", "-8"},
+            {"toe_left", "0", "4"},
+            {"length_bias", "0", "0.9"},
+        };
+        Sizing before = sizing(null, 0, "");
+        int seen = 0;
+        for (String[] change : changes) {
+            Sizing after = sizing(change[0], Integer.parseInt(change[1]), change[2]);
+            for (int scenario = 0; scenario < COLUMNS - 1; scenario++) {
+                for (Side side : Side.values()) {
+                    Index index = new Index(side, scenario, 0);
+                    if (!allowed(before, index).equals(allowed(after, index))) {
+                        seen++;
+                        assertThat(print(after, index))
+                                .as("%s in %s", change[0], index)
+                                .isNotEqualTo(print(before, index));
+                    }
+                }
+            }
+        }
+        assertThat(seen).isGreaterThan(changes.length);
+    }
+
+    private static Object allowed(Sizing sizing, Index index) {
+        TravelRange range =
+                sizing.scenario(index.scenario()).side(index.side()).travelAllowedOrNull();
+        return range == null ? "none" : range;
+    }
+
+    private static CellValue print(Sizing sizing, Index index) {
+        return LiveLines.all().line("travel_print").core().at(sizing, index);
+    }
+
+    private static Sizing sizing(String name, int place, String text) {
+        List<TypedColumn> typed = new ArrayList<>();
+        if (name != null) {
+            typed.add(new TypedColumn(name, new TreeMap<>(Map.of(place, text)), false));
+        }
+        Filling.Report report = Filling.fill(XlsxBook.open(demo), typed);
+        assertThat(report.problems()).as(name).noneMatch(Problem::isError);
+        return report.sizing().orElseThrow();
+    }
+
+    private void assertStale(List<String> letters, String name, int place, Object typed) {
+        Path changed = typed(name, place, typed);
+        List<String> stale = new ArrayList<>();
+        List<String> stamps = stamps(changed, Side.LEFT);
+        for (int scenario = 0; scenario < COLUMNS; scenario++) {
+            if (stamps.get(scenario).equals(STALE)) {
+                stale.add(ScenarioOutcome.letter(scenario));
+            }
+        }
+        assertThat(stale).as("%s, %s", name, stamps).isEqualTo(letters);
+    }
+
+    /** A copy in which one cell was typed into and nothing filled. */
+    private Path typed(String name, int place, Object typed) {
+        try {
+            Path file = folder.resolve(name + ".xlsx");
+            Files.copy(demo, file);
+            XlsxBook book = XlsxBook.open(file);
+            CellPlace cell = book.names().get(name).place(place);
+            CellValue value =
+                    typed instanceof Double number
+                            ? CellValue.of(number)
+                            : typed.equals("") ? CellValue.BLANK : CellValue.of((String) typed);
+            book.write(Map.of(cell, value));
+            book.save(file);
+            return file;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void fill(Path file) {
+        XlsxBook book = XlsxBook.open(file);
+        Filling.Report report = Filling.fill(book);
+        assertThat(report.problems()).noneMatch(Problem::isError);
+        assertThat(report.strayed()).isZero();
+        book.save(file);
+    }
+
+    /** What the stamps come to when the file is recalculated, scenario by scenario. */
+    private static List<String> stamps(Path file, Side side) {
+        Area area = XlsxBook.open(file).names().get("travel_stamp" + side.suffix());
+        try (PoiRecalculation poi = PoiRecalculation.of(file)) {
+            List<String> stamps = new ArrayList<>();
+            for (int scenario = 0; scenario < COLUMNS; scenario++) {
+                CellValue value = poi.value(area.place(scenario));
+                stamps.add(value instanceof CellValue.Text text ? text.value() : value.toString());
+            }
+            return stamps;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static CellContent content(XlsxBook book, String name, int offset) {
+        Area area = book.names().get(name);
+        return book.read(List.of(area)).getOrDefault(area.place(offset), CellContent.EMPTY);
+    }
+}
