@@ -6,7 +6,6 @@ import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.ORDINAL;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 
-import java.util.List;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.Position;
@@ -14,6 +13,8 @@ import shaftwright.shaft.SideResult;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
+
+import java.util.List;
 
 /**
  * The position table of one side of one scenario: hub, axes, angles, travel limits, window and
@@ -76,21 +77,70 @@ enum PositionLines {
     MID_ANGLE_IN("mid_angle_in", "Inner angle, mid-stroke", RADIAN, innerAngle("0", "0")),
     MID_ANGLE_OUT("mid_angle_out", "Outer angle, mid-stroke", RADIAN, outerAngle("0", "0")),
 
-    FIRST_IN_IN("first_in_in", "Inner travel inward, first step", MILLIMETRE, inwardLimit("in", "{mid_angle_in}")),
-    FIRST_IN_OUT("first_in_out", "Outer travel inward, first step", MILLIMETRE, inwardLimit("out", "{mid_angle_out}")),
-    ANGLE_IN_IN("angle_in_in", "Inner angle, races inward", RADIAN, innerAngle("{first_in_in}", "{first_in_out}")),
-    ANGLE_IN_OUT("angle_in_out", "Outer angle, races inward", RADIAN, outerAngle("{first_in_in}", "{first_in_out}")),
+    FIRST_IN_IN(
+            "first_in_in",
+            "Inner travel inward, first step",
+            MILLIMETRE,
+            inwardLimit("in", "{mid_angle_in}")),
+    FIRST_IN_OUT(
+            "first_in_out",
+            "Outer travel inward, first step",
+            MILLIMETRE,
+            inwardLimit("out", "{mid_angle_out}")),
+    ANGLE_IN_IN(
+            "angle_in_in",
+            "Inner angle, races inward",
+            RADIAN,
+            innerAngle("{first_in_in}", "{first_in_out}")),
+    ANGLE_IN_OUT(
+            "angle_in_out",
+            "Outer angle, races inward",
+            RADIAN,
+            outerAngle("{first_in_in}", "{first_in_out}")),
     LAST_IN_IN("last_in_in", "Inner travel inward", MILLIMETRE, inwardLimit("in", "{angle_in_in}")),
-    LAST_IN_OUT("last_in_out", "Outer travel inward", MILLIMETRE, inwardLimit("out", "{angle_in_out}")),
-    SPACING_IN("spacing_in", "Race spacing, both inward", MILLIMETRE, length("{last_in_in}", "{last_in_out}")),
+    LAST_IN_OUT(
+            "last_in_out", "Outer travel inward", MILLIMETRE, inwardLimit("out", "{angle_in_out}")),
+    SPACING_IN(
+            "spacing_in",
+            "Race spacing, both inward",
+            MILLIMETRE,
+            length("{last_in_in}", "{last_in_out}")),
 
-    FIRST_OUT_IN("first_out_in", "Inner travel outward, first step", MILLIMETRE, outwardLimit("in", "{mid_angle_in}")),
-    FIRST_OUT_OUT("first_out_out", "Outer travel outward, first step", MILLIMETRE, outwardLimit("out", "{mid_angle_out}")),
-    ANGLE_OUT_IN("angle_out_in", "Inner angle, races outward", RADIAN, innerAngle("(0-{first_out_in})", "(0-{first_out_out})")),
-    ANGLE_OUT_OUT("angle_out_out", "Outer angle, races outward", RADIAN, outerAngle("(0-{first_out_in})", "(0-{first_out_out})")),
-    LAST_OUT_IN("last_out_in", "Inner travel outward", MILLIMETRE, outwardLimit("in", "{angle_out_in}")),
-    LAST_OUT_OUT("last_out_out", "Outer travel outward", MILLIMETRE, outwardLimit("out", "{angle_out_out}")),
-    SPACING_OUT("spacing_out", "Race spacing, both outward", MILLIMETRE, length("(0-{last_out_in})", "(0-{last_out_out})")),
+    FIRST_OUT_IN(
+            "first_out_in",
+            "Inner travel outward, first step",
+            MILLIMETRE,
+            outwardLimit("in", "{mid_angle_in}")),
+    FIRST_OUT_OUT(
+            "first_out_out",
+            "Outer travel outward, first step",
+            MILLIMETRE,
+            outwardLimit("out", "{mid_angle_out}")),
+    ANGLE_OUT_IN(
+            "angle_out_in",
+            "Inner angle, races outward",
+            RADIAN,
+            innerAngle("(0-{first_out_in})", "(0-{first_out_out})")),
+    ANGLE_OUT_OUT(
+            "angle_out_out",
+            "Outer angle, races outward",
+            RADIAN,
+            outerAngle("(0-{first_out_in})", "(0-{first_out_out})")),
+    LAST_OUT_IN(
+            "last_out_in",
+            "Inner travel outward",
+            MILLIMETRE,
+            outwardLimit("in", "{angle_out_in}")),
+    LAST_OUT_OUT(
+            "last_out_out",
+            "Outer travel outward",
+            MILLIMETRE,
+            outwardLimit("out", "{angle_out_out}")),
+    SPACING_OUT(
+            "spacing_out",
+            "Race spacing, both outward",
+            MILLIMETRE,
+            length("(0-{last_out_in})", "(0-{last_out_out})")),
 
     LONGEST(
             "longest",
@@ -105,7 +155,10 @@ enum PositionLines {
             MILLIMETRE,
             "{spacing_out}+{margin_out}+{path_doubt}"),
     SHORTEST_VERTEX(
-            "shortest_vertex", "At the parabola's vertex", MILLIMETRE, vertex("shortest", "<", ">")),
+            "shortest_vertex",
+            "At the parabola's vertex",
+            MILLIMETRE,
+            vertex("shortest", "<", ">")),
 
     SLACK_IN("slack_in", "Slack before bottoming", MILLIMETRE, "{spacing_in}-{spacing_final}"),
     SLACK_OUT("slack_out", "Slack before pull-out", MILLIMETRE, "{spacing_final}-{spacing_out}"),
@@ -169,7 +222,9 @@ enum PositionLines {
         }
     }
 
-    /** The value by the core; infinite where there is nothing to tell, and the cell is empty then. */
+    /**
+     * The value by the core; infinite where there is nothing to tell, and the cell is empty then.
+     */
     private double core(Row row) {
         return switch (this) {
             case TRAVEL -> row.before.travel();
@@ -259,15 +314,21 @@ enum PositionLines {
         String bend = "((" + next + "-" + rise + ")/({travel+1}-{travel-1}))";
         String slope = "(" + rise + "+" + bend + "*({travel}-{travel-1}))";
         return "IF(OR(" + before + beyond + here + "," + after + beyond + here + ")," + here
-                + ",IF(" + bend + bent + "0," + here + "-" + slope + "^2/(4*" + bend + "),"
-                + here + "))";
+                + ",IF(" + bend + bent + "0," + here + "-" + slope + "^2/(4*" + bend + ")," + here
+                + "))";
     }
 
     private static String push() {
         String along = "({d_x}*({u_x}+{n_x})+{d_y}*({u_y}+{n_y})+{d_z}*({u_z}+{n_z}))";
         String both = "(2+2*({u_x}*{n_x}+{u_y}*{n_y}+{u_z}*{n_z}))";
-        return "(SQRT(" + along + "^2-" + both
-                + "*({centre_distance}^2-{spacing_final}^2))-" + along + ")/" + both;
+        return "(SQRT("
+                + along
+                + "^2-"
+                + both
+                + "*({centre_distance}^2-{spacing_final}^2))-"
+                + along
+                + ")/"
+                + both;
     }
 
     /** Gap between the tilted shaft end and cup or lip; empty where neither is given or reached. */
@@ -293,26 +354,26 @@ enum PositionLines {
                         + "))";
         String reached = "{push}+" + overhang + "*COS(" + angle + ")>" + depth;
         return "IF("
-                        + lip
-                        + "=\"\",IF("
-                        + cup
-                        + "=\"\",\"\","
-                        + corner
-                        + "),IF("
-                        + reached
-                        + ",IF("
-                        + cup
-                        + "=\"\","
-                        + edge
-                        + ",MIN("
-                        + corner
-                        + ","
-                        + edge
-                        + ")),IF("
-                        + cup
-                        + "=\"\",\"\","
-                        + corner
-                        + ")))";
+                + lip
+                + "=\"\",IF("
+                + cup
+                + "=\"\",\"\","
+                + corner
+                + "),IF("
+                + reached
+                + ",IF("
+                + cup
+                + "=\"\","
+                + edge
+                + ",MIN("
+                + corner
+                + ","
+                + edge
+                + ")),IF("
+                + cup
+                + "=\"\",\"\","
+                + corner
+                + ")))";
     }
 
     /** Polynomial of the side's path at the row's normalised travel. */
