@@ -3,260 +3,299 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.Grid.POSITION;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
+import static shaftwright.workbook.live.Quantity.ORDINAL;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 
-import java.util.List;
 import shaftwright.joint.MountedJoint;
-import shaftwright.shaft.Binding;
 import shaftwright.shaft.FittedPosition;
-import shaftwright.shaft.PlungeState;
 import shaftwright.shaft.Position;
 import shaftwright.shaft.SideResult;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Index;
+import shaftwright.workbook.Sizing;
+
+import java.util.List;
 
 /**
  * The position table of one side of one scenario: hub, axes, angles, travel limits, window and
  * slack at each travel step, in mm and radians. Every cell shows {@code #N/A} while its side has no
  * numbers, so that charts leave a gap.
  */
-final class PositionLines {
-    private PositionLines() {}
+enum PositionLines {
+    TRAVEL(
+            "travel",
+            "Travel",
+            MILLIMETRE,
+            "IF({step}<=12,{t_low}*(12-{step})/12,{t_high}*({step}-12)/12)"),
+    TRAVEL_NORM(
+            "travel_norm",
+            "Travel, normalised",
+            NUMBER,
+            "(2*{travel}-({path_high}+{path_low}))/({path_high}-{path_low})"),
+    PATH_FORE_AFT("path_fore_aft", "Outer datum ahead", MILLIMETRE, horner("coef_fore_aft")),
+    PATH_REACH_SQUARED(
+            "path_reach_squared", "Lateral reach squared", NUMBER, horner("coef_reach_squared")),
+    PATH_CAMBER("path_camber", "Camber", RADIAN, horner("coef_camber")),
+    PATH_TOE("path_toe", "Toe", RADIAN, horner("coef_toe")),
+    PATH_SLOPE(
+            "path_slope",
+            "Change of distance with height",
+            NUMBER,
+            "(("
+                    + slope("coef_reach_squared")
+                    + ")/({path_high}-{path_low})+{path_fore_aft}*2*("
+                    + slope("coef_fore_aft")
+                    + ")/({path_high}-{path_low})+({ride_rise}+{travel}))"
+                    + "/SQRT({path_reach_squared}+{path_fore_aft}^2+({ride_rise}+{travel})^2)"),
+    PATH_DOUBT(
+            "path_doubt",
+            "Doubt of the fit",
+            MILLIMETRE,
+            "2*SQRT(({variance_distance}+{path_slope}^2*{variance_height})*MAX(0,"
+                    + horner("coef_hat")
+                    + "))+{curve_allowance}"),
 
-    static void declare(LiveLines lines) {
-        travelAndHub(lines);
-        axes(lines);
-        stroke(lines, Stroke.INWARD);
-        stroke(lines, Stroke.OUTWARD);
-        window(lines);
-        chosenShaft(lines);
+    N_X("n_x", "Stub axis forward", NUMBER, "SIN({path_toe})*COS({path_camber})"),
+    N_Y("n_y", "Stub axis outward", NUMBER, "COS({path_toe})*COS({path_camber})"),
+    N_Z("n_z", "Stub axis up", NUMBER, "0-SIN({path_camber})"),
+    D_X(
+            "d_x",
+            "Centres apart forward",
+            MILLIMETRE,
+            "{path_fore_aft}-{shift_x}-{centre_in}*{u_x}-{centre_out}*{n_x}"),
+    D_Y(
+            "d_y",
+            "Centres apart outward",
+            MILLIMETRE,
+            "SQRT({path_reach_squared})+{shift_hub}-{shift_y}-{centre_in}*{u_y}-{centre_out}*{n_y}"),
+    D_Z(
+            "d_z",
+            "Centres apart up",
+            MILLIMETRE,
+            "{ride_rise}+{travel}-{shift_z}-{centre_in}*{u_z}-{centre_out}*{n_z}"),
+    CENTRE_DISTANCE("centre_distance", "Centre distance", MILLIMETRE, length("0", "0")),
+    MID_ANGLE_IN("mid_angle_in", "Inner angle, mid-stroke", RADIAN, innerAngle("0", "0")),
+    MID_ANGLE_OUT("mid_angle_out", "Outer angle, mid-stroke", RADIAN, outerAngle("0", "0")),
+
+    FIRST_IN_IN(
+            "first_in_in",
+            "Inner travel inward, first step",
+            MILLIMETRE,
+            inwardLimit("in", "{mid_angle_in}")),
+    FIRST_IN_OUT(
+            "first_in_out",
+            "Outer travel inward, first step",
+            MILLIMETRE,
+            inwardLimit("out", "{mid_angle_out}")),
+    ANGLE_IN_IN(
+            "angle_in_in",
+            "Inner angle, races inward",
+            RADIAN,
+            innerAngle("{first_in_in}", "{first_in_out}")),
+    ANGLE_IN_OUT(
+            "angle_in_out",
+            "Outer angle, races inward",
+            RADIAN,
+            outerAngle("{first_in_in}", "{first_in_out}")),
+    LAST_IN_IN("last_in_in", "Inner travel inward", MILLIMETRE, inwardLimit("in", "{angle_in_in}")),
+    LAST_IN_OUT(
+            "last_in_out", "Outer travel inward", MILLIMETRE, inwardLimit("out", "{angle_in_out}")),
+    SPACING_IN(
+            "spacing_in",
+            "Race spacing, both inward",
+            MILLIMETRE,
+            length("{last_in_in}", "{last_in_out}")),
+
+    FIRST_OUT_IN(
+            "first_out_in",
+            "Inner travel outward, first step",
+            MILLIMETRE,
+            outwardLimit("in", "{mid_angle_in}")),
+    FIRST_OUT_OUT(
+            "first_out_out",
+            "Outer travel outward, first step",
+            MILLIMETRE,
+            outwardLimit("out", "{mid_angle_out}")),
+    ANGLE_OUT_IN(
+            "angle_out_in",
+            "Inner angle, races outward",
+            RADIAN,
+            innerAngle("(0-{first_out_in})", "(0-{first_out_out})")),
+    ANGLE_OUT_OUT(
+            "angle_out_out",
+            "Outer angle, races outward",
+            RADIAN,
+            outerAngle("(0-{first_out_in})", "(0-{first_out_out})")),
+    LAST_OUT_IN(
+            "last_out_in",
+            "Inner travel outward",
+            MILLIMETRE,
+            outwardLimit("in", "{angle_out_in}")),
+    LAST_OUT_OUT(
+            "last_out_out",
+            "Outer travel outward",
+            MILLIMETRE,
+            outwardLimit("out", "{angle_out_out}")),
+    SPACING_OUT(
+            "spacing_out",
+            "Race spacing, both outward",
+            MILLIMETRE,
+            length("(0-{last_out_in})", "(0-{last_out_out})")),
+
+    LONGEST(
+            "longest",
+            "Longest spacing with margin",
+            MILLIMETRE,
+            "{spacing_in}-{margin_in}-{path_doubt}"),
+    LONGEST_VERTEX(
+            "longest_vertex", "At the parabola's vertex", MILLIMETRE, vertex("longest", ">", "<")),
+    SHORTEST(
+            "shortest",
+            "Shortest spacing with margin",
+            MILLIMETRE,
+            "{spacing_out}+{margin_out}+{path_doubt}"),
+    SHORTEST_VERTEX(
+            "shortest_vertex",
+            "At the parabola's vertex",
+            MILLIMETRE,
+            vertex("shortest", "<", ">")),
+
+    SLACK_IN("slack_in", "Slack before bottoming", MILLIMETRE, "{spacing_in}-{spacing_final}"),
+    SLACK_OUT("slack_out", "Slack before pull-out", MILLIMETRE, "{spacing_final}-{spacing_out}"),
+    PUSH("push", "Push-in, equal at both ends", MILLIMETRE, push()),
+    SHAFT_ANGLE_IN(
+            "shaft_angle_in", "Inner angle, shaft in", RADIAN, innerAngle("{push}", "{push}")),
+    SHAFT_ANGLE_OUT(
+            "shaft_angle_out", "Outer angle, shaft in", RADIAN, outerAngle("{push}", "{push}")),
+    FREE_PLAY(
+            "free_play",
+            "Free end play",
+            MILLIMETRE,
+            "MIN({slack_in},{slack_out},{last_in_in}+{last_out_in},{last_in_out}+{last_out_out})"),
+    MOUTH_IN("mouth_in", "Shaft end to cup, inner", MILLIMETRE, mouth("in")),
+    MOUTH_OUT("mouth_out", "Shaft end to cup, outer", MILLIMETRE, mouth("out")),
+    MOUTH(
+            "mouth",
+            "Least gap of shaft end to cup",
+            MILLIMETRE,
+            "IF(COUNT({mouth_in},{mouth_out})=0,\"\",MIN({mouth_in},{mouth_out}))"),
+    SOFT_RESERVE(
+            "soft_reserve",
+            "Reserve of a soft stop",
+            MILLIMETRE,
+            "IF({soft_in}+{soft_out}=0,\"\",{spacing_final}-{centre_distance}"
+                    + "+MIN(IF({soft_in}=1,{last_out_in}-{last_in_out},1E+9),"
+                    + "IF({soft_out}=1,{last_out_out}-{last_in_in},1E+9)))");
+
+    private final String name;
+    private final String label;
+    private final Quantity quantity;
+    private final String formula;
+
+    PositionLines(String name, String label, Quantity quantity, String formula) {
+        this.name = name;
+        this.label = label;
+        this.quantity = quantity;
+        this.formula = formula;
     }
 
-    private static void travelAndHub(LiveLines lines) {
+    static void declare(LiveLines lines) {
         lines.add(
                 new LiveLine(
                         "step",
                         Section.POSITION_WORK,
                         POSITION,
                         "Step",
-                        Quantity.ORDINAL,
+                        ORDINAL,
                         index -> String.valueOf(index.row()),
                         (sizing, index) -> CellValue.of(index.row())));
-        position(
-                lines,
-                "travel",
-                "Travel",
-                MILLIMETRE,
-                "IF({step}<=12,{t_low}*(12-{step})/12,{t_high}*({step}-12)/12)",
-                row -> row.before.travel());
-        position(
-                lines,
-                "travel_norm",
-                "Travel, normalised",
-                NUMBER,
-                "(2*{travel}-({path_high}+{path_low}))/({path_high}-{path_low})",
-                row -> row.before.hub().s());
-        position(
-                lines,
-                "path_fore_aft",
-                "Outer datum ahead",
-                MILLIMETRE,
-                horner("coef_fore_aft"),
-                row -> row.before.hub().foreAft());
-        position(
-                lines,
-                "path_reach_squared",
-                "Lateral reach squared",
-                NUMBER,
-                horner("coef_reach_squared"),
-                row -> row.before.hub().reachSquared());
-        position(
-                lines,
-                "path_camber",
-                "Camber",
-                RADIAN,
-                horner("coef_camber"),
-                row -> row.before.hub().camber());
-        position(
-                lines,
-                "path_toe",
-                "Toe",
-                RADIAN,
-                horner("coef_toe"),
-                row -> row.before.hub().toe());
-        position(
-                lines,
-                "path_slope",
-                "Change of distance with height",
-                NUMBER,
-                "(("
-                        + slope("coef_reach_squared")
-                        + ")/({path_high}-{path_low})+{path_fore_aft}*2*("
-                        + slope("coef_fore_aft")
-                        + ")/({path_high}-{path_low})+({ride_rise}+{travel}))"
-                        + "/SQRT({path_reach_squared}+{path_fore_aft}^2+({ride_rise}+{travel})^2)",
-                row -> row.side.setup().path().distanceSlope(row.before.travel()));
-        position(
-                lines,
-                "path_doubt",
-                "Doubt of the fit",
-                MILLIMETRE,
-                "2*SQRT(({variance_distance}+{path_slope}^2*{variance_height})*MAX(0,"
-                        + horner("coef_hat")
-                        + "))+{curve_allowance}",
-                row -> row.before.hub().doubt());
+        for (PositionLines line : values()) {
+            lines.add(
+                    new LiveLine(
+                            line.name,
+                            Section.POSITION_WORK,
+                            POSITION,
+                            line.label,
+                            line.quantity,
+                            line::formula,
+                            line::value));
+        }
     }
 
-    private static void axes(LiveLines lines) {
-        position(
-                lines,
-                "n_x",
-                "Stub axis forward",
-                NUMBER,
-                "SIN({path_toe})*COS({path_camber})",
-                row -> row.before.line().n().x());
-        position(
-                lines,
-                "n_y",
-                "Stub axis outward",
-                NUMBER,
-                "COS({path_toe})*COS({path_camber})",
-                row -> row.before.line().n().y());
-        position(
-                lines,
-                "n_z",
-                "Stub axis up",
-                NUMBER,
-                "0-SIN({path_camber})",
-                row -> row.before.line().n().z());
-        position(
-                lines,
-                "d_x",
-                "Centres apart forward",
-                MILLIMETRE,
-                "{path_fore_aft}-{shift_x}-{centre_in}*{u_x}-{centre_out}*{n_x}",
-                row -> row.before.line().d().x());
-        position(
-                lines,
-                "d_y",
-                "Centres apart outward",
-                MILLIMETRE,
-                "SQRT({path_reach_squared})+{shift_hub}-{shift_y}-{centre_in}*{u_y}-{centre_out}*{n_y}",
-                row -> row.before.line().d().y());
-        position(
-                lines,
-                "d_z",
-                "Centres apart up",
-                MILLIMETRE,
-                "{ride_rise}+{travel}-{shift_z}-{centre_in}*{u_z}-{centre_out}*{n_z}",
-                row -> row.before.line().d().z());
-        position(
-                lines,
-                "centre_distance",
-                "Centre distance",
-                MILLIMETRE,
-                length("0", "0"),
-                row -> row.before.distance());
-        position(
-                lines,
-                "mid_angle_in",
-                "Inner angle, mid-stroke",
-                RADIAN,
-                innerAngle("0", "0"),
-                row -> row.before.innerAngle());
-        position(
-                lines,
-                "mid_angle_out",
-                "Outer angle, mid-stroke",
-                RADIAN,
-                outerAngle("0", "0"),
-                row -> row.before.outerAngle());
+    /**
+     * The value by the core; infinite where there is nothing to tell, and the cell is empty then.
+     */
+    private double core(Row row) {
+        return switch (this) {
+            case TRAVEL -> row.before.travel();
+            case TRAVEL_NORM -> row.before.hub().s();
+            case PATH_FORE_AFT -> row.before.hub().foreAft();
+            case PATH_REACH_SQUARED -> row.before.hub().reachSquared();
+            case PATH_CAMBER -> row.before.hub().camber();
+            case PATH_TOE -> row.before.hub().toe();
+            case PATH_SLOPE -> row.side.setup().path().distanceSlope(row.before.travel());
+            case PATH_DOUBT -> row.before.hub().doubt();
+            case N_X -> row.before.line().n().x();
+            case N_Y -> row.before.line().n().y();
+            case N_Z -> row.before.line().n().z();
+            case D_X -> row.before.line().d().x();
+            case D_Y -> row.before.line().d().y();
+            case D_Z -> row.before.line().d().z();
+            case CENTRE_DISTANCE -> row.before.distance();
+            case MID_ANGLE_IN -> row.before.innerAngle();
+            case MID_ANGLE_OUT -> row.before.outerAngle();
+            case FIRST_IN_IN -> row.inner().inward(row.before.innerAngle());
+            case FIRST_IN_OUT -> row.outer().inward(row.before.outerAngle());
+            case ANGLE_IN_IN -> row.before.inward().innerAngle();
+            case ANGLE_IN_OUT -> row.before.inward().outerAngle();
+            case LAST_IN_IN -> row.before.inward().innerTravel();
+            case LAST_IN_OUT -> row.before.inward().outerTravel();
+            case SPACING_IN -> row.before.inward().spacing();
+            case FIRST_OUT_IN -> row.inner().outward(row.before.innerAngle());
+            case FIRST_OUT_OUT -> row.outer().outward(row.before.outerAngle());
+            case ANGLE_OUT_IN -> row.before.outward().innerAngle();
+            case ANGLE_OUT_OUT -> row.before.outward().outerAngle();
+            case LAST_OUT_IN -> row.before.outward().innerTravel();
+            case LAST_OUT_OUT -> row.before.outward().outerTravel();
+            case SPACING_OUT -> row.before.outward().spacing();
+            case LONGEST -> row.before.longest();
+            case LONGEST_VERTEX -> row.side.window().longestVertices().get(row.number).value();
+            case SHORTEST -> row.before.shortest();
+            case SHORTEST_VERTEX -> row.side.window().shortestVertices().get(row.number).value();
+            case SLACK_IN -> row.after.slackIn();
+            case SLACK_OUT -> row.after.slackOut();
+            case PUSH -> row.after.push();
+            case SHAFT_ANGLE_IN -> row.after.innerAngle();
+            case SHAFT_ANGLE_OUT -> row.after.outerAngle();
+            case FREE_PLAY -> row.after.freePlay();
+            case MOUTH_IN -> row.after.innerMouth();
+            case MOUTH_OUT -> row.after.outerMouth();
+            case MOUTH -> Math.min(row.after.innerMouth(), row.after.outerMouth());
+            case SOFT_RESERVE -> row.after.softReserve();
+        };
     }
 
-    /** Columns of the state with both races on their inward or outward limit. */
-    private static void stroke(LiveLines lines, Stroke stroke) {
-        String way = stroke.suffix;
-        String firstIn = "{first_" + way + "_in}";
-        String firstOut = "{first_" + way + "_out}";
-        String lastIn = stroke.signed("{last_" + way + "_in}");
-        String lastOut = stroke.signed("{last_" + way + "_out}");
-        position(
-                lines,
-                "first_" + way + "_in",
-                "Inner travel " + stroke.word + ", first step",
-                MILLIMETRE,
-                stroke.limit("in", "{mid_angle_in}"),
-                row -> stroke.travel(row.inner(), row.before.innerAngle()));
-        position(
-                lines,
-                "first_" + way + "_out",
-                "Outer travel " + stroke.word + ", first step",
-                MILLIMETRE,
-                stroke.limit("out", "{mid_angle_out}"),
-                row -> stroke.travel(row.outer(), row.before.outerAngle()));
-        position(
-                lines,
-                "angle_" + way + "_in",
-                "Inner angle, races " + stroke.word,
-                RADIAN,
-                innerAngle(stroke.signed(firstIn), stroke.signed(firstOut)),
-                row -> stroke.state(row.before).innerAngle());
-        position(
-                lines,
-                "angle_" + way + "_out",
-                "Outer angle, races " + stroke.word,
-                RADIAN,
-                outerAngle(stroke.signed(firstIn), stroke.signed(firstOut)),
-                row -> stroke.state(row.before).outerAngle());
-        position(
-                lines,
-                "last_" + way + "_in",
-                "Inner travel " + stroke.word,
-                MILLIMETRE,
-                stroke.limit("in", "{angle_" + way + "_in}"),
-                row -> stroke.state(row.before).innerTravel());
-        position(
-                lines,
-                "last_" + way + "_out",
-                "Outer travel " + stroke.word,
-                MILLIMETRE,
-                stroke.limit("out", "{angle_" + way + "_out}"),
-                row -> stroke.state(row.before).outerTravel());
-        position(
-                lines,
-                "spacing_" + way,
-                "Race spacing, both " + stroke.word,
-                MILLIMETRE,
-                length(lastIn, lastOut),
-                row -> stroke.state(row.before).spacing());
+    private CellValue value(Sizing sizing, Index index) {
+        SideResult side = sizing.resultOrNull(index);
+        if (side == null) {
+            return CellValue.NOT_AVAILABLE;
+        }
+        double value = core(new Row(side, index.row()));
+        return Double.isInfinite(value) ? CellValue.of("") : CellValue.of(value);
     }
 
-    private static void window(LiveLines lines) {
-        position(
-                lines,
-                "longest",
-                "Longest spacing with margin",
-                MILLIMETRE,
-                "{spacing_in}-{margin_in}-{path_doubt}",
-                row -> row.before.longest());
-        vertex(
-                lines,
-                "longest",
-                ">",
-                "<",
-                row -> row.side.window().longestVertices().get(row.number));
-        position(
-                lines,
-                "shortest",
-                "Shortest spacing with margin",
-                MILLIMETRE,
-                "{spacing_out}+{margin_out}+{path_doubt}",
-                row -> row.before.shortest());
-        vertex(
-                lines,
-                "shortest",
-                "<",
-                ">",
-                row -> row.side.window().shortestVertices().get(row.number));
+    private String formula(Index index) {
+        return "IF({ready}=1," + unguarded(index.row()) + ",NA())";
+    }
+
+    /** The first and the last row have a neighbour on one side only, so no parabola. */
+    private String unguarded(int row) {
+        boolean end = row == 0 || row == POSITION.rows() - 1;
+        return switch (this) {
+            case LONGEST_VERTEX -> end ? "{longest}" : formula;
+            case SHORTEST_VERTEX -> end ? "{shortest}" : formula;
+            default -> formula;
+        };
     }
 
     /**
@@ -266,8 +305,7 @@ final class PositionLines {
      * @param bent how the second difference compares with 0 at such an extreme
      * @param beyond how the row compares with a neighbour when it is not one
      */
-    private static void vertex(
-            LiveLines lines, String name, String bent, String beyond, VertexOf core) {
+    private static String vertex(String name, String bent, String beyond) {
         String here = "{" + name + "}";
         String before = "{" + name + "-1}";
         String after = "{" + name + "+1}";
@@ -275,100 +313,26 @@ final class PositionLines {
         String next = "((" + after + "-" + here + ")/({travel+1}-{travel}))";
         String bend = "((" + next + "-" + rise + ")/({travel+1}-{travel-1}))";
         String slope = "(" + rise + "+" + bend + "*({travel}-{travel-1}))";
-        String value =
-                "IF(OR(" + before + beyond + here + "," + after + beyond + here + ")," + here
-                        + ",IF(" + bend + bent + "0," + here + "-" + slope + "^2/(4*" + bend + "),"
-                        + here + "))";
-        lines.add(
-                guarded(
-                        name + "_vertex",
-                        "At the parabola's vertex",
-                        MILLIMETRE,
-                        index ->
-                                index.row() == 0 || index.row() == POSITION.rows() - 1
-                                        ? here
-                                        : value,
-                        row -> core.of(row).value()));
+        return "IF(OR(" + before + beyond + here + "," + after + beyond + here + ")," + here
+                + ",IF(" + bend + bent + "0," + here + "-" + slope + "^2/(4*" + bend + ")," + here
+                + "))";
     }
 
-    private interface VertexOf {
-        Binding of(Row row);
-    }
-
-    private static void chosenShaft(LiveLines lines) {
-        position(
-                lines,
-                "slack_in",
-                "Slack before bottoming",
-                MILLIMETRE,
-                "{spacing_in}-{spacing_final}",
-                row -> row.after.slackIn());
-        position(
-                lines,
-                "slack_out",
-                "Slack before pull-out",
-                MILLIMETRE,
-                "{spacing_final}-{spacing_out}",
-                row -> row.after.slackOut());
+    private static String push() {
         String along = "({d_x}*({u_x}+{n_x})+{d_y}*({u_y}+{n_y})+{d_z}*({u_z}+{n_z}))";
         String both = "(2+2*({u_x}*{n_x}+{u_y}*{n_y}+{u_z}*{n_z}))";
-        position(
-                lines,
-                "push",
-                "Push-in, equal at both ends",
-                MILLIMETRE,
-                "(SQRT("
-                        + along
-                        + "^2-"
-                        + both
-                        + "*({centre_distance}^2-{spacing_final}^2))-"
-                        + along
-                        + ")/"
-                        + both,
-                row -> row.after.push());
-        position(
-                lines,
-                "shaft_angle_in",
-                "Inner angle, shaft in",
-                RADIAN,
-                innerAngle("{push}", "{push}"),
-                row -> row.after.innerAngle());
-        position(
-                lines,
-                "shaft_angle_out",
-                "Outer angle, shaft in",
-                RADIAN,
-                outerAngle("{push}", "{push}"),
-                row -> row.after.outerAngle());
-        position(
-                lines,
-                "free_play",
-                "Free end play",
-                MILLIMETRE,
-                "MIN({slack_in},{slack_out},{last_in_in}+{last_out_in},{last_in_out}+{last_out_out})",
-                row -> row.after.freePlay());
-        mouth(lines, "in", row -> row.after.innerMouth());
-        mouth(lines, "out", row -> row.after.outerMouth());
-        lines.add(
-                guardedOptional(
-                        "mouth",
-                        "Least gap of shaft end to cup",
-                        MILLIMETRE,
-                        "IF(COUNT({mouth_in},{mouth_out})=0,\"\",MIN({mouth_in},{mouth_out}))",
-                        row -> Math.min(row.after.innerMouth(), row.after.outerMouth())));
-        lines.add(
-                guardedOptional(
-                        "soft_reserve",
-                        "Reserve of a soft stop",
-                        MILLIMETRE,
-                        "IF({soft_in}+{soft_out}=0,\"\",{spacing_final}-{centre_distance}"
-                                + "+MIN(IF({soft_in}=1,{last_out_in}-{last_in_out},1E+9),"
-                                + "IF({soft_out}=1,{last_out_out}-{last_in_in},1E+9)))",
-                        row -> row.after.softReserve()));
+        return "(SQRT("
+                + along
+                + "^2-"
+                + both
+                + "*({centre_distance}^2-{spacing_final}^2))-"
+                + along
+                + ")/"
+                + both;
     }
 
     /** Gap between the tilted shaft end and cup or lip; empty where neither is given or reached. */
-    private static void mouth(LiveLines lines, String end, OfRow core) {
+    private static String mouth(String end) {
         String angle = "{shaft_angle_" + end + "}";
         String overhang = "{overhang_" + end + "}";
         String half = "{end_radius_" + end + "}";
@@ -389,35 +353,27 @@ final class PositionLines {
                         + angle
                         + "))";
         String reached = "{push}+" + overhang + "*COS(" + angle + ")>" + depth;
-        String formula =
-                "IF("
-                        + lip
-                        + "=\"\",IF("
-                        + cup
-                        + "=\"\",\"\","
-                        + corner
-                        + "),IF("
-                        + reached
-                        + ",IF("
-                        + cup
-                        + "=\"\","
-                        + edge
-                        + ",MIN("
-                        + corner
-                        + ","
-                        + edge
-                        + ")),IF("
-                        + cup
-                        + "=\"\",\"\","
-                        + corner
-                        + ")))";
-        lines.add(
-                guardedOptional(
-                        "mouth_" + end,
-                        "Shaft end to cup, " + (end.equals("in") ? "inner" : "outer"),
-                        MILLIMETRE,
-                        formula,
-                        core));
+        return "IF("
+                + lip
+                + "=\"\",IF("
+                + cup
+                + "=\"\",\"\","
+                + corner
+                + "),IF("
+                + reached
+                + ",IF("
+                + cup
+                + "=\"\","
+                + edge
+                + ",MIN("
+                + corner
+                + ","
+                + edge
+                + ")),IF("
+                + cup
+                + "=\"\",\"\","
+                + corner
+                + ")))";
     }
 
     /** Polynomial of the side's path at the row's normalised travel. */
@@ -477,66 +433,41 @@ final class PositionLines {
         return by.equals("0") ? d : "(" + d + "+" + by + "*{" + other + "_" + axis + "})";
     }
 
-    /** Inward or outward: which limits, which sign along the axes. */
-    private enum Stroke {
-        INWARD("in", "inward"),
-        OUTWARD("out", "outward");
+    private static String inwardLimit(String end, String angle) {
+        return "MIN("
+                + limit("limit_inward", end, angle)
+                + ",{cup_bottom_"
+                + end
+                + "}-{overhang_"
+                + end
+                + "}*COS("
+                + angle
+                + ")-{end_radius_"
+                + end
+                + "}*SIN("
+                + angle
+                + "))";
+    }
 
-        final String suffix;
-        final String word;
+    private static String outwardLimit(String end, String angle) {
+        return limit("limit_outward", end, angle) + "+{boot_change_" + end + "}";
+    }
 
-        Stroke(String suffix, String word) {
-            this.suffix = suffix;
-            this.word = word;
-        }
-
-        String signed(String travel) {
-            return this == INWARD ? travel : "(0-" + travel + ")";
-        }
-
-        PlungeState state(Position position) {
-            return this == INWARD ? position.inward() : position.outward();
-        }
-
-        double travel(MountedJoint joint, double angle) {
-            return this == INWARD ? joint.inward(angle) : joint.outward(angle);
-        }
-
-        /** The joint's limit at an angle, looked up in the sorted list of all joints' limits. */
-        String limit(String end, String angle) {
-            String key = "{limit_base_" + end + "}+MAX(" + angle + ",{limit_first_" + end + "})";
-            String list = this == INWARD ? "limit_inward" : "limit_outward";
-            String race =
-                    "LOOKUP("
-                            + key
-                            + ",limit_key,"
-                            + list
-                            + "_at_zero)+MAX("
-                            + angle
-                            + ",{limit_first_"
-                            + end
-                            + "})*LOOKUP("
-                            + key
-                            + ",limit_key,"
-                            + list
-                            + "_slope)";
-            if (this == OUTWARD) {
-                return race + "+{boot_change_" + end + "}";
-            }
-            return "MIN("
-                    + race
-                    + ",{cup_bottom_"
-                    + end
-                    + "}-{overhang_"
-                    + end
-                    + "}*COS("
-                    + angle
-                    + ")-{end_radius_"
-                    + end
-                    + "}*SIN("
-                    + angle
-                    + "))";
-        }
+    /** The joint's limit at an angle, looked up in the sorted list of all joints' limits. */
+    private static String limit(String list, String end, String angle) {
+        String first = "MAX(" + angle + ",{limit_first_" + end + "})";
+        String key = "{limit_base_" + end + "}+" + first;
+        return "LOOKUP("
+                + key
+                + ",limit_key,"
+                + list
+                + "_at_zero)+"
+                + first
+                + "*LOOKUP("
+                + key
+                + ",limit_key,"
+                + list
+                + "_slope)";
     }
 
     /** What the core knows of one row. */
@@ -560,58 +491,5 @@ final class PositionLines {
         MountedJoint outer() {
             return side.setup().outer();
         }
-    }
-
-    private interface OfRow {
-        double of(Row row);
-    }
-
-    private static void position(
-            LiveLines lines,
-            String name,
-            String label,
-            Quantity quantity,
-            String formula,
-            OfRow core) {
-        lines.add(guarded(name, label, quantity, index -> formula, core));
-    }
-
-    private static LiveLine guarded(
-            String name, String label, Quantity quantity, LiveLine.Formula formula, OfRow core) {
-        return new LiveLine(
-                name,
-                Section.POSITION_WORK,
-                POSITION,
-                label,
-                quantity,
-                index -> "IF({ready}=1," + formula.at(index) + ",NA())",
-                (sizing, index) -> {
-                    SideResult side = sizing.resultOrNull(index);
-                    return side == null
-                            ? CellValue.NOT_AVAILABLE
-                            : CellValue.of(core.of(new Row(side, index.row())));
-                });
-    }
-
-    /**
-     * A line whose core value is infinite where there is nothing to tell; the cell is empty then.
-     */
-    private static LiveLine guardedOptional(
-            String name, String label, Quantity quantity, String formula, OfRow core) {
-        return new LiveLine(
-                name,
-                Section.POSITION_WORK,
-                POSITION,
-                label,
-                quantity,
-                index -> "IF({ready}=1," + formula + ",NA())",
-                (sizing, index) -> {
-                    SideResult side = sizing.resultOrNull(index);
-                    if (side == null) {
-                        return CellValue.NOT_AVAILABLE;
-                    }
-                    double value = core.of(new Row(side, index.row()));
-                    return Double.isInfinite(value) ? CellValue.of("") : CellValue.of(value);
-                });
     }
 }
