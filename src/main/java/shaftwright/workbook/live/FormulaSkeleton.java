@@ -181,10 +181,19 @@ public final class FormulaSkeleton {
             addUpper(start, at);
             skip("()");
         } else if (at < text.length() && text.charAt(at) == '(') {
-            addUpper(Math.max(start, text.lastIndexOf('.', at - 1) + 1), at);
+            addUpper(afterPrefix(start), at);
         } else {
             reference();
         }
+    }
+
+    /** Where a function's own name begins, behind {@code _xlfn.} and the like. */
+    private int afterPrefix(int start) {
+        int from = at;
+        while (from > start && text.charAt(from - 1) != '.') {
+            from--;
+        }
+        return from;
     }
 
     private boolean is(int start, String word) {

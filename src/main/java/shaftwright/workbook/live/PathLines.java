@@ -118,6 +118,8 @@ final class PathLines {
 
     /** The right side's cell falls back on the left's while the right is not measured. */
     private static void typed(LiveLines lines, shaftwright.workbook.Input input) {
+        OneText left = new OneText(() -> typed(input, Side.LEFT));
+        OneText right = new OneText(() -> typed(input, Side.RIGHT));
         lines.add(
                 new LiveLine(
                         "row_" + input.name(),
@@ -125,21 +127,22 @@ final class PathLines {
                         READING_SLOT,
                         input.label(),
                         ReadLines.quantity(input.kind()),
-                        index -> {
-                            String block = input.definedName(index.side());
-                            String own =
-                                    "IF({row_slot}>ROWS("
-                                            + block
-                                            + "),\"\","
-                                            + ReadLines.formula(
-                                                    input, "INDEX(" + block + ",{row_slot})")
-                                            + ")";
-                            return ownOrLeft(index.side(), own, "{row_" + input.name() + "@left}");
-                        },
+                        index -> (index.side() == Side.LEFT ? left : right).at(index),
                         (sizing, index) ->
                                 ReadLines.shown(
                                         sizing.readings(index.side())
                                                 .typed(input.name(), index.row()))));
+    }
+
+    private static String typed(shaftwright.workbook.Input input, Side side) {
+        String block = input.definedName(side);
+        String own =
+                "IF({row_slot}>ROWS("
+                        + block
+                        + "),\"\","
+                        + ReadLines.formula(input, "INDEX(" + block + ",{row_slot})")
+                        + ")";
+        return ownOrLeft(side, own, "{row_" + input.name() + "@left}");
     }
 
     static String ownOrLeft(Side side, String own, String left) {

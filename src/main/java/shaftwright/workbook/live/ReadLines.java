@@ -52,14 +52,15 @@ final class ReadLines {
                 slots,
                 input.label(),
                 quantity(input.kind()),
-                index ->
-                        "IF({"
-                                + ordinal
-                                + "}>ROWS("
-                                + name
-                                + "),\"\","
-                                + formula(input, "INDEX(" + name + ",{" + ordinal + "})")
-                                + ")",
+                new OneText(
+                        () ->
+                                "IF({"
+                                        + ordinal
+                                        + "}>ROWS("
+                                        + name
+                                        + "),\"\","
+                                        + formula(input, "INDEX(" + name + ",{" + ordinal + "})")
+                                        + ")"),
                 (sizing, index) -> shown(sizing.inputs().number(input.name(), index)));
     }
 
