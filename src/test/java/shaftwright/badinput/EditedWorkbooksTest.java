@@ -88,7 +88,9 @@ class EditedWorkbooksTest {
                         Contract.VERSION_NAME,
                         0,
                         "" + (Contract.VERSION + 1),
-                        "version " + Contract.VERSION + "; the workbook was made by a newer program")
+                        "version "
+                                + Contract.VERSION
+                                + "; the workbook was made by a newer program")
                 .only(1);
     }
 

@@ -79,8 +79,10 @@ class NothingLostTest {
         drawing.createCellComment(anchor).setString("ask about this");
         drawing.createPicture(
                 drawing.createAnchor(0, 0, 0, 0, 1, 10, 3, 14),
-                workbook.addPicture(new byte[] {(byte) 0x89, 'P', 'N', 'G'}, Workbook.PICTURE_TYPE_PNG));
-        var rule = sheet.getSheetConditionalFormatting().createConditionalFormattingRule("$A$1>600");
+                workbook.addPicture(
+                        new byte[] {(byte) 0x89, 'P', 'N', 'G'}, Workbook.PICTURE_TYPE_PNG));
+        var rule =
+                sheet.getSheetConditionalFormatting().createConditionalFormattingRule("$A$1>600");
         sheet.getSheetConditionalFormatting()
                 .addConditionalFormatting(
                         new CellRangeAddress[] {CellRangeAddress.valueOf("A1:B1")}, rule);
@@ -97,9 +99,10 @@ class NothingLostTest {
         CellPlace first = SmallBook.area("table_distance_left").place(0);
         XSSFSheet table = workbook.getSheet(first.sheet());
         var column =
-                new CellRangeAddress(
-                        first.row(), first.row() + 24, first.column(), first.column());
-        XSSFChart chart = drawing.createChart((XSSFClientAnchor) drawing.createAnchor(0, 0, 0, 0, 5, 3, 12, 20));
+                new CellRangeAddress(first.row(), first.row() + 24, first.column(), first.column());
+        XSSFChart chart =
+                drawing.createChart(
+                        (XSSFClientAnchor) drawing.createAnchor(0, 0, 0, 0, 5, 3, 12, 20));
         var data =
                 chart.createData(
                         ChartTypes.LINE,
@@ -157,8 +160,7 @@ class NothingLostTest {
         // The workbook part: dropped values ask the program to compute when it opens the file.
         assertThat(changed)
                 .contains("xl/worksheets/sheetN.xml", "xl/charts/chartN.xml")
-                .isSubsetOf(
-                        "xl/worksheets/sheetN.xml", "xl/charts/chartN.xml", "xl/workbook.xml");
+                .isSubsetOf("xl/worksheets/sheetN.xml", "xl/charts/chartN.xml", "xl/workbook.xml");
     }
 
     @Test
@@ -241,7 +243,8 @@ class NothingLostTest {
     }
 
     private static CellValue at(Path file, CellPlace place) {
-        Area area = new Area(place.sheet(), place.row(), place.column(), place.row(), place.column());
+        Area area =
+                new Area(place.sheet(), place.row(), place.column(), place.row(), place.column());
         return XlsxBook.open(file).read(java.util.List.of(area)).get(place).value();
     }
 

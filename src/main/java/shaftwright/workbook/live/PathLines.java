@@ -343,8 +343,7 @@ final class PathLines {
     }
 
     /** The builder asks for more than degree 3. */
-    private static final String HIGH_DEGREE =
-            "OR(fit_degree&\"\"=\"4\",fit_degree&\"\"=\"5\")";
+    private static final String HIGH_DEGREE = "OR(fit_degree&\"\"=\"4\",fit_degree&\"\"=\"5\")";
 
     private static String degree(String rows) {
         return "IF(AND("

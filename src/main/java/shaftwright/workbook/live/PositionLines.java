@@ -6,6 +6,7 @@ import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.ORDINAL;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 
+import java.util.List;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.Position;
@@ -13,8 +14,6 @@ import shaftwright.shaft.SideResult;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
-
-import java.util.List;
 
 /**
  * The position table of one side of one scenario: hub, axes, angles, travel limits, window and
