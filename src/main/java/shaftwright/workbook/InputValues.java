@@ -122,9 +122,7 @@ public final class InputValues {
     /** Whether something is typed there that stands for no usable number; it is said already. */
     boolean unreadable(String name, Index index) {
         Entry entry = entryOrNull(name, index);
-        return entry != null
-                && Double.isNaN(entry.number())
-                && !InputReader.isEmpty(entry.raw());
+        return entry != null && Double.isNaN(entry.number()) && !InputReader.isEmpty(entry.raw());
     }
 
     /** Rows that a table's column has, inserted ones included. */

@@ -47,7 +47,6 @@ public final class MissingNames {
     }
 
     private static Problem problem(String subject, String found, String expected) {
-        return new Problem(
-                Problem.Severity.ERROR, Optional.empty(), subject, found, expected);
+        return new Problem(Problem.Severity.ERROR, Optional.empty(), subject, found, expected);
     }
 }

@@ -54,8 +54,7 @@ final class ScenarioCheck {
         int filled = 0;
         for (int offset = 0; offset < area.size(); offset++) {
             CellContent content = cells.getOrDefault(area.place(offset), CellContent.EMPTY);
-            filled +=
-                    content.hasFormula() || !(content.value() instanceof CellValue.Blank) ? 1 : 0;
+            filled += content.hasFormula() || !(content.value() instanceof CellValue.Blank) ? 1 : 0;
         }
         return filled;
     }

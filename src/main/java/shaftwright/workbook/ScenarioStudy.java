@@ -123,8 +123,7 @@ final class ScenarioStudy {
         if (row > 0 && !parts.blankUsed(row - 1)) {
             problems.add(
                     Problem.warning(
-                            inputs.placeOrNull(
-                                    "blank_choice", new Index(Side.LEFT, scenario, 0)),
+                            inputs.placeOrNull("blank_choice", new Index(Side.LEFT, scenario, 0)),
                             Contract.input("blank_choice").label()
                                     + ", scenario "
                                     + ScenarioOutcome.letter(scenario),
@@ -347,9 +346,7 @@ final class ScenarioStudy {
                         setUp.bumpSteps().get(SideOutcome.BUMP_STEPS - 1));
         int wanted = picks(scenario).blank();
         OptionalInt only =
-                wanted == 0
-                        ? OptionalInt.empty()
-                        : OptionalInt.of(parts.blankListed(wanted - 1));
+                wanted == 0 ? OptionalInt.empty() : OptionalInt.of(parts.blankListed(wanted - 1));
         return SideResult.of(
                 setup,
                 new LengthRule(number("length_bias", scenario), inputs.number("shop_increment")),

@@ -222,12 +222,7 @@ public final class SideReadings {
     }
 
     private void error(String name, int slot, String found, String expected) {
-        problems.add(
-                Problem.error(
-                        place(name, slot),
-                        subject(name, slot),
-                        found,
-                        expected));
+        problems.add(Problem.error(place(name, slot), subject(name, slot), found, expected));
     }
 
     private String subject(String name, int slot) {

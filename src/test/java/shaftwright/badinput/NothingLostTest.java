@@ -20,7 +20,6 @@ import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xssf.usermodel.XSSFChart;
-import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -79,8 +78,10 @@ class NothingLostTest {
         drawing.createCellComment(anchor).setString("ask about this");
         drawing.createPicture(
                 drawing.createAnchor(0, 0, 0, 0, 1, 10, 3, 14),
-                workbook.addPicture(new byte[] {(byte) 0x89, 'P', 'N', 'G'}, Workbook.PICTURE_TYPE_PNG));
-        var rule = sheet.getSheetConditionalFormatting().createConditionalFormattingRule("$A$1>600");
+                workbook.addPicture(
+                        new byte[] {(byte) 0x89, 'P', 'N', 'G'}, Workbook.PICTURE_TYPE_PNG));
+        var rule =
+                sheet.getSheetConditionalFormatting().createConditionalFormattingRule("$A$1>600");
         sheet.getSheetConditionalFormatting()
                 .addConditionalFormatting(
                         new CellRangeAddress[] {CellRangeAddress.valueOf("A1:B1")}, rule);
@@ -97,9 +98,8 @@ class NothingLostTest {
         CellPlace first = SmallBook.area("table_distance_left").place(0);
         XSSFSheet table = workbook.getSheet(first.sheet());
         var column =
-                new CellRangeAddress(
-                        first.row(), first.row() + 24, first.column(), first.column());
-        XSSFChart chart = drawing.createChart((XSSFClientAnchor) drawing.createAnchor(0, 0, 0, 0, 5, 3, 12, 20));
+                new CellRangeAddress(first.row(), first.row() + 24, first.column(), first.column());
+        XSSFChart chart = drawing.createChart(drawing.createAnchor(0, 0, 0, 0, 5, 3, 12, 20));
         var data =
                 chart.createData(
                         ChartTypes.LINE,
@@ -111,7 +111,7 @@ class NothingLostTest {
     }
 
     private static void addUnknownParts() {
-        Package.of(before)
+        FileParts.of(before)
                 .put("customXml/item1.xml", "<shop xmlns=\"urn:own\"><order n=\"7\"/></shop>")
                 .replace(
                         "_rels/.rels",
@@ -144,8 +144,8 @@ class NothingLostTest {
 
     @Test
     void partsWithoutCellsOfOursAreTheSameBytes() {
-        Map<String, byte[]> old = Package.of(before).parts();
-        Map<String, byte[]> now = Package.of(after).parts();
+        Map<String, byte[]> old = FileParts.of(before).parts();
+        Map<String, byte[]> now = FileParts.of(after).parts();
 
         assertThat(now.keySet()).containsExactlyElementsOf(old.keySet());
         TreeSet<String> changed = new TreeSet<>();
@@ -157,8 +157,7 @@ class NothingLostTest {
         // The workbook part: dropped values ask the program to compute when it opens the file.
         assertThat(changed)
                 .contains("xl/worksheets/sheetN.xml", "xl/charts/chartN.xml")
-                .isSubsetOf(
-                        "xl/worksheets/sheetN.xml", "xl/charts/chartN.xml", "xl/workbook.xml");
+                .isSubsetOf("xl/worksheets/sheetN.xml", "xl/charts/chartN.xml", "xl/workbook.xml");
     }
 
     @Test
@@ -241,7 +240,8 @@ class NothingLostTest {
     }
 
     private static CellValue at(Path file, CellPlace place) {
-        Area area = new Area(place.sheet(), place.row(), place.column(), place.row(), place.column());
+        Area area =
+                new Area(place.sheet(), place.row(), place.column(), place.row(), place.column());
         return XlsxBook.open(file).read(java.util.List.of(area)).get(place).value();
     }
 
@@ -260,7 +260,7 @@ class NothingLostTest {
 
     /** The chart drawn last is the builder's. */
     private static String ownChart(Path file) {
-        Package parts = Package.of(file);
+        FileParts parts = FileParts.of(file);
         String last = "";
         int most = 0;
         for (String name : parts.parts().keySet()) {
@@ -274,7 +274,7 @@ class NothingLostTest {
     }
 
     private static String ownSheet(Path file) {
-        for (Map.Entry<String, byte[]> part : Package.of(file).parts().entrySet()) {
+        for (Map.Entry<String, byte[]> part : FileParts.of(file).parts().entrySet()) {
             String text = new String(part.getValue(), StandardCharsets.UTF_8);
             if (part.getKey().startsWith("xl/worksheets/") && text.contains("_xlfn.FILTER")) {
                 return text;

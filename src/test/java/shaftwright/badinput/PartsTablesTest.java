@@ -95,7 +95,11 @@ class PartsTablesTest {
     @Test
     void benchAngleTwice() {
         Refusal.of(book().put("bench_angle", 3, 8.0))
-                .names("bench_angle", 3, "\"8\", the angle of row 2 too", "each angle of a joint once")
+                .names(
+                        "bench_angle",
+                        3,
+                        "\"8\", the angle of row 2 too",
+                        "each angle of a joint once")
                 .only(1);
     }
 

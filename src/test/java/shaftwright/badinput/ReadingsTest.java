@@ -18,7 +18,11 @@ class ReadingsTest {
     @Test
     void distanceShorterThanTheHeightDifference() {
         Refusal.of(book().put("distance_first_left", 1, "4"))
-                .names("distance_first_left", 1, "\"4\", the distance is shorter than", "a longer distance")
+                .names(
+                        "distance_first_left",
+                        1,
+                        "\"4\", the distance is shorter than",
+                        "a longer distance")
                 .only(1);
     }
 
@@ -49,7 +53,11 @@ class ReadingsTest {
     @Test
     void twoRowsAtOneHeight() {
         Refusal.of(book().put("height_left", 3, "15 15/16"))
-                .names("height_left", 3, "\"15 15/16\", the same height as row 3", "repeat readings")
+                .names(
+                        "height_left",
+                        3,
+                        "\"15 15/16\", the same height as row 3",
+                        "repeat readings")
                 .only(1);
     }
 
@@ -70,7 +78,11 @@ class ReadingsTest {
     @Test
     void rideHeightOutsideTheMeasuredHeights() {
         Refusal.of(book().put("ride_height_left", 0, "25"))
-                .names("ride_height_left", 0, "\"25\", the ride height lies outside", "a ride height between")
+                .names(
+                        "ride_height_left",
+                        0,
+                        "\"25\", the ride height lies outside",
+                        "a ride height between")
                 .only(1);
     }
 
@@ -84,7 +96,11 @@ class ReadingsTest {
     @Test
     void fourthDegreeWithSevenHeights() {
         Refusal.of(book().put("fit_degree", 0, "4"))
-                .names("fit_degree", 0, "\"4\", but readings at 7 heights", "auto, or readings at nine heights")
+                .names(
+                        "fit_degree",
+                        0,
+                        "\"4\", but readings at 7 heights",
+                        "auto, or readings at nine heights")
                 .only(1);
     }
 

@@ -31,8 +31,7 @@ final class Refusal {
         assertThat(book.file()).hasBinaryContent(before);
         assertThat(files(book)).isEqualTo(beside);
         return new Refusal(
-                book,
-                run.err().lines().filter(line -> line.startsWith("error: ")).toList());
+                book, run.err().lines().filter(line -> line.startsWith("error: ")).toList());
     }
 
     private static List<Path> files(SmallBook book) {

@@ -118,8 +118,8 @@ final class SmallBook {
         StringBuilder json = new StringBuilder("{");
         for (Map.Entry<String, Object> input : DemoInputs.values().entrySet()) {
             Object value = input.getValue();
-            if (value instanceof List<?> list && shaftwright.workbook.Contract.named(
-                    input.getKey()).grid().perScenario()) {
+            if (value instanceof List<?> list
+                    && shaftwright.workbook.Contract.named(input.getKey()).grid().perScenario()) {
                 value = list.subList(0, SCENARIOS);
             }
             json.append(json.length() > 1 ? "," : "").append('"').append(input.getKey());

@@ -58,12 +58,16 @@ class TypedCellsTest {
 
     @Test
     void wordsInAnAmountOfMoney() {
-        refused("other_cost", 1, "46 each").names("other_cost", 1, "\"46 each\"", "a number").only(1);
+        refused("other_cost", 1, "46 each")
+                .names("other_cost", 1, "\"46 each\"", "a number")
+                .only(1);
     }
 
     @Test
     void halfATooth() {
-        refused("joint_splines", 0, 28.5).names("joint_splines", 0, "28.5", "a whole number").only(1);
+        refused("joint_splines", 0, 28.5)
+                .names("joint_splines", 0, "28.5", "a whole number")
+                .only(1);
     }
 
     @Test
@@ -141,7 +145,9 @@ class TypedCellsTest {
 
     @Test
     void zeroTapeGraduation() {
-        refused("tape_graduation", 0, 0.0).names("tape_graduation", 0, "0", "0.01 to 25.4 mm").only(1);
+        refused("tape_graduation", 0, 0.0)
+                .names("tape_graduation", 0, "0", "0.01 to 25.4 mm")
+                .only(1);
     }
 
     @Test
@@ -158,7 +164,9 @@ class TypedCellsTest {
 
     @Test
     void negativeMargin() {
-        refused("margin_outward", 1, "-1/8").names("margin_outward", 1, "\"-1/8\"", "0 to 5000 mm").only(1);
+        refused("margin_outward", 1, "-1/8")
+                .names("margin_outward", 1, "\"-1/8\"", "0 to 5000 mm")
+                .only(1);
     }
 
     @Test
@@ -168,11 +176,15 @@ class TypedCellsTest {
 
     @Test
     void angleLimitOfARightAngle() {
-        refused("joint_angle_max", 0, 90.0).names("joint_angle_max", 0, "90", "0.1 to 89 deg").only(1);
+        refused("joint_angle_max", 0, 90.0)
+                .names("joint_angle_max", 0, "90", "0.1 to 89 deg")
+                .only(1);
     }
 
     @Test
     void jointThatTurnsNoAngleAtAll() {
-        refused("joint_angle_max", 0, 0.0).names("joint_angle_max", 0, "0", "0.1 to 89 deg").only(1);
+        refused("joint_angle_max", 0, 0.0)
+                .names("joint_angle_max", 0, "0", "0.1 to 89 deg")
+                .only(1);
     }
 }

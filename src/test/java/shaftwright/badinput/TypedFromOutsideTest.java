@@ -81,7 +81,8 @@ class TypedFromOutsideTest {
 
     @Test
     void jsonThatIsMissing() {
-        assertThat(unchanged(3, "--inputs", "none.json").err()).contains("none.json: no such file.");
+        assertThat(unchanged(3, "--inputs", "none.json").err())
+                .contains("none.json: no such file.");
     }
 
     @Test

@@ -27,7 +27,8 @@ class WritingTest {
 
             assertThat(run.code()).isEqualTo(4);
             assertThat(run.err())
-                    .contains("shafts.xlsx: not written, it is open in a spreadsheet program", lock);
+                    .contains(
+                            "shafts.xlsx: not written, it is open in a spreadsheet program", lock);
             assertThat(book.file()).hasBinaryContent(before);
             assertThat(folder.resolve("shafts.backup.xlsx")).doesNotExist();
             Files.delete(file);

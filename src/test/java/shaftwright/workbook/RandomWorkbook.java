@@ -239,7 +239,8 @@ public final class RandomWorkbook {
             table.set("joint_cup_radius", row, often(0.6) ? length(between(26, 42)) : blank());
             boolean lip = often(0.3);
             table.set("joint_lip_radius", row, lip ? length(between(24, 38)) : blank());
-            table.set("joint_lip_depth", row, lip || often(0.1) ? length(between(20, 40)) : blank());
+            table.set(
+                    "joint_lip_depth", row, lip || often(0.1) ? length(between(20, 40)) : blank());
             double most = tenths(between(17, 28));
             table.set("joint_angle_max", row, CellValue.of(most));
             table.set(
@@ -247,7 +248,10 @@ public final class RandomWorkbook {
                     row,
                     often(0.8) ? CellValue.of(tenths(most * between(0.5, 1))) : blank());
             table.set("joint_outward_stop", row, often(0.8) ? stop() : blank());
-            table.set("joint_plunge", row, !benched || often(0.3) ? length(between(25, 70)) : blank());
+            table.set(
+                    "joint_plunge",
+                    row,
+                    !benched || often(0.3) ? length(between(25, 70)) : blank());
             table.set(
                     "joint_plunge_residual",
                     row,
@@ -360,7 +364,9 @@ public final class RandomWorkbook {
         add("bump_rule", clearance ? text(choose("clearance", "Clearance")) : typedRule());
         double bump = highest * (often(0.9) ? between(0.5, 0.97) : between(1, 1.2));
         add("bump_limit", often(clearance ? 0.3 : 0.95) ? length(bump) : blank());
-        add("clearance_wanted", often(clearance ? 0.95 : 0.3) ? length(between(120, 260)) : blank());
+        add(
+                "clearance_wanted",
+                often(clearance ? 0.95 : 0.3) ? length(between(120, 260)) : blank());
         double droop = -lowest * (often(0.9) ? between(0.5, 0.97) : between(1, 1.2));
         add("droop_limit", often(0.97) ? length(droop) : blank());
         add("margin_inward", often(0.8) ? length(between(0, 7)) : blank());
