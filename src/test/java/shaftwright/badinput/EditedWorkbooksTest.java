@@ -24,7 +24,7 @@ class EditedWorkbooksTest {
     }
 
     private static SmallBook withoutName(SmallBook book, String name) {
-        Package parts = Package.of(book.file());
+        FileParts parts = FileParts.of(book.file());
         String text = parts.text(WORKBOOK);
         int start = text.indexOf("<definedName name=\"" + name + "\"");
         int end = text.indexOf("</definedName>", start) + "</definedName>".length();
@@ -53,7 +53,7 @@ class EditedWorkbooksTest {
     @Test
     void nameWhoseCellsWereDeletedIsNamed() {
         SmallBook book = book();
-        Package parts = Package.of(book.file());
+        FileParts parts = FileParts.of(book.file());
         String text = parts.text(WORKBOOK);
         int start = text.indexOf('>', text.indexOf("<definedName name=\"boot_name\"")) + 1;
         int end = text.indexOf("</definedName>", start);
@@ -219,7 +219,7 @@ class EditedWorkbooksTest {
     void macrosAreKept() {
         SmallBook book = SmallBook.at(folder.resolve("shafts.xlsm"));
         byte[] macros = {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, 1, 2, 3};
-        Package.of(book.file())
+        FileParts.of(book.file())
                 .replace(
                         "[Content_Types].xml",
                         "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml",
@@ -241,7 +241,7 @@ class EditedWorkbooksTest {
         Run run = Run.of("fill", "--set", "hub_shift[A]=1/2", book.file());
 
         assertThat(run.code()).as(run.err()).isZero();
-        Package filled = Package.of(book.file());
+        FileParts filled = FileParts.of(book.file());
         assertThat(filled.parts().get("xl/vbaProject.bin")).isEqualTo(macros);
         assertThat(filled.text("[Content_Types].xml")).contains("macroEnabled.main+xml");
         assertThat(folder.toFile().list())

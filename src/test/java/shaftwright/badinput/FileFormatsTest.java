@@ -49,7 +49,7 @@ class FileFormatsTest {
     @Test
     void ods() throws IOException {
         Path ods =
-                new Package()
+                new FileParts()
                         .put("mimetype", "application/vnd.oasis.opendocument.spreadsheet")
                         .put("content.xml", "<office:document-content/>")
                         .write(folder.resolve("shafts.ods"));
@@ -94,7 +94,7 @@ class FileFormatsTest {
 
     @Test
     void textDocument() throws IOException {
-        Package parts = Package.of(SmallBook.in(folder).file());
+        FileParts parts = FileParts.of(SmallBook.in(folder).file());
         parts.put("xl/workbook.xml", "<w:document xmlns:w=\"urn:w\"/>")
                 .write(folder.resolve("shafts.xlsx"));
         refused(

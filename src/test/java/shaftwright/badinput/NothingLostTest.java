@@ -20,7 +20,6 @@ import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xssf.usermodel.XSSFChart;
-import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -100,9 +99,7 @@ class NothingLostTest {
         XSSFSheet table = workbook.getSheet(first.sheet());
         var column =
                 new CellRangeAddress(first.row(), first.row() + 24, first.column(), first.column());
-        XSSFChart chart =
-                drawing.createChart(
-                        (XSSFClientAnchor) drawing.createAnchor(0, 0, 0, 0, 5, 3, 12, 20));
+        XSSFChart chart = drawing.createChart(drawing.createAnchor(0, 0, 0, 0, 5, 3, 12, 20));
         var data =
                 chart.createData(
                         ChartTypes.LINE,
@@ -114,7 +111,7 @@ class NothingLostTest {
     }
 
     private static void addUnknownParts() {
-        Package.of(before)
+        FileParts.of(before)
                 .put("customXml/item1.xml", "<shop xmlns=\"urn:own\"><order n=\"7\"/></shop>")
                 .replace(
                         "_rels/.rels",
@@ -147,8 +144,8 @@ class NothingLostTest {
 
     @Test
     void partsWithoutCellsOfOursAreTheSameBytes() {
-        Map<String, byte[]> old = Package.of(before).parts();
-        Map<String, byte[]> now = Package.of(after).parts();
+        Map<String, byte[]> old = FileParts.of(before).parts();
+        Map<String, byte[]> now = FileParts.of(after).parts();
 
         assertThat(now.keySet()).containsExactlyElementsOf(old.keySet());
         TreeSet<String> changed = new TreeSet<>();
@@ -263,7 +260,7 @@ class NothingLostTest {
 
     /** The chart drawn last is the builder's. */
     private static String ownChart(Path file) {
-        Package parts = Package.of(file);
+        FileParts parts = FileParts.of(file);
         String last = "";
         int most = 0;
         for (String name : parts.parts().keySet()) {
@@ -277,7 +274,7 @@ class NothingLostTest {
     }
 
     private static String ownSheet(Path file) {
-        for (Map.Entry<String, byte[]> part : Package.of(file).parts().entrySet()) {
+        for (Map.Entry<String, byte[]> part : FileParts.of(file).parts().entrySet()) {
             String text = new String(part.getValue(), StandardCharsets.UTF_8);
             if (part.getKey().startsWith("xl/worksheets/") && text.contains("_xlfn.FILTER")) {
                 return text;

@@ -12,11 +12,11 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
 /** The parts of a workbook file, to look at or to edit as another program might. */
-final class Package {
+final class FileParts {
     private final Map<String, byte[]> parts = new LinkedHashMap<>();
 
-    static Package of(Path file) {
-        Package parts = new Package();
+    static FileParts of(Path file) {
+        FileParts parts = new FileParts();
         try (ZipFile zip = new ZipFile(file.toFile())) {
             for (ZipEntry entry : zip.stream().toList()) {
                 parts.parts.put(entry.getName(), zip.getInputStream(entry).readAllBytes());
@@ -35,17 +35,17 @@ final class Package {
         return new String(parts.get(part), StandardCharsets.UTF_8);
     }
 
-    Package put(String part, byte[] bytes) {
+    FileParts put(String part, byte[] bytes) {
         parts.put(part, bytes);
         return this;
     }
 
-    Package put(String part, String text) {
+    FileParts put(String part, String text) {
         return put(part, text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Replaces a text that the part must have. */
-    Package replace(String part, String old, String now) {
+    FileParts replace(String part, String old, String now) {
         String text = text(part);
         if (!text.contains(old)) {
             throw new IllegalArgumentException(part + " has no " + old);
