@@ -36,6 +36,12 @@ public final class Agreement {
         return of(book, null);
     }
 
+    /** Compares the values in a copy that some program computed and saved, nothing moved. */
+    public static Agreement ofSaved(OpenBook book, OpenBook saved) {
+        Map<CellPlace, CellContent> cells = saved.read(LiveCells.areas(saved.names()));
+        return of(book, place -> cells.getOrDefault(place, CellContent.EMPTY).value());
+    }
+
     /** Compares values computed elsewhere for the book's cells. */
     public static Agreement of(OpenBook book, Function<CellPlace, CellValue> computed) {
         Filling.Report report = Filling.compute(book);

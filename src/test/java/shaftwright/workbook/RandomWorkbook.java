@@ -236,9 +236,9 @@ public final class RandomWorkbook {
             table.set("joint_race_half_width", row, length(between(9, 15)));
             table.set("joint_datum_offset", row, often(0.1) ? text("0") : length(between(20, 45)));
             table.set("joint_cup_bottom", row, length(between(35, 65)));
-            table.set("joint_cup_radius", row, often(0.6) ? length(between(26, 42)) : blank());
+            table.set("joint_cup_radius", row, often(0.6) ? length(between(17, 40)) : blank());
             boolean lip = often(0.3);
-            table.set("joint_lip_radius", row, lip ? length(between(24, 38)) : blank());
+            table.set("joint_lip_radius", row, lip ? length(between(17, 36)) : blank());
             table.set(
                     "joint_lip_depth", row, lip || often(0.1) ? length(between(20, 40)) : blank());
             double most = tenths(between(17, 28));
@@ -246,7 +246,7 @@ public final class RandomWorkbook {
             table.set(
                     "joint_angle_continuous",
                     row,
-                    often(0.8) ? CellValue.of(tenths(most * between(0.5, 1))) : blank());
+                    often(0.8) ? CellValue.of(tenths(most * between(0.15, 1))) : blank());
             table.set("joint_outward_stop", row, often(0.8) ? stop() : blank());
             table.set(
                     "joint_plunge",

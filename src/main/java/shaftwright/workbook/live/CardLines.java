@@ -170,10 +170,15 @@ final class CardLines {
                 label,
                 Quantity.MILLIMETRE,
                 index ->
-                        "IF(card_index=0,\"\",IFERROR(INDEX({"
-                                + source
-                                + ":each},1,card_index),\"\"))",
+                        "IF(card_index=0,\"\",IFERROR("
+                                + chosen("{" + source + ":each}")
+                                + ",\"\"))",
                 (sizing, index) -> ReadLines.shown(number(sizing, index, core)));
+    }
+
+    /** The shop scenario's cell; Gnumeric's INDEX refuses a row of a single cell. */
+    private static String chosen(String row) {
+        return "IF(COLUMNS(" + row + ")=1," + row + ",INDEX(" + row + ",1,card_index))";
     }
 
     private static double number(Sizing sizing, Index index, Guarded.OfResult core) {
@@ -227,7 +232,7 @@ final class CardLines {
                         SIDE,
                         label,
                         Quantity.TEXT,
-                        index -> "IF(card_index=0,\"\",INDEX(" + source + ",1,card_index)&\"\")",
+                        index -> "IF(card_index=0,\"\",IFERROR(" + chosen(source) + "&\"\",\"\"))",
                         (sizing, index) -> {
                             int scenario = sizing.shopScenario();
                             return CellValue.of(

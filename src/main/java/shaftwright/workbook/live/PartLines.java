@@ -20,6 +20,20 @@ final class PartLines {
 
     static void declare(LiveLines lines) {
         table(lines, "joint_slot", JOINT, JOINT_SLOT);
+        String stop = "INDEX(joint_outward_stop,{joint_slot})";
+        flaw(
+                lines,
+                "joint_flaw",
+                JOINT_SLOT,
+                "IF(COUNTIF({joint_body_diameter_read>joint_price_read},\""
+                        + ReadLines.UNREADABLE
+                        + "\")>0,1,IF({joint_slot}>ROWS(joint_outward_stop),0,IF(IFERROR(OR("
+                        + stop
+                        + "=\"\","
+                        + stop
+                        + "=\"hard\","
+                        + stop
+                        + "=\"soft\"),FALSE),0,1)))");
         table(lines, "bench_slot", BENCH, BENCH_SLOT);
         lines.add(
                 new LiveLine(
@@ -30,8 +44,28 @@ final class PartLines {
                         Quantity.WHOLE,
                         index -> "IFERROR(MATCH(INDEX(bench_joint,{bench_slot}),joint_name,0),0)",
                         (sizing, index) -> CellValue.of(sizing.parts().benchJoint(index.row()))));
+        flaw(
+                lines,
+                "bench_flaw",
+                BENCH_SLOT,
+                "IF(COUNTIF({bench_angle_read>bench_outward_read},\""
+                        + ReadLines.UNREADABLE
+                        + "\")>0,{bench_of},0)");
         table(lines, "boot_slot", BOOT, BOOT_SLOT);
         table(lines, "blank_slot", BLANK, BLANK_SLOT);
+    }
+
+    /** A row that can't be read; a workbook that has one is never filled, so the core says 0. */
+    private static void flaw(LiveLines lines, String name, Grid slots, String formula) {
+        lines.add(
+                new LiveLine(
+                        name,
+                        Section.PARTS_WORK,
+                        slots,
+                        "Can't be read",
+                        Quantity.WHOLE,
+                        index -> formula,
+                        (sizing, index) -> CellValue.of(0)));
     }
 
     private static void table(LiveLines lines, String ordinal, Grid typed, Grid slots) {

@@ -339,7 +339,9 @@ final class PathLines {
                 + "\"ride height is outside the measured heights\","
                 + "IF(COUNT(tape_graduation_read,height_graduation_read,"
                 + "curve_allowance_quadratic_read,curve_allowance_cubic_read,inner_tilt_read,"
-                + "inner_sweep_read)<6,\"a setting can't be read\",\"\"))))))))))";
+                + "inner_sweep_read,shop_increment_read,hub_face_offset_read,ring_thickness_read,"
+                + "groove_width_read,groove_depth_read,spline_runout_read,"
+                + "shaft_end_diameter_inner_read,shaft_end_diameter_outer_read)<14,\"a setting can't be read\",\"\"))))))))))";
     }
 
     /** The builder asks for more than degree 3. */

@@ -22,7 +22,7 @@ final class ScenarioLines {
                 Quantity.ORDINAL,
                 null,
                 s -> CellValue.of(s.letter()));
-        whole(lines, "used", "In use", "IF({scenario_name}=\"\",0,1)", s -> s.used() ? 1 : 0);
+        whole(lines, "used", "In use", "IFERROR(IF({scenario_name}=\"\",0,1),1)", s -> s.used() ? 1 : 0);
         lines.add(
                 new LiveLine(
                         "scenario_title",
@@ -30,7 +30,7 @@ final class ScenarioLines {
                         SCENARIO,
                         "Letter and name",
                         Quantity.TEXT,
-                        index -> "{work_letter}&IF({used}=1,\" \"&{scenario_name},\"\")",
+                        index -> "{work_letter}&IFERROR(IF({used}=1,\" \"&{scenario_name},\"\"),\"\")",
                         (sizing, index) -> CellValue.of(StartLines.title(sizing, index))));
         for (Input input : Contract.inputs(SCENARIO)) {
             if (input.kind().numeric()) {
@@ -116,22 +116,27 @@ final class ScenarioLines {
                 lines,
                 "blank_row_wanted",
                 "Row of blank, 0 for auto",
-                "IF({blank_choice}=\"auto\",0," + row("blank_choice", "blank_name") + ")",
+                "IFERROR(IF({blank_choice}=\"auto\",0," + row("blank_choice", "blank_name") + "),0)",
                 s -> s.blankRowWanted());
     }
 
     private static String row(String pick, String names) {
-        return "IF({" + pick + "}=\"\",0,IFERROR(MATCH({" + pick + "}," + names + ",0),0))";
+        return "IFERROR(IF({" + pick + "}=\"\",0,MATCH({" + pick + "}," + names + ",0)),0)";
     }
+
+    private static final String CANNOT_BE_READ = "an input of this column can't be read";
 
     /** What keeps a used scenario from being computed, or an empty text. */
     private static void trouble(LiveLines lines) {
         String text =
-                "IF({used}=0,\"\",IF(COUNTIF({tyre_measured_read>other_cost_read},\""
+                "IFERROR(IF({used}=0,\"\",IF(COUNTIF({tyre_measured_read>other_cost_read},\""
                         + UNREADABLE
                         + "\")+COUNTIF({tyre_size_read>tyre_section_read},\""
                         + UNREADABLE
-                        + "\")>0,\"an input of this column can't be read\","
+                        + "\")>0,\""
+                        + CANNOT_BE_READ
+                        + "\",IF(AND(LEN({scenario_name})>0,{bump_rule}<>\"\",{bump_rule}<>\"typed\","
+                        + "{bump_rule}<>\"clearance\"),\"the bump rule is neither typed nor clearance\","
                         + joint("inner", "in")
                         + joint("outer", "out")
                         + part(
@@ -152,7 +157,9 @@ final class ScenarioLines {
                         + "\",\"\"),IF(ISNUMBER({bump_limit_read}),\"\",\""
                         + Sizing.NO_BUMP
                         + "\"))))"
-                        + "))))))))))";
+                        + "))))))))))))))),\""
+                        + CANNOT_BE_READ
+                        + "\")";
         add(
                 lines,
                 "scenario_trouble",
@@ -172,7 +179,13 @@ final class ScenarioLines {
                 + Sizing.noJoint(end)
                 + "\",\"the "
                 + end
-                + " joint is not in the joint table\"),IF(COUNT(INDEX(joint_race_half_width_read,"
+                + " joint is not in the joint table\"),IF(SUM(INDEX(joint_flaw,"
+                + row
+                + "))+COUNTIF(bench_flaw,"
+                + row
+                + ")>0,\"the "
+                + end
+                + " joint's rows can't be read\",IF(COUNT(INDEX(joint_race_half_width_read,"
                 + row
                 + "),INDEX(joint_datum_offset_read,"
                 + row
@@ -190,7 +203,17 @@ final class ScenarioLines {
     }
 
     private static String part(String pick, String row, String text) {
-        return "IF(AND({" + pick + "}<>\"\",{" + row + "}=0),\"" + text + "\",";
+        return "IF(AND({"
+                + pick
+                + "}<>\"\",{"
+                + row
+                + "}=0),\""
+                + text
+                + "\",IF(IF({"
+                + row
+                + "}=0,FALSE,NOT(ISNUMBER(INDEX(boot_outward_change_read,{"
+                + row
+                + "})))),\"a boot's row can't be read\",";
     }
 
     private interface Whole {
