@@ -67,8 +67,7 @@ public final class SpoiltWorkbooks {
      * @param step 1 for every kind from there on, 2 for every other, ...
      */
     public static List<Path> write(Path folder, int first, int step) {
-        Path demo =
-                DemoBook.write(folder.resolve("demo-three.xlsx"), DemoBook.typed(), SCENARIOS);
+        Path demo = DemoBook.write(folder.resolve("demo-three.xlsx"), DemoBook.typed(), SCENARIOS);
         List<Path> files = new ArrayList<>();
         List<Kind> kinds = kinds();
         for (int number = first; number < kinds.size(); number += step) {
@@ -196,8 +195,7 @@ public final class SpoiltWorkbooks {
     public static List<String> complaints(Path file, Computed computed) {
         String name = file.getFileName().toString();
         String title = name.substring(0, name.length() - ".xlsx".length());
-        Kind kind =
-                kinds().stream().filter(k -> k.title().equals(title)).findFirst().orElseThrow();
+        Kind kind = kinds().stream().filter(k -> k.title().equals(title)).findFirst().orElseThrow();
         XlsxBook book = XlsxBook.open(file);
         assertThat(Filling.compute(book).hasErrors()).as("%s is refused", title).isTrue();
         List<String> complaints = new ArrayList<>();

@@ -22,7 +22,12 @@ final class ScenarioLines {
                 Quantity.ORDINAL,
                 null,
                 s -> CellValue.of(s.letter()));
-        whole(lines, "used", "In use", "IFERROR(IF({scenario_name}=\"\",0,1),1)", s -> s.used() ? 1 : 0);
+        whole(
+                lines,
+                "used",
+                "In use",
+                "IFERROR(IF({scenario_name}=\"\",0,1),1)",
+                s -> s.used() ? 1 : 0);
         lines.add(
                 new LiveLine(
                         "scenario_title",
@@ -30,7 +35,8 @@ final class ScenarioLines {
                         SCENARIO,
                         "Letter and name",
                         Quantity.TEXT,
-                        index -> "{work_letter}&IFERROR(IF({used}=1,\" \"&{scenario_name},\"\"),\"\")",
+                        index ->
+                                "{work_letter}&IFERROR(IF({used}=1,\" \"&{scenario_name},\"\"),\"\")",
                         (sizing, index) -> CellValue.of(StartLines.title(sizing, index))));
         for (Input input : Contract.inputs(SCENARIO)) {
             if (input.kind().numeric()) {
@@ -116,7 +122,9 @@ final class ScenarioLines {
                 lines,
                 "blank_row_wanted",
                 "Row of blank, 0 for auto",
-                "IFERROR(IF({blank_choice}=\"auto\",0," + row("blank_choice", "blank_name") + "),0)",
+                "IFERROR(IF({blank_choice}=\"auto\",0,"
+                        + row("blank_choice", "blank_name")
+                        + "),0)",
                 s -> s.blankRowWanted());
     }
 

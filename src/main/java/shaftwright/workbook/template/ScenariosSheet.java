@@ -20,6 +20,9 @@ final class ScenariosSheet {
     /** First scenario column, on this and the working sheets. */
     static final int FIRST = 1;
 
+    /** Room for a part's name over two lines, points. */
+    private static final int TWO_LINES = 26;
+
     private static final Map<String, String> HEADINGS =
             Map.of(
                     "tyre_size", "Tyre, wheel and track",
@@ -82,7 +85,7 @@ final class ScenariosSheet {
         draft.text(sheet, row, 0, Page.label(input, draft.unit()), draft.look().label());
         draft.input(input, Side.LEFT, sheet, row, FIRST, Direction.ACROSS);
         if (!input.kind().numeric()) {
-            sheet.getRow(row).setHeightInPoints(26);
+            sheet.getRow(row).setHeightInPoints(TWO_LINES);
         }
     }
 
@@ -137,5 +140,8 @@ final class ScenariosSheet {
                 line.isEngine()
                         ? draft.look().engine(line.quantity())
                         : draft.look().result(line.quantity()));
+        if (line.name().equals("result_blank")) {
+            sheet.getRow(row).setHeightInPoints(TWO_LINES);
+        }
     }
 }
