@@ -49,8 +49,8 @@ public final class SpoiltWorkbooks {
 
         boolean spoils(int scenario) {
             return this == EVERYBODY
-                    || this == FIRST_SCENARIO && scenario == 0
-                    || this == THIRD_SCENARIO && scenario == 2;
+                    || (this == FIRST_SCENARIO && scenario == 0)
+                    || (this == THIRD_SCENARIO && scenario == 2);
         }
     }
 
