@@ -17,10 +17,13 @@ import java.util.stream.Stream;
 public final class SpreadsheetPrograms {
     private static final long PATIENCE_SECONDS = 240;
 
+    /** One start of LibreOffice computes so many workbooks well inside that time. */
+    private static final int AT_ONCE = 25;
+
     private SpreadsheetPrograms() {}
 
     /**
-     * Has LibreOffice compute every formula of these .xlsx files anew, all in one start.
+     * Has LibreOffice compute every formula of these .xlsx files anew, many in one start.
      *
      * @return the saved .xlsx files in the same order, in a new folder inside {@code folder}
      */
@@ -39,18 +42,54 @@ public final class SpreadsheetPrograms {
                         profile.resolve("user/registrymodifications.xcu"), settings(locale));
                 Path out = Files.createTempDirectory(folder, "libreoffice");
                 List<String> command =
-                        new ArrayList<>(
-                                List.of(
+                        List.of(
                                         "soffice",
                                         "-env:UserInstallation=" + profile.toUri(),
                                         "--headless",
                                         "--convert-to",
                                         "xlsx",
                                         "--outdir",
-                                        out.toString()));
-                books.forEach(book -> command.add(book.toString()));
+                                        out.toString());
+                List<Path> saved = new ArrayList<>();
+                for (int from = 0; from < books.size(); from += AT_ONCE) {
+                    List<Path> some =
+                            books.subList(from, Math.min(books.size(), from + AT_ONCE));
+                    List<String> start = new ArrayList<>(command);
+                    some.forEach(book -> start.add(book.toString()));
+                    String said = run(folder, start);
+                    some.forEach(book -> saved.add(saved(out, book, said)));
+                }
+                return saved;
+            } finally {
+                delete(profile);
+            }
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+    }
+
+    /**
+     * Edits workbooks in LibreOffice by {@code src/office/python/edit_in_calc.py}.
+     *
+     * @param edits an edit's name, the file and the file to save it as; and so on
+     */
+    public static void editedInLibreOffice(Path folder, List<String> edits) {
+        try {
+            Path profile = Files.createTempDirectory("calc-profile");
+            try {
+                // The distribution's own Python is the one that knows LibreOffice.
+                List<String> command =
+                        new ArrayList<>(
+                                List.of(
+                                        "/usr/bin/python3",
+                                        "src/office/python/edit_in_calc.py",
+                                        profile.toUri().toString()));
+                command.addAll(edits);
                 String said = run(folder, command);
-                return books.stream().map(book -> saved(out, book, said)).toList();
+                for (int i = 2; i < edits.size(); i += 3) {
+                    Path target = Path.of(edits.get(i));
+                    saved(target.getParent(), target, said);
+                }
             } finally {
                 delete(profile);
             }
@@ -113,6 +152,8 @@ public final class SpreadsheetPrograms {
             Thread.currentThread().interrupt();
             throw new AssertionError("stopped while waiting for " + command.get(0), stopped);
         } finally {
+            // The program itself is often a child of a script that starts it.
+            process.descendants().forEach(ProcessHandle::destroyForcibly);
             process.destroyForcibly();
         }
         return Files.readString(log);

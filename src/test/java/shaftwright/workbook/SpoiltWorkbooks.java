@@ -186,6 +186,13 @@ public final class SpoiltWorkbooks {
         kinds.add(new Kind(title, spoils, List.of(new Slip(name, offset, value))));
     }
 
+    /** What is wrong with the live cells of a copy that a program computed and saved. */
+    public static List<String> complaintsOfSaved(Path file, OpenBook saved) {
+        Map<CellPlace, CellContent> cells = saved.read(LiveCells.areas(saved.names()));
+        return complaints(
+                file, place -> cells.getOrDefault(place, CellContent.EMPTY).value());
+    }
+
     /**
      * What is wrong with a spoilt workbook's live cells.
      *

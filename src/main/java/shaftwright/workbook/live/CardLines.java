@@ -43,6 +43,7 @@ final class CardLines {
                 "card_name",
                 "Scenario",
                 "{scenario_name:each}",
+                    TYPED_COLUMN,
                 (sizing, scenario, index) ->
                         sizing.inputs()
                                 .text("scenario_name", new Index(index.side(), scenario, 0)));
@@ -51,6 +52,7 @@ final class CardLines {
                 "card_verdict",
                 "Verdict",
                 "{side_verdict:each}",
+                    WORKING_COLUMN,
                 (sizing, scenario, index) ->
                         VerdictLines.words(sizing, sizing.scenario(scenario).side(index.side())));
         words(
@@ -58,6 +60,7 @@ final class CardLines {
                 "card_blank",
                 "Blank",
                 "{result_blank:each}",
+                    TYPED_COLUMN,
                 (sizing, scenario, index) ->
                         result(sizing, index)
                                 .map(r -> r.plan().map(p -> p.blank().name()).orElse("none"))
@@ -68,6 +71,7 @@ final class CardLines {
                     "card_joint_" + end,
                     "Joint, " + end,
                     "{joint_" + end + ":each}",
+                    TYPED_COLUMN,
                     (sizing, scenario, index) ->
                             sizing.inputs()
                                     .text("joint_" + end, new Index(index.side(), scenario, 0)));
@@ -76,6 +80,7 @@ final class CardLines {
                     "card_boot_" + end,
                     "Boot, " + end,
                     "{boot_" + end + ":each}",
+                    TYPED_COLUMN,
                     (sizing, scenario, index) ->
                             sizing.inputs()
                                     .text("boot_" + end, new Index(index.side(), scenario, 0)));
@@ -171,14 +176,20 @@ final class CardLines {
                 Quantity.MILLIMETRE,
                 index ->
                         "IF(card_index=0,\"\",IFERROR("
-                                + chosen("{" + source + ":each}")
+                                + chosen("{" + source + ":each}", WORKING_COLUMN)
                                 + ",\"\"))",
                 (sizing, index) -> ReadLines.shown(number(sizing, index, core)));
     }
 
+    /** The shop scenario's column among the working ones. */
+    private static final String WORKING_COLUMN = "card_index";
+
+    /** Its column among the typed ones, where a builder may have put columns between. */
+    private static final String TYPED_COLUMN = "MATCH(shop_scenario,scenario_letter,0)";
+
     /** The shop scenario's cell; Gnumeric's INDEX refuses a row of a single cell. */
-    private static String chosen(String row) {
-        return "IF(COLUMNS(" + row + ")=1," + row + ",INDEX(" + row + ",1,card_index))";
+    private static String chosen(String row, String column) {
+        return "IF(COLUMNS(" + row + ")=1," + row + ",INDEX(" + row + ",1," + column + "))";
     }
 
     private static double number(Sizing sizing, Index index, Guarded.OfResult core) {
@@ -224,7 +235,12 @@ final class CardLines {
     }
 
     private static void words(
-            LiveLines lines, String name, String label, String source, Words core) {
+            LiveLines lines,
+            String name,
+            String label,
+            String source,
+            String column,
+            Words core) {
         lines.add(
                 new LiveLine(
                         name,
@@ -232,7 +248,7 @@ final class CardLines {
                         SIDE,
                         label,
                         Quantity.TEXT,
-                        index -> "IF(card_index=0,\"\",IFERROR(" + chosen(source) + "&\"\",\"\"))",
+                        index -> "IF(card_index=0,\"\",IFERROR(" + chosen(source, column) + "&\"\",\"\"))",
                         (sizing, index) -> {
                             int scenario = sizing.shopScenario();
                             return CellValue.of(

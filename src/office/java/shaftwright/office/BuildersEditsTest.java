@@ -1,0 +1,127 @@
+package shaftwright.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.workbook.Agreement;
+import shaftwright.workbook.CellContent;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.DemoBook;
+import shaftwright.workbook.Filling;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/**
+ * What builders do to a filled workbook in LibreOffice: change a tyre and the track, correct a
+ * reading, insert rows and a column, move a block, rename, reorder and hide sheets. The live cells
+ * follow there and then, the tool still finds everything, and so it does after Gnumeric has saved.
+ */
+class BuildersEditsTest {
+    private static final List<String> EDITS =
+            List.of("tyre", "reading", "rows", "column", "moved", "sheets");
+
+    @TempDir static Path folder;
+
+    private static final Map<String, Path> EDITED = new LinkedHashMap<>();
+    private static Path demo;
+
+    @BeforeAll
+    static void edit() {
+        demo = DemoBook.write(folder.resolve("demo.xlsx"));
+        XlsxBook book = XlsxBook.open(demo);
+        assertThat(Filling.fill(book).hasErrors()).isFalse();
+        book.save(demo);
+        List<String> arguments = new ArrayList<>();
+        for (String edit : EDITS) {
+            Path target = folder.resolve("edited-" + edit + ".xlsx");
+            arguments.addAll(List.of(edit, demo.toString(), target.toString()));
+            EDITED.put(edit, target);
+        }
+        SpreadsheetPrograms.editedInLibreOffice(folder, arguments);
+    }
+
+    @TestFactory
+    List<DynamicTest> cellsFollowTheEditAndAgreeWithTheCore() {
+        return tests(
+                file -> {
+                    Agreement agreement = Agreement.ofSaved(XlsxBook.open(file));
+                    assertThat(agreement.differences()).isEmpty();
+                });
+    }
+
+    @TestFactory
+    List<DynamicTest> gnumericSavesWhatStillAgrees() {
+        return tests(
+                file -> {
+                    Path saved = SpreadsheetPrograms.recalculatedByGnumeric(folder, file);
+                    Agreement agreement = Agreement.ofSaved(XlsxBook.open(saved));
+                    assertThat(agreement.differences()).isEmpty();
+                });
+    }
+
+    @TestFactory
+    List<DynamicTest> fillingFindsEveryCell() {
+        return tests(
+                file -> {
+                    XlsxBook book = XlsxBook.open(file);
+                    Filling.Report report = Filling.fill(book);
+                    assertThat(report.hasErrors()).as(report.problems().toString()).isFalse();
+                    Path filled = folder.resolve("filled-" + file.getFileName());
+                    book.save(filled);
+                    assertThat(Agreement.ofSaved(XlsxBook.open(filled)).differences()).isEmpty();
+                });
+    }
+
+    @Test
+    void anotherTyreAndTrackChangeOneScenarioOnly() {
+        List<CellValue> before = values(demo, "verdict");
+        List<CellValue> after = values(EDITED.get("tyre"), "verdict");
+        assertThat(after.get(0)).isNotEqualTo(before.get(0));
+        assertThat(after.subList(1, after.size())).isEqualTo(before.subList(1, before.size()));
+        assertThat(values(EDITED.get("tyre"), "table_distance_left"))
+                .isNotEqualTo(values(demo, "table_distance_left"));
+    }
+
+    @Test
+    void aCorrectedReadingChangesPathAndVerdicts() {
+        assertThat(values(EDITED.get("reading"), "coef_reach_squared_left"))
+                .isNotEqualTo(values(demo, "coef_reach_squared_left"));
+        assertThat(values(EDITED.get("reading"), "reading_note_left"))
+                .isNotEqualTo(values(demo, "reading_note_left"));
+        assertThat(values(EDITED.get("reading"), "verdict")).isNotEqualTo(values(demo, "verdict"));
+    }
+
+    private interface Check {
+        void on(Path file);
+    }
+
+    private static List<DynamicTest> tests(Check check) {
+        List<DynamicTest> tests = new ArrayList<>();
+        for (Map.Entry<String, Path> edited : EDITED.entrySet()) {
+            tests.add(
+                    DynamicTest.dynamicTest(
+                            edited.getKey(), () -> check.on(edited.getValue())));
+        }
+        return tests;
+    }
+
+    private static List<CellValue> values(Path file, String name) {
+        XlsxBook book = XlsxBook.open(file);
+        Map<CellPlace, CellContent> cells = book.read(List.of(book.names().get(name)));
+        List<CellValue> values = new ArrayList<>();
+        for (int offset = 0; offset < book.names().get(name).size(); offset++) {
+            CellPlace place = book.names().get(name).place(offset);
+            values.add(cells.getOrDefault(place, CellContent.EMPTY).value());
+        }
+        return values;
+    }
+}
