@@ -111,7 +111,7 @@ def moved(document):
 
 def sheets(document):
     names = document.Sheets.ElementNames
-    document.Sheets.getByName(names[1]).Name = "Tape 'n' ruler"
+    document.Sheets.getByName(names[1]).Name = "Tape & ruler"
     document.Sheets.getByName(names[3]).Name = "Variants"
     document.Sheets.moveByName("Variants", 0)
     document.Sheets.getByName(names[2]).IsVisible = False

@@ -32,6 +32,7 @@ class BuildersEditsTest {
     @TempDir static Path folder;
 
     private static final Map<String, Path> EDITED = new LinkedHashMap<>();
+    private static final int MANY = 20_000;
     private static Path demo;
 
     @BeforeAll
@@ -51,30 +52,33 @@ class BuildersEditsTest {
 
     @TestFactory
     List<DynamicTest> cellsFollowTheEditAndAgreeWithTheCore() {
-        return tests(
-                file -> {
-                    Agreement agreement = Agreement.ofSaved(XlsxBook.open(file));
-                    assertThat(agreement.differences()).isEmpty();
-                });
+        return tests(BuildersEditsTest::expectAgreement);
     }
 
     @TestFactory
     List<DynamicTest> gnumericSavesWhatStillAgrees() {
         return tests(
-                file -> {
-                    Path saved = SpreadsheetPrograms.recalculatedByGnumeric(folder, file);
-                    Agreement agreement = Agreement.ofSaved(XlsxBook.open(saved));
-                    assertThat(agreement.differences()).isEmpty();
-                });
+                file ->
+                        expectAgreement(SpreadsheetPrograms.recalculatedByGnumeric(folder, file)));
+    }
+
+    /** All but the stamps of engine blocks, which rightly ask for a fill after an edit. */
+    private static void expectAgreement(Path file) {
+        Agreement agreement = Agreement.ofSaved(XlsxBook.open(file));
+        List<String> lines = new ArrayList<>(agreement.lines());
+        lines.remove("travel_stamp");
+        assertThat(lines).as(agreement.differences()).isEmpty();
+        assertThat(agreement.cells()).isGreaterThan(MANY);
     }
 
     @TestFactory
-    List<DynamicTest> fillingFindsEveryCell() {
+    List<DynamicTest> fillingFindsWhatMatters() {
         return tests(
                 file -> {
                     XlsxBook book = XlsxBook.open(file);
                     Filling.Report report = Filling.fill(book);
                     assertThat(report.hasErrors()).as(report.problems().toString()).isFalse();
+                    assertThat(report.written()).isGreaterThan(MANY);
                     Path filled = folder.resolve("filled-" + file.getFileName());
                     book.save(filled);
                     assertThat(Agreement.ofSaved(XlsxBook.open(filled)).differences()).isEmpty();

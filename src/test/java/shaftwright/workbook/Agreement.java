@@ -115,6 +115,11 @@ public final class Agreement {
         return cells;
     }
 
+    /** Names of the lines that differ somewhere. */
+    public Set<String> lines() {
+        return byLine.keySet();
+    }
+
     /** What differs, empty when all agree. */
     public String differences() {
         return differences.isEmpty() ? "" : byLine + "\n  " + String.join("\n  ", differences);

@@ -9,6 +9,7 @@ import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.MissingNames;
 import shaftwright.workbook.Problem;
@@ -92,6 +93,10 @@ public final class LiveCells {
             Map<CellPlace, CellContent> contents,
             int scenarios,
             List<Problem> problems) {
+        if (line.grid() == Grid.READING) {
+            besideReadings(line, side, area, contents);
+            return;
+        }
         int wanted = line.grid().cells(scenarios);
         boolean grown = area.size() != wanted;
         List<Cell> block = new ArrayList<>(wanted);
@@ -118,6 +123,21 @@ public final class LiveCells {
                             wanted + " cells for \"" + line.label() + "\""));
         } else {
             cells.addAll(block);
+        }
+    }
+
+    /**
+     * Cells beside the typed rows count their rows themselves, so that one below an inserted row
+     * is still the cell of the row that it stands in; and rows may have been deleted.
+     */
+    private void besideReadings(
+            LiveLine line, Side side, Area area, Map<CellPlace, CellContent> contents) {
+        for (int offset = 0; offset < area.size(); offset++) {
+            CellPlace place = area.place(offset);
+            CellContent content = contents.getOrDefault(place, CellContent.EMPTY);
+            if (content.hasFormula() || !(content.value() instanceof CellValue.Blank)) {
+                cells.add(new Cell(line, new Index(side, 0, offset), place, content));
+            }
         }
     }
 
