@@ -58,8 +58,7 @@ class BuildersEditsTest {
     @TestFactory
     List<DynamicTest> gnumericSavesWhatStillAgrees() {
         return tests(
-                file ->
-                        expectAgreement(SpreadsheetPrograms.recalculatedByGnumeric(folder, file)));
+                file -> expectAgreement(SpreadsheetPrograms.recalculatedByGnumeric(folder, file)));
     }
 
     /** All but the stamps of engine blocks, which rightly ask for a fill after an edit. */
@@ -111,9 +110,7 @@ class BuildersEditsTest {
     private static List<DynamicTest> tests(Check check) {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map.Entry<String, Path> edited : EDITED.entrySet()) {
-            tests.add(
-                    DynamicTest.dynamicTest(
-                            edited.getKey(), () -> check.on(edited.getValue())));
+            tests.add(DynamicTest.dynamicTest(edited.getKey(), () -> check.on(edited.getValue())));
         }
         return tests;
     }

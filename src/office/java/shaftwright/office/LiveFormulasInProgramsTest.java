@@ -95,8 +95,7 @@ class LiveFormulasInProgramsTest {
         files.removeIf(file -> file.getFileName().toString().startsWith("true "));
         List<Path> saved =
                 new ArrayList<>(SpreadsheetPrograms.recalculatedByLibreOffice(folder, files));
-        files.forEach(
-                file -> saved.add(SpreadsheetPrograms.recalculatedByGnumeric(folder, file)));
+        files.forEach(file -> saved.add(SpreadsheetPrograms.recalculatedByGnumeric(folder, file)));
         List<String> complaints = new ArrayList<>();
         for (int i = 0; i < saved.size(); i++) {
             complaints.addAll(

@@ -43,17 +43,16 @@ public final class SpreadsheetPrograms {
                 Path out = Files.createTempDirectory(folder, "libreoffice");
                 List<String> command =
                         List.of(
-                                        "soffice",
-                                        "-env:UserInstallation=" + profile.toUri(),
-                                        "--headless",
-                                        "--convert-to",
-                                        "xlsx",
-                                        "--outdir",
-                                        out.toString());
+                                "soffice",
+                                "-env:UserInstallation=" + profile.toUri(),
+                                "--headless",
+                                "--convert-to",
+                                "xlsx",
+                                "--outdir",
+                                out.toString());
                 List<Path> saved = new ArrayList<>();
                 for (int from = 0; from < books.size(); from += AT_ONCE) {
-                    List<Path> some =
-                            books.subList(from, Math.min(books.size(), from + AT_ONCE));
+                    List<Path> some = books.subList(from, Math.min(books.size(), from + AT_ONCE));
                     List<String> start = new ArrayList<>(command);
                     some.forEach(book -> start.add(book.toString()));
                     String said = run(folder, start);

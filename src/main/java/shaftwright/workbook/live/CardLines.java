@@ -43,7 +43,7 @@ final class CardLines {
                 "card_name",
                 "Scenario",
                 "{scenario_name:each}",
-                    TYPED_COLUMN,
+                TYPED_COLUMN,
                 (sizing, scenario, index) ->
                         sizing.inputs()
                                 .text("scenario_name", new Index(index.side(), scenario, 0)));
@@ -52,7 +52,7 @@ final class CardLines {
                 "card_verdict",
                 "Verdict",
                 "{side_verdict:each}",
-                    WORKING_COLUMN,
+                WORKING_COLUMN,
                 (sizing, scenario, index) ->
                         VerdictLines.words(sizing, sizing.scenario(scenario).side(index.side())));
         words(
@@ -60,7 +60,7 @@ final class CardLines {
                 "card_blank",
                 "Blank",
                 "{result_blank:each}",
-                    TYPED_COLUMN,
+                TYPED_COLUMN,
                 (sizing, scenario, index) ->
                         result(sizing, index)
                                 .map(r -> r.plan().map(p -> p.blank().name()).orElse("none"))
@@ -235,12 +235,7 @@ final class CardLines {
     }
 
     private static void words(
-            LiveLines lines,
-            String name,
-            String label,
-            String source,
-            String column,
-            Words core) {
+            LiveLines lines, String name, String label, String source, String column, Words core) {
         lines.add(
                 new LiveLine(
                         name,
@@ -248,7 +243,10 @@ final class CardLines {
                         SIDE,
                         label,
                         Quantity.TEXT,
-                        index -> "IF(card_index=0,\"\",IFERROR(" + chosen(source, column) + "&\"\",\"\"))",
+                        index ->
+                                "IF(card_index=0,\"\",IFERROR("
+                                        + chosen(source, column)
+                                        + "&\"\",\"\"))",
                         (sizing, index) -> {
                             int scenario = sizing.shopScenario();
                             return CellValue.of(

@@ -127,8 +127,8 @@ public final class LiveCells {
     }
 
     /**
-     * Cells beside the typed rows count their rows themselves, so that one below an inserted row
-     * is still the cell of the row that it stands in; and rows may have been deleted.
+     * Cells beside the typed rows count their rows themselves, so that one below an inserted row is
+     * still the cell of the row that it stands in; and rows may have been deleted.
      */
     private void besideReadings(
             LiveLine line, Side side, Area area, Map<CellPlace, CellContent> contents) {
