@@ -218,7 +218,7 @@ final class InputReader {
                             place,
                             subject,
                             shown(raw) + converted(input, raw, number),
-                            "usually " + between(input, input.usual()) + "; is the unit right?"));
+                            between(input, input.usual()) + " as a rule; is the unit right?"));
         }
         return true;
     }

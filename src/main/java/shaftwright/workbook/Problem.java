@@ -51,6 +51,6 @@ public record Problem(
         if (!expected.isEmpty()) {
             text.append("; expected ").append(expected);
         }
-        return text.append('.').toString();
+        return text.toString().endsWith("?") ? text.toString() : text.append('.').toString();
     }
 }

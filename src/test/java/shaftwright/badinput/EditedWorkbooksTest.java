@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -198,6 +199,68 @@ class EditedWorkbooksTest {
                         "1 scenario column",
                         "2 scenario columns, as the workbook was made with")
                 .only(1);
+    }
+
+    @Test
+    void moreJointsThanCanBeReadAreRefusedAtTheFirstTooMany() {
+        SmallBook book = withRows("joint_name", 5);
+        typeBelow(book, "joint_name", 20, "one joint too many");
+        typeBelow(book, "bench_joint", 5, "one joint too many");
+
+        Refusal.of(book)
+                .says("\"one joint too many\", a row more than can be read", "at most 20 rows")
+                .says("\"one joint too many\"; expected a name in the joint table");
+    }
+
+    @Test
+    void moreReadingsThanCanBeReadAreRefused() {
+        SmallBook book = withRows("height_left", 6);
+        typeBelow(book, "height_left", 20, "24");
+        typeBelow(book, "distance_first_left", 20, "25");
+
+        Refusal.of(book).says("more rows than can be read", "at most 20 rows").only(1);
+    }
+
+    @Test
+    void shopCardsOfAScenarioThatIsNotThereAreWarnedOf() {
+        SmallBook book = book().put("shop_scenario", 0, "Z");
+
+        Run run = Run.of("fill", book.file());
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains("warning: shafts.xlsx: " + book.place("shop_scenario", 0))
+                .contains("found \"Z\"; expected a letter from A to B; the shop cards stay empty.");
+    }
+
+    @Test
+    void unitInCapitalsIsTheSameUnit() {
+        String small = Run.of("check", book().put("unit", 0, "mm").file()).out();
+        String capital = Run.of("check", book().put("unit", 0, "MM").file()).out();
+
+        // Bare inches taken for millimetres draw warnings.
+        assertThat(small).contains("found \"84\" (84 mm)");
+        assertThat(capital).isEqualTo(small);
+    }
+
+    /** Rows inserted behind the third of a table. */
+    private SmallBook withRows(String name, int rows) {
+        SmallBook book = book();
+        CellPlace place = book.place(name, 3);
+        EditedByBuilder.edit(
+                book.file(),
+                workbook -> {
+                    XSSFSheet sheet = workbook.getSheet(place.sheet());
+                    sheet.shiftRows(place.row(), sheet.getLastRowNum(), rows);
+                });
+        return book;
+    }
+
+    /** Types into a cell by the place that its name has now. */
+    private static void typeBelow(SmallBook book, String name, int offset, String text) {
+        XlsxBook now = XlsxBook.open(book.file());
+        now.write(Map.of(now.names().get(name).place(offset), CellValue.of(text)));
+        now.save(book.file());
     }
 
     @Test

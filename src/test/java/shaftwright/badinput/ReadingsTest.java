@@ -126,7 +126,8 @@ class ReadingsTest {
         assertThat(run.out())
                 .contains("A As measured, 29 in tyre: ")
                 .contains("warning: shafts.xlsx: " + book.place("joint_race_half_width", 0))
-                .contains("found 13 (330.2 mm); expected usually 5 to 40 mm; is the unit right?");
+                .contains(
+                        "found 13 (330.2 mm); expected 5 to 40 mm as a rule; is the unit right?\n");
     }
 
     @Test
