@@ -2,7 +2,7 @@
 # Makes the workbooks in the folder workbooks anew, after a change of what the program writes.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
-mvn -q -B -DskipTests -Dspotless.check.skip package
+mvn -q -B -DskipTests package
 mkdir -p workbooks
 made() { java -jar target/shaftwright.jar new --force "$@" >/dev/null; }
 made --demo --unit inch workbooks/forest-special-inch.xlsx
