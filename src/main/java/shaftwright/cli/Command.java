@@ -7,7 +7,7 @@ enum Command {
     NEW(
             "new",
             "Makes a new workbook.",
-            "the workbook to be made",
+            List.of(Parameter.one("FILE", "the workbook to be made")),
             List.of(
                     Option.value(
                             "--unit",
@@ -35,7 +35,7 @@ enum Command {
             "Computes a workbook and writes every result into it. Formulas, formats, notes and"
                     + " your own sheets stay as they are; the previous file is kept as"
                     + " NAME.backup.xlsx.",
-            "the workbook",
+            List.of(Parameter.one("FILE", "the workbook")),
             List.of(
                     Option.value(
                             "--out", "FILE", "Write to this file and leave the workbook alone."),
@@ -50,13 +50,13 @@ enum Command {
             "check",
             "Says all that is wrong or doubtful in a workbook: readings, parts, names, formulas"
                     + " that were overwritten or edited. Changes nothing.",
-            "the workbook",
+            List.of(Parameter.one("FILE", "the workbook")),
             List.of(Options.TRACE),
             List.of("check shafts.xlsx")),
     SHOW(
             "show",
             "Shows the results of every scenario and side. Changes nothing.",
-            "the workbook",
+            List.of(Parameter.one("FILE", "the workbook")),
             List.of(
                     Option.flag(
                             "--json",
@@ -72,9 +72,11 @@ enum Command {
 
     private final String word;
     private final String description;
-    private final String file;
 
-    // Both come from List.of, which no checker can see.
+    // All three come from List.of, which no checker can see.
+    @SuppressWarnings("ImmutableEnumChecker")
+    private final List<Parameter> parameters;
+
     @SuppressWarnings("ImmutableEnumChecker")
     private final List<Option> options;
 
@@ -84,12 +86,12 @@ enum Command {
     Command(
             String word,
             String description,
-            String file,
+            List<Parameter> parameters,
             List<Option> options,
             List<String> examples) {
         this.word = word;
         this.description = description;
-        this.file = file;
+        this.parameters = parameters;
         this.options = options;
         this.examples = examples;
     }
@@ -103,9 +105,20 @@ enum Command {
         return description;
     }
 
-    /** What its one file is. */
-    String file() {
-        return file;
+    /** What it takes beside options, in order. */
+    List<Parameter> parameters() {
+        return parameters;
+    }
+
+    /** Whether so many words can be its parameters. */
+    boolean takes(int words) {
+        int least = 0;
+        long most = 0;
+        for (Parameter parameter : parameters) {
+            least += parameter.least();
+            most += parameter.most();
+        }
+        return words >= least && words <= most;
     }
 
     List<Option> options() {

@@ -83,8 +83,7 @@ final class LiveCheck {
             if (cell.line().isEngine()
                     && !cell.content().hasFormula()
                     && !agree(
-                            cell.content().value(),
-                            cell.line().core().at(sizing, cell.index()))) {
+                            cell.content().value(), cell.line().core().at(sizing, cell.index()))) {
                 old.computeIfAbsent(cell.line().section(), section -> new ArrayList<>()).add(cell);
             }
         }
