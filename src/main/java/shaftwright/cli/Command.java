@@ -68,7 +68,29 @@ enum Command {
             List.of(
                     "show shafts.xlsx",
                     "show --side left --scenario A shafts.xlsx",
-                    "show --json shafts.xlsx"));
+                    "show --json shafts.xlsx")),
+    TAKE(
+            "take",
+            "Copies a scenario of a friend's workbook, with the joints, bench readings, boots and"
+                    + " blanks that it names, into an empty scenario column of yours, and fills"
+                    + " yours. Lengths keep their meaning when the units differ. Tape readings and"
+                    + " settings are not taken; settings that differ are listed.",
+            List.of(
+                    Parameter.one("FROM", "the friend's workbook, which is left alone"),
+                    Parameter.one("SCENARIO", "letter of the scenario there"),
+                    Parameter.one("INTO", "your workbook")),
+            List.of(
+                    Option.value(
+                            "--as",
+                            "LETTER",
+                            "Put it into this column, whatever stands there. Default: the first"
+                                    + " empty one."),
+                    Option.value(
+                            "--out", "FILE", "Write to this file and leave your workbook alone."),
+                    Options.TRACE),
+            List.of(
+                    "take friend.xlsx B shafts.xlsx",
+                    "take friend.xlsx B --as D --out tried.xlsx shafts.xlsx"));
 
     private final String word;
     private final String description;

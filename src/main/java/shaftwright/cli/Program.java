@@ -47,6 +47,7 @@ final class Program {
                 case FILL -> new FillCommand(request, terminal, progress).run();
                 case CHECK -> new CheckCommand(request, terminal, progress).run();
                 case SHOW -> new ShowCommand(request, terminal, progress).run();
+                case TAKE -> new TakeCommand(request, terminal, progress).run();
             };
         }
     }

@@ -102,7 +102,7 @@ public final class InputValues {
         return List.copyOf(texts.subList(0, filled));
     }
 
-    private static String asTyped(CellValue raw) {
+    static String asTyped(CellValue raw) {
         if (raw instanceof CellValue.Text text) {
             return text.value();
         }
