@@ -69,6 +69,47 @@ enum Command {
                     "show shafts.xlsx",
                     "show --side left --scenario A shafts.xlsx",
                     "show --json shafts.xlsx")),
+    LEVERS(
+            "levers",
+            "Says what would give a scenario more room, one change at a time: joints, boots, ring"
+                    + " seats, spacers, limit strap, bump stop, where transaxle and hubs stand,"
+                    + " margins. What makes it fit comes first, cheapest first; pairs where no single"
+                    + " change does. Changes nothing.",
+            List.of(Parameter.one("FILE", "the workbook")),
+            List.of(Option.value("--scenario", "LETTER", "One scenario only."), Options.TRACE),
+            List.of("levers shafts.xlsx", "levers --scenario B shafts.xlsx")),
+    SWEEP(
+            "sweep",
+            "Varies two inputs of a scenario over ranges and shows for each pair whether a shaft"
+                    + " fits, and its length window. Changes nothing.",
+            List.of(Parameter.one("FILE", "the workbook")),
+            List.of(
+                    Option.value("--scenario", "LETTER", "The scenario to vary. Default: A."),
+                    Option.value(
+                            "--across",
+                            "NAME=FROM..TO/COUNT",
+                            "The input that changes from column to column, by its defined name, and"
+                                    + " how many values it takes. Default: the measured tyre"
+                                    + " diameter around the present one."),
+                    Option.value(
+                            "--down",
+                            "NAME=FROM..TO/COUNT",
+                            "The input that changes from row to row. Default: the hubs' shift"
+                                    + " outward, half of what the track gains."),
+                    Options.TRACE),
+            List.of(
+                    "sweep --scenario B shafts.xlsx",
+                    "sweep --across tyre_measured=28..33/6 --down hub_shift=0..3/7 shafts.xlsx")),
+    TRADE_OFFS(
+            "trade-offs",
+            "Tries every pairing of your joints at several hub shifts and amounts of travel, each"
+                    + " with the best of your blanks, and lists those that fit and that no other"
+                    + " beats in cost, travel and least slack. Changes nothing.",
+            List.of(Parameter.one("FILE", "the workbook")),
+            List.of(
+                    Option.value("--scenario", "LETTER", "The scenario to vary. Default: A."),
+                    Options.TRACE),
+            List.of("trade-offs --scenario B shafts.xlsx")),
     TAKE(
             "take",
             "Copies a scenario of a friend's workbook, with the joints, bench readings, boots and"

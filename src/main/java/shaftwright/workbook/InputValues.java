@@ -137,6 +137,23 @@ public final class InputValues {
         return column == null ? new Entry[0] : column;
     }
 
+    /** A copy with some cells changed, to try them. */
+    InputValues with(List<Change> changes) {
+        InputValues changed = new InputValues(unit, scenarios, entries);
+        for (Change change : changes) {
+            Entry[] column = changed.entries.get(change.name()).clone();
+            Entry now = column[change.place()];
+            CellValue raw =
+                    change.text().isEmpty()
+                            ? CellValue.of(change.input().kind().typed(change.number(), unit))
+                            : CellValue.of(change.text());
+            String text = change.text().isEmpty() ? now.text() : change.text();
+            column[change.place()] = new Entry(now.place(), raw, change.number(), text);
+            changed.entries.put(change.name(), column);
+        }
+        return changed;
+    }
+
     private Entry entryOrNull(String name, Index index) {
         Input input = Contract.input(name);
         Entry[] column = entries.get(input.definedName(index.side()));
