@@ -179,17 +179,8 @@ public final class LeverSearch {
                 amount -> {
                     List<Change> changes = new ArrayList<>();
                     for (String one : ends(end)) {
-                        String spacer = "cup_spacer_" + one;
-                        changes.add(Change.number(spacer, scenario, number(spacer) + amount));
-                        int row = jointRow(one) - 1;
-                        Change deeper =
-                                Change.number(
-                                        "joint_cup_bottom",
-                                        row,
-                                        joint(one).joint().cupBottom() + amount);
-                        if (!changes.contains(deeper)) {
-                            changes.add(deeper);
-                        }
+                        String name = "joint_spacer_" + one;
+                        changes.add(Change.number(name, scenario, number(name) + amount));
                     }
                     return changes;
                 });
@@ -368,10 +359,6 @@ public final class LeverSearch {
     private MountedJoint joint(String end) {
         SideOutcome left = now.side(Side.LEFT);
         return end.equals("inner") ? left.inner() : left.outer();
-    }
-
-    private int jointRow(String end) {
-        return now.side(Side.LEFT).jointRow(end);
     }
 
     private double number(String name) {

@@ -65,6 +65,14 @@ final class CardLines {
                         result(sizing, index)
                                 .map(r -> r.plan().map(p -> p.blank().name()).orElse("none"))
                                 .orElse(""));
+        words(
+                lines,
+                "card_put_in",
+                "Getting it in",
+                "{result_put_in:each}",
+                TYPED_COLUMN,
+                (sizing, scenario, index) ->
+                        RimLines.sentence(sizing, new Index(index.side(), scenario, 0)));
         for (String end : new String[] {"inner", "outer"}) {
             words(
                     lines,

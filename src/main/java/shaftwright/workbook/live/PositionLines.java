@@ -178,6 +178,11 @@ enum PositionLines {
             "Least gap of shaft end to cup",
             MILLIMETRE,
             "IF(COUNT({mouth_in},{mouth_out})=0,\"\",MIN({mouth_in},{mouth_out}))"),
+    RIM_GAP(
+            "rim_gap",
+            "Gap between the cups' rims",
+            MILLIMETRE,
+            "IF(COUNT({rim_in},{rim_out})<2,\"\"," + length("{rim_in}", "{rim_out}") + ")"),
     SOFT_RESERVE(
             "soft_reserve",
             "Reserve of a soft stop",
@@ -270,6 +275,7 @@ enum PositionLines {
             case MOUTH_IN -> row.after.innerMouth();
             case MOUTH_OUT -> row.after.outerMouth();
             case MOUTH -> Math.min(row.after.innerMouth(), row.after.outerMouth());
+            case RIM_GAP -> row.side.mouthGap(row.number).orElse(Double.POSITIVE_INFINITY);
             case SOFT_RESERVE -> row.after.softReserve();
         };
     }

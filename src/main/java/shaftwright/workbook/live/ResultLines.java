@@ -55,6 +55,12 @@ final class ResultLines {
                 "Cut off, outer end",
                 "{plan_cut_out}",
                 r -> r.plan().map(CutPlan::outer).map(c -> c.cut()).orElse(Double.NaN));
+        text(
+                lines,
+                "result_put_in",
+                "Getting it in",
+                RimLines.sentence(),
+                (sizing, index) -> RimLines.sentence(sizing, index));
         length(
                 lines,
                 "result_e_low",

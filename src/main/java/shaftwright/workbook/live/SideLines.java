@@ -149,7 +149,13 @@ final class SideLines {
                 "centre_" + end,
                 "Datum to centre, " + word,
                 MILLIMETRE,
-                "INDEX(joint_datum_offset_read," + row + ")+{cup_spacer_" + word + "_read}",
+                "INDEX(joint_datum_offset_read,"
+                        + row
+                        + ")+{cup_spacer_"
+                        + word
+                        + "_read}+{joint_spacer_"
+                        + word
+                        + "_read}",
                 s -> at.of(s).datumToCentre());
         setup(
                 lines,
@@ -191,7 +197,7 @@ final class SideLines {
                 "cup_bottom_" + end,
                 "Centre to cup bottom, " + word,
                 MILLIMETRE,
-                "INDEX(joint_cup_bottom_read," + row + ")",
+                "INDEX(joint_cup_bottom_read," + row + ")+{joint_spacer_" + word + "_read}",
                 s -> at.of(s).joint().cupBottom());
         optional(
                 lines,
@@ -217,7 +223,8 @@ final class SideLines {
                 lines,
                 "lip_depth_" + end,
                 "Lip depth, " + word,
-                lip.replace("%s", "depth"),
+                lip.replace("%s", "depth")
+                        .replace(",\"\")", "+{joint_spacer_" + word + "_read},\"\")"),
                 s -> at.of(s).joint().lip().map(l -> l.depth()).orElse(Double.NaN));
         setup(
                 lines,
