@@ -65,6 +65,18 @@ public record LiveLine(
         return new LiveLine(name, section, grid, label, quantity, NONE, core);
     }
 
+    /** The rows of a table counted from 1: constants, by which rows are found again. */
+    static LiveLine ordinal(String name, Section section, Grid grid, String label) {
+        return new LiveLine(
+                name,
+                section,
+                grid,
+                label,
+                Quantity.ORDINAL,
+                index -> String.valueOf(index.row() + 1),
+                (sizing, index) -> CellValue.of(index.row() + 1));
+    }
+
     /** Whether its cells hold values written by a fill instead of formulas. */
     public boolean isEngine() {
         return formula == NONE;

@@ -4,6 +4,7 @@ import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Input;
 import shaftwright.workbook.InputKind;
+import shaftwright.workbook.Side;
 import shaftwright.workbook.TapeFormula;
 
 /**
@@ -45,7 +46,7 @@ final class ReadLines {
 
     /** A slot's typed cell: the row of that ordinal in the typed block, however it was moved. */
     static LiveLine slot(Input input, Section section, Grid slots, String ordinal) {
-        String name = input.definedName(shaftwright.workbook.Side.LEFT);
+        String name = input.definedName(Side.LEFT);
         return new LiveLine(
                 name(input),
                 section,
@@ -62,6 +63,11 @@ final class ReadLines {
                                         + formula(input, "INDEX(" + name + ",{" + ordinal + "})")
                                         + ")"),
                 (sizing, index) -> shown(sizing.inputs().number(input.name(), index)));
+    }
+
+    /** The right side's cell falls back on the left's while the right is not measured. */
+    static String ownOrLeft(Side side, String own, String left) {
+        return side == Side.LEFT ? own : "IF(right_side=\"measured\"," + own + "," + left + ")";
     }
 
     /** A number, or an empty text for NaN. */

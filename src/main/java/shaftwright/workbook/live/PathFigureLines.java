@@ -1,0 +1,192 @@
+package shaftwright.workbook.live;
+
+import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.workbook.live.Quantity.MILLIMETRE;
+import static shaftwright.workbook.live.Quantity.NUMBER;
+import static shaftwright.workbook.live.Quantity.TEXT;
+import static shaftwright.workbook.live.Quantity.WHOLE;
+
+import shaftwright.suspension.FittedRow;
+import shaftwright.suspension.MeasuredPath;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Index;
+import shaftwright.workbook.Input;
+import shaftwright.workbook.SideReadings;
+import shaftwright.workbook.Sizing;
+
+/**
+ * Single figures of one side's readings: whether they can be used, the travel they span, degree and
+ * doubt of the curve through them.
+ */
+enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
+    INNER_HEIGHT("inner_height"),
+    RIDE_HEIGHT("ride_height"),
+    INNER_OFFSET("inner_offset"),
+    ROWS("path_rows", "Heights measured", WHOLE, "COUNTIF({row_weight:all},\">0\")"),
+    TROUBLE("path_trouble", "What keeps the readings from use", TEXT, trouble()),
+    READY("path_ready", "Readings usable", WHOLE, "IF({path_trouble}=\"\",1,0)"),
+    LOW("path_low", "Lowest travel", MILLIMETRE, "MIN({row_height:all})-{ride_height_used}"),
+    HIGH("path_high", "Highest travel", MILLIMETRE, "MAX({row_height:all})-{ride_height_used}"),
+    RIDE_RISE(
+            "ride_rise",
+            "Outer above inner at ride",
+            MILLIMETRE,
+            "{ride_height_used}-{inner_height_used}"),
+    DEGREE("path_degree", "Degree of the curve", WHOLE, degree("{path_rows}")),
+    VARIANCE_DISTANCE(
+            "variance_distance",
+            "Variance of a distance",
+            NUMBER,
+            "(tape_graduation_read/2)^2/3+IF(SUM({row_weight:all})>{path_rows},"
+                    + "SUM({row_scatter:all})/(SUM({row_weight:all})-{path_rows}),0)"),
+    VARIANCE_HEIGHT(
+            "variance_height", "Variance of a height", NUMBER, "(height_graduation_read/2)^2/3"),
+    CURVE_ALLOWANCE(
+            "curve_allowance",
+            "Curve allowance",
+            MILLIMETRE,
+            "IF({path_degree}<=2,curve_allowance_quadratic_read*(({path_high}-{path_low})/450)^3,"
+                    + "curve_allowance_cubic_read*(({path_high}-{path_low})/450)^4)"),
+    MEAN_SQUARED(
+            "mean_squared",
+            "Mean squared reach",
+            NUMBER,
+            "SUMPRODUCT({row_weight:all},{row_squared:all})/SUM({row_weight:all})"),
+    WORST_DOUBT(
+            "path_worst_doubt",
+            "Greatest doubt at a measured height",
+            MILLIMETRE,
+            "MAX({row_doubt:all})");
+
+    /** What a side without any reading says. */
+    static final String NO_READINGS = "no readings yet";
+
+    /** The builder asks for more than degree 3. */
+    private static final String HIGH_DEGREE = "OR(fit_degree&\"\"=\"4\",fit_degree&\"\"=\"5\")";
+
+    private final String name;
+    private final String label;
+    private final Quantity quantity;
+    private final String formula;
+    private final Input typed;
+
+    PathFigureLines(String name, String label, Quantity quantity, String formula) {
+        this.name = name;
+        this.label = label;
+        this.quantity = quantity;
+        this.formula = formula;
+        typed = null;
+    }
+
+    /** A typed length of the side. */
+    PathFigureLines(String input) {
+        typed = Contract.input(input);
+        name = input + "_used";
+        label = typed.label();
+        quantity = MILLIMETRE;
+        formula = "{" + name + "@left}";
+    }
+
+    /** All but what looks back on the fitted curve. */
+    static void declare(LiveLines lines) {
+        for (PathFigureLines line : values()) {
+            if (line != WORST_DOUBT) {
+                line.declareIn(lines);
+            }
+        }
+    }
+
+    void declareIn(LiveLines lines) {
+        lines.add(new LiveLine(name, Section.PATH_WORK, SIDE, label, quantity, this, this));
+    }
+
+    @Override
+    public String at(Index index) {
+        return switch (this) {
+            case INNER_HEIGHT, RIDE_HEIGHT, INNER_OFFSET ->
+                    ReadLines.ownOrLeft(
+                            index.side(),
+                            ReadLines.formula(typed, typed.definedName(index.side())),
+                            formula);
+            case ROWS, TROUBLE, READY -> formula;
+            default -> "IF({path_ready}=1," + formula + ",NA())";
+        };
+    }
+
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        SideReadings side = sizing.readings(index.side());
+        MeasuredPath path = side.path().orElse(null);
+        return switch (this) {
+            case INNER_HEIGHT, RIDE_HEIGHT, INNER_OFFSET ->
+                    ReadLines.shown(sizing.inputs().number(typed.name(), side.source(), 0));
+            case ROWS -> CellValue.of(path == null ? 0 : path.rows().size());
+            case TROUBLE -> CellValue.of(path == null ? NO_READINGS : "");
+            case READY -> CellValue.of(path == null ? 0 : 1);
+            default -> path == null ? CellValue.NOT_AVAILABLE : CellValue.of(core(path));
+        };
+    }
+
+    private double core(MeasuredPath path) {
+        return switch (this) {
+            case LOW -> path.path().tMin();
+            case HIGH -> path.path().tMax();
+            case RIDE_RISE -> path.path().rideRise();
+            case DEGREE -> path.degree();
+            case VARIANCE_DISTANCE -> path.distanceDeviation() * path.distanceDeviation();
+            case VARIANCE_HEIGHT -> path.heightDeviation() * path.heightDeviation();
+            case CURVE_ALLOWANCE -> path.path().doubt().allowance();
+            case MEAN_SQUARED -> path.meanSquaredReach();
+            case WORST_DOUBT -> worstDoubt(path);
+            default -> throw new IllegalStateException(name + " needs no path");
+        };
+    }
+
+    /** Greatest doubt of the fitted curve at a measured height, mm. */
+    static double worstDoubt(MeasuredPath path) {
+        double worst = 0;
+        for (FittedRow row : path.rows()) {
+            worst = Math.max(worst, path.path().at(row.t()).doubt());
+        }
+        return worst;
+    }
+
+    private static String trouble() {
+        return "IF(COUNTIF({row_flaw:all},1)>0,\"a reading can't be read\","
+                + "IF(COUNTIF({row_flaw:all},2)>0,\"a row lacks its height or its distance\","
+                + "IF({path_rows}=0,\""
+                + NO_READINGS
+                + "\",IF(COUNT({inner_height_used},{ride_height_used})<2,"
+                + "\"inner height or ride height is missing\","
+                + "IF(COUNTIF({row_flaw:all},4)>0,\"two rows stand at one height\","
+                + "IF(COUNTIF({row_flaw:all},3)>0,\"a distance is shorter than its rise\","
+                + "IF({path_rows}<2,\"one height is not enough\","
+                + "IF(AND({path_rows}<9,"
+                + HIGH_DEGREE
+                + "),\"a curve of degree 4 or 5 needs nine heights\","
+                + "IF(OR(MIN({row_height:all})>{ride_height_used},"
+                + "MAX({row_height:all})<{ride_height_used}),"
+                + "\"ride height is outside the measured heights\","
+                + "IF(COUNT(tape_graduation_read,height_graduation_read,"
+                + "curve_allowance_quadratic_read,curve_allowance_cubic_read,inner_tilt_read,"
+                + "inner_sweep_read,shop_increment_read,hub_face_offset_read,ring_thickness_read,"
+                + "groove_width_read,groove_depth_read,spline_runout_read,"
+                + "shaft_end_diameter_inner_read,shaft_end_diameter_outer_read)<14,\"a setting can't be read\",\"\"))))))))))";
+    }
+
+    /** Degree of a curve through so many rows. */
+    static String degree(String rows) {
+        return "IF(AND("
+                + rows
+                + ">=9,"
+                + HIGH_DEGREE
+                + "),VALUE(fit_degree&\"\"),IF("
+                + rows
+                + ">=5,3,IF("
+                + rows
+                + ">=3,2,MAX(0,"
+                + rows
+                + "-1))))";
+    }
+}

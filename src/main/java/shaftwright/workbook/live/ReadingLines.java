@@ -1,0 +1,157 @@
+package shaftwright.workbook.live;
+
+import static shaftwright.workbook.Grid.READING_SLOT;
+import static shaftwright.workbook.live.Quantity.MILLIMETRE;
+import static shaftwright.workbook.live.Quantity.NUMBER;
+import static shaftwright.workbook.live.Quantity.WHOLE;
+
+import shaftwright.suspension.FittedRow;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Index;
+import shaftwright.workbook.Input;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.Sizing;
+
+/**
+ * The typed rows of one side as numbers, and what follows from each row by itself. An empty row has
+ * weight zero and zeros behind it.
+ */
+enum ReadingLines implements LiveLine.Formula, LiveLine.Core {
+    WEIGHT(
+            "row_weight",
+            "Readings",
+            WHOLE,
+            "IF(AND(ISNUMBER({row_height}),COUNT({row_distance_first>row_distance_third})>0),"
+                    + "COUNT({row_distance_first>row_distance_third}),0)"),
+    DISTANCE(
+            "row_distance",
+            "Mean distance",
+            MILLIMETRE,
+            "SUM({row_distance_first>row_distance_third})/{row_weight}"),
+    SCATTER(
+            "row_scatter",
+            "Squared scatter",
+            NUMBER,
+            "DEVSQ({row_distance_first>row_distance_third})"),
+    SQUARED(
+            "row_squared",
+            "Squared reach",
+            NUMBER,
+            "{row_distance}^2-{row_fore_aft}^2-({row_height}-{inner_height_used})^2"),
+    FLAW(
+            "row_flaw",
+            "Flaw",
+            WHOLE,
+            "IF(COUNTIF({row_height>row_toe},\"unreadable\")>0,1,"
+                    + "IF(COUNT({row_height>row_distance_third})=0,0,"
+                    + "IF({row_weight}=0,2,"
+                    + "IF(COUNTIF({row_height:all},{row_height})>1,4,"
+                    + "IF(ISNUMBER({inner_height_used}),"
+                    + "IF({row_squared}<=0,3,0),0)))))");
+
+    private static final String[] TYPED = {
+        "height", "distance_first", "distance_second", "distance_third", "fore_aft", "camber", "toe"
+    };
+
+    private final String name;
+    private final String label;
+    private final Quantity quantity;
+    private final String formula;
+
+    ReadingLines(String name, String label, Quantity quantity, String formula) {
+        this.name = name;
+        this.label = label;
+        this.quantity = quantity;
+        this.formula = formula;
+    }
+
+    static void declare(LiveLines lines) {
+        lines.add(LiveLine.ordinal("row_slot", Section.PATH_WORK, READING_SLOT, "Row"));
+        for (String name : TYPED) {
+            lines.add(new Typed(Contract.input(name)).line());
+        }
+        for (ReadingLines line : values()) {
+            lines.add(
+                    new LiveLine(
+                            line.name,
+                            Section.PATH_WORK,
+                            READING_SLOT,
+                            line.label,
+                            line.quantity,
+                            line,
+                            line));
+        }
+    }
+
+    @Override
+    public String at(Index index) {
+        return switch (this) {
+            case WEIGHT, FLAW -> formula;
+            case DISTANCE, SCATTER, SQUARED -> "IF({row_weight}>0," + formula + ",0)";
+        };
+    }
+
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        FittedRow row = sizing.readings(index.side()).fitted(index.row()).orElse(null);
+        return CellValue.of(row == null ? 0 : core(row));
+    }
+
+    private double core(FittedRow row) {
+        return switch (this) {
+            case WEIGHT -> row.row().readings();
+            case DISTANCE -> row.row().meanDistance();
+            case SCATTER -> row.row().scatter();
+            case SQUARED -> row.squaredReach();
+            // A workbook with a flawed row is never filled.
+            case FLAW -> 0;
+        };
+    }
+
+    /** A typed column as numbers: its texts are put together once and only when asked for. */
+    private static final class Typed implements LiveLine.Formula, LiveLine.Core {
+        private final Input input;
+        private final String[] texts = new String[Side.values().length];
+
+        Typed(Input input) {
+            this.input = input;
+        }
+
+        LiveLine line() {
+            return new LiveLine(
+                    "row_" + input.name(),
+                    Section.PATH_WORK,
+                    READING_SLOT,
+                    input.label(),
+                    ReadLines.quantity(input.kind()),
+                    this,
+                    this);
+        }
+
+        @Override
+        public String at(Index index) {
+            int side = index.side().ordinal();
+            if (texts[side] == null) {
+                texts[side] = text(index.side());
+            }
+            return texts[side];
+        }
+
+        private String text(Side side) {
+            String block = input.definedName(side);
+            String own =
+                    "IF({row_slot}>ROWS("
+                            + block
+                            + "),\"\","
+                            + ReadLines.formula(input, "INDEX(" + block + ",{row_slot})")
+                            + ")";
+            return ReadLines.ownOrLeft(side, own, "{row_" + input.name() + "@left}");
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            return ReadLines.shown(sizing.readings(index.side()).typed(input.name(), index.row()));
+        }
+    }
+}
