@@ -267,7 +267,7 @@ public final class Taking {
         if (!input.kind().numeric()) {
             return fold(a.text()).equals(fold(b.text()));
         }
-        return Double.isNaN(a.number()) && Double.isNaN(b.number())
+        return (Double.isNaN(a.number()) && Double.isNaN(b.number()))
                 || Math.abs(a.number() - b.number()) <= SAME * Math.max(1, Math.abs(a.number()));
     }
 
