@@ -34,6 +34,7 @@ public final class LiveLines {
         TravelLines.declare(lines);
         VerdictLines.declare(lines);
         ResultLines.declare(lines);
+        VehicleLines.declare(lines);
         TableLines.declare(lines);
         ChartLines.declare(lines);
         CardLines.declare(lines);

@@ -3,19 +3,15 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 
 import java.util.Optional;
-import shaftwright.joint.Joint;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.SideResult;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
-import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.Sizing;
 
 /** Whether a side's shaft goes in between its cups while both are bolted on. */
 enum RimLines {
-    RIM_IN("rim_in", "Centre to cup rim, inner", rim("in", "inner")),
-    RIM_OUT("rim_out", "Centre to cup rim, outer", rim("out", "outer")),
     RIM_GAP_WIDEST(
             "rim_gap_widest",
             "Widest gap between the rims",
@@ -49,44 +45,24 @@ enum RimLines {
         }
     }
 
-    private static String rim(String end, String word) {
-        String size = "INDEX(joint_mouth_read,{joint_row_" + end + "})";
-        return "IF(ISNUMBER(" + size + ")," + size + "+{joint_spacer_" + word + "_read},\"\")";
-    }
-
     private String formula(Index index) {
-        String condition = isSetUp() ? "{setup_ready}=1" : "{ready}=1";
-        return "IF(" + condition + "," + formula + ",NA())";
-    }
-
-    private boolean isSetUp() {
-        return this == RIM_IN || this == RIM_OUT;
+        return "IF({ready}=1," + formula + ",NA())";
     }
 
     private CellValue value(Sizing sizing, Index index) {
-        SideOutcome side = sizing.scenario(index.scenario()).side(index.side());
-        if (isSetUp() ? !side.isSetUp() : side.resultOrNull() == null) {
+        SideResult result = sizing.resultOrNull(index);
+        if (result == null) {
             return CellValue.NOT_AVAILABLE;
         }
-        return ReadLines.shown(
-                switch (this) {
-                    case RIM_IN -> rim(side.inner().joint());
-                    case RIM_OUT -> rim(side.outer().joint());
-                    case RIM_GAP_WIDEST -> widest(side, true);
-                    case RIM_GAP_TRAVEL -> widest(side, false);
-                });
-    }
-
-    private static double rim(Joint joint) {
-        return joint.mouth().orElse(Double.NaN);
-    }
-
-    private static double widest(SideOutcome side, boolean gap) {
-        Optional<Binding> widest = side.resultOrNull().widestMouthGap();
+        Optional<Binding> widest = result.widestMouthGap();
         if (widest.isEmpty()) {
-            return Double.NaN;
+            return CellValue.of("");
         }
-        return gap ? widest.get().value() : widest.get().travel();
+        return CellValue.of(
+                switch (this) {
+                    case RIM_GAP_WIDEST -> widest.get().value();
+                    case RIM_GAP_TRAVEL -> widest.get().travel();
+                });
     }
 
     /** One sentence for the builder; empty when a rim is not known. */

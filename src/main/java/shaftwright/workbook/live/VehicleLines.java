@@ -1,0 +1,175 @@
+package shaftwright.workbook.live;
+
+import static shaftwright.workbook.Grid.SCENARIO;
+import static shaftwright.workbook.live.Quantity.MONEY;
+import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
+import static shaftwright.workbook.live.Quantity.TEXT;
+
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Index;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.Sizing;
+
+/** What a scenario makes of the whole vehicle: tyre, ground clearance, width and cost. */
+enum VehicleLines implements LiveLine.Formula, LiveLine.Core {
+    TYRE(
+            "result_tyre",
+            "Tyre diameter",
+            SHOWN_LENGTH,
+            "IF(AND({used}=1,ISNUMBER({tyre_diameter})),{tyre_diameter}/tape_mm,\"\")"),
+    CLEARANCE_RIDE(
+            "result_clearance_ride",
+            "Ground clearance at ride",
+            SHOWN_LENGTH,
+            "IF(AND({used}=1,ISNUMBER(clearance_ride_read)),"
+                    + "(clearance_ride_read+{tyre_radius_gain})/tape_mm,\"\")"),
+    CLEARANCE_BUMP(
+            "result_clearance_bump",
+            "Ground clearance at bump",
+            SHOWN_LENGTH,
+            "IF({ready@left}=1,IF(ISNUMBER(clearance_ride_read),"
+                    + "(clearance_ride_read+{tyre_radius_gain}-({t_high@left}-{wheel_arm}"
+                    + "*(SIN({path_camber@left#24})-SIN({path_camber@left#12}))))/tape_mm,"
+                    + "\"\"),\"\")"),
+    TRACK(
+            "result_track",
+            "Track width",
+            SHOWN_LENGTH,
+            "IF({ready@left}*{ready@right}=1,IF(COUNT({inner_offset_used@left},"
+                    + "{inner_offset_used@right})=2,("
+                    + hubFace("left")
+                    + "+"
+                    + hubFace("right")
+                    + "+2*({wheel_spacer_read}-{wheel_offset_read}))/tape_mm,\"\"),\"\")"),
+    WIDTH(
+            "result_width",
+            "Overall width at the tyres",
+            SHOWN_LENGTH,
+            "IF(AND(ISNUMBER({result_track}),ISNUMBER({tyre_section_read})),"
+                    + "{result_track}+{tyre_section_read}/tape_mm,\"\")"),
+    WIDTH_NOTE(
+            "result_width_note",
+            "Width against your limit",
+            TEXT,
+            "IF(AND(ISNUMBER({result_width}),ISNUMBER(width_limit_read)),"
+                    + "IF({result_width}*tape_mm>width_limit_read,\"over by \"&"
+                    + Phrases.length("{result_width}*tape_mm-width_limit_read")
+                    + ",\"inside by \"&"
+                    + Phrases.length("width_limit_read-{result_width}*tape_mm")
+                    + "),\"\")"),
+    COST_SHAFTS(
+            "cost_shafts",
+            "Shaft pair",
+            MONEY,
+            "IF({used}=0,\"\",IF(ISNUMBER({shaft_pair_price_read}),{shaft_pair_price_read},"
+                    + blankPrice("left")
+                    + "+"
+                    + blankPrice("right")
+                    + "))"),
+    COST_JOINTS("cost_joints", "Joints, four", MONEY, four("joint")),
+    COST_BOOTS("cost_boots", "Boot kits, four", MONEY, four("boot")),
+    COST_TOTAL(
+            "cost_total",
+            "Cost of the vehicle set",
+            MONEY,
+            "IF({used}=0,\"\",{cost_shafts}+{cost_joints}+{cost_boots}+SUM({other_cost_read}))");
+
+    private final String name;
+    private final String label;
+    private final Quantity quantity;
+    private final String formula;
+
+    VehicleLines(String name, String label, Quantity quantity, String formula) {
+        this.name = name;
+        this.label = label;
+        this.quantity = quantity;
+        this.formula = formula;
+    }
+
+    static void declare(LiveLines lines) {
+        for (VehicleLines line : values()) {
+            lines.add(
+                    new LiveLine(
+                            line.name,
+                            Section.SCENARIO_RESULTS,
+                            SCENARIO,
+                            line.label,
+                            line.quantity,
+                            line,
+                            line));
+        }
+    }
+
+    @Override
+    public String at(Index index) {
+        return formula;
+    }
+
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        ScenarioOutcome scenario = sizing.scenario(index.scenario());
+        if (this == WIDTH_NOTE) {
+            return CellValue.of(widthNote(sizing, scenario));
+        }
+        double value = core(scenario);
+        return ReadLines.shown(quantity == SHOWN_LENGTH ? value / sizing.unit().mm() : value);
+    }
+
+    /** Value by the core, in mm or money; NaN where there is nothing to tell. */
+    private double core(ScenarioOutcome scenario) {
+        return switch (this) {
+            case TYRE -> scenario.used() ? scenario.tyreDiameter() : Double.NaN;
+            case CLEARANCE_RIDE -> scenario.used() ? scenario.clearanceAtRide() : Double.NaN;
+            case CLEARANCE_BUMP -> scenario.clearanceAtBump();
+            case TRACK -> scenario.track();
+            case WIDTH -> scenario.overallWidth();
+            case COST_SHAFTS -> scenario.cost().shafts();
+            case COST_JOINTS -> scenario.cost().joints();
+            case COST_BOOTS -> scenario.cost().boots();
+            case COST_TOTAL -> scenario.cost().total();
+            case WIDTH_NOTE -> throw new IllegalStateException(name + " is a text");
+        };
+    }
+
+    private static String widthNote(Sizing sizing, ScenarioOutcome scenario) {
+        double width = scenario.overallWidth();
+        double limit = sizing.inputs().number("width_limit");
+        if (Double.isNaN(width) || Double.isNaN(limit)) {
+            return "";
+        }
+        return width > limit
+                ? "over by " + Phrases.length(width - limit, sizing.unit())
+                : "inside by " + Phrases.length(limit - width, sizing.unit());
+    }
+
+    private static String hubFace(String side) {
+        return "{inner_offset_used@"
+                + side
+                + "}+SQRT({path_reach_squared@"
+                + side
+                + "#12})+{shift_hub@"
+                + side
+                + "}+SUM(hub_face_offset_read)*{n_y@"
+                + side
+                + "#12}";
+    }
+
+    private static String blankPrice(String side) {
+        return "IF({ready@"
+                + side
+                + "}=1,IF({plan_row@"
+                + side
+                + "}=0,0,SUM(INDEX(blank_price_read,{plan_row@"
+                + side
+                + "}))),0)";
+    }
+
+    private static String four(String part) {
+        return "IF({used}=0,\"\",2*(" + price(part, "in") + "+" + price(part, "out") + "))";
+    }
+
+    private static String price(String part, String end) {
+        String row = "{" + part + "_row_" + end + "}";
+        return "IF(" + row + "=0,0,SUM(INDEX(" + part + "_price_read," + row + ")))";
+    }
+}
