@@ -65,6 +65,12 @@ enum RimLines {
                 });
     }
 
+    private static final String GOES_IN = "Goes in with ";
+    private static final String TO_SPARE = " to spare at ";
+    private static final String TOO_LONG = " too long to go in at ";
+    private static final String WHAT_TO_DO =
+            ": put a joint together in place, or take a cup off.";
+
     /** One sentence for the builder; empty when a rim is not known. */
     static String sentence() {
         return "IF({ready}=1,IF({rim_gap_widest}=\"\",\"\",IF({e_final}<={rim_gap_widest},\""
@@ -73,24 +79,18 @@ enum RimLines {
                 + Phrases.length("{rim_gap_widest}-{e_final}")
                 + "&\""
                 + TO_SPARE
-                + "\",\""
-                + TOO_LONG
                 + "\"&"
+                + Phrases.travel("{rim_gap_travel}")
+                + "&\".\","
                 + Phrases.length("{e_final}-{rim_gap_widest}")
                 + "&\""
-                + TOO_LONG_BY
-                + "\")&"
+                + TOO_LONG
+                + "\"&"
                 + Phrases.travel("{rim_gap_travel}")
-                + "&IF({e_final}<={rim_gap_widest},\".\",\""
+                + "&\""
                 + WHAT_TO_DO
                 + "\")),\"\")";
     }
-
-    private static final String GOES_IN = "Goes in between the cups, ";
-    private static final String TO_SPARE = " to spare at ";
-    private static final String TOO_LONG = "Longer by ";
-    private static final String TOO_LONG_BY = " than the gap between the cups at ";
-    private static final String WHAT_TO_DO = ": put a joint together in place, or take a cup off.";
 
     /** The same by the core. */
     static String sentence(Sizing sizing, Index index) {
@@ -104,6 +104,6 @@ enum RimLines {
         String size = Phrases.length(Math.abs(spare), sizing.unit());
         return spare >= 0
                 ? GOES_IN + size + TO_SPARE + where + "."
-                : TOO_LONG + size + TOO_LONG_BY + where + WHAT_TO_DO;
+                : size + TOO_LONG + where + WHAT_TO_DO;
     }
 }
