@@ -84,6 +84,7 @@ public class SideBenchmark {
                 44,
                 OptionalDouble.of(40),
                 Optional.of(new CupLip(36, 10)),
+                OptionalDouble.of(16),
                 0.4,
                 0.3,
                 OutwardStop.SOFT,

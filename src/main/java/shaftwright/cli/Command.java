@@ -7,7 +7,7 @@ enum Command {
     NEW(
             "new",
             "Makes a new workbook.",
-            "the workbook to be made",
+            List.of(Parameter.one("FILE", "the workbook to be made")),
             List.of(
                     Option.value(
                             "--unit",
@@ -35,7 +35,7 @@ enum Command {
             "Computes a workbook and writes every result into it. Formulas, formats, notes and"
                     + " your own sheets stay as they are; the previous file is kept as"
                     + " NAME.backup.xlsx.",
-            "the workbook",
+            List.of(Parameter.one("FILE", "the workbook")),
             List.of(
                     Option.value(
                             "--out", "FILE", "Write to this file and leave the workbook alone."),
@@ -50,13 +50,13 @@ enum Command {
             "check",
             "Says all that is wrong or doubtful in a workbook: readings, parts, names, formulas"
                     + " that were overwritten or edited. Changes nothing.",
-            "the workbook",
+            List.of(Parameter.one("FILE", "the workbook")),
             List.of(Options.TRACE),
             List.of("check shafts.xlsx")),
     SHOW(
             "show",
             "Shows the results of every scenario and side. Changes nothing.",
-            "the workbook",
+            List.of(Parameter.one("FILE", "the workbook")),
             List.of(
                     Option.flag(
                             "--json",
@@ -68,13 +68,78 @@ enum Command {
             List.of(
                     "show shafts.xlsx",
                     "show --side left --scenario A shafts.xlsx",
-                    "show --json shafts.xlsx"));
+                    "show --json shafts.xlsx")),
+    LEVERS(
+            "levers",
+            "Says what would give a scenario more room, one change at a time: joints, boots, ring"
+                    + " seats, spacers, limit strap, bump stop, where transaxle and hubs stand,"
+                    + " margins. What makes it fit comes first, cheapest first; pairs where no single"
+                    + " change does. Changes nothing.",
+            List.of(Parameter.one("FILE", "the workbook")),
+            List.of(Option.value("--scenario", "LETTER", "One scenario only."), Options.TRACE),
+            List.of("levers shafts.xlsx", "levers --scenario B shafts.xlsx")),
+    SWEEP(
+            "sweep",
+            "Varies two inputs of a scenario over ranges and shows for each pair whether a shaft"
+                    + " fits, and its length window. Changes nothing.",
+            List.of(Parameter.one("FILE", "the workbook")),
+            List.of(
+                    Option.value("--scenario", "LETTER", "The scenario to vary. Default: A."),
+                    Option.value(
+                            "--across",
+                            "NAME=FROM..TO/COUNT",
+                            "The input that changes from column to column, by its defined name, and"
+                                    + " how many values it takes. Default: the measured tyre"
+                                    + " diameter around the present one."),
+                    Option.value(
+                            "--down",
+                            "NAME=FROM..TO/COUNT",
+                            "The input that changes from row to row. Default: the hubs' shift"
+                                    + " outward, half of what the track gains."),
+                    Options.TRACE),
+            List.of(
+                    "sweep --scenario B shafts.xlsx",
+                    "sweep --across tyre_measured=28..33/6 --down hub_shift=0..3/7 shafts.xlsx")),
+    TRADE_OFFS(
+            "trade-offs",
+            "Tries every pairing of your joints at several hub shifts and amounts of travel, each"
+                    + " with the best of your blanks, and lists those that fit and that no other"
+                    + " beats in cost, travel and least slack. Changes nothing.",
+            List.of(Parameter.one("FILE", "the workbook")),
+            List.of(
+                    Option.value("--scenario", "LETTER", "The scenario to vary. Default: A."),
+                    Options.TRACE),
+            List.of("trade-offs --scenario B shafts.xlsx")),
+    TAKE(
+            "take",
+            "Copies a scenario of a friend's workbook, with the joints, bench readings, boots and"
+                    + " blanks that it names, into an empty scenario column of yours, and fills"
+                    + " yours. Lengths keep their meaning when the units differ. Tape readings and"
+                    + " settings are not taken; settings that differ are listed.",
+            List.of(
+                    Parameter.one("FROM", "the friend's workbook, which is left alone"),
+                    Parameter.one("SCENARIO", "letter of the scenario there"),
+                    Parameter.one("INTO", "your workbook")),
+            List.of(
+                    Option.value(
+                            "--as",
+                            "LETTER",
+                            "Put it into this column, whatever stands there. Default: the first"
+                                    + " empty one."),
+                    Option.value(
+                            "--out", "FILE", "Write to this file and leave your workbook alone."),
+                    Options.TRACE),
+            List.of(
+                    "take friend.xlsx B shafts.xlsx",
+                    "take friend.xlsx B --as D --out tried.xlsx shafts.xlsx"));
 
     private final String word;
     private final String description;
-    private final String file;
 
-    // Both come from List.of, which no checker can see.
+    // All three come from List.of, which no checker can see.
+    @SuppressWarnings("ImmutableEnumChecker")
+    private final List<Parameter> parameters;
+
     @SuppressWarnings("ImmutableEnumChecker")
     private final List<Option> options;
 
@@ -84,12 +149,12 @@ enum Command {
     Command(
             String word,
             String description,
-            String file,
+            List<Parameter> parameters,
             List<Option> options,
             List<String> examples) {
         this.word = word;
         this.description = description;
-        this.file = file;
+        this.parameters = parameters;
         this.options = options;
         this.examples = examples;
     }
@@ -103,9 +168,20 @@ enum Command {
         return description;
     }
 
-    /** What its one file is. */
-    String file() {
-        return file;
+    /** What it takes beside options, in order. */
+    List<Parameter> parameters() {
+        return parameters;
+    }
+
+    /** Whether so many words can be its parameters. */
+    boolean takes(int words) {
+        int least = 0;
+        long most = 0;
+        for (Parameter parameter : parameters) {
+            least += parameter.least();
+            most += parameter.most();
+        }
+        return words >= least && words <= most;
     }
 
     List<Option> options() {

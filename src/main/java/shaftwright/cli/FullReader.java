@@ -1,9 +1,9 @@
 package shaftwright.cli;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -17,7 +17,6 @@ import picocli.CommandLine.ParseResult;
 final class FullReader {
     private static final String HELP = "--help";
     private static final String VERSION = "--version";
-    private static final String FILE = "FILE";
 
     private final Terminal terminal;
     private final CommandLine commands;
@@ -78,11 +77,17 @@ final class FullReader {
                                 : result.matchedOption(option.name()).stringValues());
             }
         }
-        Path file = result.matchedPositionalValue(0, Path.of(""));
-        if (file.getFileName() == null || file.toString().isEmpty()) {
-            throw new UsageException("\"" + file + "\" is no file name");
+        List<String> words = new ArrayList<>();
+        for (PositionalParamSpec parameter : result.matchedPositionals()) {
+            for (String word : parameter.stringValues()) {
+                if (word.isEmpty()) {
+                    throw new UsageException(
+                            "\"\" is no " + parameter.paramLabel().toLowerCase(Locale.ROOT));
+                }
+                words.add(word);
+            }
         }
-        return new Request(command, file, options);
+        return new Request(command, words, options);
     }
 
     private static CommandSpec root() {
@@ -119,17 +124,31 @@ final class FullReader {
             spec.addOption(built.build());
         }
         spec.addOption(help());
-        spec.addPositional(
-                PositionalParamSpec.builder()
-                        .index("0")
-                        .paramLabel(FILE)
-                        .type(Path.class)
-                        .required(true)
-                        .description(command.file())
-                        .build());
+        for (int i = 0; i < command.parameters().size(); i++) {
+            spec.addPositional(positional(command.parameters().get(i), i));
+        }
         spec.usageMessage().description(command.description()).footer(footer(command));
         exitCodes(spec);
         return spec;
+    }
+
+    private static PositionalParamSpec positional(Parameter parameter, int place) {
+        boolean several = parameter.count() == Parameter.Count.SEVERAL;
+        PositionalParamSpec.Builder built =
+                PositionalParamSpec.builder()
+                        .index(several ? place + "..*" : String.valueOf(place))
+                        .arity(
+                                switch (parameter.count()) {
+                                    case ONE -> "1";
+                                    case OPTIONAL -> "0..1";
+                                    case SEVERAL -> "2..*";
+                                })
+                        .paramLabel(parameter.name())
+                        .required(parameter.least() > 0)
+                        .description(parameter.description());
+        return several
+                ? built.type(List.class).auxiliaryTypes(String.class).build()
+                : built.type(String.class).build();
     }
 
     private static OptionSpec help() {

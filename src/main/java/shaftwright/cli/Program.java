@@ -47,6 +47,10 @@ final class Program {
                 case FILL -> new FillCommand(request, terminal, progress).run();
                 case CHECK -> new CheckCommand(request, terminal, progress).run();
                 case SHOW -> new ShowCommand(request, terminal, progress).run();
+                case LEVERS -> new LeversCommand(request, terminal, progress).run();
+                case SWEEP -> new SweepCommand(request, terminal, progress).run();
+                case TRADE_OFFS -> new TradeOffsCommand(request, terminal, progress).run();
+                case TAKE -> new TakeCommand(request, terminal, progress).run();
             };
         }
     }

@@ -1,7 +1,5 @@
 package shaftwright.cli;
 
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +13,7 @@ final class QuickReader {
     private final Command command;
     private final String[] args;
     private final Map<String, List<String>> options = new LinkedHashMap<>();
-    private String file;
+    private final List<String> words = new ArrayList<>();
     private int at = 1;
 
     private QuickReader(Command command, String[] args) {
@@ -31,22 +29,18 @@ final class QuickReader {
 
     private Request readOrNull() {
         while (at < args.length) {
-            boolean read = args[at].startsWith("-") ? option() : file();
+            boolean read = args[at].startsWith("-") ? option() : word();
             if (!read) {
                 return null;
             }
             at++;
         }
-        Path path = pathOrNull(file);
-        return path == null ? null : new Request(command, path, options);
+        return command.takes(words.size()) ? new Request(command, words, options) : null;
     }
 
-    private boolean file() {
-        if (file != null || args[at].isEmpty()) {
-            return false;
-        }
-        file = args[at];
-        return true;
+    private boolean word() {
+        words.add(args[at]);
+        return !args[at].isEmpty();
     }
 
     private boolean option() {
@@ -75,14 +69,5 @@ final class QuickReader {
         }
         values.add(args[++at]);
         return true;
-    }
-
-    private static Path pathOrNull(String file) {
-        try {
-            Path path = file == null ? null : Path.of(file);
-            return path == null || path.getFileName() == null ? null : path;
-        } catch (InvalidPathException e) {
-            return null;
-        }
     }
 }

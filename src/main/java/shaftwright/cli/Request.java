@@ -9,12 +9,22 @@ import java.util.Map;
  * A command line that was read.
  *
  * @param command what to do
- * @param file its file
+ * @param words what it takes beside options, none of them empty
  * @param options values by option name; a flag that is set has none
  */
-record Request(Command command, Path file, Map<String, List<String>> options) {
+record Request(Command command, List<String> words, Map<String, List<String>> options) {
     Request {
+        words = List.copyOf(words);
         options = new LinkedHashMap<>(options);
+    }
+
+    /**
+     * Its first word as a file.
+     *
+     * @throws UsageException if that is no file name
+     */
+    Path file() {
+        return Inputs.path(words.get(0));
     }
 
     /** Whether a flag or option was given. */

@@ -33,7 +33,10 @@ final class ShowCommand {
             return ExitCode.PROBLEMS;
         }
         Sizing sizing = report.sizing().orElseThrow();
-        List<ScenarioOutcome> scenarios = scenarios(sizing);
+        List<ScenarioOutcome> scenarios = ScenarioChoice.of(request, sizing);
+        if (scenarios.isEmpty() && !request.has("--json")) {
+            terminal.out().println("No scenario has a name yet, so there is nothing to show.");
+        }
         if (request.has("--json")) {
             new JsonReport(terminal.out(), sizing, sides).print(book.title(), scenarios);
         } else {
@@ -58,28 +61,5 @@ final class ShowCommand {
             throw new UsageException("--side: found \"" + word + "\"; expected left or right.");
         }
         return sides;
-    }
-
-    /** Those with a name, or the one that was asked for. */
-    private List<ScenarioOutcome> scenarios(Sizing sizing) {
-        String letter = request.value("--scenario", "");
-        List<ScenarioOutcome> scenarios = new ArrayList<>();
-        for (ScenarioOutcome scenario : sizing.scenarios()) {
-            if (letter.isEmpty() ? scenario.used() : scenario.letter().equalsIgnoreCase(letter)) {
-                scenarios.add(scenario);
-            }
-        }
-        if (scenarios.isEmpty() && !letter.isEmpty()) {
-            throw new UsageException(
-                    "--scenario: found \""
-                            + letter
-                            + "\"; expected a letter from A to "
-                            + ScenarioOutcome.letter(sizing.scenarios().size() - 1)
-                            + ".");
-        }
-        if (scenarios.isEmpty() && !request.has("--json")) {
-            terminal.out().println("No scenario has a name yet, so there is nothing to show.");
-        }
-        return scenarios;
     }
 }

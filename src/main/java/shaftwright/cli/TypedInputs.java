@@ -100,12 +100,7 @@ final class TypedInputs {
         }
         String inside = target.substring(bracket + 1, target.length() - 1).trim();
         if (input.grid().perScenario()) {
-            for (int scenario = 0; scenario < Contract.MOST_SCENARIOS; scenario++) {
-                if (ScenarioOutcome.letter(scenario).equalsIgnoreCase(inside)) {
-                    return scenario;
-                }
-            }
-            return -1;
+            return ScenarioOutcome.number(inside);
         }
         try {
             return Integer.parseInt(inside) - 1;

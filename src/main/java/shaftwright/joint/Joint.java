@@ -16,6 +16,7 @@ import shaftwright.units.Require;
  * @param cupRadius radius of the cup's bore that the end of a tilted shaft must clear, mm; empty
  *     when not known
  * @param lip a step in the cup, if there is one
+ * @param mouth joint centre to the rim of the cup, toward the cup's back, mm; empty when not known
  * @param angleMax angle never to be exceeded, rad
  * @param angleContinuous angle that may be run for good, rad
  * @param outwardStop what ends the outward travel
@@ -32,6 +33,7 @@ public record Joint(
         double cupBottom,
         OptionalDouble cupRadius,
         Optional<CupLip> lip,
+        OptionalDouble mouth,
         double angleMax,
         double angleContinuous,
         OutwardStop outwardStop,
@@ -51,6 +53,9 @@ public record Joint(
         if (cupRadius.isPresent()) {
             Require.positive("cup radius", cupRadius.getAsDouble());
         }
+        if (mouth.isPresent()) {
+            Require.finite("cup mouth", mouth.getAsDouble());
+        }
         if (!(angleMax > 0 && angleMax < Math.PI / 2)) {
             throw new IllegalArgumentException(
                     "angle limit must lie between 0 and a right angle; have " + angleMax);
@@ -61,5 +66,37 @@ public record Joint(
         }
         Require.notNegative("joint mass", mass);
         Require.notNegative("joint price", price);
+    }
+
+    /**
+     * The joint with a spacer between it and its cup: everything in the cup moves away from the
+     * joint centre by its thickness.
+     *
+     * @param thickness mm, 0 or more
+     * @throws IllegalArgumentException if it is negative
+     */
+    public Joint behindSpacer(double thickness) {
+        if (Require.notNegative("spacer between joint and cup", thickness) == 0) {
+            return this;
+        }
+        return new Joint(
+                name,
+                bodyDiameter,
+                raceHalfWidth,
+                datumOffset + thickness,
+                cupBottom + thickness,
+                cupRadius,
+                lip.isEmpty()
+                        ? lip
+                        : Optional.of(
+                                new CupLip(lip.get().radius(), lip.get().depth() + thickness)),
+                mouth.isEmpty() ? mouth : OptionalDouble.of(mouth.getAsDouble() + thickness),
+                angleMax,
+                angleContinuous,
+                outwardStop,
+                bench,
+                splines,
+                mass,
+                price);
     }
 }

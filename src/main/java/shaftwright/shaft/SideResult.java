@@ -2,6 +2,7 @@ package shaftwright.shaft;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
@@ -111,6 +112,35 @@ public record SideResult(
     /** Least reserve of the outward stops that are not hard, mm; empty when all are. */
     public Optional<Binding> leastSoftReserve() {
         return finite(least(Column.SOFT_RESERVE));
+    }
+
+    /** Gap between the rims of the two cups at a position, mm; empty when a rim is not known. */
+    public OptionalDouble mouthGap(int row) {
+        OptionalDouble inner = setup.inner().joint().mouth();
+        OptionalDouble outer = setup.outer().joint().mouth();
+        return inner.isEmpty() || outer.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        positions.get(row).line().length(inner.getAsDouble(), outer.getAsDouble()));
+    }
+
+    /**
+     * The widest of them and where in the travel it is; empty when a rim is not known. A shaft no
+     * longer than this goes in between the bolted cups.
+     */
+    public Optional<Binding> widestMouthGap() {
+        if (mouthGap(0).isEmpty()) {
+            return Optional.empty();
+        }
+        int widest = 0;
+        for (int row = 1; row < positions.size(); row++) {
+            if (mouthGap(row).getAsDouble() > mouthGap(widest).getAsDouble()) {
+                widest = row;
+            }
+        }
+        return Optional.of(
+                new Binding(
+                        mouthGap(widest).getAsDouble(), widest, positions.get(widest).travel()));
     }
 
     /** Plunge used over the travel, mm: the greatest centre distance less the least. */

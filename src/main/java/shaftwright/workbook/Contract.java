@@ -384,6 +384,14 @@ public final class Contract {
                         new Range(0, 100),
                         "Joint centre to that lip, toward the cup bottom."));
         all.add(
+                length(
+                        "joint_mouth",
+                        JOINT,
+                        "Centre to cup rim",
+                        OFFSET,
+                        new Range(-30, 80),
+                        "Joint centre to the rim of the cup, toward the cup bottom: half the width of a joint that bolts onto the rim. Says whether the shaft goes in between the cups. Empty: not said."));
+        all.add(
                 angle(
                         "joint_angle_max",
                         JOINT,
@@ -741,6 +749,20 @@ public final class Contract {
                                 spacerRange,
                                 spacer)
                         .orElse(0));
+        String deeper =
+                "Thickness of a spacer between the joint and its cup: joint centre toward the other"
+                        + " end, and the cup that much deeper; 0 for none.";
+        for (String end : new String[] {"inner", "outer"}) {
+            all.add(
+                    length(
+                                    "joint_spacer_" + end,
+                                    SCENARIO,
+                                    "Joint spacer, " + end,
+                                    NOT_NEGATIVE,
+                                    new Range(0, 40),
+                                    deeper)
+                            .orElse(0));
+        }
         String counterbore = "How deep the ring seat is sunk in the race; 0 for a plain race.";
         Range bore = new Range(0, 20);
         all.add(

@@ -76,7 +76,10 @@ public final class Filling {
         return new Filling(book, Purpose.COMPUTE, List.of()).run();
     }
 
-    /** Computes, looks for formulas that were edited as well, and writes nothing. */
+    /**
+     * Computes, looks for edited formulas and for figures that an earlier fill left behind as well,
+     * and writes nothing.
+     */
     public static Report check(OpenBook book) {
         return new Filling(book, Purpose.CHECK, List.of()).run();
     }
@@ -110,19 +113,23 @@ public final class Filling {
         }
         Sizing sizing = Sizing.of(inputs, problems);
         LiveCells live = LiveCells.find(names, cells, inputs.scenarios(), problems);
-        look(live);
+        LiveCheck check = look(live);
         if (stopped()) {
             return report(null, 0);
+        }
+        if (purpose == Purpose.CHECK) {
+            check.outdated(live, sizing);
         }
         return report(sizing, purpose == Purpose.FILL ? write(live.values(sizing), overlay) : 0);
     }
 
-    private void look(LiveCells live) {
+    private LiveCheck look(LiveCells live) {
         LiveCheck check = new LiveCheck(problems);
         strayed = check.overwritten(live);
         if (purpose == Purpose.CHECK) {
             strayed += check.edited(live);
         }
+        return check;
     }
 
     private int write(Map<CellPlace, CellValue> results, TypedCells overlay) {

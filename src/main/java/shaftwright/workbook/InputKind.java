@@ -1,5 +1,7 @@
 package shaftwright.workbook;
 
+import shaftwright.units.LengthUnit;
+
 /** What a builder types into an input cell. */
 public enum InputKind {
     /** A tape text such as {@code 25 3/8}, {@code 645 mm}, or a number in the workbook's unit. */
@@ -35,5 +37,14 @@ public enum InputKind {
     /** Whether the cell's content becomes a number. */
     public boolean numeric() {
         return this == LENGTH || this == ANGLE || this == NUMBER || this == COUNT || this == MONEY;
+    }
+
+    /** The bare number that stands for a value in mm, rad or plain in a workbook of this unit. */
+    public double typed(double number, LengthUnit bare) {
+        return switch (this) {
+            case LENGTH -> number / bare.mm();
+            case ANGLE -> Math.toDegrees(number);
+            default -> number;
+        };
     }
 }

@@ -102,7 +102,7 @@ public final class InputValues {
         return List.copyOf(texts.subList(0, filled));
     }
 
-    private static String asTyped(CellValue raw) {
+    static String asTyped(CellValue raw) {
         if (raw instanceof CellValue.Text text) {
             return text.value();
         }
@@ -135,6 +135,23 @@ public final class InputValues {
     Entry[] column(Input input, Side side) {
         Entry[] column = entries.get(input.definedName(side));
         return column == null ? new Entry[0] : column;
+    }
+
+    /** A copy with some cells changed, to try them. */
+    InputValues with(List<Change> changes) {
+        InputValues changed = new InputValues(unit, scenarios, entries);
+        for (Change change : changes) {
+            Entry[] column = changed.entries.get(change.name()).clone();
+            Entry now = column[change.place()];
+            CellValue raw =
+                    change.text().isEmpty()
+                            ? CellValue.of(change.input().kind().typed(change.number(), unit))
+                            : CellValue.of(change.text());
+            String text = change.text().isEmpty() ? now.text() : change.text();
+            column[change.place()] = new Entry(now.place(), raw, change.number(), text);
+            changed.entries.put(change.name(), column);
+        }
+        return changed;
     }
 
     private Entry entryOrNull(String name, Index index) {

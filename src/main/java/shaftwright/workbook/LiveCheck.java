@@ -1,5 +1,7 @@
 package shaftwright.workbook;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,12 +9,15 @@ import shaftwright.workbook.live.FormulaSkeleton;
 import shaftwright.workbook.live.LiveCells;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.Quantity;
+import shaftwright.workbook.live.Section;
 
 /** Looks for live cells that no longer compute what they are declared to compute. */
 final class LiveCheck {
+    private static final double LAST_DIGITS = 1e-9;
+
     private final List<Problem> problems;
     private final Map<String, FormulaSkeleton[]> declared = new HashMap<>();
-    private final Map<String, FormulaSkeleton> seen = new HashMap<>();
+    private final Map<String, FormulaSkeleton> skeletons = new HashMap<>();
 
     LiveCheck(List<Problem> problems) {
         this.problems = problems;
@@ -71,15 +76,54 @@ final class LiveCheck {
         return count;
     }
 
-    private boolean sameShape(LiveCells.Cell cell, String formula) {
-        return declared(cell.line(), cell.index()).equals(seen(formula));
+    /** Says which blocks hold figures that don't follow from the inputs, one warning a block. */
+    void outdated(LiveCells live, Sizing sizing) {
+        Map<Section, List<LiveCells.Cell>> old = new EnumMap<>(Section.class);
+        for (LiveCells.Cell cell : live.all()) {
+            if (cell.line().isEngine()
+                    && !cell.content().hasFormula()
+                    && !agree(
+                            cell.content().value(), cell.line().core().at(sizing, cell.index()))) {
+                old.computeIfAbsent(cell.line().section(), section -> new ArrayList<>()).add(cell);
+            }
+        }
+        for (List<LiveCells.Cell> cells : old.values()) {
+            LiveCells.Cell first = cells.get(0);
+            problems.add(
+                    Problem.warning(
+                            first.place(),
+                            first.line().label(),
+                            InputReader.shown(first.content().value())
+                                    + (cells.size() == 1
+                                            ? ""
+                                            : " there and "
+                                                    + (cells.size() - 1)
+                                                    + " more of its kind that do not follow from"
+                                                    + " the inputs"),
+                            InputReader.shown(first.line().core().at(sizing, first.index()))
+                                    + "; fill the workbook again"));
+        }
     }
 
-    private FormulaSkeleton seen(String formula) {
-        FormulaSkeleton skeleton = seen.get(formula);
+    /** Programs write the last digits differently. */
+    private static boolean agree(CellValue stored, CellValue computed) {
+        if (stored instanceof CellValue.Numeric a && computed instanceof CellValue.Numeric b) {
+            double scale = Math.max(Math.abs(a.value()), Math.abs(b.value()));
+            return Math.abs(a.value() - b.value()) <= LAST_DIGITS * scale;
+        }
+        return stored.equals(computed);
+    }
+
+    private boolean sameShape(LiveCells.Cell cell, String formula) {
+        return declared(cell.line(), cell.index()).equals(skeleton(formula));
+    }
+
+    /** Rows and scenarios share most texts. */
+    private FormulaSkeleton skeleton(String formula) {
+        FormulaSkeleton skeleton = skeletons.get(formula);
         if (skeleton == null) {
             skeleton = FormulaSkeleton.of(formula);
-            seen.put(formula, skeleton);
+            skeletons.put(formula, skeleton);
         }
         return skeleton;
     }
@@ -96,7 +140,7 @@ final class LiveCheck {
             declared.put(name, rows);
         }
         if (rows[index.row()] == null) {
-            rows[index.row()] = FormulaSkeleton.of(line.formula().at(index));
+            rows[index.row()] = skeleton(line.formula().at(index));
         }
         return rows[index.row()];
     }

@@ -185,6 +185,7 @@ public final class Parts {
                 number("joint_cup_bottom", at),
                 optional(number("joint_cup_radius", at)),
                 lip(at),
+                optional(number("joint_mouth", at)),
                 max,
                 Double.isNaN(running) ? max : running,
                 text("joint_outward_stop", at).equalsIgnoreCase("soft")

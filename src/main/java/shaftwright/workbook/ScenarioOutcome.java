@@ -52,6 +52,16 @@ public final class ScenarioOutcome {
         return CellPlace.columnLetters(scenario);
     }
 
+    /** Zero-based scenario of a letter in either case, -1 when it is no letter of one. */
+    public static int number(String letter) {
+        for (int scenario = 0; scenario < Contract.MOST_SCENARIOS; scenario++) {
+            if (letter(scenario).equalsIgnoreCase(letter)) {
+                return scenario;
+            }
+        }
+        return -1;
+    }
+
     public String letter() {
         return letter(number);
     }

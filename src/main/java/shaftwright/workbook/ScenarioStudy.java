@@ -303,7 +303,8 @@ final class ScenarioStudy {
 
     private MountedJoint mounted(int scenario, String end, int jointRow, int bootRow) {
         return new MountedJoint(
-                parts.joint(jointRow, sizing.limits()),
+                parts.joint(jointRow, sizing.limits())
+                        .behindSpacer(number("joint_spacer_" + end, scenario)),
                 number("cup_spacer_" + end, scenario),
                 number("counterbore_" + end, scenario),
                 number("stub_" + end, scenario),

@@ -35,14 +35,15 @@ public final class SideOutcome {
     private final Finding finding;
     private final SetUp setUp;
     private final SideResult result;
-    private final TravelRange allowed;
+
+    /** Found when it is first asked for: trials of many variants never do. */
+    private TravelRange allowed;
 
     SideOutcome(String trouble, Finding finding, SetUp setUp, SideResult result) {
         this.trouble = trouble;
         this.finding = finding;
         this.setUp = setUp;
         this.result = result;
-        allowed = result == null ? null : TravelRange.of(result);
     }
 
     /** What keeps it from being computed, empty when nothing does. */
@@ -67,6 +68,9 @@ public final class SideOutcome {
 
     /** Travel that the final shaft allows, null when there is no result. */
     public TravelRange travelAllowedOrNull() {
+        if (allowed == null && result != null) {
+            allowed = TravelRange.of(result);
+        }
         return allowed;
     }
 

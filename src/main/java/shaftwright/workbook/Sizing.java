@@ -27,13 +27,15 @@ public final class Sizing {
     private final InputValues inputs;
     private final Parts parts;
     private final JointLimits limits;
-    private final Map<Side, SideReadings> readings = new EnumMap<>(Side.class);
+    private final Map<Side, SideReadings> readings;
     private final List<ScenarioOutcome> scenarios = new ArrayList<>();
 
-    private Sizing(InputValues inputs) {
+    private Sizing(
+            InputValues inputs, Parts parts, JointLimits limits, Map<Side, SideReadings> readings) {
         this.inputs = inputs;
-        parts = new Parts(inputs);
-        limits = JointLimits.of(parts);
+        this.parts = parts;
+        this.limits = limits;
+        this.readings = readings;
     }
 
     /**
@@ -44,7 +46,8 @@ public final class Sizing {
      *     shown
      */
     static Sizing of(InputValues inputs, List<Problem> problems) {
-        Sizing sizing = new Sizing(inputs);
+        Parts parts = new Parts(inputs);
+        Sizing sizing = new Sizing(inputs, parts, JointLimits.of(parts), new EnumMap<>(Side.class));
         new PartsCheck(inputs, sizing.parts, problems).run();
         for (Side side : Side.values()) {
             sizing.readings.put(
@@ -56,6 +59,22 @@ public final class Sizing {
         }
         sizing.shopLetter(problems);
         return sizing;
+    }
+
+    /**
+     * One scenario with some inputs changed. Readings stay as they are; nothing is said of what the
+     * changes make impossible, the outcome is incomplete then.
+     */
+    ScenarioOutcome trial(int scenario, List<Change> changes) {
+        InputValues changed = inputs.with(changes);
+        boolean ofParts = false;
+        for (Change change : changes) {
+            ofParts |= change.ofParts();
+        }
+        Parts changedParts = ofParts ? new Parts(changed) : parts;
+        JointLimits changedLimits = ofParts ? JointLimits.of(changedParts) : limits;
+        Sizing sizing = new Sizing(changed, changedParts, changedLimits, readings);
+        return new ScenarioStudy(sizing, new ArrayList<>()).of(scenario);
     }
 
     private void shopLetter(List<Problem> problems) {

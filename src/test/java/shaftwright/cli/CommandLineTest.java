@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -106,7 +107,7 @@ class CommandLineTest {
     @ParameterizedTest
     @EnumSource(value = Command.class, names = "NEW", mode = EnumSource.Mode.EXCLUDE)
     void missingFilesAreUnreadable(Command command) {
-        Run run = Run.of(command.word(), folder.resolve("none.xlsx"));
+        Run run = Run.of(all(command, folder.resolve("none.xlsx")));
 
         assertThat(run.code()).isEqualTo(ExitCode.UNREADABLE);
         assertThat(run.err()).contains("none.xlsx: found no such file");
@@ -117,10 +118,22 @@ class CommandLineTest {
     void textFilesAreUnreadable(Command command) throws IOException {
         Path file = Files.writeString(folder.resolve("list.csv"), "1,2\n");
 
-        Run run = Run.of(command.word(), file);
+        Run run = Run.of(all(command, file));
 
         assertThat(run.code()).isEqualTo(ExitCode.UNREADABLE);
         assertThat(run.err()).contains("list.csv: found a text file");
+    }
+
+    /** The command with this file in every place. */
+    private static Object[] all(Command command, Path file) {
+        List<Object> words = new ArrayList<>();
+        words.add(command.word());
+        for (Parameter parameter : command.parameters()) {
+            for (int i = 0; i < Math.max(1, parameter.least()); i++) {
+                words.add(file);
+            }
+        }
+        return words.toArray();
     }
 
     @Test

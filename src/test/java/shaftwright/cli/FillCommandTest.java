@@ -224,6 +224,22 @@ class FillCommandTest {
     }
 
     @Test
+    void figuresOfAnEarlierFillAreSaidByCheck() {
+        Path file = Demo.inches(folder);
+        Demo.type(file, "counterbore_inner", 2, CellValue.of("1/8"));
+
+        Run run = Run.of("check", file);
+
+        assertThat(run.code()).isEqualTo(ExitCode.SUCCESS);
+        assertThat(run.out())
+                .contains("that do not follow from the inputs")
+                .contains("fill the workbook again")
+                .contains("no errors");
+        assertThat(Run.of("fill", file).code()).isEqualTo(ExitCode.SUCCESS);
+        assertThat(Run.of("check", file).out()).doesNotContain("fill the workbook again");
+    }
+
+    @Test
     void checkChangesNothing() throws IOException {
         Path file = Demo.inches(folder);
         byte[] before = Files.readAllBytes(file);

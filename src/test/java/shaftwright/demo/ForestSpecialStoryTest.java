@@ -193,7 +193,8 @@ class ForestSpecialStoryTest {
 
     private MountedJoint mounted(String end, int scenario, double counterbore) {
         return new MountedJoint(
-                joint(inputs.text("joint_" + end, scenario)),
+                joint(inputs.text("joint_" + end, scenario))
+                        .behindSpacer(inputs.length("joint_spacer_" + end, scenario)),
                 inputs.length("cup_spacer_" + end, scenario),
                 inputs.length("counterbore_" + end, scenario) + counterbore,
                 inputs.length("stub_" + end, scenario),
@@ -229,6 +230,7 @@ class ForestSpecialStoryTest {
                                 new CupLip(
                                         inputs.length("joint_lip_radius", row),
                                         inputs.length("joint_lip_depth", row))),
+                inputs.optionalLength("joint_mouth", row),
                 angleMax,
                 Math.toRadians(inputs.number("joint_angle_continuous", row)),
                 inputs.text("joint_outward_stop", row).equals("hard")

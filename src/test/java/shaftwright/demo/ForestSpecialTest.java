@@ -117,6 +117,8 @@ class ForestSpecialTest {
                     "joint_outer",
                     "cup_spacer_inner",
                     "cup_spacer_outer",
+                    "joint_spacer_inner",
+                    "joint_spacer_outer",
                     "counterbore_inner",
                     "counterbore_outer",
                     "boot_inner",

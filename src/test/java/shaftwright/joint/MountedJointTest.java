@@ -30,6 +30,7 @@ class MountedJointTest {
                         45,
                         bore,
                         lip,
+                        OptionalDouble.empty(),
                         0.5,
                         0.3,
                         OutwardStop.HARD,

@@ -80,6 +80,7 @@ final class Samples {
                         cupBottom,
                         OptionalDouble.of(40),
                         Optional.of(new CupLip(36, 10)),
+                        OptionalDouble.of(16),
                         0.4,
                         0.3,
                         stop,

@@ -142,4 +142,47 @@ class SideResultTest {
         double spacing = ShaftLength.ofClipToClip(490, joint, joint).spacing();
         return FittedPosition.of(setup, Position.of(setup, 0), spacing).slackOut();
     }
+
+    /** Rims and axes as points and vectors of a geometry library (Hipparchus). */
+    @Test
+    void theGapBetweenTheRimsIsTheDistanceOfTheirMiddles() {
+        SideResult result = result(Samples.side());
+        double rim = 16;
+        double widest = 0;
+        for (Position position : result.positions()) {
+            ShaftLine line = position.line();
+            Vector3D inner = library(line.u()).scalarMultiply(-rim);
+            Vector3D outer = library(line.d()).add(rim, library(line.n()));
+            widest = Math.max(widest, inner.distance(outer));
+        }
+
+        assertThat(result.widestMouthGap().orElseThrow().value()).isCloseTo(widest, within(1e-9));
+        assertThat(result.widestMouthGap().orElseThrow().row()).isEqualTo(TravelSteps.DROOP);
+    }
+
+    private static Vector3D library(Vector v) {
+        return new Vector3D(v.x(), v.y(), v.z());
+    }
+
+    /** Every distance inside the cup grows by the spacer, and the joint centre moves off it. */
+    @Test
+    void aSpacerBetweenJointAndCupIsRoomForTheShaftsEnd() {
+        MountedJoint plain = Samples.joint(Samples.BENCH);
+        MountedJoint spaced =
+                new MountedJoint(
+                        plain.joint().behindSpacer(5),
+                        plain.cupSpacer(),
+                        plain.counterbore(),
+                        plain.stub(),
+                        plain.endDiameter(),
+                        plain.bootOutwardChange());
+
+        assertThat(spaced.datumToCentre()).isEqualTo(plain.datumToCentre() + 5);
+        assertThat(spaced.joint().cupBottom()).isEqualTo(plain.joint().cupBottom() + 5);
+        assertThat(spaced.joint().mouth().getAsDouble())
+                .isEqualTo(plain.joint().mouth().getAsDouble() + 5);
+        assertThat(spaced.joint().lip().orElseThrow().depth())
+                .isEqualTo(plain.joint().lip().orElseThrow().depth() + 5);
+        assertThat(spaced.outward(0.2)).isEqualTo(plain.outward(0.2));
+    }
 }

@@ -40,6 +40,7 @@ class TradeFactsTest {
                         centre,
                         OptionalDouble.empty(),
                         Optional.empty(),
+                        OptionalDouble.empty(),
                         0.4,
                         0.3,
                         OutwardStop.HARD,

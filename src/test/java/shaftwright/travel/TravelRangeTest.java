@@ -268,6 +268,7 @@ class TravelRangeTest {
                         1000,
                         OptionalDouble.of(cup),
                         Optional.empty(),
+                        OptionalDouble.empty(),
                         angle,
                         angle,
                         stop,

@@ -241,6 +241,7 @@ public final class RandomWorkbook {
             table.set("joint_lip_radius", row, lip ? length(between(17, 36)) : blank());
             table.set(
                     "joint_lip_depth", row, lip || often(0.1) ? length(between(20, 40)) : blank());
+            table.set("joint_mouth", row, often(0.6) ? length(between(5, 25)) : blank());
             double most = tenths(between(17, 28));
             table.set("joint_angle_max", row, CellValue.of(most));
             table.set(
@@ -354,6 +355,8 @@ public final class RandomWorkbook {
         add("joint_outer", often(0.97) ? text(anyCase(any(joints))) : blank());
         add("cup_spacer_inner", often(0.3) ? length(between(0, 15)) : blank());
         add("cup_spacer_outer", often(0.3) ? length(between(0, 15)) : blank());
+        add("joint_spacer_inner", often(0.3) ? length(between(0, 15)) : blank());
+        add("joint_spacer_outer", often(0.3) ? length(between(0, 15)) : blank());
         add("counterbore_inner", often(0.3) ? length(between(0, 8)) : blank());
         add("counterbore_outer", often(0.3) ? length(between(0, 8)) : blank());
         add("boot_inner", often(0.6) ? text(anyCase(any(boots))) : blank());

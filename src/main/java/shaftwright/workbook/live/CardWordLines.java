@@ -16,6 +16,7 @@ enum CardWordLines implements LiveLine.Formula, LiveLine.Core {
     NAME("card_name", "Scenario", "scenario_name"),
     VERDICT("card_verdict", "Verdict", "side_verdict"),
     BLANK("card_blank", "Blank", "result_blank"),
+    PUT_IN("card_put_in", "Getting it in", "result_put_in"),
     JOINT_INNER("card_joint_inner", "Joint, inner", "joint_inner"),
     BOOT_INNER("card_boot_inner", "Boot, inner", "boot_inner"),
     JOINT_OUTER("card_joint_outer", "Joint, outer", "joint_outer"),
@@ -96,6 +97,9 @@ enum CardWordLines implements LiveLine.Formula, LiveLine.Core {
         if (this == BLANK) {
             SideResult result = resultOrNull(sizing, index);
             return result == null ? "" : ResultLines.blank(result);
+        }
+        if (this == PUT_IN) {
+            return RimLines.sentence(sizing, new Index(index.side(), scenario, 0));
         }
         return sizing.inputs().text(source, new Index(index.side(), scenario, 0));
     }

@@ -73,16 +73,17 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
         String row = "{joint_row_" + end.suffix + "}";
         String boot = "{boot_row_" + end.suffix + "}";
         return switch (what) {
-            case CENTRE -> joint("datum_offset") + "+{cup_spacer_" + word + "_read}";
+            case CENTRE ->
+                    joint("datum_offset") + "+{cup_spacer_" + word + "_read}+" + jointSpacer();
             case SEAT -> joint("race_half_width") + "-{counterbore_" + word + "_read}";
             case RACE_DEPTH -> "2*" + joint("race_half_width") + "-{counterbore_" + word + "_read}";
             case STUB -> "{stub_" + word + "_read}";
             case OVERHANG -> "{seat_" + end.suffix + "}+{stub_" + end.suffix + "}";
             case END_RADIUS -> "shaft_end_diameter_" + word + "_read/2";
-            case CUP_BOTTOM -> joint("cup_bottom");
+            case CUP_BOTTOM -> joint("cup_bottom") + "+" + jointSpacer();
             case CUP_RADIUS -> joint("cup_radius");
-            case LIP_RADIUS -> lip("lip_radius");
-            case LIP_DEPTH -> lip("lip_depth");
+            case LIP_RADIUS -> lip(joint("lip_radius"));
+            case LIP_DEPTH -> lip(joint("lip_depth") + "+" + jointSpacer());
             case LIMIT_BASE -> row + "*10";
             case LIMIT_FIRST -> "INDEX(limit_angle,MATCH(" + row + ",limit_joint,0))";
             case BOOT_CHANGE -> "IF(" + boot + "=0,0,INDEX(boot_outward_change_read," + boot + "))";
@@ -104,13 +105,17 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
         return "INDEX(joint_" + size + "_read,{joint_row_" + end.suffix + "})";
     }
 
+    private String jointSpacer() {
+        return "{joint_spacer_" + end.word + "_read}";
+    }
+
     private String lip(String size) {
         return "IF(COUNT("
                 + joint("lip_radius")
                 + ","
                 + joint("lip_depth")
                 + ")=2,"
-                + joint(size)
+                + size
                 + ",\"\")";
     }
 

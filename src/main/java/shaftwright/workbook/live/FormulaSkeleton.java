@@ -15,6 +15,28 @@ public final class FormulaSkeleton {
     private static final long START = 0xcbf29ce484222325L;
     private static final long PRIME = 0x100000001b3L;
 
+    /** What a character of the first 128 is: part of a word, blank, or something of its own. */
+    private static final byte[] KIND = kinds();
+
+    private static final byte OTHER = 0;
+    private static final byte WORD = 1;
+    private static final byte DIGIT = 2;
+    private static final byte BLANK = 3;
+
+    private static byte[] kinds() {
+        byte[] kinds = new byte[128];
+        for (char c = 0; c < kinds.length; c++) {
+            if (isDigit(c)) {
+                kinds[c] = DIGIT;
+            } else if (Character.isLetter(c) || c == '_' || c == '.' || c == '$' || c == '~') {
+                kinds[c] = WORD;
+            } else if (c == ' ' || c == '\n' || c == '\r' || c == '\t') {
+                kinds[c] = BLANK;
+            }
+        }
+        return kinds;
+    }
+
     private final String text;
     private int at;
     private long sum = START;
@@ -90,8 +112,13 @@ public final class FormulaSkeleton {
 
     private void next() {
         char c = text.charAt(at);
-        if (c == ' ' || c == '\n' || c == '\r' || c == '\t') {
+        byte kind = c < KIND.length ? KIND[c] : OTHER;
+        if (kind == BLANK) {
             at++;
+        } else if (kind == DIGIT || (c == '.' && digitAt(at + 1))) {
+            number();
+        } else if (kind == WORD || (c >= KIND.length && isWordPart(c))) {
+            word();
         } else if (c == '"') {
             int start = at;
             skipQuoted('"');
@@ -99,10 +126,6 @@ public final class FormulaSkeleton {
         } else if (c == '\'') {
             skipQuoted('\'');
             sheetPrefix();
-        } else if (isDigit(c) || (c == '.' && digitAt(at + 1))) {
-            number();
-        } else if (isWordPart(c)) {
-            word();
         } else if (c == '{' && at + 1 < text.length() && isPlaceStart(text.charAt(at + 1))) {
             place();
         } else if (c == '#') {
@@ -172,15 +195,19 @@ public final class FormulaSkeleton {
     /** A function, a truth value, a name, a reference, or a sheet's name before one. */
     private void word() {
         int start = at;
-        while (at < text.length() && isWordPart(text.charAt(at))) {
-            at++;
+        int length = text.length();
+        int end = start + 1;
+        while (end < length && isWordPart(text.charAt(end))) {
+            end++;
         }
-        if (at < text.length() && text.charAt(at) == '!') {
+        at = end;
+        char next = end < length ? text.charAt(end) : ' ';
+        if (next == '!') {
             at++;
         } else if (is(start, "TRUE") || is(start, "FALSE")) {
             addUpper(start, at);
             skip("()");
-        } else if (at < text.length() && text.charAt(at) == '(') {
+        } else if (next == '(') {
             addUpper(afterPrefix(start), at);
         } else {
             reference();
@@ -219,7 +246,10 @@ public final class FormulaSkeleton {
     }
 
     private static boolean isWordPart(char c) {
-        return Character.isLetterOrDigit(c) || c == '_' || c == '.' || c == '$' || c == '~';
+        if (c < KIND.length) {
+            return KIND[c] == WORD || KIND[c] == DIGIT;
+        }
+        return Character.isLetterOrDigit(c);
     }
 
     private static boolean isPlaceStart(char c) {
@@ -266,13 +296,14 @@ public final class FormulaSkeleton {
             at++;
             return;
         }
-        boolean two =
-                at + 1 < text.length()
-                        && (text.startsWith("<=", at)
-                                || text.startsWith(">=", at)
-                                || text.startsWith("<>", at));
-        int end = at + (two ? 2 : 1);
-        add(at, end);
-        at = end;
+        char next = at + 1 < text.length() ? text.charAt(at + 1) : ' ';
+        boolean two = (next == '=' && (c == '<' || c == '>')) || (next == '>' && c == '<');
+        releaseColon();
+        mix(c);
+        if (two) {
+            mix(next);
+        }
+        endWord();
+        at += two ? 2 : 1;
     }
 }

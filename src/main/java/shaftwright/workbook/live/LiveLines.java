@@ -27,6 +27,7 @@ public final class LiveLines {
         ScenarioLines.declare(lines);
         PathLines.declare(lines);
         SideLines.declare(lines);
+        RimLines.declare(lines);
         PositionLines.declare(lines);
         BlankLines.declare(lines);
         WindowLines.declare(lines);

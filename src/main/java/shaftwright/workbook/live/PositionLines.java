@@ -20,7 +20,7 @@ import shaftwright.workbook.Sizing;
  * slack at each travel step, in mm and radians. Every cell shows {@code #N/A} while its side has no
  * numbers, so that charts leave a gap.
  */
-enum PositionLines {
+enum PositionLines implements LiveLine.Formula, LiveLine.Core {
     TRAVEL(
             "travel",
             "Travel",
@@ -178,6 +178,11 @@ enum PositionLines {
             "Least gap of shaft end to cup",
             MILLIMETRE,
             "IF(COUNT({mouth_in},{mouth_out})=0,\"\",MIN({mouth_in},{mouth_out}))"),
+    RIM_GAP(
+            "rim_gap",
+            "Gap between the cups' rims",
+            MILLIMETRE,
+            "IF(COUNT({rim_in},{rim_out})<2,\"\"," + length("{rim_in}", "{rim_out}") + ")"),
     SOFT_RESERVE(
             "soft_reserve",
             "Reserve of a soft stop",
@@ -216,8 +221,8 @@ enum PositionLines {
                             POSITION,
                             line.label,
                             line.quantity,
-                            line::formula,
-                            line::value));
+                            line,
+                            line));
         }
     }
 
@@ -270,11 +275,13 @@ enum PositionLines {
             case MOUTH_IN -> row.after.innerMouth();
             case MOUTH_OUT -> row.after.outerMouth();
             case MOUTH -> Math.min(row.after.innerMouth(), row.after.outerMouth());
+            case RIM_GAP -> row.side.mouthGap(row.number).orElse(Double.POSITIVE_INFINITY);
             case SOFT_RESERVE -> row.after.softReserve();
         };
     }
 
-    private CellValue value(Sizing sizing, Index index) {
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
         SideResult side = sizing.resultOrNull(index);
         if (side == null) {
             return CellValue.NOT_AVAILABLE;
@@ -283,7 +290,8 @@ enum PositionLines {
         return Double.isInfinite(value) ? CellValue.of("") : CellValue.of(value);
     }
 
-    private String formula(Index index) {
+    @Override
+    public String at(Index index) {
         return "IF({ready}=1," + unguarded(index.row()) + ",NA())";
     }
 

@@ -27,6 +27,7 @@ enum ResultLines implements LiveLine.Formula, LiveLine.Core {
             "IF({plan_row}=0,\"none\",INDEX(blank_name,{plan_row}))"),
     CUT_IN("result_cut_in", "Cut off, inner end", SHOWN_LENGTH, "{plan_cut_in}"),
     CUT_OUT("result_cut_out", "Cut off, outer end", SHOWN_LENGTH, "{plan_cut_out}"),
+    PUT_IN("result_put_in", "Getting it in", TEXT, RimLines.sentence()),
     E_LOW("result_e_low", "Shortest E that holds", SHOWN_LENGTH, "{e_low}"),
     E_HIGH("result_e_high", "Longest E that holds", SHOWN_LENGTH, "{e_high}"),
     WINDOW("result_window", "Window (negative: short by)", SHOWN_LENGTH, "{window_width}"),
@@ -76,7 +77,7 @@ enum ResultLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public String at(Index index) {
-        if (this == VERDICT) {
+        if (this == VERDICT || this == PUT_IN) {
             return formula;
         }
         return switch (quantity) {
@@ -97,6 +98,9 @@ enum ResultLines implements LiveLine.Formula, LiveLine.Core {
             return CellValue.of(
                     VerdictLines.words(
                             sizing, sizing.scenario(index.scenario()).side(index.side())));
+        }
+        if (this == PUT_IN) {
+            return CellValue.of(RimLines.sentence(sizing, index));
         }
         SideResult result = sizing.resultOrNull(index);
         if (result == null) {
@@ -147,7 +151,7 @@ enum ResultLines implements LiveLine.Formula, LiveLine.Core {
             case OUTER_LIMIT -> r.setup().outer().joint().angleMax();
             case BUMP -> r.setup().bump();
             case DROOP -> -r.setup().droop();
-            case VERDICT, BLANK -> throw new IllegalStateException(name + " is a text");
+            case VERDICT, BLANK, PUT_IN -> throw new IllegalStateException(name + " is a text");
         };
     }
 }

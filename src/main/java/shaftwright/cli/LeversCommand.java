@@ -1,0 +1,73 @@
+package shaftwright.cli;
+
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Locale;
+import shaftwright.units.LengthUnit;
+import shaftwright.workbook.Filling;
+import shaftwright.workbook.Lever;
+import shaftwright.workbook.LeverSearch;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.Sizing;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Says what would give a scenario more room. */
+final class LeversCommand {
+    private final Request request;
+    private final Terminal terminal;
+    private final Progress progress;
+
+    LeversCommand(Request request, Terminal terminal, Progress progress) {
+        this.request = request;
+        this.terminal = terminal;
+        this.progress = progress;
+    }
+
+    int run() {
+        progress.step("Reading " + request.file().getFileName());
+        XlsxBook book = XlsxBook.open(request.file());
+        Filling.Report report = Filling.compute(book);
+        ProblemList problems = new ProblemList(request.file(), report.problems());
+        if (report.hasErrors()) {
+            problems.print(terminal.err());
+            return ExitCode.PROBLEMS;
+        }
+        Sizing sizing = report.sizing().orElseThrow();
+        progress.step("Trying changes");
+        List<ScenarioOutcome> scenarios = ScenarioChoice.of(request, sizing);
+        for (ScenarioOutcome scenario : scenarios) {
+            print(sizing, scenario);
+        }
+        if (scenarios.isEmpty()) {
+            terminal.out().println("No scenario has a name yet, so there is nothing to try.");
+        }
+        return ExitCode.SUCCESS;
+    }
+
+    private void print(Sizing sizing, ScenarioOutcome scenario) {
+        PrintStream out = terminal.out();
+        ScenarioTexts texts = new ScenarioTexts(sizing, scenario);
+        out.println(texts.title() + ": " + texts.verdict());
+        List<Lever> levers = LeverSearch.of(sizing, ScenarioOutcome.number(scenario.letter()));
+        if (levers.isEmpty()) {
+            out.println("  no change that was tried gives more room");
+        } else {
+            out.println("  window gained      cost  then");
+        }
+        for (Lever lever : levers) {
+            out.println(line(lever, sizing.unit()));
+        }
+        out.println();
+    }
+
+    private static String line(Lever lever, LengthUnit unit) {
+        boolean inch = unit == LengthUnit.INCH;
+        return String.format(
+                Locale.ROOT,
+                "  %" + (inch ? "+8.3f in" : "+8.1f mm") + " %+11.2f  %-12s  %s",
+                lever.gain() / unit.mm(),
+                lever.cost(),
+                lever.fits() ? "fits" : "does not fit",
+                lever.words());
+    }
+}

@@ -1,0 +1,53 @@
+package shaftwright.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.Sizing;
+
+/** The scenarios that {@code --scenario} asks for. */
+final class ScenarioChoice {
+    private ScenarioChoice() {}
+
+    /**
+     * Those with a name, or the one that was asked for.
+     *
+     * @throws UsageException if there is no such letter
+     */
+    static List<ScenarioOutcome> of(Request request, Sizing sizing) {
+        String letter = request.value("--scenario", "");
+        List<ScenarioOutcome> scenarios = new ArrayList<>();
+        for (ScenarioOutcome scenario : sizing.scenarios()) {
+            if (letter.isEmpty() ? scenario.used() : scenario.letter().equalsIgnoreCase(letter)) {
+                scenarios.add(scenario);
+            }
+        }
+        if (scenarios.isEmpty() && !letter.isEmpty()) {
+            throw new UsageException(
+                    "--scenario: found \""
+                            + letter
+                            + "\"; expected a letter from A to "
+                            + ScenarioOutcome.letter(sizing.scenarios().size() - 1)
+                            + ".");
+        }
+        return scenarios;
+    }
+
+    /**
+     * The one that was asked for, A when none was.
+     *
+     * @throws UsageException if it is not there or has no name
+     */
+    static ScenarioOutcome one(Request request, Sizing sizing) {
+        ScenarioOutcome scenario =
+                request.has("--scenario") ? of(request, sizing).get(0) : sizing.scenario(0);
+        if (!scenario.used()) {
+            throw new UsageException(
+                    "scenario "
+                            + scenario.letter()
+                            + " has no name, so it is not computed; name it, or choose another with"
+                            + " --scenario");
+        }
+        return scenario;
+    }
+}

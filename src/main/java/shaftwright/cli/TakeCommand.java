@@ -1,0 +1,144 @@
+package shaftwright.cli;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.List;
+import shaftwright.workbook.Filling;
+import shaftwright.workbook.NoRoomException;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.Sizing;
+import shaftwright.workbook.Taking;
+import shaftwright.workbook.xlsx.SaveReport;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Copies a scenario out of one workbook into another. */
+final class TakeCommand {
+    private final Request request;
+    private final Terminal terminal;
+    private final Progress progress;
+
+    TakeCommand(Request request, Terminal terminal, Progress progress) {
+        this.request = request;
+        this.terminal = terminal;
+        this.progress = progress;
+    }
+
+    int run() {
+        Path from = request.file();
+        Path into = Inputs.path(request.words().get(2));
+        String out = request.value("--out", "");
+        Path target = out.isEmpty() ? into : Inputs.path(out);
+        Sizing source = computed(XlsxBook.open(from), from);
+        XlsxBook book = XlsxBook.open(into);
+        Sizing before = source == null ? null : computed(book, into);
+        if (source == null || before == null) {
+            return ExitCode.PROBLEMS;
+        }
+        int scenario = used(source, from, request.words().get(1));
+        int column;
+        Taking.Plan plan;
+        try {
+            column = column(before, into);
+            plan = Taking.plan(source, scenario, before, column);
+        } catch (NoRoomException e) {
+            terminal.err().println("error: " + into.getFileName() + ": " + e.getMessage() + ".");
+            terminal.err().println(into.getFileName() + ": nothing was taken.");
+            return ExitCode.PROBLEMS;
+        }
+        progress.step("Computing " + into.getFileName());
+        Filling.Report report = Filling.fill(book, plan.columns());
+        ProblemList problems = new ProblemList(into, report.problems());
+        if (report.hasErrors()) {
+            problems.print(terminal.err());
+            terminal.err().println(into.getFileName() + ": nothing was taken.");
+            return ExitCode.PROBLEMS;
+        }
+        SaveReport saved = book.save(target, new OwnFormulas(progress));
+        say(report, scenario, column, plan, from, target);
+        problems.print(terminal.out());
+        terminal.out().print(target + ": " + report.written() + " cells filled");
+        FillSummary.backup(terminal.out(), saved);
+        return ExitCode.SUCCESS;
+    }
+
+    /** The workbook's results, or null when it has errors, which are said. */
+    private Sizing computed(XlsxBook book, Path file) {
+        progress.step("Reading " + file.getFileName());
+        Filling.Report report = Filling.compute(book);
+        if (report.hasErrors()) {
+            new ProblemList(file, report.problems()).print(terminal.err());
+            terminal.err().println(file.getFileName() + ": nothing was taken.");
+            return null;
+        }
+        return report.sizing().orElseThrow();
+    }
+
+    private static int used(Sizing source, Path from, String letter) {
+        int scenario = ScenarioOutcome.number(letter);
+        boolean known = scenario >= 0 && scenario < source.scenarios().size();
+        if (!known || !source.scenario(scenario).used()) {
+            StringBuilder named = new StringBuilder();
+            for (ScenarioOutcome each : source.scenarios()) {
+                if (each.used()) {
+                    named.append(named.length() == 0 ? "" : ", ").append(each.letter());
+                }
+            }
+            throw new UsageException(
+                    from.getFileName()
+                            + ": found no scenario \""
+                            + letter
+                            + "\"; expected the letter of a scenario that has a name: "
+                            + (named.length() == 0 ? "it has none" : named));
+        }
+        return scenario;
+    }
+
+    private int column(Sizing target, Path into) {
+        String letter = request.value("--as", "");
+        if (letter.isEmpty()) {
+            return Taking.freeColumn(target);
+        }
+        int column = ScenarioOutcome.number(letter);
+        if (column < 0 || column >= target.scenarios().size()) {
+            throw new UsageException(
+                    "--as: found \""
+                            + letter
+                            + "\"; expected a letter from A to "
+                            + ScenarioOutcome.letter(target.scenarios().size() - 1)
+                            + ", which are the scenario columns of "
+                            + into.getFileName());
+        }
+        return column;
+    }
+
+    private void say(
+            Filling.Report report,
+            int scenario,
+            int column,
+            Taking.Plan plan,
+            Path from,
+            Path target) {
+        PrintStream out = terminal.out();
+        Sizing sizing = report.sizing().orElseThrow();
+        ScenarioTexts texts = new ScenarioTexts(sizing, sizing.scenario(column));
+        out.println(
+                "Scenario "
+                        + ScenarioOutcome.letter(scenario)
+                        + " of "
+                        + from.getFileName()
+                        + " is scenario "
+                        + ScenarioOutcome.letter(column)
+                        + " of "
+                        + target.getFileName()
+                        + " now, on the tape readings there.");
+        out.println(texts.title() + ": " + texts.verdict());
+        list(out, "Parts added: ", plan.added());
+        list(out, "Settings that differ and were not taken: ", plan.different());
+    }
+
+    private static void list(PrintStream out, String heading, List<String> items) {
+        if (!items.isEmpty()) {
+            out.println(heading + String.join("; ", items) + ".");
+        }
+    }
+}

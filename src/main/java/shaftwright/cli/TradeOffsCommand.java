@@ -1,0 +1,78 @@
+package shaftwright.cli;
+
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Locale;
+import shaftwright.units.LengthUnit;
+import shaftwright.workbook.Filling;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.Sizing;
+import shaftwright.workbook.TradeOff;
+import shaftwright.workbook.TradeOffSearch;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Lists the variants of a scenario that no other beats. */
+final class TradeOffsCommand {
+    private final Request request;
+    private final Terminal terminal;
+    private final Progress progress;
+
+    TradeOffsCommand(Request request, Terminal terminal, Progress progress) {
+        this.request = request;
+        this.terminal = terminal;
+        this.progress = progress;
+    }
+
+    int run() {
+        progress.step("Reading " + request.file().getFileName());
+        XlsxBook book = XlsxBook.open(request.file());
+        Filling.Report report = Filling.compute(book);
+        if (report.hasErrors()) {
+            new ProblemList(request.file(), report.problems()).print(terminal.err());
+            return ExitCode.PROBLEMS;
+        }
+        Sizing sizing = report.sizing().orElseThrow();
+        ScenarioOutcome scenario = ScenarioChoice.one(request, sizing);
+        progress.step("Trying variants");
+        PrintStream out = terminal.out();
+        out.println(
+                new ScenarioTexts(sizing, scenario).title()
+                        + ": variants that fit and that none beats in cost, travel and slack");
+        List<TradeOff> front = TradeOffSearch.of(sizing, ScenarioOutcome.number(scenario.letter()));
+        if (front.isEmpty()) {
+            out.println("  none fits");
+        } else {
+            String unit = sizing.unit().symbol();
+            out.printf(
+                    "%10s %9s %9s %9s %9s  %s%n",
+                    "cost",
+                    "bump " + unit,
+                    "droop " + unit,
+                    "slack " + unit,
+                    "hubs " + unit,
+                    "joints, blanks");
+        }
+        for (TradeOff one : front) {
+            out.println(line(one, sizing.unit()));
+        }
+        return ExitCode.SUCCESS;
+    }
+
+    private static String line(TradeOff one, LengthUnit unit) {
+        String number = unit == LengthUnit.INCH ? "%9.3f" : "%9.1f";
+        String joints =
+                one.innerJoint().equals(one.outerJoint())
+                        ? one.innerJoint() + ", both ends"
+                        : one.innerJoint() + " inside, " + one.outerJoint() + " outside";
+        return String.format(
+                Locale.ROOT,
+                "%10.2f " + number + " " + number + " " + number + " " + number + "  %s; %s",
+                one.cost(),
+                one.bump() / unit.mm(),
+                one.droop() / unit.mm(),
+                one.leastSlack() / unit.mm(),
+                one.hubShift() / unit.mm(),
+                joints,
+                one.blanks());
+    }
+}

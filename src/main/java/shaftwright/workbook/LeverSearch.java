@@ -1,0 +1,377 @@
+package shaftwright.workbook;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import shaftwright.joint.MountedJoint;
+import shaftwright.scenario.Finding;
+import shaftwright.shaft.SideResult;
+import shaftwright.units.Length;
+import shaftwright.units.LengthStyle;
+import shaftwright.units.LengthUnit;
+
+/**
+ * What would give a scenario more room: every single change that a builder is likely to think of,
+ * computed in full for both sides and ranked. What makes a misfit fit comes first, cheapest first,
+ * then what gains most. When no single change does, pairs of them are tried.
+ *
+ * <p>Amounts are walked in coarse steps up to a limit that is still a modification and not another
+ * vehicle, and the first that fits is made as small as fine steps allow. Where none fits, the
+ * amount that gains most counts; where the scenario fits already, one coarse step. Limits and
+ * steps: common practice, no source.
+ */
+public final class LeverSearch {
+    private static final int MOST = 12;
+    private static final double LEAST_GAIN = 0.01;
+
+    private final Sizing sizing;
+    private final int scenario;
+    private final ScenarioOutcome now;
+    private final boolean inch;
+    private final List<Lever> found = new ArrayList<>();
+
+    private LeverSearch(Sizing sizing, int scenario) {
+        this.sizing = sizing;
+        this.scenario = scenario;
+        now = sizing.scenario(scenario);
+        inch = sizing.unit() == LengthUnit.INCH;
+    }
+
+    /** Ranked changes of a scenario, best first; none when it has no results. */
+    public static List<Lever> of(Sizing sizing, int scenario) {
+        LeverSearch search = new LeverSearch(sizing, scenario);
+        if (!computed(search.now)) {
+            return List.of();
+        }
+        search.singles();
+        if (!fits(search.now) && !search.anyFits()) {
+            search.pairs();
+        }
+        search.found.sort(RANK);
+        return List.copyOf(search.found.subList(0, Math.min(MOST, search.found.size())));
+    }
+
+    private static final Comparator<Lever> RANK =
+            (a, b) -> {
+                if (a.fits() != b.fits()) {
+                    return a.fits() ? -1 : 1;
+                }
+                int cheaper = a.fits() ? Double.compare(a.cost(), b.cost()) : 0;
+                return cheaper != 0 ? cheaper : Double.compare(b.gain(), a.gain());
+            };
+
+    private void singles() {
+        lengths();
+        for (String end : ENDS) {
+            counterbore(end);
+            deeperCup(end);
+            joints(end);
+            boots(end);
+        }
+        if (!text("blank_choice").equalsIgnoreCase("auto")) {
+            add("any blank of the list", List.of(Change.text("blank_choice", scenario, "auto")));
+        }
+    }
+
+    private static final String[] ENDS = {"inner", "outer", "both"};
+
+    private static String[] ends(String end) {
+        return end.equals("both") ? new String[] {"inner", "outer"} : new String[] {end};
+    }
+
+    /** Lengths of the scenario itself. */
+    private void lengths() {
+        double quarter = inch ? 6.35 : 5;
+        double fine = inch ? 25.4 / 16 : 1;
+        double far = inch ? 76.2 : 75;
+        scan(
+                "limit strap",
+                " less droop",
+                "droop_limit",
+                -1,
+                quarter,
+                fine,
+                number("droop_limit") / 2);
+        if (text("bump_rule").equalsIgnoreCase("clearance")) {
+            scan(
+                    "bump stop",
+                    " less bump",
+                    "clearance_wanted",
+                    1,
+                    quarter,
+                    fine,
+                    now.side(Side.LEFT).bump() / 2);
+        } else {
+            scan(
+                    "bump stop",
+                    " less bump",
+                    "bump_limit",
+                    -1,
+                    quarter,
+                    fine,
+                    number("bump_limit") / 2);
+        }
+        scan("transaxle", " higher", "transaxle_up", 1, quarter, fine, far);
+        scan("transaxle", " lower", "transaxle_up", -1, quarter, fine, far);
+        scan("transaxle", " further forward", "transaxle_forward", 1, quarter, fine, far);
+        scan("transaxle", " further back", "transaxle_forward", -1, quarter, fine, far);
+        scan("hubs", " further out on each side", "hub_shift", 1, quarter, fine, far);
+        scan("hubs", " further in on each side", "hub_shift", -1, quarter, fine, far);
+        scan("inward margin", " smaller", "margin_inward", -1, fine, fine, number("margin_inward"));
+        scan(
+                "outward margin",
+                " smaller",
+                "margin_outward",
+                -1,
+                fine,
+                fine,
+                number("margin_outward"));
+    }
+
+    private void scan(
+            String what,
+            String how,
+            String input,
+            int sense,
+            double coarse,
+            double fine,
+            double most) {
+        double start = number(input);
+        walk(
+                coarse,
+                fine,
+                most,
+                amount -> what + " " + shown(amount) + how,
+                amount -> List.of(Change.number(input, scenario, start + sense * amount)));
+    }
+
+    /** The race's ring seat sunk deeper, up to a quarter of the race's width. */
+    private void counterbore(String end) {
+        double most = Double.POSITIVE_INFINITY;
+        for (String one : ends(end)) {
+            double width = 2 * joint(one).joint().raceHalfWidth();
+            most = Math.min(most, width / 4 - number("counterbore_" + one));
+        }
+        double fine = inch ? 25.4 / 16 : 1;
+        walk(
+                fine,
+                fine,
+                most,
+                amount -> "ring seat sunk " + shown(amount) + " deeper" + at(end, "race"),
+                amount -> {
+                    List<Change> changes = new ArrayList<>();
+                    for (String one : ends(end)) {
+                        String name = "counterbore_" + one;
+                        changes.add(Change.number(name, scenario, number(name) + amount));
+                    }
+                    return changes;
+                });
+    }
+
+    /** A spacer between joint and cup moves the joint away from the cup's bottom. */
+    private void deeperCup(String end) {
+        double fine = inch ? 25.4 / 16 : 1;
+        walk(
+                2 * fine,
+                fine,
+                inch ? 19.05 : 20,
+                amount -> "spacer of " + shown(amount) + " between joint and cup" + at(end, "end"),
+                amount -> {
+                    List<Change> changes = new ArrayList<>();
+                    for (String one : ends(end)) {
+                        String name = "joint_spacer_" + one;
+                        changes.add(Change.number(name, scenario, number(name) + amount));
+                    }
+                    return changes;
+                });
+    }
+
+    private void joints(String end) {
+        int rows =
+                Math.min(sizing.inputs().rows("joint_name", Side.LEFT), Parts.slots("joint_name"));
+        for (int row = 0; row < rows; row++) {
+            String name = sizing.parts().text("joint_name", row);
+            if (!name.isEmpty() && sizing.parts().jointComplete(row + 1)) {
+                swap(end, "joint_", name, name + at(end, "end"));
+            }
+        }
+    }
+
+    private void boots(String end) {
+        int rows = Math.min(sizing.inputs().rows("boot_name", Side.LEFT), Parts.slots("boot_name"));
+        for (int row = 0; row < rows; row++) {
+            String name = sizing.parts().text("boot_name", row);
+            if (!name.isEmpty()) {
+                swap(end, "boot_", name, name + at(end, "end"));
+            }
+        }
+    }
+
+    private void swap(String end, String input, String name, String words) {
+        List<Change> changes = new ArrayList<>();
+        for (String one : ends(end)) {
+            if (!text(input + one).equalsIgnoreCase(name)) {
+                changes.add(Change.text(input + one, scenario, name));
+            }
+        }
+        if (changes.size() == ends(end).length) {
+            add(words, changes);
+        }
+    }
+
+    private static String at(String end, String what) {
+        return end.equals("both")
+                ? (what.equals("race") ? ", both races" : ", both ends")
+                : ", " + end + " " + what;
+    }
+
+    private interface Words {
+        String of(double amount);
+    }
+
+    private interface Changes {
+        List<Change> of(double amount);
+    }
+
+    private void walk(double coarse, double fine, double most, Words words, Changes changes) {
+        double best = Double.NEGATIVE_INFINITY;
+        double bestAmount = 0;
+        for (int step = 1; step * coarse <= most + LEAST_GAIN; step++) {
+            ScenarioOutcome tried = sizing.trial(scenario, changes.of(step * coarse));
+            if (!computed(tried)) {
+                break;
+            }
+            if (fits(now) || fits(tried)) {
+                double amount =
+                        fits(now)
+                                ? coarse
+                                : least((step - 1) * coarse, step * coarse, fine, changes);
+                add(words.of(amount), changes.of(amount));
+                return;
+            }
+            if (width(tried) > best) {
+                best = width(tried);
+                bestAmount = step * coarse;
+            }
+        }
+        if (bestAmount > 0) {
+            add(words.of(bestAmount), changes.of(bestAmount));
+        }
+    }
+
+    /** Smallest amount that fits, in fine steps between one that does not and one that does. */
+    private double least(double below, double fitting, double fine, Changes changes) {
+        for (int step = 1; below + step * fine < fitting - LEAST_GAIN; step++) {
+            double amount = below + step * fine;
+            if (fits(sizing.trial(scenario, changes.of(amount)))) {
+                return amount;
+            }
+        }
+        return fitting;
+    }
+
+    private void add(String words, List<Change> changes) {
+        ScenarioOutcome tried = sizing.trial(scenario, changes);
+        if (!computed(tried)) {
+            return;
+        }
+        double gain = width(tried) - width(now);
+        boolean cures = fits(tried) && !fits(now);
+        if (gain > LEAST_GAIN || cures) {
+            double cost = tried.cost().total() - now.cost().total();
+            found.add(new Lever(words, gain, cost, fits(tried), changes));
+        }
+    }
+
+    private boolean anyFits() {
+        for (Lever lever : found) {
+            if (lever.fits()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Two changes at once; those that change the same cell make no pair. */
+    private void pairs() {
+        List<Lever> singles = List.copyOf(found);
+        for (int i = 0; i < singles.size(); i++) {
+            for (int j = i + 1; j < singles.size(); j++) {
+                Lever a = singles.get(i);
+                Lever b = singles.get(j);
+                if (!sameCell(a, b)) {
+                    pair(a, b);
+                }
+            }
+        }
+    }
+
+    private void pair(Lever a, Lever b) {
+        List<Change> changes = new ArrayList<>(a.changes());
+        changes.addAll(b.changes());
+        ScenarioOutcome tried = sizing.trial(scenario, changes);
+        if (fits(tried)) {
+            found.add(
+                    new Lever(
+                            a.words() + "; and " + b.words(),
+                            width(tried) - width(now),
+                            tried.cost().total() - now.cost().total(),
+                            true,
+                            changes));
+        }
+    }
+
+    private static boolean sameCell(Lever a, Lever b) {
+        for (Change one : a.changes()) {
+            for (Change other : b.changes()) {
+                if (one.name().equals(other.name()) && one.place() == other.place()) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether both sides have numbers. */
+    private static boolean computed(ScenarioOutcome outcome) {
+        return outcome.side(Side.LEFT).resultOrNull() != null
+                && outcome.side(Side.RIGHT).resultOrNull() != null;
+    }
+
+    /** Whether a shaft that can be bought fits on both sides. */
+    private static boolean fits(ScenarioOutcome outcome) {
+        return worst(outcome).gravity() <= Finding.RUNS_STEEP.gravity();
+    }
+
+    private static Finding worst(ScenarioOutcome outcome) {
+        Finding left = outcome.side(Side.LEFT).finding();
+        Finding right = outcome.side(Side.RIGHT).finding();
+        return left.gravity() >= right.gravity() ? left : right;
+    }
+
+    /** Window of the tighter side, mm. */
+    private static double width(ScenarioOutcome outcome) {
+        SideResult left = outcome.side(Side.LEFT).resultOrNull();
+        SideResult right = outcome.side(Side.RIGHT).resultOrNull();
+        return Math.min(left.window().width(), right.window().width());
+    }
+
+    private MountedJoint joint(String end) {
+        SideOutcome left = now.side(Side.LEFT);
+        return end.equals("inner") ? left.inner() : left.outer();
+    }
+
+    private double number(String name) {
+        return sizing.inputs().number(name, new Index(Side.LEFT, scenario, 0));
+    }
+
+    private String text(String name) {
+        return sizing.inputs().text(name, new Index(Side.LEFT, scenario, 0));
+    }
+
+    /** Amounts are steps of the shop's scale, so that rounding them hides nothing. */
+    private String shown(double mm) {
+        LengthStyle style = inch ? LengthStyle.SIXTY_FOURTHS : LengthStyle.MILLIMETRES;
+        return new Length(mm).format(style);
+    }
+}
