@@ -53,7 +53,9 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
 
     static void declare(LiveLines lines) {
         declare(lines, USED, RING_FACE_OUTER, Section.PARTS_WORK, BLANK_SLOT);
-        lines.add(LiveLine.ordinal("review_slot", Section.BLANK_WORK, BLANK_REVIEW, "Blank's row"));
+        lines.add(
+                LiveLine.ordinal(
+                        "review_slot", Section.BLANK_WORK, BLANK_REVIEW, "Blank's row", 1));
         declare(lines, STATE, REST, Section.BLANK_WORK, BLANK_REVIEW);
         BlankWayLines.declare(lines);
         declare(lines, VERDICT, VERDICT, Section.BLANK_TABLES, BLANK_TABLE);

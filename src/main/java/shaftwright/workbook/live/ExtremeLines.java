@@ -44,13 +44,6 @@ record ExtremeLines(Worst worst, boolean travel) implements LiveLine.Formula, Li
             new ExtremeLines(worst, true)
                     .declare(lines, name + "_travel", worst.label + ": at travel", MILLIMETRE);
         }
-        lines.add(
-                Guarded.result(
-                        "plunge_used",
-                        "Plunge used",
-                        MILLIMETRE,
-                        "MAX({centre_distance:all})-MIN({centre_distance:all})",
-                        (sizing, r) -> r.plungeUsed()));
     }
 
     private void declare(LiveLines lines, String name, String label, Quantity quantity) {

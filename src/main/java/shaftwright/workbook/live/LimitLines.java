@@ -40,7 +40,7 @@ enum LimitLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     static void declare(LiveLines lines) {
-        lines.add(LiveLine.ordinal("limit_ordinal", Section.PARTS_WORK, LIMIT, "Row"));
+        lines.add(LiveLine.ordinal("limit_ordinal", Section.PARTS_WORK, LIMIT, "Row", 1));
         for (LimitLines line : values()) {
             lines.add(
                     new LiveLine(

@@ -44,7 +44,7 @@ enum PartLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private static void table(LiveLines lines, String ordinal, Grid typed, Grid slots) {
-        lines.add(LiveLine.ordinal(ordinal, Section.PARTS_WORK, slots, "Row"));
+        lines.add(LiveLine.ordinal(ordinal, Section.PARTS_WORK, slots, "Row", 1));
         for (Input input : Contract.inputs(typed)) {
             if (input.kind().numeric()) {
                 lines.add(ReadLines.slot(input, Section.PARTS_WORK, slots, ordinal));

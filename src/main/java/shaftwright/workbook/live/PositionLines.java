@@ -3,7 +3,6 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.Grid.POSITION;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
-import static shaftwright.workbook.live.Quantity.ORDINAL;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 
 import java.util.List;
@@ -204,15 +203,7 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     static void declare(LiveLines lines) {
-        lines.add(
-                new LiveLine(
-                        "step",
-                        Section.POSITION_WORK,
-                        POSITION,
-                        "Step",
-                        ORDINAL,
-                        index -> String.valueOf(index.row()),
-                        (sizing, index) -> CellValue.of(index.row())));
+        lines.add(LiveLine.ordinal("step", Section.POSITION_WORK, POSITION, "Step", 0));
         for (PositionLines line : values()) {
             lines.add(
                     new LiveLine(

@@ -2,6 +2,7 @@ package shaftwright.workbook.live;
 
 import static shaftwright.workbook.Grid.SCENARIO;
 import static shaftwright.workbook.Grid.SCENARIO_SIDE;
+import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
@@ -18,8 +19,9 @@ import shaftwright.workbook.Side;
 import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.Sizing;
 
-/** The verdict in words with its reason and place: one a side, and one a scenario. */
+/** Plunge used, and the verdict in words with its reason and place: a side's and a scenario's. */
 enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
+    PLUNGE_USED("plunge_used", "Plunge used", MILLIMETRE),
     GRAVITY("gravity", "Gravity of the finding (0 fits)", WHOLE),
     SIDE_VERDICT("side_verdict", "Verdict", TEXT),
     /** The graver side's sentence, or both lengths when both fit. */
@@ -40,6 +42,7 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
 
     static void declare(LiveLines lines) {
         ExtremeLines.declare(lines);
+        PLUNGE_USED.declare(lines, Section.SIDE_WORK, SCENARIO_SIDE);
         GRAVITY.declare(lines, Section.SIDE_WORK, SCENARIO_SIDE);
         SIDE_VERDICT.declare(lines, Section.SIDE_WORK, SCENARIO_SIDE);
         VERDICT.declare(lines, Section.SCENARIO_RESULTS, SCENARIO);
@@ -52,6 +55,8 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
     @Override
     public String at(Index index) {
         return switch (this) {
+            case PLUNGE_USED ->
+                    "IF({ready}=1,MAX({centre_distance:all})-MIN({centre_distance:all}),NA())";
             case GRAVITY -> gravity();
             case SIDE_VERDICT -> sentence();
             case VERDICT -> together();
@@ -62,10 +67,15 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
     public CellValue at(Sizing sizing, Index index) {
         ScenarioOutcome scenario = sizing.scenario(index.scenario());
         return switch (this) {
+            case PLUNGE_USED -> plungeUsed(sizing.resultOrNull(index));
             case GRAVITY -> CellValue.of(scenario.side(index.side()).finding().gravity());
             case SIDE_VERDICT -> CellValue.of(words(sizing, scenario.side(index.side())));
             case VERDICT -> CellValue.of(together(sizing, scenario));
         };
+    }
+
+    private static CellValue plungeUsed(SideResult result) {
+        return result == null ? CellValue.NOT_AVAILABLE : CellValue.of(result.plungeUsed());
     }
 
     private static String gravity() {
