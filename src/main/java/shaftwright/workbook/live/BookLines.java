@@ -4,44 +4,59 @@ import static shaftwright.workbook.Grid.BOOK;
 
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
+import shaftwright.workbook.Index;
 import shaftwright.workbook.Input;
+import shaftwright.workbook.Sizing;
 
 /** The workbook's unit, and single typed cells as numbers. */
-final class BookLines {
-    private BookLines() {}
+enum BookLines implements LiveLine.Formula, LiveLine.Core {
+    TAPE_MM("tape_mm", "Unit of bare numbers", Quantity.MILLIMETRE, "IF(unit=\"inch\",25.4,1)"),
+    UNIT_WORD("unit_word", "Unit as written", Quantity.TEXT, "IF(unit=\"inch\",\" in\",\" mm\")"),
+    UNIT_DECIMALS(
+            "unit_decimals", "Decimals in sentences", Quantity.WHOLE, "IF(unit=\"inch\",2,1)");
+
+    private final String name;
+    private final String label;
+    private final Quantity quantity;
+    private final String formula;
+
+    BookLines(String name, String label, Quantity quantity, String formula) {
+        this.name = name;
+        this.label = label;
+        this.quantity = quantity;
+        this.formula = formula;
+    }
 
     static void declare(LiveLines lines) {
-        lines.add(
-                new LiveLine(
-                        "tape_mm",
-                        Section.BOOK_WORK,
-                        BOOK,
-                        "Unit of bare numbers",
-                        Quantity.MILLIMETRE,
-                        index -> "IF(unit=\"inch\",25.4,1)",
-                        (sizing, index) -> CellValue.of(sizing.unit().mm())));
-        lines.add(
-                new LiveLine(
-                        "unit_word",
-                        Section.BOOK_WORK,
-                        BOOK,
-                        "Unit as written",
-                        Quantity.TEXT,
-                        index -> "IF(unit=\"inch\",\" in\",\" mm\")",
-                        (sizing, index) -> CellValue.of(" " + sizing.unit().symbol())));
-        lines.add(
-                new LiveLine(
-                        "unit_decimals",
-                        Section.BOOK_WORK,
-                        BOOK,
-                        "Decimals in sentences",
-                        Quantity.WHOLE,
-                        index -> "IF(unit=\"inch\",2,1)",
-                        (sizing, index) -> CellValue.of(Phrases.decimals(sizing.unit()))));
+        for (BookLines line : values()) {
+            lines.add(
+                    new LiveLine(
+                            line.name,
+                            Section.BOOK_WORK,
+                            BOOK,
+                            line.label,
+                            line.quantity,
+                            line,
+                            line));
+        }
         for (Input input : Contract.inputs(BOOK)) {
             if (input.kind().numeric()) {
-                lines.add(ReadLines.of(input, Section.BOOK_WORK, BOOK, index -> input.name()));
+                lines.add(ReadLines.of(input, Section.BOOK_WORK, BOOK, input.name()));
             }
         }
+    }
+
+    @Override
+    public String at(Index index) {
+        return formula;
+    }
+
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        return switch (this) {
+            case TAPE_MM -> CellValue.of(sizing.unit().mm());
+            case UNIT_WORD -> CellValue.of(" " + sizing.unit().symbol());
+            case UNIT_DECIMALS -> CellValue.of(Phrases.decimals(sizing.unit()));
+        };
     }
 }

@@ -2,9 +2,12 @@ package shaftwright.workbook.live;
 
 import static shaftwright.workbook.Grid.CHART_POINT;
 import static shaftwright.workbook.Grid.SCENARIO_SIDE;
+import static shaftwright.workbook.live.Quantity.DEGREE;
+import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Side;
@@ -12,94 +15,90 @@ import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.Sizing;
 
 /** Limit lines that the charts draw over the whole measured travel. */
-final class ChartLines {
-    private ChartLines() {}
+enum ChartLines implements LiveLine.Formula, LiveLine.Core {
+    TRAVEL("limit_travel", "Travel", SHOWN_LENGTH),
+    SLACK("limit_slack", "No slack left", SHOWN_LENGTH),
+    LIMIT_IN("chart_limit_in", "Angle limit for charts, inner", DEGREE),
+    /** The lowest angle limit of all scenarios that have one. */
+    ANGLE_IN("limit_angle_in", "Lowest limit, inner", DEGREE),
+    LIMIT_OUT("chart_limit_out", "Angle limit for charts, outer", DEGREE),
+    ANGLE_OUT("limit_angle_out", "Lowest limit, outer", DEGREE);
+
+    private final String name;
+    private final String label;
+    private final Quantity quantity;
+
+    ChartLines(String name, String label, Quantity quantity) {
+        this.name = name;
+        this.label = label;
+        this.quantity = quantity;
+    }
 
     static void declare(LiveLines lines) {
-        lines.add(
-                new LiveLine(
-                        "limit_travel",
-                        Section.CHART_LIMITS,
-                        CHART_POINT,
-                        "Travel",
-                        Quantity.SHOWN_LENGTH,
-                        index ->
-                                "({path_low}+({path_high}-{path_low})*"
-                                        + index.row()
-                                        + "/24)/tape_mm",
-                        (sizing, index) ->
-                                sizing.readings(index.side())
-                                        .path()
-                                        .map(p -> CellValue.of(travel(sizing, p, index)))
-                                        .orElse(CellValue.NOT_AVAILABLE)));
-        lines.add(
-                new LiveLine(
-                        "limit_slack",
-                        Section.CHART_LIMITS,
-                        CHART_POINT,
-                        "No slack left",
-                        Quantity.SHOWN_LENGTH,
-                        index -> "IF({path_ready}=1,0,NA())",
-                        (sizing, index) ->
-                                sizing.readings(index.side()).path().isPresent()
-                                        ? CellValue.of(0)
-                                        : CellValue.NOT_AVAILABLE));
-        limit(lines, "in", "inner");
-        limit(lines, "out", "outer");
+        for (ChartLines line : values()) {
+            boolean working = line == LIMIT_IN || line == LIMIT_OUT;
+            Section section = working ? Section.SIDE_WORK : Section.CHART_LIMITS;
+            Grid grid = working ? SCENARIO_SIDE : CHART_POINT;
+            lines.add(
+                    new LiveLine(line.name, section, grid, line.label, line.quantity, line, line));
+        }
     }
 
-    private static double travel(Sizing sizing, MeasuredPath path, Index index) {
+    @Override
+    public String at(Index index) {
+        return switch (this) {
+            case TRAVEL -> "({path_low}+({path_high}-{path_low})*" + index.row() + "/24)/tape_mm";
+            case SLACK -> "IF({path_ready}=1,0,NA())";
+            case LIMIT_IN -> "IF({setup_ready}=1,DEGREES({angle_max_in}),\"\")";
+            case ANGLE_IN -> lowest(LIMIT_IN);
+            case LIMIT_OUT -> "IF({setup_ready}=1,DEGREES({angle_max_out}),\"\")";
+            case ANGLE_OUT -> lowest(LIMIT_OUT);
+        };
+    }
+
+    private static String lowest(ChartLines limit) {
+        String each = "{" + limit.name + ":each}";
+        return "IF(COUNT(" + each + ")=0,NA(),MIN(" + each + "))";
+    }
+
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        MeasuredPath path = sizing.readings(index.side()).path().orElse(null);
+        return switch (this) {
+            case TRAVEL ->
+                    path == null
+                            ? CellValue.NOT_AVAILABLE
+                            : CellValue.of(travel(path, index.row()) / sizing.unit().mm());
+            case SLACK -> path == null ? CellValue.NOT_AVAILABLE : CellValue.of(0);
+            case LIMIT_IN -> limit(sizing, index, ShaftEnd.INNER);
+            case ANGLE_IN -> lowest(sizing, index.side(), ShaftEnd.INNER);
+            case LIMIT_OUT -> limit(sizing, index, ShaftEnd.OUTER);
+            case ANGLE_OUT -> lowest(sizing, index.side(), ShaftEnd.OUTER);
+        };
+    }
+
+    private static double travel(MeasuredPath path, int row) {
         double low = path.path().tMin();
         double high = path.path().tMax();
-        return (low + (high - low) * index.row() / 24) / sizing.unit().mm();
+        return low + (high - low) * row / 24;
     }
 
-    /** The lowest angle limit of all scenarios that have one. */
-    private static void limit(LiveLines lines, String end, String word) {
-        lines.add(
-                new LiveLine(
-                        "chart_limit_" + end,
-                        Section.SIDE_WORK,
-                        SCENARIO_SIDE,
-                        "Angle limit for charts, " + word,
-                        Quantity.DEGREE,
-                        index -> "IF({setup_ready}=1,DEGREES({angle_max_" + end + "}),\"\")",
-                        (sizing, index) -> {
-                            SideOutcome side = sizing.scenario(index.scenario()).side(index.side());
-                            return ReadLines.shown(side.isSetUp() ? limit(side, end) : Double.NaN);
-                        }));
-        lines.add(
-                new LiveLine(
-                        "limit_angle_" + end,
-                        Section.CHART_LIMITS,
-                        CHART_POINT,
-                        "Lowest limit, " + word,
-                        Quantity.DEGREE,
-                        index ->
-                                "IF(COUNT({chart_limit_"
-                                        + end
-                                        + ":each})=0,NA(),MIN({chart_limit_"
-                                        + end
-                                        + ":each}))",
-                        (sizing, index) -> {
-                            double least = least(sizing, index.side(), end);
-                            return Double.isInfinite(least)
-                                    ? CellValue.NOT_AVAILABLE
-                                    : CellValue.of(least);
-                        }));
+    private static CellValue limit(Sizing sizing, Index index, ShaftEnd end) {
+        SideOutcome side = SideLines.outcome(sizing, index);
+        return side.isSetUp() ? CellValue.of(limit(side, end)) : CellValue.of("");
     }
 
-    private static double limit(SideOutcome side, String end) {
-        return Math.toDegrees((end.equals("in") ? side.inner() : side.outer()).joint().angleMax());
+    private static double limit(SideOutcome side, ShaftEnd end) {
+        return Math.toDegrees(end.joint(side).joint().angleMax());
     }
 
-    private static double least(Sizing sizing, Side side, String end) {
+    private static CellValue lowest(Sizing sizing, Side side, ShaftEnd end) {
         double least = Double.POSITIVE_INFINITY;
         for (ScenarioOutcome scenario : sizing.scenarios()) {
             if (scenario.side(side).isSetUp()) {
                 least = Math.min(least, limit(scenario.side(side), end));
             }
         }
-        return least;
+        return Double.isInfinite(least) ? CellValue.NOT_AVAILABLE : CellValue.of(least);
     }
 }

@@ -43,13 +43,7 @@ record EngineBlock(String name, Grid grid, Section working, Section shown) {
     void stamp(LiveLines lines, Fingerprint print, String presentFormula, Present present) {
         String live = name + "_print";
         String filled = live + "_filled";
-        String nothing = "\"" + Fingerprint.NOTHING + "\"";
-        LiveLine.Core core =
-                (sizing, index) ->
-                        present.at(sizing, index)
-                                ? CellValue.of(print.of(sizing, index, 0))
-                                : CellValue.of(Fingerprint.NOTHING);
-        String formula = "IF(" + presentFormula + "," + print.formula(0) + "," + nothing + ")";
+        Print printed = new Print(print, presentFormula, present);
         lines.add(
                 new LiveLine(
                         live,
@@ -57,25 +51,20 @@ record EngineBlock(String name, Grid grid, Section working, Section shown) {
                         grid,
                         "Fingerprint of inputs: " + name,
                         WHOLE,
-                        index -> formula,
-                        core));
+                        printed,
+                        printed));
         lines.add(
                 LiveLine.engine(
-                        filled, working, grid, "The same at the last fill: " + name, WHOLE, core));
-        String place = "{" + live + "}";
-        String old = "\"" + OUT_OF_DATE + "\"";
-        String equal = "IF(" + place + "=" + nothing + ",\"\",\"" + CURRENT + "\")";
-        String compared =
-                "IFERROR(IF(" + place + "={" + filled + "}," + equal + "," + old + ")," + old + ")";
+                        filled,
+                        working,
+                        grid,
+                        "The same at the last fill: " + name,
+                        WHOLE,
+                        printed));
+        Stamp stamp = new Stamp(live, filled, present);
         lines.add(
                 new LiveLine(
-                        name + "_stamp",
-                        shown,
-                        grid,
-                        "The figures below are",
-                        TEXT,
-                        index -> compared,
-                        (sizing, index) -> CellValue.of(present.at(sizing, index) ? CURRENT : "")));
+                        name + "_stamp", shown, grid, "The figures below are", TEXT, stamp, stamp));
     }
 
     /** Declares a figure. */
@@ -93,9 +82,63 @@ record EngineBlock(String name, Grid grid, Section working, Section shown) {
                         grid,
                         label,
                         quantity,
-                        (sizing, index) ->
-                                present.at(sizing, index)
-                                        ? core.at(sizing, index)
-                                        : CellValue.of(Fingerprint.NOTHING)));
+                        new OrNothing(present, core)));
+    }
+
+    private record Print(Fingerprint print, String presentFormula, Present present)
+            implements LiveLine.Formula, LiveLine.Core {
+        @Override
+        public String at(Index index) {
+            return "IF("
+                    + presentFormula
+                    + ","
+                    + print.formula(0)
+                    + ",\""
+                    + Fingerprint.NOTHING
+                    + "\")";
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            return present.at(sizing, index)
+                    ? CellValue.of(print.of(sizing, index, 0))
+                    : CellValue.of(Fingerprint.NOTHING);
+        }
+    }
+
+    private record Stamp(String live, String filled, Present present)
+            implements LiveLine.Formula, LiveLine.Core {
+        @Override
+        public String at(Index index) {
+            String place = "{" + live + "}";
+            String old = "\"" + OUT_OF_DATE + "\"";
+            String nothing = "\"" + Fingerprint.NOTHING + "\"";
+            String equal = "IF(" + place + "=" + nothing + ",\"\",\"" + CURRENT + "\")";
+            return "IFERROR(IF("
+                    + place
+                    + "={"
+                    + filled
+                    + "},"
+                    + equal
+                    + ","
+                    + old
+                    + "),"
+                    + old
+                    + ")";
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            return CellValue.of(present.at(sizing, index) ? CURRENT : "");
+        }
+    }
+
+    private record OrNothing(Present present, Figure figure) implements LiveLine.Core {
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            return present.at(sizing, index)
+                    ? figure.at(sizing, index)
+                    : CellValue.of(Fingerprint.NOTHING);
+        }
     }
 }

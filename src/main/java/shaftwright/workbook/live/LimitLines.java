@@ -4,7 +4,9 @@ import static shaftwright.workbook.Grid.BENCH_SLOT;
 import static shaftwright.workbook.Grid.LIMIT;
 
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Index;
 import shaftwright.workbook.JointLimits;
+import shaftwright.workbook.Sizing;
 
 /**
  * Travel limits of all joints in one sorted list, so that a single approximate look-up finds a
@@ -12,112 +14,131 @@ import shaftwright.workbook.JointLimits;
  * rows have keys beyond all others. Joints without bench rows bring two rows made from their
  * straight plunge.
  */
-final class LimitLines {
-    private LimitLines() {}
+enum LimitLines implements LiveLine.Formula, LiveLine.Core {
+    SOURCE_JOINT("limit_source_joint", "Joint row"),
+    SOURCE_ANGLE("limit_source_angle", "Angle"),
+    SOURCE_INWARD("limit_source_inward", "Inward"),
+    SOURCE_OUTWARD("limit_source_outward", "Outward"),
+    SOURCE_KEY("limit_source_key", "Key"),
+    KEY("limit_key", "Key"),
+    FROM("limit_from", "From row"),
+    JOINT("limit_joint", "Joint row"),
+    ANGLE("limit_angle", "Angle"),
+    INWARD("limit_inward", "Travel inward"),
+    INWARD_SLOPE("limit_inward_slope", "Change per rad"),
+    INWARD_AT_ZERO("limit_inward_at_zero", "Line at angle 0"),
+    OUTWARD("limit_outward", "Travel outward"),
+    OUTWARD_SLOPE("limit_outward_slope", "Change per rad"),
+    OUTWARD_AT_ZERO("limit_outward_at_zero", "Line at angle 0");
 
-    static void declare(LiveLines lines) {
-        source(lines);
-        number(
-                lines,
-                "limit_key",
-                "Key",
-                "SMALL({limit_source_key:all}," + "{limit_ordinal})",
-                JointLimits::key);
-        number(
-                lines,
-                "limit_from",
-                "From row",
-                "MATCH({limit_key},{limit_source_key:all},0)",
-                JointLimits::from);
-        number(
-                lines,
-                "limit_joint",
-                "Joint row",
-                "INDEX({limit_source_joint:all},{limit_from})",
-                JointLimits::joint);
-        number(
-                lines,
-                "limit_angle",
-                "Angle",
-                "INDEX({limit_source_angle:all},{limit_from})",
-                JointLimits::angle);
-        way(lines, "inward", JointLimits::inward, JointLimits::inwardSlope);
-        way(lines, "outward", JointLimits::outward, JointLimits::outwardSlope);
+    private final String name;
+    private final String label;
+
+    LimitLines(String name, String label) {
+        this.name = name;
+        this.label = label;
     }
 
-    private static void source(LiveLines lines) {
-        lines.add(
-                new LiveLine(
-                        "limit_ordinal",
-                        Section.PARTS_WORK,
-                        LIMIT,
-                        "Row",
-                        Quantity.ORDINAL,
-                        index -> String.valueOf(index.row() + 1),
-                        (sizing, index) -> CellValue.of(index.row() + 1)));
-        lines.add(
-                line(
-                        "limit_source_joint",
-                        "Joint row",
-                        index -> {
-                            int row = index.row();
-                            return bench(row)
-                                    ? "IF(COUNT({bench_angle_read#"
-                                            + row
-                                            + "},{bench_inward_read#"
-                                            + row
-                                            + "},{bench_outward_read#"
-                                            + row
-                                            + "})=3,{bench_of#"
-                                            + row
-                                            + "},0)"
-                                    : "IF(COUNTIF({bench_of:all},"
-                                            + (joint(row) + 1)
-                                            + ")=0,IF(COUNT({joint_plunge_read#"
-                                            + joint(row)
-                                            + "},{joint_plunge_residual_read#"
-                                            + joint(row)
-                                            + "},{joint_angle_max_read#"
-                                            + joint(row)
-                                            + "})=3,"
-                                            + (joint(row) + 1)
-                                            + ",0),0)";
-                        },
-                        JointLimits::sourceJoint));
-        lines.add(
-                line(
-                        "limit_source_angle",
-                        "Angle",
-                        index -> {
-                            int row = index.row();
-                            String angle =
-                                    bench(row)
-                                            ? "{bench_angle_read#" + row + "}"
-                                            : straight(row)
-                                                    ? "0"
-                                                    : "{joint_angle_max_read#" + joint(row) + "}";
-                            return "IF({limit_source_joint}>0," + angle + ",0)";
-                        },
-                        JointLimits::sourceAngle));
-        lines.add(
-                line(
-                        "limit_source_inward",
-                        "Inward",
-                        index -> travel(index.row(), "bench_inward_read"),
-                        JointLimits::sourceInward));
-        lines.add(
-                line(
-                        "limit_source_outward",
-                        "Outward",
-                        index -> travel(index.row(), "bench_outward_read"),
-                        JointLimits::sourceOutward));
-        number(
-                lines,
-                "limit_source_key",
-                "Key",
-                "IF({limit_source_joint}>0,{limit_source_joint}*10+{limit_source_angle},"
-                        + "1000000+{limit_ordinal})",
-                JointLimits::sourceKey);
+    static void declare(LiveLines lines) {
+        lines.add(LiveLine.ordinal("limit_ordinal", Section.PARTS_WORK, LIMIT, "Row", 1));
+        for (LimitLines line : values()) {
+            lines.add(
+                    new LiveLine(
+                            line.name,
+                            Section.PARTS_WORK,
+                            LIMIT,
+                            line.label,
+                            Quantity.NUMBER,
+                            line,
+                            line));
+        }
+    }
+
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        return CellValue.of(core(sizing.limits(), index.row()));
+    }
+
+    private double core(JointLimits limits, int row) {
+        return switch (this) {
+            case SOURCE_JOINT -> limits.sourceJoint(row);
+            case SOURCE_ANGLE -> limits.sourceAngle(row);
+            case SOURCE_INWARD -> limits.sourceInward(row);
+            case SOURCE_OUTWARD -> limits.sourceOutward(row);
+            case SOURCE_KEY -> limits.sourceKey(row);
+            case KEY -> limits.key(row);
+            case FROM -> limits.from(row);
+            case JOINT -> limits.joint(row);
+            case ANGLE -> limits.angle(row);
+            case INWARD -> limits.inward(row);
+            case INWARD_SLOPE -> limits.inwardSlope(row);
+            case INWARD_AT_ZERO -> limits.inward(row) - limits.angle(row) * limits.inwardSlope(row);
+            case OUTWARD -> limits.outward(row);
+            case OUTWARD_SLOPE -> limits.outwardSlope(row);
+            case OUTWARD_AT_ZERO ->
+                    limits.outward(row) - limits.angle(row) * limits.outwardSlope(row);
+        };
+    }
+
+    @Override
+    public String at(Index index) {
+        int row = index.row();
+        return switch (this) {
+            case SOURCE_JOINT -> sourceJoint(row);
+            case SOURCE_ANGLE -> sourceAngle(row);
+            case SOURCE_INWARD -> travel(row, "bench_inward_read");
+            case SOURCE_OUTWARD -> travel(row, "bench_outward_read");
+            case SOURCE_KEY ->
+                    "IF({limit_source_joint}>0,{limit_source_joint}*10+{limit_source_angle},"
+                            + "1000000+{limit_ordinal})";
+            case KEY -> "SMALL({limit_source_key:all},{limit_ordinal})";
+            case FROM -> "MATCH({limit_key},{limit_source_key:all},0)";
+            case JOINT -> "INDEX({limit_source_joint:all},{limit_from})";
+            case ANGLE -> "INDEX({limit_source_angle:all},{limit_from})";
+            case INWARD -> "INDEX({limit_source_inward:all},{limit_from})";
+            case INWARD_SLOPE -> slope(row, "limit_inward");
+            case INWARD_AT_ZERO -> "{limit_inward}-{limit_angle}*{limit_inward_slope}";
+            case OUTWARD -> "INDEX({limit_source_outward:all},{limit_from})";
+            case OUTWARD_SLOPE -> slope(row, "limit_outward");
+            case OUTWARD_AT_ZERO -> "{limit_outward}-{limit_angle}*{limit_outward_slope}";
+        };
+    }
+
+    /** A bench row counts when it is complete, a straight joint when it has no bench row. */
+    private static String sourceJoint(int row) {
+        if (bench(row)) {
+            return "IF(COUNT({bench_angle_read#"
+                    + row
+                    + "},{bench_inward_read#"
+                    + row
+                    + "},{bench_outward_read#"
+                    + row
+                    + "})=3,{bench_of#"
+                    + row
+                    + "},0)";
+        }
+        int joint = joint(row);
+        return "IF(COUNTIF({bench_of:all},"
+                + (joint + 1)
+                + ")=0,IF(COUNT({joint_plunge_read#"
+                + joint
+                + "},{joint_plunge_residual_read#"
+                + joint
+                + "},{joint_angle_max_read#"
+                + joint
+                + "})=3,"
+                + (joint + 1)
+                + ",0),0)";
+    }
+
+    private static String sourceAngle(int row) {
+        String angle;
+        if (bench(row)) {
+            angle = "{bench_angle_read#" + row + "}";
+        } else {
+            angle = straight(row) ? "0" : "{joint_angle_max_read#" + joint(row) + "}";
+        }
+        return "IF({limit_source_joint}>0," + angle + ",0)";
     }
 
     private static String travel(int row, String benchColumn) {
@@ -145,71 +166,19 @@ final class LimitLines {
         return (row - BENCH_SLOT.rows()) % 2 == 0;
     }
 
-    /**
-     * A column of travels, its slope to the next row of the same joint, and its value at angle 0.
-     */
-    private static void way(LiveLines lines, String way, OfRow travel, OfRow slope) {
-        String value = "limit_" + way;
-        number(
-                lines,
-                value,
-                "Travel " + way,
-                "INDEX({limit_source_" + way + ":all},{limit_from})",
-                travel);
-        String here = "{" + value + "}";
-        lines.add(
-                line(
-                        value + "_slope",
-                        "Change per rad",
-                        index -> {
-                            String next =
-                                    "({"
-                                            + value
-                                            + "+1}-"
-                                            + here
-                                            + ")/({limit_angle+1}-{limit_angle})";
-                            String last =
-                                    index.row() == 0
-                                            ? "0"
-                                            : "IF({limit_joint-1}={limit_joint},{"
-                                                    + value
-                                                    + "_slope-1},0)";
-                            if (index.row() == LIMIT.rows() - 1) {
-                                return "IF({limit_joint}=0,0," + last + ")";
-                            }
-                            return "IF({limit_joint}=0,0,IF({limit_joint+1}={limit_joint},"
-                                    + next
-                                    + ","
-                                    + last
-                                    + "))";
-                        },
-                        slope));
-        number(
-                lines,
-                value + "_at_zero",
-                "Line at angle 0",
-                here + "-{limit_angle}*{" + value + "_slope}",
-                (limits, row) ->
-                        travel.of(limits, row) - limits.angle(row) * slope.of(limits, row));
-    }
-
-    private interface OfRow {
-        double of(JointLimits limits, int row);
-    }
-
-    private static void number(
-            LiveLines lines, String name, String label, String formula, OfRow core) {
-        lines.add(line(name, label, index -> formula, core));
-    }
-
-    private static LiveLine line(String name, String label, LiveLine.Formula formula, OfRow core) {
-        return new LiveLine(
-                name,
-                Section.PARTS_WORK,
-                LIMIT,
-                label,
-                Quantity.NUMBER,
-                formula,
-                (sizing, index) -> CellValue.of(core.of(sizing.limits(), index.row())));
+    /** A travel's slope to the next row of the same joint, or from the one before. */
+    private static String slope(int row, String travel) {
+        String last =
+                row == 0 ? "0" : "IF({limit_joint-1}={limit_joint},{" + travel + "_slope-1},0)";
+        if (row == LIMIT.rows() - 1) {
+            return "IF({limit_joint}=0,0," + last + ")";
+        }
+        return "IF({limit_joint}=0,0,IF({limit_joint+1}={limit_joint},({"
+                + travel
+                + "+1}-{"
+                + travel
+                + "})/({limit_angle+1}-{limit_angle}),"
+                + last
+                + "))";
     }
 }

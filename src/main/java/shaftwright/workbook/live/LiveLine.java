@@ -51,7 +51,27 @@ public record LiveLine(
     }
 
     /** Formula of a line that has none. */
-    private static final Formula NONE = index -> "";
+    private static final Formula NONE = new NoFormula();
+
+    private static final class NoFormula implements Formula {
+        @Override
+        public String at(Index index) {
+            return "";
+        }
+    }
+
+    /** A row's number inside its table. */
+    private record RowNumber(int first) implements Formula, Core {
+        @Override
+        public String at(Index index) {
+            return String.valueOf(index.row() + first);
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            return CellValue.of(index.row() + first);
+        }
+    }
 
     /**
      * A figure without a closed form: its cells hold values that a fill writes, and no formula. A
@@ -65,16 +85,14 @@ public record LiveLine(
         return new LiveLine(name, section, grid, label, quantity, NONE, core);
     }
 
-    /** The rows of a table counted from 1: constants, by which rows are found again. */
-    static LiveLine ordinal(String name, Section section, Grid grid, String label) {
-        return new LiveLine(
-                name,
-                section,
-                grid,
-                label,
-                Quantity.ORDINAL,
-                index -> String.valueOf(index.row() + 1),
-                (sizing, index) -> CellValue.of(index.row() + 1));
+    /**
+     * The numbers of a table's rows: constants, by which rows are found again.
+     *
+     * @param first number of the first row
+     */
+    static LiveLine ordinal(String name, Section section, Grid grid, String label, int first) {
+        RowNumber number = new RowNumber(first);
+        return new LiveLine(name, section, grid, label, Quantity.ORDINAL, number, number);
     }
 
     /** Whether its cells hold values written by a fill instead of formulas. */

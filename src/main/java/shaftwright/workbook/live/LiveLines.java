@@ -31,6 +31,7 @@ public final class LiveLines {
         PositionLines.declare(lines);
         BlankLines.declare(lines);
         WindowLines.declare(lines);
+        PlanLines.declare(lines);
         TravelLines.declare(lines);
         VerdictLines.declare(lines);
         ResultLines.declare(lines);

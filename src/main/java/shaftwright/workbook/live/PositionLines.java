@@ -3,7 +3,6 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.Grid.POSITION;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
-import static shaftwright.workbook.live.Quantity.ORDINAL;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 
 import java.util.List;
@@ -20,7 +19,7 @@ import shaftwright.workbook.Sizing;
  * slack at each travel step, in mm and radians. Every cell shows {@code #N/A} while its side has no
  * numbers, so that charts leave a gap.
  */
-enum PositionLines {
+enum PositionLines implements LiveLine.Formula, LiveLine.Core {
     TRAVEL(
             "travel",
             "Travel",
@@ -204,15 +203,7 @@ enum PositionLines {
     }
 
     static void declare(LiveLines lines) {
-        lines.add(
-                new LiveLine(
-                        "step",
-                        Section.POSITION_WORK,
-                        POSITION,
-                        "Step",
-                        ORDINAL,
-                        index -> String.valueOf(index.row()),
-                        (sizing, index) -> CellValue.of(index.row())));
+        lines.add(LiveLine.ordinal("step", Section.POSITION_WORK, POSITION, "Step", 0));
         for (PositionLines line : values()) {
             lines.add(
                     new LiveLine(
@@ -221,8 +212,8 @@ enum PositionLines {
                             POSITION,
                             line.label,
                             line.quantity,
-                            line::formula,
-                            line::value));
+                            line,
+                            line));
         }
     }
 
@@ -280,7 +271,8 @@ enum PositionLines {
         };
     }
 
-    private CellValue value(Sizing sizing, Index index) {
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
         SideResult side = sizing.resultOrNull(index);
         if (side == null) {
             return CellValue.NOT_AVAILABLE;
@@ -289,7 +281,8 @@ enum PositionLines {
         return Double.isInfinite(value) ? CellValue.of("") : CellValue.of(value);
     }
 
-    private String formula(Index index) {
+    @Override
+    public String at(Index index) {
         return "IF({ready}=1," + unguarded(index.row()) + ",NA())";
     }
 

@@ -2,9 +2,11 @@ package shaftwright.workbook.live;
 
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
+import shaftwright.workbook.Index;
 import shaftwright.workbook.Input;
 import shaftwright.workbook.InputKind;
 import shaftwright.workbook.Side;
+import shaftwright.workbook.Sizing;
 import shaftwright.workbook.TapeFormula;
 
 /**
@@ -30,39 +32,61 @@ final class ReadLines {
     /**
      * The line that reads one typed input.
      *
-     * @param grid of the reading cells: the input's own, or its slots
+     * @param grid of the reading cells: the input's own
      * @param cell place of the typed cell, as a formula
      */
-    static LiveLine of(Input input, Section section, Grid grid, LiveLine.Formula cell) {
+    static LiveLine of(Input input, Section section, Grid grid, String cell) {
+        Typed typed = new Typed(input, cell, "");
         return new LiveLine(
-                name(input),
-                section,
-                grid,
-                input.label(),
-                quantity(input.kind()),
-                index -> formula(input, cell.at(index)),
-                (sizing, index) -> shown(sizing.inputs().number(input.name(), index)));
+                name(input), section, grid, input.label(), quantity(input.kind()), typed, typed);
     }
 
     /** A slot's typed cell: the row of that ordinal in the typed block, however it was moved. */
     static LiveLine slot(Input input, Section section, Grid slots, String ordinal) {
-        String name = input.definedName(Side.LEFT);
+        String block = input.definedName(Side.LEFT);
+        String place = "{" + ordinal + "}";
+        Typed typed =
+                new Typed(
+                        input,
+                        "INDEX(" + block + "," + place + ")",
+                        "IF(" + place + ">ROWS(" + block + "),\"\",");
         return new LiveLine(
-                name(input),
-                section,
-                slots,
-                input.label(),
-                quantity(input.kind()),
-                new OneText(
-                        () ->
-                                "IF({"
-                                        + ordinal
-                                        + "}>ROWS("
-                                        + name
-                                        + "),\"\","
-                                        + formula(input, "INDEX(" + name + ",{" + ordinal + "})")
-                                        + ")"),
-                (sizing, index) -> shown(sizing.inputs().number(input.name(), index)));
+                name(input), section, slots, input.label(), quantity(input.kind()), typed, typed);
+    }
+
+    /**
+     * A typed cell as a number. Its text is long and the same in every row: it is put together
+     * once, when it is first asked for; filling never asks, checking asks for every cell.
+     */
+    private static final class Typed implements LiveLine.Formula, LiveLine.Core {
+        private final Input input;
+        private final String cell;
+        private final String guard;
+        private String text;
+
+        /**
+         * A typed cell.
+         *
+         * @param guard start of a function around the formula, or an empty text
+         */
+        Typed(Input input, String cell, String guard) {
+            this.input = input;
+            this.cell = cell;
+            this.guard = guard;
+        }
+
+        @Override
+        public String at(Index index) {
+            if (text == null) {
+                text = guard + formula(input, cell) + (guard.isEmpty() ? "" : ")");
+            }
+            return text;
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            return shown(sizing.inputs().number(input.name(), index));
+        }
     }
 
     /** The right side's cell falls back on the left's while the right is not measured. */

@@ -69,7 +69,7 @@ enum ReadingLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     static void declare(LiveLines lines) {
-        lines.add(LiveLine.ordinal("row_slot", Section.PATH_WORK, READING_SLOT, "Row"));
+        lines.add(LiveLine.ordinal("row_slot", Section.PATH_WORK, READING_SLOT, "Row", 1));
         for (String name : TYPED) {
             lines.add(new Typed(Contract.input(name)).line());
         }

@@ -11,7 +11,7 @@ import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /** Whether a side's shaft goes in between its cups while both are bolted on. */
-enum RimLines {
+enum RimLines implements LiveLine.Formula, LiveLine.Core {
     RIM_GAP_WIDEST(
             "rim_gap_widest",
             "Widest gap between the rims",
@@ -40,16 +40,18 @@ enum RimLines {
                             Grid.SCENARIO_SIDE,
                             line.label,
                             MILLIMETRE,
-                            line::formula,
-                            line::value));
+                            line,
+                            line));
         }
     }
 
-    private String formula(Index index) {
+    @Override
+    public String at(Index index) {
         return "IF({ready}=1," + formula + ",NA())";
     }
 
-    private CellValue value(Sizing sizing, Index index) {
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
         SideResult result = sizing.resultOrNull(index);
         if (result == null) {
             return CellValue.NOT_AVAILABLE;

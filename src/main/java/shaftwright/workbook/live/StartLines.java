@@ -4,55 +4,53 @@ import static shaftwright.workbook.Grid.SCENARIO;
 
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
+import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Sizing;
 
 /** The first sheet's list: every scenario with its verdict and cost. */
-final class StartLines {
-    private StartLines() {}
+enum StartLines implements LiveLine.Formula, LiveLine.Core {
+    NAME("start_name", "Scenario", Quantity.TEXT, "{scenario_title}"),
+    VERDICT("start_verdict", "Verdict", Quantity.TEXT, "{verdict}"),
+    COST("start_cost", "Cost of the set", Quantity.MONEY, "{cost_total}");
+
+    private final String name;
+    private final String label;
+    private final Quantity quantity;
+    private final String formula;
+
+    StartLines(String name, String label, Quantity quantity, String formula) {
+        this.name = name;
+        this.label = label;
+        this.quantity = quantity;
+        this.formula = formula;
+    }
 
     static void declare(LiveLines lines) {
-        add(
-                lines,
-                "start_name",
-                "Scenario",
-                Quantity.TEXT,
-                "{scenario_title}",
-                (sizing, index) -> CellValue.of(title(sizing, index)));
-        add(
-                lines,
-                "start_verdict",
-                "Verdict",
-                Quantity.TEXT,
-                "{verdict}",
-                (sizing, index) ->
-                        CellValue.of(
-                                VerdictLines.together(sizing, sizing.scenario(index.scenario()))));
-        add(
-                lines,
-                "start_cost",
-                "Cost of the set",
-                Quantity.MONEY,
-                "{cost_total}",
-                (sizing, index) ->
-                        ReadLines.shown(sizing.scenario(index.scenario()).cost().total()));
+        for (StartLines line : values()) {
+            lines.add(
+                    new LiveLine(
+                            line.name,
+                            Section.START,
+                            SCENARIO,
+                            line.label,
+                            line.quantity,
+                            line,
+                            line));
+        }
     }
 
-    /** Letter and name of a used scenario, the letter alone else. */
-    static String title(Sizing sizing, Index index) {
-        String name = sizing.inputs().text("scenario_name", index);
-        String letter = sizing.scenario(index.scenario()).letter();
-        return name.isEmpty() ? letter : letter + " " + name;
+    @Override
+    public String at(Index index) {
+        return formula;
     }
 
-    private static void add(
-            LiveLines lines,
-            String name,
-            String label,
-            Quantity quantity,
-            String formula,
-            LiveLine.Core core) {
-        lines.add(
-                new LiveLine(
-                        name, Section.START, SCENARIO, label, quantity, index -> formula, core));
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        ScenarioOutcome scenario = sizing.scenario(index.scenario());
+        return switch (this) {
+            case NAME -> CellValue.of(ScenarioLines.title(sizing, index));
+            case VERDICT -> CellValue.of(VerdictLines.together(sizing, scenario));
+            case COST -> ReadLines.shown(scenario.cost().total());
+        };
     }
 }

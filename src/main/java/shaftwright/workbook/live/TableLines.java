@@ -1,122 +1,79 @@
 package shaftwright.workbook.live;
 
 import static shaftwright.workbook.Grid.TABLE;
+import static shaftwright.workbook.live.Quantity.DEGREE;
+import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Index;
+import shaftwright.workbook.Sizing;
 
 /** Position tables as a builder reads and charts them: one row a travel step, scenarios beside. */
-final class TableLines {
-    private TableLines() {}
-
-    static void declare(LiveLines lines) {
-        travel(lines);
-        length(
-                lines,
-                "table_distance",
-                "Centre distance",
-                "centre_distance",
-                p -> p.position().distance());
-        length(
-                lines,
-                "table_slack_in",
-                "Slack before bottoming",
-                "slack_in",
-                FittedPosition::slackIn);
-        length(
-                lines,
-                "table_slack_out",
-                "Slack before pull-out",
-                "slack_out",
-                FittedPosition::slackOut);
-        angle(
-                lines,
-                "table_angle_in",
-                "Inner joint angle",
-                "shaft_angle_in",
-                FittedPosition::innerAngle);
-        angle(
-                lines,
-                "table_angle_out",
-                "Outer joint angle",
-                "shaft_angle_out",
-                FittedPosition::outerAngle);
-    }
-
+enum TableLines implements LiveLine.Formula, LiveLine.Core {
     /**
      * Travels of a scenario that is not computed are 0, not missing: a chart without them would
      * count its points instead.
      */
-    private static void travel(LiveLines lines) {
-        lines.add(
-                new LiveLine(
-                        "table_travel",
-                        Section.TABLES,
-                        TABLE,
-                        "Travel",
-                        Quantity.SHOWN_LENGTH,
-                        index -> "IF({ready}=1,{travel}/tape_mm,0)",
-                        (sizing, index) -> {
-                            SideResult r = sizing.resultOrNull(index);
-                            return CellValue.of(
-                                    r == null
-                                            ? 0
-                                            : r.fitted().get(index.row()).travel()
-                                                    / sizing.unit().mm());
-                        }));
+    TRAVEL("table_travel", "Travel", SHOWN_LENGTH, "IF({ready}=1,{travel}/tape_mm,0)"),
+    DISTANCE("table_distance", "Centre distance", SHOWN_LENGTH, "{centre_distance}/tape_mm"),
+    SLACK_IN("table_slack_in", "Slack before bottoming", SHOWN_LENGTH, "{slack_in}/tape_mm"),
+    SLACK_OUT("table_slack_out", "Slack before pull-out", SHOWN_LENGTH, "{slack_out}/tape_mm"),
+    ANGLE_IN("table_angle_in", "Inner joint angle", DEGREE, "DEGREES({shaft_angle_in})"),
+    ANGLE_OUT("table_angle_out", "Outer joint angle", DEGREE, "DEGREES({shaft_angle_out})");
+
+    private final String name;
+    private final String label;
+    private final Quantity quantity;
+    private final String formula;
+
+    TableLines(String name, String label, Quantity quantity, String formula) {
+        this.name = name;
+        this.label = label;
+        this.quantity = quantity;
+        this.formula = formula;
     }
 
-    private interface OfPosition {
-        double of(FittedPosition position);
+    static void declare(LiveLines lines) {
+        for (TableLines line : values()) {
+            lines.add(
+                    new LiveLine(
+                            line.name,
+                            Section.TABLES,
+                            TABLE,
+                            line.label,
+                            line.quantity,
+                            line,
+                            line));
+        }
     }
 
-    private static void length(
-            LiveLines lines, String name, String label, String column, OfPosition core) {
-        add(
-                lines,
-                name,
-                label,
-                Quantity.SHOWN_LENGTH,
-                "{" + column + "}/tape_mm",
-                (sizing, p) -> core.of(p) / sizing.unit().mm());
+    @Override
+    public String at(Index index) {
+        return formula;
     }
 
-    private static void angle(
-            LiveLines lines, String name, String label, String column, OfPosition core) {
-        add(
-                lines,
-                name,
-                label,
-                Quantity.DEGREE,
-                "DEGREES({" + column + "})",
-                (sizing, p) -> Math.toDegrees(core.of(p)));
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        SideResult result = sizing.resultOrNull(index);
+        if (result == null) {
+            return this == TRAVEL ? CellValue.of(0) : CellValue.NOT_AVAILABLE;
+        }
+        double value = core(result.fitted().get(index.row()));
+        return CellValue.of(
+                quantity == DEGREE ? Math.toDegrees(value) : value / sizing.unit().mm());
     }
 
-    private interface Shown {
-        double of(shaftwright.workbook.Sizing sizing, FittedPosition position);
-    }
-
-    private static void add(
-            LiveLines lines,
-            String name,
-            String label,
-            Quantity quantity,
-            String formula,
-            Shown core) {
-        lines.add(
-                new LiveLine(
-                        name,
-                        Section.TABLES,
-                        TABLE,
-                        label,
-                        quantity,
-                        index -> formula,
-                        (sizing, index) -> {
-                            SideResult r = sizing.resultOrNull(index);
-                            return r == null
-                                    ? CellValue.NOT_AVAILABLE
-                                    : CellValue.of(core.of(sizing, r.fitted().get(index.row())));
-                        }));
+    /** Value by the core, in mm or radians. */
+    private double core(FittedPosition position) {
+        return switch (this) {
+            case TRAVEL -> position.travel();
+            case DISTANCE -> position.position().distance();
+            case SLACK_IN -> position.slackIn();
+            case SLACK_OUT -> position.slackOut();
+            case ANGLE_IN -> position.innerAngle();
+            case ANGLE_OUT -> position.outerAngle();
+        };
     }
 }

@@ -11,7 +11,6 @@ import static shaftwright.workbook.live.Quantity.WHOLE;
 import shaftwright.travel.TravelRange;
 import shaftwright.travel.TravelStop;
 import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
@@ -19,68 +18,85 @@ import shaftwright.workbook.Sizing;
  * The travel that each side's shaft allows: an engine block, since it has no closed form, and the
  * fingerprints of all that it follows from.
  */
-final class TravelLines {
-    private static final EngineBlock BLOCK =
-            new EngineBlock("travel", SCENARIO_SIDE, Section.SIDE_WORK, Section.TRAVEL_BLOCK);
+enum TravelLines implements EngineBlock.Figure {
+    UP("up", "Up from ride", SHOWN_LENGTH),
+    UP_STOP("up_stop", "… ended by", TEXT),
+    DOWN("down", "Down from ride", SHOWN_LENGTH),
+    DOWN_STOP("down_stop", "… ended by", TEXT);
+
     private static final int CURVES = 4;
 
-    private TravelLines() {}
+    private final String name;
+    private final String label;
+    private final Quantity quantity;
+
+    TravelLines(String name, String label, Quantity quantity) {
+        this.name = name;
+        this.label = label;
+        this.quantity = quantity;
+    }
 
     static void declare(LiveLines lines) {
         path(lines);
         joints(lines);
-        EngineBlock.Present present = (sizing, index) -> allowed(sizing, index) != null;
+        EngineBlock block =
+                new EngineBlock("travel", SCENARIO_SIDE, Section.SIDE_WORK, Section.TRAVEL_BLOCK);
         Fingerprint all =
                 new Fingerprint(lines)
                         .whole("path_print", "joint_print_in", "joint_print_out")
                         .measured("shift_x", "shift_y", "shift_z", "shift_hub")
                         .measured("spacing_final", "tape_mm");
-        BLOCK.stamp(lines, all, "{ready}=1", present);
-        figures(lines, present);
+        block.stamp(lines, all, "{ready}=1", Known.TRAVEL);
+        for (TravelLines line : values()) {
+            block.figure(lines, line.name, line.label, line.quantity, Known.TRAVEL, line);
+        }
     }
 
-    private static void figures(LiveLines lines, EngineBlock.Present present) {
-        BLOCK.figure(
-                lines,
-                "up",
-                "Up from ride",
-                SHOWN_LENGTH,
-                present,
-                (sizing, index) -> shown(sizing, allowed(sizing, index).up()));
-        BLOCK.figure(
-                lines,
-                "up_stop",
-                "… ended by",
-                TEXT,
-                present,
-                (sizing, index) -> words(allowed(sizing, index), allowed(sizing, index).upStop()));
-        BLOCK.figure(
-                lines,
-                "down",
-                "Down from ride",
-                SHOWN_LENGTH,
-                present,
-                (sizing, index) -> shown(sizing, allowed(sizing, index).down()));
-        BLOCK.figure(
-                lines,
-                "down_stop",
-                "… ended by",
-                TEXT,
-                present,
-                (sizing, index) ->
-                        words(allowed(sizing, index), allowed(sizing, index).downStop()));
+    /** What must be known for a fingerprint or a figure. */
+    private enum Known implements EngineBlock.Present {
+        PARTS,
+        PATH,
+        SETUP,
+        TRAVEL;
+
+        @Override
+        public boolean at(Sizing sizing, Index index) {
+            return switch (this) {
+                case PARTS -> true;
+                case PATH -> sizing.readings(index.side()).path().isPresent();
+                case SETUP -> SideLines.outcome(sizing, index).isSetUp();
+                case TRAVEL -> allowed(sizing, index) != null;
+            };
+        }
+
+        /** A formula that shows {@code #N/A} until it is known. */
+        String guarded(String formula) {
+            return switch (this) {
+                case PARTS -> formula;
+                case PATH -> "IF({path_ready}=1," + formula + ",NA())";
+                case SETUP -> "IF({setup_ready}=1," + formula + ",NA())";
+                case TRAVEL -> "IF({ready}=1," + formula + ",NA())";
+            };
+        }
     }
 
-    private static CellValue shown(Sizing sizing, double millimetres) {
-        return CellValue.of(millimetres / sizing.unit().mm());
+    private static TravelRange allowed(Sizing sizing, Index index) {
+        return SideLines.outcome(sizing, index).travelAllowedOrNull();
+    }
+
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        TravelRange range = allowed(sizing, index);
+        return switch (this) {
+            case UP -> CellValue.of(range.up() / sizing.unit().mm());
+            case UP_STOP -> words(range, range.upStop());
+            case DOWN -> CellValue.of(range.down() / sizing.unit().mm());
+            case DOWN_STOP -> words(range, range.downStop());
+        };
     }
 
     private static CellValue words(TravelRange range, TravelStop stop) {
         return CellValue.of(range.empty() ? "at ride: " + stop.words() : stop.words());
-    }
-
-    private static TravelRange allowed(Sizing sizing, Index index) {
-        return sizing.scenario(index.scenario()).side(index.side()).travelAllowedOrNull();
     }
 
     private static void path(LiveLines lines) {
@@ -89,6 +105,7 @@ final class TravelLines {
                         .measured("coef_fore_aft")
                         .thousandth("coef_reach_squared")
                         .measured("coef_camber", "coef_toe");
+        Print coefficients = new Print(powers, Known.PATH, CURVES);
         lines.add(
                 new LiveLine(
                         "coef_print",
@@ -96,33 +113,28 @@ final class TravelLines {
                         POWER,
                         "Fingerprint of the coefficients",
                         WHOLE,
-                        index ->
-                                "IF({path_ready}=1,"
-                                        + powers.formula(CURVES * index.row())
-                                        + ",NA())",
-                        (sizing, index) ->
-                                hasPath(sizing, index)
-                                        ? CellValue.of(
-                                                powers.of(sizing, index, CURVES * index.row()))
-                                        : CellValue.NOT_AVAILABLE));
+                        coefficients,
+                        coefficients));
         Fingerprint whole =
                 new Fingerprint(lines)
                         .sum("coef_print")
                         .measured("path_low", "path_high", "ride_rise", "u_x", "u_y", "u_z");
-        add(
-                lines,
-                "path_print",
-                Section.PATH_WORK,
-                SIDE,
-                "Fingerprint of the path",
-                "{path_ready}",
-                whole,
-                TravelLines::hasPath);
+        Print path = new Print(whole, Known.PATH, 0);
+        lines.add(
+                new LiveLine(
+                        "path_print",
+                        Section.PATH_WORK,
+                        SIDE,
+                        "Fingerprint of the path",
+                        WHOLE,
+                        path,
+                        path));
     }
 
     private static void joints(LiveLines lines) {
         Fingerprint row =
                 new Fingerprint(lines).measured("limit_angle", "limit_inward", "limit_outward");
+        Print limit = new Print(row, Known.PARTS, 0);
         lines.add(
                 new LiveLine(
                         "limit_print",
@@ -130,97 +142,97 @@ final class TravelLines {
                         LIMIT,
                         "Fingerprint of the row",
                         WHOLE,
-                        index -> row.formula(0),
-                        (sizing, index) -> CellValue.of(row.of(sizing, index, 0))));
-        joint(lines, "in", "inner");
-        joint(lines, "out", "outer");
+                        limit,
+                        limit));
+        joint(lines, ShaftEnd.INNER, limit);
+        joint(lines, ShaftEnd.OUTER, limit);
     }
 
-    private static void joint(LiveLines lines, String end, String word) {
-        String limits = "limit_print_" + end;
+    private static void joint(LiveLines lines, ShaftEnd end, Print row) {
+        String limits = "limit_print_" + end.suffix;
+        LimitPrint limit = new LimitPrint(end, row);
         lines.add(
                 new LiveLine(
                         limits,
                         Section.SIDE_WORK,
                         SCENARIO_SIDE,
-                        "Fingerprint of the travel limits, " + word,
+                        "Fingerprint of the travel limits, " + end.word,
                         WHOLE,
-                        index ->
-                                "IF({setup_ready}=1,MOD(SUMIF(limit_joint,{joint_row_"
-                                        + end
-                                        + "},limit_print),"
-                                        + Fingerprint.MODULUS
-                                        + "),NA())",
-                        (sizing, index) ->
-                                isSetUp(sizing, index)
-                                        ? CellValue.of(limits(lines, sizing, index, word))
-                                        : CellValue.NOT_AVAILABLE));
-        Fingerprint joint =
+                        limit,
+                        limit));
+        Fingerprint sizes =
                 new Fingerprint(lines)
                         .whole(limits)
                         .measured(
-                                "centre_" + end,
-                                "overhang_" + end,
-                                "end_radius_" + end,
-                                "cup_bottom_" + end,
-                                "cup_radius_" + end,
-                                "lip_radius_" + end,
-                                "lip_depth_" + end)
-                        .measured("boot_change_" + end, "soft_" + end, "angle_max_" + end);
-        add(
-                lines,
-                "joint_print_" + end,
-                Section.SIDE_WORK,
-                SCENARIO_SIDE,
-                "Fingerprint of the joint, " + word,
-                "{setup_ready}",
-                joint,
-                TravelLines::isSetUp);
-    }
-
-    /** The rows of one joint, in whatever order. */
-    private static double limits(LiveLines lines, Sizing sizing, Index index, String end) {
-        int joint = sizing.scenario(index.scenario()).side(index.side()).jointRow(end);
-        LiveLine print = lines.line("limit_print");
-        long sum = 0;
-        for (int row = 0; row < LIMIT.rows(); row++) {
-            if (sizing.limits().joint(row) == joint) {
-                CellValue value = print.core().at(sizing, new Index(index.side(), 0, row));
-                sum += (long) ((CellValue.Numeric) value).value();
-            }
-        }
-        return Math.floorMod(sum, Fingerprint.MODULUS);
-    }
-
-    private static boolean hasPath(Sizing sizing, Index index) {
-        return sizing.readings(index.side()).path().isPresent();
-    }
-
-    private static boolean isSetUp(Sizing sizing, Index index) {
-        return sizing.scenario(index.scenario()).side(index.side()).isSetUp();
-    }
-
-    private static void add(
-            LiveLines lines,
-            String name,
-            Section section,
-            Grid grid,
-            String label,
-            String ready,
-            Fingerprint print,
-            EngineBlock.Present present) {
-        String formula = "IF(" + ready + "=1," + print.formula(0) + ",NA())";
+                                "centre_" + end.suffix,
+                                "overhang_" + end.suffix,
+                                "end_radius_" + end.suffix,
+                                "cup_bottom_" + end.suffix,
+                                "cup_radius_" + end.suffix,
+                                "lip_radius_" + end.suffix,
+                                "lip_depth_" + end.suffix)
+                        .measured(
+                                "boot_change_" + end.suffix,
+                                "soft_" + end.suffix,
+                                "angle_max_" + end.suffix);
+        Print joint = new Print(sizes, Known.SETUP, 0);
         lines.add(
                 new LiveLine(
-                        name,
-                        section,
-                        grid,
-                        label,
+                        "joint_print_" + end.suffix,
+                        Section.SIDE_WORK,
+                        SCENARIO_SIDE,
+                        "Fingerprint of the joint, " + end.word,
                         WHOLE,
-                        index -> formula,
-                        (sizing, index) ->
-                                present.at(sizing, index)
-                                        ? CellValue.of(print.of(sizing, index, 0))
-                                        : CellValue.NOT_AVAILABLE));
+                        joint,
+                        joint));
+    }
+
+    /**
+     * A fingerprint as a live line.
+     *
+     * @param weights by how many weights a row begins after the row above it
+     */
+    private record Print(Fingerprint print, Known known, int weights)
+            implements LiveLine.Formula, LiveLine.Core {
+        @Override
+        public String at(Index index) {
+            return known.guarded(print.formula(weights * index.row()));
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            return known.at(sizing, index)
+                    ? CellValue.of(print.of(sizing, index, weights * index.row()))
+                    : CellValue.NOT_AVAILABLE;
+        }
+    }
+
+    /** The limits' rows of one joint, in whatever order. */
+    private record LimitPrint(ShaftEnd end, Print row) implements LiveLine.Formula, LiveLine.Core {
+        @Override
+        public String at(Index index) {
+            return Known.SETUP.guarded(
+                    "MOD(SUMIF(limit_joint,{joint_row_"
+                            + end.suffix
+                            + "},limit_print),"
+                            + Fingerprint.MODULUS
+                            + ")");
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            if (!Known.SETUP.at(sizing, index)) {
+                return CellValue.NOT_AVAILABLE;
+            }
+            int joint = SideLines.outcome(sizing, index).jointRow(end.word);
+            long sum = 0;
+            for (int slot = 0; slot < LIMIT.rows(); slot++) {
+                if (sizing.limits().joint(slot) == joint) {
+                    CellValue value = row.at(sizing, new Index(index.side(), 0, slot));
+                    sum += (long) ((CellValue.Numeric) value).value();
+                }
+            }
+            return CellValue.of(Math.floorMod(sum, Fingerprint.MODULUS));
+        }
     }
 }

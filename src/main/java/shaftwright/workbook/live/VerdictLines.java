@@ -3,7 +3,6 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.Grid.SCENARIO;
 import static shaftwright.workbook.Grid.SCENARIO_SIDE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
-import static shaftwright.workbook.live.Quantity.RADIAN;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
@@ -13,154 +12,82 @@ import shaftwright.shaft.Binding;
 import shaftwright.shaft.SideResult;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Index;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.Sizing;
 
-/** Extremes over the travel, and the verdict in words with its reason and place. */
-final class VerdictLines {
+/** Plunge used, and the verdict in words with its reason and place: a side's and a scenario's. */
+enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
+    PLUNGE_USED("plunge_used", "Plunge used", MILLIMETRE),
+    GRAVITY("gravity", "Gravity of the finding (0 fits)", WHOLE),
+    SIDE_VERDICT("side_verdict", "Verdict", TEXT),
+    /** The graver side's sentence, or both lengths when both fit. */
+    VERDICT("verdict", "Verdict", TEXT);
+
     private static final String TWO_HEIGHTS =
             "No verdict: two heights can't show what happens between them. Measure at least three.";
 
-    private VerdictLines() {}
+    private final String name;
+    private final String label;
+    private final Quantity quantity;
+
+    VerdictLines(String name, String label, Quantity quantity) {
+        this.name = name;
+        this.label = label;
+        this.quantity = quantity;
+    }
 
     static void declare(LiveLines lines) {
-        extreme(
-                lines,
-                "slack_in",
-                "Least slack before bottoming",
-                "MIN",
-                MILLIMETRE,
-                SideResult::leastSlackIn);
-        extreme(
-                lines,
-                "slack_out",
-                "Least slack before pull-out",
-                "MIN",
-                MILLIMETRE,
-                SideResult::leastSlackOut);
-        extreme(
-                lines,
-                "free_play",
-                "Least free end play",
-                "MIN",
-                MILLIMETRE,
-                SideResult::leastFreePlay);
-        extreme(
-                lines,
-                "shaft_angle_in",
-                "Steepest inner angle",
-                "MAX",
-                RADIAN,
-                SideResult::steepestInner);
-        extreme(
-                lines,
-                "shaft_angle_out",
-                "Steepest outer angle",
-                "MAX",
-                RADIAN,
-                SideResult::steepestOuter);
-        optional(
-                lines,
-                "mouth",
-                "Least gap of shaft end to cup",
-                r -> r.leastMouthClearance().orElse(NONE));
-        optional(
-                lines,
-                "soft_reserve",
-                "Least reserve of a soft stop",
-                r -> r.leastSoftReserve().orElse(NONE));
-        lines.add(
-                Guarded.result(
-                        "plunge_used",
-                        "Plunge used",
-                        MILLIMETRE,
-                        "MAX({centre_distance:all})-MIN({centre_distance:all})",
-                        (sizing, r) -> r.plungeUsed()));
-        gravity(lines);
-        sentence(lines);
-        together(lines);
+        ExtremeLines.declare(lines);
+        PLUNGE_USED.declare(lines, Section.SIDE_WORK, SCENARIO_SIDE);
+        GRAVITY.declare(lines, Section.SIDE_WORK, SCENARIO_SIDE);
+        SIDE_VERDICT.declare(lines, Section.SIDE_WORK, SCENARIO_SIDE);
+        VERDICT.declare(lines, Section.SCENARIO_RESULTS, SCENARIO);
     }
 
-    private static final Binding NONE = new Binding(Double.NaN, 0, Double.NaN);
-
-    private interface BindingOf {
-        Binding of(SideResult result);
+    private void declare(LiveLines lines, Section section, Grid grid) {
+        lines.add(new LiveLine(name, section, grid, label, quantity, this, this));
     }
 
-    private static void extreme(
-            LiveLines lines,
-            String column,
-            String label,
-            String function,
-            Quantity quantity,
-            BindingOf core) {
-        lines.add(
-                Guarded.result(
-                        "worst_" + column,
-                        label,
-                        quantity,
-                        function + "({" + column + ":all})",
-                        (sizing, r) -> core.of(r).value()));
-        lines.add(
-                Guarded.result(
-                        "worst_" + column + "_travel",
-                        label + ": at travel",
-                        MILLIMETRE,
-                        "INDEX({travel:all},MATCH({worst_" + column + "},{" + column + ":all},0))",
-                        (sizing, r) -> core.of(r).travel()));
+    @Override
+    public String at(Index index) {
+        return switch (this) {
+            case PLUNGE_USED ->
+                    "IF({ready}=1,MAX({centre_distance:all})-MIN({centre_distance:all}),NA())";
+            case GRAVITY -> gravity();
+            case SIDE_VERDICT -> sentence();
+            case VERDICT -> together();
+        };
     }
 
-    /** A least value of a column that may be empty all over. */
-    private static void optional(LiveLines lines, String column, String label, BindingOf core) {
-        lines.add(
-                Guarded.result(
-                        "worst_" + column,
-                        label,
-                        MILLIMETRE,
-                        "IF(COUNT({" + column + ":all})=0,\"\",MIN({" + column + ":all}))",
-                        (sizing, r) -> core.of(r).value()));
-        lines.add(
-                Guarded.result(
-                        "worst_" + column + "_travel",
-                        label + ": at travel",
-                        MILLIMETRE,
-                        "IF(COUNT({"
-                                + column
-                                + ":all})=0,\"\",INDEX({travel:all},MATCH({worst_"
-                                + column
-                                + "},{"
-                                + column
-                                + ":all},0)))",
-                        (sizing, r) -> core.of(r).travel()));
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        ScenarioOutcome scenario = sizing.scenario(index.scenario());
+        return switch (this) {
+            case PLUNGE_USED -> plungeUsed(sizing.resultOrNull(index));
+            case GRAVITY -> CellValue.of(scenario.side(index.side()).finding().gravity());
+            case SIDE_VERDICT -> CellValue.of(words(sizing, scenario.side(index.side())));
+            case VERDICT -> CellValue.of(together(sizing, scenario));
+        };
     }
 
-    private static void gravity(LiveLines lines) {
-        String formula =
-                "IF({ready}=0,IF({used}=0,10,9),IF({path_rows}<3,8,IF({s_min}>{s_max},7,"
-                        + "IF({worst_shaft_angle_in}>{angle_max_in},6,"
-                        + "IF({worst_shaft_angle_out}>{angle_max_out},5,"
-                        + "IF(MIN({worst_mouth},0)<0,4,IF(MIN({worst_soft_reserve},0)<0,3,"
-                        + "IF({plan_row}=0,2,IF(OR({shaft_angle_in#12}>{angle_run_in},"
-                        + "{shaft_angle_out#12}>{angle_run_out}),1,0)))))))))";
-        lines.add(
-                new LiveLine(
-                        "gravity",
-                        Section.SIDE_WORK,
-                        SCENARIO_SIDE,
-                        "Gravity of the finding (0 fits)",
-                        WHOLE,
-                        index -> formula,
-                        (sizing, index) ->
-                                CellValue.of(
-                                        sizing.scenario(index.scenario())
-                                                .side(index.side())
-                                                .finding()
-                                                .gravity())));
+    private static CellValue plungeUsed(SideResult result) {
+        return result == null ? CellValue.NOT_AVAILABLE : CellValue.of(result.plungeUsed());
     }
 
-    private static void sentence(LiveLines lines) {
+    private static String gravity() {
+        return "IF({ready}=0,IF({used}=0,10,9),IF({path_rows}<3,8,IF({s_min}>{s_max},7,"
+                + "IF({worst_shaft_angle_in}>{angle_max_in},6,"
+                + "IF({worst_shaft_angle_out}>{angle_max_out},5,"
+                + "IF(MIN({worst_mouth},0)<0,4,IF(MIN({worst_soft_reserve},0)<0,3,"
+                + "IF({plan_row}=0,2,IF(OR({shaft_angle_in#12}>{angle_run_in},"
+                + "{shaft_angle_out#12}>{angle_run_out}),1,0)))))))))";
+    }
+
+    private static String sentence() {
         StringBuilder text = new StringBuilder("IF({gravity}=10,\"\",");
         choice(text, 9, "\"No verdict: \"&{side_trouble}&\".\"");
         choice(text, 8, "\"" + TWO_HEIGHTS + "\"");
@@ -219,21 +146,7 @@ final class VerdictLines {
                         + Phrases.travel("{worst_slack_out_travel}")
                         + "&\".\"");
         text.append(")".repeat(10));
-        String formula = text.toString();
-        lines.add(
-                new LiveLine(
-                        "side_verdict",
-                        Section.SIDE_WORK,
-                        SCENARIO_SIDE,
-                        "Verdict",
-                        TEXT,
-                        index -> formula,
-                        (sizing, index) ->
-                                CellValue.of(
-                                        words(
-                                                sizing,
-                                                sizing.scenario(index.scenario())
-                                                        .side(index.side())))));
+        return text.toString();
     }
 
     private static void choice(StringBuilder text, int gravity, String sentence) {
@@ -346,30 +259,18 @@ final class VerdictLines {
                 + Phrases.angle(limit);
     }
 
-    /** One sentence a scenario: the graver side's, or both lengths when both fit. */
-    private static void together(LiveLines lines) {
-        String formula =
-                "IF({used}=0,\"\",IF({side_verdict@left}={side_verdict@right},{side_verdict@left},"
-                        + "IF(MAX({gravity@left},{gravity@right})=0,\"Fits: left E \"&"
-                        + Phrases.length("{e_final@left}")
-                        + "&\", right E \"&"
-                        + Phrases.length("{e_final@right}")
-                        + "&\"; least \"&"
-                        + Phrases.length("MIN({worst_slack_in@left},{worst_slack_in@right})")
-                        + "&\" before bottoming, \"&"
-                        + Phrases.length("MIN({worst_slack_out@left},{worst_slack_out@right})")
-                        + "&\" before pull-out.\",IF({gravity@left}>={gravity@right},"
-                        + "\"Left: \"&{side_verdict@left},\"Right: \"&{side_verdict@right}))))";
-        lines.add(
-                new LiveLine(
-                        "verdict",
-                        Section.SCENARIO_RESULTS,
-                        SCENARIO,
-                        "Verdict",
-                        TEXT,
-                        index -> formula,
-                        (sizing, index) ->
-                                CellValue.of(together(sizing, sizing.scenario(index.scenario())))));
+    private static String together() {
+        return "IF({used}=0,\"\",IF({side_verdict@left}={side_verdict@right},{side_verdict@left},"
+                + "IF(MAX({gravity@left},{gravity@right})=0,\"Fits: left E \"&"
+                + Phrases.length("{e_final@left}")
+                + "&\", right E \"&"
+                + Phrases.length("{e_final@right}")
+                + "&\"; least \"&"
+                + Phrases.length("MIN({worst_slack_in@left},{worst_slack_in@right})")
+                + "&\" before bottoming, \"&"
+                + Phrases.length("MIN({worst_slack_out@left},{worst_slack_out@right})")
+                + "&\" before pull-out.\",IF({gravity@left}>={gravity@right},"
+                + "\"Left: \"&{side_verdict@left},\"Right: \"&{side_verdict@right}))))";
     }
 
     /** The scenario's sentence by the core. */
