@@ -29,6 +29,7 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
         CUP_RADIUS("cup_radius_", "Cup radius", MILLIMETRE),
         LIP_RADIUS("lip_radius_", "Lip radius", MILLIMETRE),
         LIP_DEPTH("lip_depth_", "Lip depth", MILLIMETRE),
+        RIM("rim_", "Centre to cup rim", MILLIMETRE),
         LIMIT_BASE("limit_base_", "Key of limits", NUMBER),
         LIMIT_FIRST("limit_first_", "First angle of limits", RADIAN),
         BOOT_CHANGE("boot_change_", "Boot's change outward", MILLIMETRE),
@@ -71,19 +72,22 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
     private String unguarded() {
         String word = end.word;
         String row = "{joint_row_" + end.suffix + "}";
+        String rim = joint("mouth");
+        // A spacer between joint and cup moves all that is in the cup.
+        String spaced = "+{joint_spacer_" + word + "_read}";
         String boot = "{boot_row_" + end.suffix + "}";
         return switch (what) {
-            case CENTRE ->
-                    joint("datum_offset") + "+{cup_spacer_" + word + "_read}+" + jointSpacer();
+            case CENTRE -> joint("datum_offset") + "+{cup_spacer_" + word + "_read}" + spaced;
             case SEAT -> joint("race_half_width") + "-{counterbore_" + word + "_read}";
             case RACE_DEPTH -> "2*" + joint("race_half_width") + "-{counterbore_" + word + "_read}";
             case STUB -> "{stub_" + word + "_read}";
             case OVERHANG -> "{seat_" + end.suffix + "}+{stub_" + end.suffix + "}";
             case END_RADIUS -> "shaft_end_diameter_" + word + "_read/2";
-            case CUP_BOTTOM -> joint("cup_bottom") + "+" + jointSpacer();
+            case CUP_BOTTOM -> joint("cup_bottom") + spaced;
             case CUP_RADIUS -> joint("cup_radius");
-            case LIP_RADIUS -> lip(joint("lip_radius"));
-            case LIP_DEPTH -> lip(joint("lip_depth") + "+" + jointSpacer());
+            case LIP_RADIUS -> lip("lip_radius", "");
+            case LIP_DEPTH -> lip("lip_depth", spaced);
+            case RIM -> "IF(ISNUMBER(" + rim + ")," + rim + spaced + ",\"\")";
             case LIMIT_BASE -> row + "*10";
             case LIMIT_FIRST -> "INDEX(limit_angle,MATCH(" + row + ",limit_joint,0))";
             case BOOT_CHANGE -> "IF(" + boot + "=0,0,INDEX(boot_outward_change_read," + boot + "))";
@@ -105,17 +109,14 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
         return "INDEX(joint_" + size + "_read,{joint_row_" + end.suffix + "})";
     }
 
-    private String jointSpacer() {
-        return "{joint_spacer_" + end.word + "_read}";
-    }
-
-    private String lip(String size) {
+    private String lip(String size, String more) {
         return "IF(COUNT("
                 + joint("lip_radius")
                 + ","
                 + joint("lip_depth")
                 + ")=2,"
-                + size
+                + joint(size)
+                + more
                 + ",\"\")";
     }
 
@@ -140,6 +141,7 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
                     at.joint().lip().isPresent() ? at.joint().lip().get().radius() : Double.NaN;
             case LIP_DEPTH ->
                     at.joint().lip().isPresent() ? at.joint().lip().get().depth() : Double.NaN;
+            case RIM -> at.joint().mouth().orElse(Double.NaN);
             case LIMIT_BASE -> 10.0 * side.jointRow(end.word);
             case LIMIT_FIRST -> side.firstAngle(end.word);
             case BOOT_CHANGE -> at.bootOutwardChange();

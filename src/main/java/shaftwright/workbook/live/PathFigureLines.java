@@ -69,6 +69,9 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
     private final String label;
     private final Quantity quantity;
     private final String formula;
+
+    // Inputs are records of constants, which no checker can see.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Input typed;
 
     PathFigureLines(String name, String label, Quantity quantity, String formula) {

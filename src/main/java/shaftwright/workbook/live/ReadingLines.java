@@ -5,6 +5,8 @@ import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import java.util.EnumMap;
+import java.util.Map;
 import shaftwright.suspension.FittedRow;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
@@ -112,7 +114,7 @@ enum ReadingLines implements LiveLine.Formula, LiveLine.Core {
     /** A typed column as numbers: its texts are put together once and only when asked for. */
     private static final class Typed implements LiveLine.Formula, LiveLine.Core {
         private final Input input;
-        private final String[] texts = new String[Side.values().length];
+        private final Map<Side, String> texts = new EnumMap<>(Side.class);
 
         Typed(Input input) {
             this.input = input;
@@ -131,11 +133,12 @@ enum ReadingLines implements LiveLine.Formula, LiveLine.Core {
 
         @Override
         public String at(Index index) {
-            int side = index.side().ordinal();
-            if (texts[side] == null) {
-                texts[side] = text(index.side());
+            String text = texts.get(index.side());
+            if (text == null) {
+                text = text(index.side());
+                texts.put(index.side(), text);
             }
-            return texts[side];
+            return text;
         }
 
         private String text(Side side) {

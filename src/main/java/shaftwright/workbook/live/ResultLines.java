@@ -99,15 +99,15 @@ enum ResultLines implements LiveLine.Formula, LiveLine.Core {
                     VerdictLines.words(
                             sizing, sizing.scenario(index.scenario()).side(index.side())));
         }
-        if (this == PUT_IN) {
-            return CellValue.of(RimLines.sentence(sizing, index));
-        }
         SideResult result = sizing.resultOrNull(index);
         if (result == null) {
             return CellValue.of("");
         }
         if (this == BLANK) {
             return CellValue.of(blank(result));
+        }
+        if (this == PUT_IN) {
+            return CellValue.of(RimLines.sentence(sizing, index));
         }
         double value = core(sizing, result);
         return ReadLines.shown(

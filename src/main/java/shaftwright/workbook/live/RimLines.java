@@ -3,19 +3,15 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 
 import java.util.Optional;
-import shaftwright.joint.Joint;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.SideResult;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
-import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.Sizing;
 
 /** Whether a side's shaft goes in between its cups while both are bolted on. */
 enum RimLines implements LiveLine.Formula, LiveLine.Core {
-    RIM_IN("rim_in", "Centre to cup rim, inner", rim("in", "inner")),
-    RIM_OUT("rim_out", "Centre to cup rim, outer", rim("out", "outer")),
     RIM_GAP_WIDEST(
             "rim_gap_widest",
             "Widest gap between the rims",
@@ -49,47 +45,33 @@ enum RimLines implements LiveLine.Formula, LiveLine.Core {
         }
     }
 
-    private static String rim(String end, String word) {
-        String size = "INDEX(joint_mouth_read,{joint_row_" + end + "})";
-        return "IF(ISNUMBER(" + size + ")," + size + "+{joint_spacer_" + word + "_read},\"\")";
-    }
-
     @Override
     public String at(Index index) {
-        String condition = isSetUp() ? "{setup_ready}=1" : "{ready}=1";
-        return "IF(" + condition + "," + formula + ",NA())";
-    }
-
-    private boolean isSetUp() {
-        return this == RIM_IN || this == RIM_OUT;
+        return "IF({ready}=1," + formula + ",NA())";
     }
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        SideOutcome side = sizing.scenario(index.scenario()).side(index.side());
-        if (isSetUp() ? !side.isSetUp() : side.resultOrNull() == null) {
+        SideResult result = sizing.resultOrNull(index);
+        if (result == null) {
             return CellValue.NOT_AVAILABLE;
         }
-        return ReadLines.shown(
+        Optional<Binding> widest = result.widestMouthGap();
+        if (widest.isEmpty()) {
+            return CellValue.of("");
+        }
+        return CellValue.of(
                 switch (this) {
-                    case RIM_IN -> rim(side.inner().joint());
-                    case RIM_OUT -> rim(side.outer().joint());
-                    case RIM_GAP_WIDEST -> widest(side, true);
-                    case RIM_GAP_TRAVEL -> widest(side, false);
+                    case RIM_GAP_WIDEST -> widest.get().value();
+                    case RIM_GAP_TRAVEL -> widest.get().travel();
                 });
     }
 
-    private static double rim(Joint joint) {
-        return joint.mouth().orElse(Double.NaN);
-    }
-
-    private static double widest(SideOutcome side, boolean gap) {
-        Optional<Binding> widest = side.resultOrNull().widestMouthGap();
-        if (widest.isEmpty()) {
-            return Double.NaN;
-        }
-        return gap ? widest.get().value() : widest.get().travel();
-    }
+    private static final String GOES_IN = "Goes in with ";
+    private static final String TO_SPARE = " to spare at ";
+    private static final String TOO_LONG = " too long to go in at ";
+    private static final String WHAT_TO_DO =
+            ": put a joint together in place, or take a cup off.";
 
     /** One sentence for the builder; empty when a rim is not known. */
     static String sentence() {
@@ -99,24 +81,18 @@ enum RimLines implements LiveLine.Formula, LiveLine.Core {
                 + Phrases.length("{rim_gap_widest}-{e_final}")
                 + "&\""
                 + TO_SPARE
-                + "\",\""
-                + TOO_LONG
                 + "\"&"
+                + Phrases.travel("{rim_gap_travel}")
+                + "&\".\","
                 + Phrases.length("{e_final}-{rim_gap_widest}")
                 + "&\""
-                + TOO_LONG_BY
-                + "\")&"
+                + TOO_LONG
+                + "\"&"
                 + Phrases.travel("{rim_gap_travel}")
-                + "&IF({e_final}<={rim_gap_widest},\".\",\""
+                + "&\""
                 + WHAT_TO_DO
                 + "\")),\"\")";
     }
-
-    private static final String GOES_IN = "Goes in between the cups, ";
-    private static final String TO_SPARE = " to spare at ";
-    private static final String TOO_LONG = "Longer by ";
-    private static final String TOO_LONG_BY = " than the gap between the cups at ";
-    private static final String WHAT_TO_DO = ": put a joint together in place, or take a cup off.";
 
     /** The same by the core. */
     static String sentence(Sizing sizing, Index index) {
@@ -130,6 +106,6 @@ enum RimLines implements LiveLine.Formula, LiveLine.Core {
         String size = Phrases.length(Math.abs(spare), sizing.unit());
         return spare >= 0
                 ? GOES_IN + size + TO_SPARE + where + "."
-                : TOO_LONG + size + TOO_LONG_BY + where + WHAT_TO_DO;
+                : size + TOO_LONG + where + WHAT_TO_DO;
     }
 }

@@ -49,7 +49,7 @@ final class CardSheet {
                 draft.text(sheet, row, 0, line.label(), look.label());
                 draft.live(line, side, sheet, row, 1, Direction.DOWN, look.result(Quantity.TEXT));
                 sheet.addMergedRegion(new CellRangeAddress(row, row, 1, 4));
-                sheet.getRow(row).setHeightInPoints(line.name().equals("card_verdict") ? 42 : 16);
+                sheet.getRow(row).setHeightInPoints(isSentence(line) ? 42 : 16);
                 row++;
             }
         }
@@ -66,6 +66,10 @@ final class CardSheet {
         sheet.addMergedRegion(new CellRangeAddress(row + 1, row + 1, 0, 4));
         sheet.getRow(row + 1).setHeightInPoints(30);
         Page.printOnOnePage(sheet);
+    }
+
+    private static boolean isSentence(LiveLine line) {
+        return line.name().equals("card_verdict") || line.name().equals("card_put_in");
     }
 
     private static boolean isLengthText(LiveLine line) {

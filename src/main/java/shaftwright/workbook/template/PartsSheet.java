@@ -13,7 +13,7 @@ import shaftwright.workbook.template.Run.Direction;
 final class PartsSheet {
     static final String NAME = "Parts";
 
-    private static final int COLUMNS = 16;
+    private static final int COLUMNS = 17;
 
     private static final List<String> RING =
             List.of(
@@ -29,7 +29,7 @@ final class PartsSheet {
 
     static void lay(Draft draft) {
         XSSFSheet sheet = draft.sheet(NAME);
-        Page.widths(sheet, 34, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12);
+        Page.widths(sheet, 34, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12);
         draft.text(sheet, 0, 0, "Parts", draft.look().title());
         int row = table(draft, sheet, 2, "Joints", Grid.JOINT);
         row = table(draft, sheet, row + 1, "Blanks", Grid.BLANK);

@@ -22,6 +22,8 @@ final class ScenariosSheet {
 
     /** Room for a part's name over two lines, points. */
     private static final int TWO_LINES = 26;
+    private static final int SENTENCE = 56;
+    private static final int VERDICT = 84;
 
     private static final Map<String, String> HEADINGS =
             Map.of(
@@ -58,7 +60,7 @@ final class ScenariosSheet {
         LiveLine verdict = LiveLines.all().line("verdict");
         draft.text(sheet, 3, 0, verdict.label(), draft.look().boldLabel());
         draft.live(verdict, Side.LEFT, sheet, 3, FIRST, Direction.ACROSS, draft.look().verdict());
-        sheet.getRow(3).setHeightInPoints(84);
+        sheet.getRow(3).setHeightInPoints(VERDICT);
         Highlights.verdicts(sheet, new CellRangeAddress(3, 3, FIRST, columns - 1));
         int row = inputs(draft, sheet, 4, columns);
         sheet.setRowBreak(row - 1);
@@ -100,7 +102,6 @@ final class ScenariosSheet {
                 if (line.grid() == Grid.SCENARIO_SIDE) {
                     result(draft, sheet, row, line, side);
                     if (line.name().equals("result_verdict")) {
-                        sheet.getRow(row).setHeightInPoints(84);
                         Highlights.verdicts(
                                 sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
                     }
@@ -109,6 +110,7 @@ final class ScenariosSheet {
             }
             row = travel(draft, sheet, row, columns, side);
         }
+        sheet.setRowBreak(row - 1);
         Page.heading(draft, sheet, row++, columns, "Wheel, width and cost");
         for (LiveLine line : LiveLines.all().in(Section.SCENARIO_RESULTS)) {
             if (line.grid() == Grid.SCENARIO && !line.name().equals("verdict")) {
@@ -140,8 +142,13 @@ final class ScenariosSheet {
                 line.isEngine()
                         ? draft.look().engine(line.quantity())
                         : draft.look().result(line.quantity()));
-        if (line.name().equals("result_blank")) {
-            sheet.getRow(row).setHeightInPoints(TWO_LINES);
+        switch (line.name()) {
+            case "result_verdict" -> sheet.getRow(row).setHeightInPoints(VERDICT);
+            case "result_put_in" -> sheet.getRow(row).setHeightInPoints(SENTENCE);
+            case "result_blank" -> sheet.getRow(row).setHeightInPoints(TWO_LINES);
+            default -> {
+                // One line does.
+            }
         }
     }
 }
