@@ -70,8 +70,7 @@ enum RimLines implements LiveLine.Formula, LiveLine.Core {
     private static final String GOES_IN = "Goes in with ";
     private static final String TO_SPARE = " to spare at ";
     private static final String TOO_LONG = " too long to go in at ";
-    private static final String WHAT_TO_DO =
-            ": put a joint together in place, or take a cup off.";
+    private static final String WHAT_TO_DO = ": put a joint together in place, or take a cup off.";
 
     /** One sentence for the builder; empty when a rim is not known. */
     static String sentence() {
