@@ -897,6 +897,50 @@ public final class Contract {
                                 List.of(),
                                 "Letter of the scenario that is to be built.")
                         .starting("A", "A"));
+        variants(all);
+    }
+
+    private static void variants(List<Input> all) {
+        all.add(
+                words(
+                        "try_scenario",
+                        BOOK,
+                        "Scenario to vary",
+                        TEXT,
+                        List.of(),
+                        "Letter of the scenario of which changes and the grid below are computed by a"
+                                + " fill. Empty: none."));
+        axis(all, "across", "across", SweepInput.TYRE);
+        axis(all, "down", "down", SweepInput.HUBS);
+    }
+
+    private static void axis(List<Input> all, String name, String word, SweepInput usual) {
+        all.add(
+                words(
+                                "sweep_" + name,
+                                BOOK,
+                                "Varied " + word,
+                                CHOICE,
+                                SweepInput.words(),
+                                "What changes from cell to cell " + word + " the grid.")
+                        .starting(usual.word(), usual.word()));
+        Range any = new Range(-1000, 2000);
+        all.add(
+                length(
+                        "sweep_" + name + "_first",
+                        BOOK,
+                        "… from",
+                        OFFSET,
+                        any,
+                        "Its smallest value in the grid. Empty: no grid."));
+        all.add(
+                length(
+                        "sweep_" + name + "_last",
+                        BOOK,
+                        "… to",
+                        OFFSET,
+                        any,
+                        "Its greatest value in the grid."));
     }
 
     private static Input length(

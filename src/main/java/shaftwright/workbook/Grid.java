@@ -36,7 +36,13 @@ public enum Grid {
     /** A point of a limit line in a side's charts. */
     CHART_POINT(true, false, 25),
     BLANK_REVIEW(true, true, 15),
-    BLANK_TABLE(true, true, 12);
+    BLANK_TABLE(true, true, 12),
+    /** A change that was tried on a scenario. */
+    LEVER(false, false, 10),
+    /** A value along one edge of the grid of variants. */
+    SWEEP_STEP(false, false, 7),
+    /** A cell of the grid of variants, row by row. */
+    SWEEP_CELL(false, false, 49);
 
     private final boolean sided;
     private final boolean scenarios;
@@ -66,6 +72,11 @@ public enum Grid {
     /** Whether scenarios stand side by side and rows below each other in one block. */
     public boolean block() {
         return this == TABLE || this == BLANK_TABLE;
+    }
+
+    /** Cells side by side in a block. */
+    public int blockColumns(int scenarioCount) {
+        return this == SWEEP_CELL ? SWEEP_STEP.rows() : scenarioCount;
     }
 
     /** Cells under one defined name in a workbook of so many scenarios. */

@@ -29,6 +29,7 @@ public final class Sizing {
     private final JointLimits limits;
     private final Map<Side, SideReadings> readings;
     private final List<ScenarioOutcome> scenarios = new ArrayList<>();
+    private Variants variants;
 
     private Sizing(
             InputValues inputs, Parts parts, JointLimits limits, Map<Side, SideReadings> readings) {
@@ -58,6 +59,7 @@ public final class Sizing {
             sizing.scenarios.add(study.of(scenario));
         }
         sizing.shopLetter(problems);
+        Variants.check(sizing, problems);
         return sizing;
     }
 
@@ -75,6 +77,14 @@ public final class Sizing {
         JointLimits changedLimits = ofParts ? JointLimits.of(changedParts) : limits;
         Sizing sizing = new Sizing(changed, changedParts, changedLimits, readings);
         return new ScenarioStudy(sizing, new ArrayList<>()).of(scenario);
+    }
+
+    /** Variants of the scenario that the builder wants varied, computed when first asked for. */
+    public Variants variants() {
+        if (variants == null) {
+            variants = Variants.of(this);
+        }
+        return variants;
     }
 
     private void shopLetter(List<Problem> problems) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
+import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 
 /**
@@ -53,7 +54,7 @@ final class Fingerprint {
         return add(Kind.THOUSANDTH, name);
     }
 
-    /** Adds other fingerprints. */
+    /** Adds other fingerprints, of one side where the name ends in {@code @left}. */
     Fingerprint whole(String... names) {
         return add(Kind.WHOLE, names);
     }
@@ -113,6 +114,12 @@ final class Fingerprint {
     }
 
     private long value(Term term, Sizing sizing, Index index) {
+        int side = term.line.indexOf('@');
+        if (side >= 0) {
+            Side of = term.line.endsWith("left") ? Side.LEFT : Side.RIGHT;
+            Index at = new Index(of, index.scenario(), index.row());
+            return (long) number(lines.line(term.line.substring(0, side)).core().at(sizing, at));
+        }
         LiveLine line = lines.line(term.line);
         if (term.kind == Kind.SUM) {
             long sum = 0;

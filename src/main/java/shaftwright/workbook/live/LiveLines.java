@@ -33,6 +33,8 @@ public final class LiveLines {
         WindowLines.declare(lines);
         PlanLines.declare(lines);
         TravelLines.declare(lines);
+        VariantPrintLines.declare(lines);
+        VariantLines.declare(lines);
         VerdictLines.declare(lines);
         ResultLines.declare(lines);
         VehicleLines.declare(lines);

@@ -22,6 +22,12 @@ public enum Section {
     SCENARIO_RESULTS,
     /** Travel that each side's shaft allows, below its results: an engine block. */
     TRAVEL_BLOCK,
+    /** What changes do for the scenario to vary: an engine block. */
+    LEVER_BLOCK,
+    /** Values along the edges of the grid of variants. */
+    SWEEP_EDGES,
+    /** The grid of variants: an engine block. */
+    SWEEP_BLOCK,
     /** Tables of a side, scenarios side by side. */
     TABLES,
     /** Why each blank was chosen or refused. */

@@ -148,7 +148,7 @@ final class Draft {
                         row,
                         column,
                         line.grid().cells(scenarios),
-                        scenarios);
+                        line.grid().blockColumns(scenarios));
         places.put(run);
         for (int offset = 0; offset < run.cells(); offset++) {
             CellPlace place = run.place(offset);

@@ -25,7 +25,7 @@ final class FormulaExpansion {
         this.line = line;
         this.index = index;
         this.own = own;
-        here = own.place(index.offset(line.grid(), own.scenarios()));
+        here = own.place(index.offset(line.grid(), own.columns()));
     }
 
     /**
@@ -126,7 +126,7 @@ final class FormulaExpansion {
 
     private int offset(Run run, int row) {
         Index target = new Index(index.side(), index.scenario(), run.grid().rows() == 1 ? 0 : row);
-        return target.offset(run.grid(), run.scenarios());
+        return target.offset(run.grid(), run.columns());
     }
 
     private void single(Run run, int row, boolean fixed) {

@@ -26,6 +26,20 @@ final class Highlights {
         formats.addConditionalFormatting(new CellRangeAddress[] {range}, not, fits);
     }
 
+    /** A variant that fits is bold; one that does not is white on dark; an empty one is plain. */
+    static void variants(XSSFSheet sheet, CellRangeAddress range) {
+        String cell = cell(range);
+        XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
+        ConditionalFormattingRule fits =
+                formats.createConditionalFormattingRule("LEFT(" + cell + ",4)=\"fits\"");
+        fits.createFontFormatting().setFontStyle(false, true);
+        ConditionalFormattingRule not =
+                formats.createConditionalFormattingRule(
+                        "AND(LEN(" + cell + ")>1,LEFT(" + cell + ",4)<>\"fits\")");
+        whiteOnDark(not);
+        formats.addConditionalFormatting(new CellRangeAddress[] {range}, not, fits);
+    }
+
     /** A stamp that says "out of date" is white on dark. */
     static void stamps(XSSFSheet sheet, CellRangeAddress range) {
         XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();

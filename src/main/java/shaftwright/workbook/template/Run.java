@@ -14,7 +14,7 @@ import shaftwright.workbook.Grid;
  * @param row zero-based first row
  * @param column zero-based first column
  * @param cells number of cells
- * @param scenarios scenario columns of the workbook
+ * @param columns cells side by side in a block
  */
 record Run(
         String name,
@@ -24,7 +24,7 @@ record Run(
         int row,
         int column,
         int cells,
-        int scenarios) {
+        int columns) {
     /** How cells of a name follow each other. */
     enum Direction {
         DOWN,
@@ -37,8 +37,7 @@ record Run(
         return switch (direction) {
             case DOWN -> new CellPlace(sheet, row + offset, column);
             case ACROSS -> new CellPlace(sheet, row, column + offset);
-            case BLOCK ->
-                    new CellPlace(sheet, row + offset / scenarios, column + offset % scenarios);
+            case BLOCK -> new CellPlace(sheet, row + offset / columns, column + offset % columns);
         };
     }
 

@@ -40,6 +40,7 @@ public final class Template {
             MeasureSheet.lay(draft);
             PartsSheet.lay(draft);
             ScenariosSheet.lay(draft);
+            VariantsSheet.lay(draft);
             for (Side side : Side.values()) {
                 TablesSheet.lay(draft, side);
             }
