@@ -106,9 +106,6 @@ enum ResultLines implements LiveLine.Formula, LiveLine.Core {
         if (this == BLANK) {
             return CellValue.of(blank(result));
         }
-        if (this == PUT_IN) {
-            return CellValue.of(RimLines.sentence(sizing, index));
-        }
         double value = core(sizing, result);
         return ReadLines.shown(
                 switch (quantity) {
