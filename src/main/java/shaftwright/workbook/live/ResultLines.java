@@ -99,6 +99,9 @@ enum ResultLines implements LiveLine.Formula, LiveLine.Core {
                     VerdictLines.words(
                             sizing, sizing.scenario(index.scenario()).side(index.side())));
         }
+        if (this == PUT_IN) {
+            return CellValue.of(RimLines.sentence(sizing, index));
+        }
         SideResult result = sizing.resultOrNull(index);
         if (result == null) {
             return CellValue.of("");
