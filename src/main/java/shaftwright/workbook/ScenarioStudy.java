@@ -413,9 +413,8 @@ final class ScenarioStudy {
     }
 
     private static double blankPrice(SideOutcome side) {
-        return side.resultOrNull() == null
-                ? 0
-                : side.resultOrNull().plan().map(p -> p.blank().price()).orElse(0.0);
+        SideResult result = side.resultOrNull();
+        return result == null || result.plan().isEmpty() ? 0 : result.plan().get().blank().price();
     }
 
     private double price(String column, int row) {
