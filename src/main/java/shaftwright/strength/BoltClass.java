@@ -30,7 +30,11 @@ public enum BoltClass {
         return mark;
     }
 
-    /** Stress that leaves no set, MPa. @param diameter of the bolt, mm */
+    /**
+     * Stress that leaves no set, MPa.
+     *
+     * @param diameter of the bolt, mm
+     */
     public double proofStress(double diameter) {
         return this == ISO_8_8 && diameter > LARGE ? LARGE_8_8_PROOF : proof;
     }

@@ -14,7 +14,11 @@ public record RatingRow(String part, double capacity) {
         Require.notNegative("capacity", capacity);
     }
 
-    /** Capacity over torque; 1 is just enough. @param torque N·m */
+    /**
+     * Capacity over torque; 1 is just enough.
+     *
+     * @param torque N·m
+     */
     public double factor(double torque) {
         return capacity / Require.positive("torque", torque);
     }
