@@ -59,7 +59,9 @@ public record TorquePath(
      * neither is known.
      */
     public OptionalDouble landing() {
-        return shocked(Math.min(atShaft(clutchCapacity), of(landingGrip)));
+        return landingGrip.isPresent()
+                ? shocked(Math.min(atShaft(clutchCapacity), of(landingGrip)))
+                : OptionalDouble.empty();
     }
 
     private double atShaft(OptionalDouble torque) {

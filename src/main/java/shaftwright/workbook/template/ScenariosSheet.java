@@ -34,6 +34,7 @@ final class ScenariosSheet {
                     "stub_inner", "Shaft",
                     "bump_rule", "Travel",
                     "margin_inward", "Margins and choice",
+                    "first_gear", "Gearing",
                     "shaft_pair_price", "Prices");
 
     private ScenariosSheet() {}
