@@ -13,8 +13,8 @@ public final class ScenarioStrength {
         BAR("shaft bar"),
         ROOT_INNER("spline root, inner end"),
         ROOT_OUTER("spline root, outer end"),
-        TEETH_INNER("spline teeth, inner end"),
-        TEETH_OUTER("spline teeth, outer end"),
+        TEETH_INNER("spline in the long run, inner end"),
+        TEETH_OUTER("spline in the long run, outer end"),
         GROOVE_INNER("old groove, inner end"),
         GROOVE_OUTER("old groove, outer end");
 

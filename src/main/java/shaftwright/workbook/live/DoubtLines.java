@@ -60,14 +60,14 @@ enum DoubtLines implements LiveLine.Formula, LiveLine.Core {
             "margin_rss",
             Section.DOUBT,
             Grid.BOOK,
-            "Margin, root-sum-square: twice the first, and biases",
+            "Margin, root-sum-square",
             SHOWN_LENGTH,
             "2*doubt_sigma+doubt_bias"),
     AT_WORST(
             "margin_worst",
             Section.DOUBT,
             Grid.BOOK,
-            "Margin, worst case: all at once",
+            "Margin, worst case",
             SHOWN_LENGTH,
             "SUM(doubt_worst)/tape_mm"),
     COUNTING(
@@ -172,8 +172,8 @@ enum DoubtLines implements LiveLine.Formula, LiveLine.Core {
 
     /** Texts that the declarations above need before the enum has static fields. */
     private static final class Words {
-        static final String TYPED = "typed in each scenario";
-        static final String BUILT = "built up, as chosen";
+        static final String TYPED = "typed";
+        static final String BUILT = "built up";
 
         private Words() {}
     }

@@ -1,5 +1,6 @@
 package shaftwright.workbook.template;
 
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -25,6 +26,9 @@ final class ScenariosSheet {
 
     private static final int SENTENCE = 56;
     private static final int VERDICT = 84;
+
+    /** Lines of the results that stand right below the verdict. */
+    private static final List<String> WEAKEST = List.of("result_weakest", "result_factor");
 
     private static final Map<String, String> HEADINGS =
             Map.of(
@@ -64,12 +68,21 @@ final class ScenariosSheet {
         draft.live(verdict, Side.LEFT, sheet, 3, FIRST, Direction.ACROSS, draft.look().verdict());
         sheet.getRow(3).setHeightInPoints(VERDICT);
         Highlights.verdicts(sheet, new CellRangeAddress(3, 3, FIRST, columns - 1));
-        int row = inputs(draft, sheet, 4, columns);
+        int row = inputs(draft, sheet, 4 + weakest(draft, sheet, 4), columns);
         sheet.setRowBreak(row - 1);
         results(draft, sheet, row, columns);
         sheet.createFreezePane(FIRST, 4);
         Page.printByBreaks(sheet, true, columns);
         sheet.setRepeatingRows(new CellRangeAddress(1, 3, -1, -1));
+    }
+
+    /** The weakest part right below the verdict; returns the rows that it takes. */
+    private static int weakest(Draft draft, XSSFSheet sheet, int top) {
+        for (int at = 0; at < WEAKEST.size(); at++) {
+            result(draft, sheet, top + at, LiveLines.all().line(WEAKEST.get(at)), Side.LEFT);
+        }
+        sheet.getRow(top).setHeightInPoints(TWO_LINES);
+        return WEAKEST.size();
     }
 
     private static int inputs(Draft draft, XSSFSheet sheet, int top, int columns) {
@@ -115,7 +128,9 @@ final class ScenariosSheet {
         sheet.setRowBreak(row - 1);
         Page.heading(draft, sheet, row++, columns, "Wheel, width and cost");
         for (LiveLine line : LiveLines.all().in(Section.SCENARIO_RESULTS)) {
-            if (line.grid() == Grid.SCENARIO && !line.name().equals("verdict")) {
+            if (line.grid() == Grid.SCENARIO
+                    && !line.name().equals("verdict")
+                    && !WEAKEST.contains(line.name())) {
                 result(draft, sheet, row++, line, Side.LEFT);
             }
         }

@@ -60,7 +60,7 @@ final class StrengthSheet {
     private void lay() {
         sheet.setColumnWidth(0, 40 * 256);
         for (int column = 1; column < columns; column++) {
-            sheet.setColumnWidth(column, 16 * 256);
+            sheet.setColumnWidth(column, 15 * 256);
         }
         draft.text(sheet, 0, 0, "Strength", draft.look().title());
         draft.text(
@@ -75,9 +75,10 @@ final class StrengthSheet {
         singles();
         sheet.setRowBreak(row - 1);
         table("Materials: blanks on the sheet Parts pick one", Grid.MATERIAL);
+        sources();
         table("Joints: torque and flange bolts", Grid.RATED);
-        bolts();
         sheet.setRowBreak(row - 1);
+        bolts();
         table("Parts that you have a figure for", Grid.RATING);
         table("Duty of the joints, for the life index", Grid.DUTY);
         results();
@@ -108,6 +109,16 @@ final class StrengthSheet {
         }
         sheet.getRow(row).setHeightInPoints(42);
         row += 1 + grid.rows() + 1;
+    }
+
+    /** The last column of the table above tells in words where its figures are from. */
+    private void sources() {
+        int column = Contract.inputs(Grid.MATERIAL).size() - 1;
+        for (int up = 0; up < Grid.MATERIAL.rows(); up++) {
+            int at = row - 2 - up;
+            sheet.addMergedRegion(new CellRangeAddress(at, at, column, TABLE - 1));
+            sheet.getRow(at).setHeightInPoints(26);
+        }
     }
 
     /** Row by row as above, spare rows included. */
@@ -142,7 +153,9 @@ final class StrengthSheet {
         lines(Grid.SCENARIO, Side.LEFT, "cap_");
         lines(Grid.SCENARIO, Side.LEFT, "factor_");
         for (Side side : Side.values()) {
-            sheet.setRowBreak(row - 1);
+            if (side == Side.RIGHT) {
+                sheet.setRowBreak(row - 1);
+            }
             letters("Shaft, " + side.word() + " side");
             lines(Grid.SCENARIO_SIDE, side, "");
         }
