@@ -52,7 +52,9 @@ public enum InputKind {
         };
     }
 
-    /** What a bare number is multiplied with to give {@link #unit()}: 1 but for lb·ft and the like. */
+    /**
+     * What a bare number is multiplied with to give {@link #unit()}: 1 but for lb·ft and the like.
+     */
     public double factor(LengthUnit bare) {
         return bare == LengthUnit.INCH ? inchFactor() : 1;
     }
@@ -60,7 +62,7 @@ public enum InputKind {
     /** The same in a workbook of inches; international pound and foot, standard gravity. */
     public double inchFactor() {
         return switch (this) {
-            case TORQUE -> 1.3558179483314004;
+            case TORQUE -> 1.3558179483314003;
             case LOAD -> 0.45359237;
             case STRESS -> 6.894757293168361;
             case SPEED -> 1.609344;

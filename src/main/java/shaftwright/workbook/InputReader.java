@@ -280,8 +280,7 @@ final class InputReader {
             case ANGLE -> "a number of degrees";
             case COUNT -> "a whole number";
             case NUMBER, MONEY -> "a number";
-            case TORQUE, LOAD, STRESS, SPEED, DENSITY ->
-                    "a number of " + input.kind().symbol(unit);
+            case TORQUE, LOAD, STRESS, SPEED, DENSITY -> "a number of " + input.kind().symbol(unit);
             case CHOICE -> "one of: " + String.join(", ", input.choices());
             case TYRE -> UnreadableTyreSizeException.EXPECTED;
             default -> "a text";

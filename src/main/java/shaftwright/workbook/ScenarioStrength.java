@@ -60,8 +60,7 @@ public final class ScenarioStrength {
             double driving,
             double landing) {
         static final Torques NONE =
-                new Torques(
-                        Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+                new Torques(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
 
         /** What every part is held against: the greater of both cases. */
         public double needed() {

@@ -114,9 +114,7 @@ final class StrengthStudy {
     }
 
     private double gears(int scenario) {
-        return ratio(scenario)
-                * inputs.number("gear_efficiency")
-                * differential(inputs).share();
+        return ratio(scenario) * inputs.number("gear_efficiency") * differential(inputs).share();
     }
 
     /** All inputs read well: an unreadable one is a problem already, and nothing is shown. */
@@ -240,8 +238,10 @@ final class StrengthStudy {
         capacities.put(
                 ShaftPart.TEETH_OUTER,
                 steel.teeth(row, "outer", rootOuter, result.setup().outer().raceDepth()));
-        capacities.put(ShaftPart.GROOVE_INNER, steel.yieldTorque(groove(row, "inner", plan.inner())));
-        capacities.put(ShaftPart.GROOVE_OUTER, steel.yieldTorque(groove(row, "outer", plan.outer())));
+        capacities.put(
+                ShaftPart.GROOVE_INNER, steel.yieldTorque(groove(row, "inner", plan.inner())));
+        capacities.put(
+                ShaftPart.GROOVE_OUTER, steel.yieldTorque(groove(row, "outer", plan.outer())));
         double length = result.length().clipToClip();
         Bar bar = steel.barOrNull(parts.number("blank_diameter", row));
         return new Shaft(

@@ -27,7 +27,12 @@ import shaftwright.workbook.Sizing;
  * Cells stay empty where the shaft has no blank, the blank no material, or a figure is missing.
  */
 enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
-    ROW("shaft_row", Section.SIDE_WORK, "Row of the shaft's blank", WHOLE, "IF({ready}=1,{plan_row},0)"),
+    ROW(
+            "shaft_row",
+            Section.SIDE_WORK,
+            "Row of the shaft's blank",
+            WHOLE,
+            "IF({ready}=1,{plan_row},0)"),
     MATERIAL(
             "shaft_material",
             Section.SIDE_WORK,
@@ -51,16 +56,25 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
                     + ")=4,"
                     + of("material_yield")
                     + ",\"\"))"),
-    DIAMETER(
-            "shaft_diameter", Section.SIDE_WORK, "Bar", MILLIMETRE, blank("blank_diameter")),
+    DIAMETER("shaft_diameter", Section.SIDE_WORK, "Bar", MILLIMETRE, blank("blank_diameter")),
     BORE("shaft_bore", Section.SIDE_WORK, "Bore", MILLIMETRE, blank("blank_bore")),
     MODULE_IN("module_in", Section.SIDE_WORK, "Spline module, inner", MILLIMETRE, module("inner")),
-    MODULE_OUT("module_out", Section.SIDE_WORK, "Spline module, outer", MILLIMETRE, module("outer")),
+    MODULE_OUT(
+            "module_out", Section.SIDE_WORK, "Spline module, outer", MILLIMETRE, module("outer")),
     ROOT_IN("root_in", Section.SIDE_WORK, "Spline root, inner", MILLIMETRE, root("inner", "in")),
     ROOT_OUT("root_out", Section.SIDE_WORK, "Spline root, outer", MILLIMETRE, root("outer", "out")),
-    NECK_IN("neck_in", Section.SIDE_WORK, "In an old groove, inner", MILLIMETRE, neck("inner", "in")),
+    NECK_IN(
+            "neck_in",
+            Section.SIDE_WORK,
+            "In an old groove, inner",
+            MILLIMETRE,
+            neck("inner", "in")),
     NECK_OUT(
-            "neck_out", Section.SIDE_WORK, "In an old groove, outer", MILLIMETRE, neck("outer", "out")),
+            "neck_out",
+            Section.SIDE_WORK,
+            "In an old groove, outer",
+            MILLIMETRE,
+            neck("outer", "out")),
 
     TWIST(
             "shaft_twist",

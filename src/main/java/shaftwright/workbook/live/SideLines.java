@@ -31,7 +31,8 @@ enum SideLines implements LiveLine.Formula, LiveLine.Core {
     SHIFT_Z("shift_z", "Transaxle up", MILLIMETRE, "{transaxle_up_read}"),
     SHIFT_HUB("shift_hub", "Hub outward", MILLIMETRE, "{hub_shift_read}"),
     MARGIN_IN("margin_in", "Margin before bottoming", MILLIMETRE, builtUp("{margin_inward_read}")),
-    MARGIN_OUT("margin_out", "Margin before pull-out", MILLIMETRE, builtUp("{margin_outward_read}")),
+    MARGIN_OUT(
+            "margin_out", "Margin before pull-out", MILLIMETRE, builtUp("{margin_outward_read}")),
     TROUBLE(
             "side_trouble",
             "What keeps it from use",

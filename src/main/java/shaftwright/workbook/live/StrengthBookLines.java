@@ -116,8 +116,7 @@ enum StrengthBookLines implements LiveLine.Formula, LiveLine.Core {
             case OWN_ROW -> sizing.ratings().leastOwn();
             case DUTY_PART -> ready ? share : 0;
             case DUTY_WEIGHT -> ready ? share * torque * torque * torque : 0;
-            case DUTY_WAY ->
-                    ready ? speed * 1e6 / 60 / Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER : 0;
+            case DUTY_WAY -> ready ? speed * 1e6 / 60 / Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER : 0;
         };
     }
 }

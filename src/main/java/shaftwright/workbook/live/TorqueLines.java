@@ -168,9 +168,7 @@ enum TorqueLines implements LiveLine.Formula, LiveLine.Core {
         public CellValue at(Sizing sizing, Index index) {
             ScenarioStrength strength = strength(sizing, index);
             double capacity = strength.capacity(part);
-            return isFactor
-                    ? ReadLines.shown(strength.factor(capacity))
-                    : torque(sizing, capacity);
+            return isFactor ? ReadLines.shown(strength.factor(capacity)) : torque(sizing, capacity);
         }
     }
 

@@ -115,8 +115,7 @@ final class DoubtSheet {
         }
         row++;
         Highlights.stamps(
-                sheet,
-                new CellRangeAddress(row, row, FIRST, FIRST + draft.scenarios() - 1));
+                sheet, new CellRangeAddress(row, row, FIRST, FIRST + draft.scenarios() - 1));
         for (LiveLine line : LiveLines.all().in(Section.CHANCES)) {
             draft.text(sheet, row, 0, Page.label(line, draft.unit()), draft.look().label());
             draft.live(
