@@ -237,8 +237,7 @@ public class FreshnessTest {
     }
 
     private static Object chances(Sizing sizing, Index index) {
-        SlackChances chances =
-                sizing.scenario(index.scenario()).side(index.side()).chancesOrNull();
+        SlackChances chances = sizing.scenario(index.scenario()).side(index.side()).chancesOrNull();
         return chances == null ? "none" : chances;
     }
 

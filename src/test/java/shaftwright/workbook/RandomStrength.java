@@ -27,7 +27,9 @@ final class RandomStrength {
         ratings(joints);
         doubt();
         for (String spare :
-                new String[] {"shafts", "joints_inner", "joints_outer", "boots_inner", "boots_outer"}) {
+                new String[] {
+                    "shafts", "joints_inner", "joints_outer", "boots_inner", "boots_outer"
+                }) {
             one("spare_" + spare, often(0.5) ? CellValue.of(random.nextInt(4)) : CellValue.BLANK);
         }
         column("first_gear", scenarios, 0.85, 2, 20);
@@ -182,9 +184,7 @@ final class RandomStrength {
     }
 
     private CellValue choice(double share, String... words) {
-        return often(share)
-                ? CellValue.of(words[random.nextInt(words.length)])
-                : CellValue.BLANK;
+        return often(share) ? CellValue.of(words[random.nextInt(words.length)]) : CellValue.BLANK;
     }
 
     private boolean often(double share) {

@@ -59,7 +59,8 @@ final class DoubtSheet {
             chances(side);
         }
         sheet.createFreezePane(1, 0);
-        Page.printByBreaks(sheet, true, columns);
+        // A column more than there is: many narrow ones print a little wider than their characters.
+        Page.printByBreaks(sheet, true, columns + 1);
     }
 
     private void singles(String title, List<String> names) {

@@ -37,7 +37,7 @@ final class PartsSheet {
 
     static void lay(Draft draft) {
         XSSFSheet sheet = draft.sheet(NAME);
-        Page.widths(sheet, 34, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 24, 12, 12, 12, 12, 12);
+        Page.widths(sheet, 34, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 28, 12, 12, 12, 12, 12);
         draft.text(sheet, 0, 0, "Parts", draft.look().title());
         int row = table(draft, sheet, 2, "Joints", Grid.JOINT);
         row = table(draft, sheet, row + 1, "Blanks", Grid.BLANK);

@@ -7,6 +7,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Input;
+import shaftwright.workbook.InputKind;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
@@ -72,7 +73,8 @@ final class ScenariosSheet {
         sheet.setRowBreak(row - 1);
         results(draft, sheet, row, columns);
         sheet.createFreezePane(FIRST, 4);
-        Page.printByBreaks(sheet, true, columns);
+        // A column more than there is, so that all inputs find room on the first page.
+        Page.printByBreaks(sheet, true, columns + 1);
         sheet.setRepeatingRows(new CellRangeAddress(1, 3, -1, -1));
     }
 
@@ -101,7 +103,7 @@ final class ScenariosSheet {
     private static void input(Draft draft, XSSFSheet sheet, int row, Input input) {
         draft.text(sheet, row, 0, Page.label(input, draft.unit()), draft.look().label());
         draft.input(input, Side.LEFT, sheet, row, FIRST, Direction.ACROSS);
-        if (!input.kind().numeric()) {
+        if (input.kind() == InputKind.TEXT || input.kind() == InputKind.PICK) {
             sheet.getRow(row).setHeightInPoints(TWO_LINES);
         }
     }

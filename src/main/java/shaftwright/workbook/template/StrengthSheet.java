@@ -83,7 +83,8 @@ final class StrengthSheet {
         table("Duty of the joints, for the life index", Grid.DUTY);
         results();
         sheet.createFreezePane(1, 0);
-        Page.printByBreaks(sheet, true, columns);
+        // A column more than there is: many narrow ones print a little wider than their characters.
+        Page.printByBreaks(sheet, true, columns + 1);
     }
 
     private void singles() {
