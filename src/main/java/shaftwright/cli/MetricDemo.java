@@ -1,6 +1,7 @@
 package shaftwright.cli;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -41,17 +42,27 @@ final class MetricDemo {
         if (DIVISIONS.contains(name)) {
             return List.of("1");
         }
-        if (input.kind() != InputKind.LENGTH) {
+        double factor = input.kind().factor(LengthUnit.INCH);
+        if (input.kind() != InputKind.LENGTH && factor == 1) {
             return texts;
         }
         List<String> metric = new ArrayList<>();
         for (String text : texts) {
+            if (factor != 1 && !text.isEmpty()) {
+                metric.add(number(new BigDecimal(text).doubleValue() * factor));
+                continue;
+            }
             metric.add(
                     text.isEmpty()
                             ? ""
                             : length(text, input.grid() == Grid.READING ? HALF : TENTH));
         }
         return metric;
+    }
+
+    /** Three digits, as people round. */
+    private static String number(double value) {
+        return new BigDecimal(value).round(new MathContext(3)).stripTrailingZeros().toPlainString();
     }
 
     private static String length(String text, BigDecimal division) {

@@ -21,6 +21,11 @@ final class CarriedText {
      */
     static String of(Input input, CellValue raw, LengthUnit from, LengthUnit to) {
         String text = InputValues.asTyped(raw);
+        if (raw instanceof CellValue.Numeric number
+                && input.kind().factor(from) != input.kind().factor(to)) {
+            double carried = number.value() * input.kind().factor(from) / input.kind().factor(to);
+            return Double.toString(carried);
+        }
         if (input.kind() != InputKind.LENGTH || text.isEmpty() || from == to) {
             return text;
         }

@@ -82,7 +82,7 @@ public final class Contract {
 
     /** Every input's defined names, sided inputs with both, in declared order. */
     public static List<String> definedNames() {
-        List<String> names = new ArrayList<>(120);
+        List<String> names = new ArrayList<>(190);
         for (Input input : BY_NAME.values()) {
             names.add(input.definedName(Side.LEFT));
             if (input.grid().sided()) {
@@ -104,11 +104,17 @@ public final class Contract {
     }
 
     private static Map<String, Input> declare() {
-        List<Input> all = new ArrayList<>(100);
+        List<Input> all = new ArrayList<>(170);
         vehicle(all);
         readings(all);
         joints(all);
         shaftStock(all);
+        StrengthInputs.path(all);
+        StrengthInputs.materials(all);
+        StrengthInputs.joints(all);
+        StrengthInputs.ratings(all);
+        DoubtInputs.doubt(all);
+        DoubtInputs.spares(all);
         scenarios(all);
         Map<String, Input> byName = new LinkedHashMap<>();
         for (Input input : all) {
@@ -573,6 +579,7 @@ public final class Contract {
                         CHOICE,
                         List.of("yes", "no"),
                         "no: it is not chosen."));
+        StrengthInputs.blanks(all);
         all.add(
                 length(
                                 "ring_thickness",
@@ -875,6 +882,7 @@ public final class Contract {
                         "Blank",
                         "blank_name",
                         "auto or empty: the best usable one. Else the name of a blank in the blank table."));
+        StrengthInputs.scenarios(all);
         all.add(
                 money(
                         "shaft_pair_price",

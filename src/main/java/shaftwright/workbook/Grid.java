@@ -27,6 +27,20 @@ public enum Grid {
     BOOT_SLOT(false, false, 10),
     BLANK(false, false, 12),
     BLANK_SLOT(false, false, 15),
+    MATERIAL(false, false, 8),
+    MATERIAL_SLOT(false, false, 10),
+    /** What a joint and its flange bolts carry. */
+    RATED(false, false, 8),
+    RATED_SLOT(false, false, 10),
+    /** A part that the builder has a figure for. */
+    RATING(false, false, 6),
+    RATING_SLOT(false, false, 8),
+    /** A duty of the joints: share of time, torque, speed. */
+    DUTY(false, false, 5),
+    DUTY_SLOT(false, false, 6),
+    /** Something that may move a length. */
+    DOUBT(false, false, 10),
+    DOUBT_SLOT(false, false, 12),
     SCENARIO(false, true, 1),
     SCENARIO_SIDE(true, true, 1),
     /** A travel position of a scenario's side. */

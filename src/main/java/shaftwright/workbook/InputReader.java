@@ -185,7 +185,7 @@ final class InputReader {
                 return new Entry(place, raw, Double.NaN, "");
             }
         } else if (raw instanceof CellValue.Numeric typed) {
-            number = typed.value();
+            number = typed.value() * input.kind().factor(unit);
         } else {
             error(place, subject, shown(raw), expected(input));
             return new Entry(place, raw, Double.NaN, "");
@@ -225,9 +225,12 @@ final class InputReader {
 
     private String converted(Input input, CellValue raw, double number) {
         boolean bare = raw instanceof CellValue.Numeric;
-        return input.kind() == InputKind.LENGTH && (unit == LengthUnit.INCH || !bare)
-                ? " (" + plain(number) + " mm)"
-                : "";
+        if (input.kind() == InputKind.LENGTH) {
+            return unit == LengthUnit.INCH || !bare ? " (" + plain(number) + " mm)" : "";
+        }
+        return input.kind().factor(unit) == 1
+                ? ""
+                : " (" + plain(number) + " " + input.kind().unit() + ")";
     }
 
     private Entry words(Input input, CellPlace place, CellValue raw, String subject) {
@@ -271,12 +274,13 @@ final class InputReader {
         return false;
     }
 
-    private static String expected(Input input) {
+    private String expected(Input input) {
         return switch (input.kind()) {
             case LENGTH -> UnreadableLengthException.EXPECTED;
             case ANGLE -> "a number of degrees";
             case COUNT -> "a whole number";
             case NUMBER, MONEY -> "a number";
+            case TORQUE, LOAD, STRESS, SPEED, DENSITY -> "a number of " + input.kind().symbol(unit);
             case CHOICE -> "one of: " + String.join(", ", input.choices());
             case TYRE -> UnreadableTyreSizeException.EXPECTED;
             default -> "a text";

@@ -11,6 +11,7 @@ import shaftwright.joint.Joint;
 import shaftwright.joint.OutwardStop;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.BlankEnd;
+import shaftwright.strength.Material;
 
 /**
  * The parts tables of a workbook, by row. A row is found by its name the way in which spreadsheets
@@ -59,6 +60,11 @@ public final class Parts {
             case BENCH -> Grid.BENCH_SLOT.rows();
             case BOOT -> Grid.BOOT_SLOT.rows();
             case BLANK -> Grid.BLANK_SLOT.rows();
+            case MATERIAL -> Grid.MATERIAL_SLOT.rows();
+            case RATED -> Grid.RATED_SLOT.rows();
+            case RATING -> Grid.RATING_SLOT.rows();
+            case DUTY -> Grid.DUTY_SLOT.rows();
+            case DOUBT -> Grid.DOUBT_SLOT.rows();
             default -> throw new IllegalArgumentException(column + " is in no parts table");
         };
     }
@@ -148,6 +154,23 @@ public final class Parts {
             }
         }
         return true;
+    }
+
+    /** The material of a row, from 1, as a bar needs it; empty while a figure is missing. */
+    public Optional<Material> bar(int row) {
+        double yield = number("material_yield", row - 1);
+        double elastic = number("material_elastic", row - 1);
+        double shear = number("material_shear", row - 1);
+        double density = number("material_density", row - 1);
+        return Double.isNaN(yield + elastic + shear + density)
+                ? Optional.empty()
+                : Optional.of(
+                        new Material(
+                                text("material_name", row - 1),
+                                yield,
+                                elastic,
+                                shear,
+                                density * Material.TONNE_PER_MM3));
     }
 
     /** A joint's travel limits by angle, empty when it has neither bench nor plunge. */

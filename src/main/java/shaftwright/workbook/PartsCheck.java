@@ -34,6 +34,14 @@ final class PartsCheck {
         }
         for (int row = 0; row < slots("blank_name"); row++) {
             blank(row);
+            strength(row);
+        }
+        names("material_name", "material_yield");
+        for (String column : new String[] {"rated_joint", "rating_part", "duty_share"}) {
+            tooMany(column);
+        }
+        for (int row = 0; row < slots("rated_joint"); row++) {
+            rated(row);
         }
     }
 
@@ -158,6 +166,44 @@ final class PartsCheck {
                                 + quoted(parts.text("blank_length", row))
                                 + " long");
             }
+        }
+    }
+
+    private void strength(int row) {
+        String material = parts.text("blank_material", row);
+        if (!material.isEmpty() && parts.row("material_name", material) == 0) {
+            error("blank_material", row, quoted(material), "a name in the table of materials");
+        }
+        if (parts.number("blank_bore", row) >= parts.number("blank_diameter", row)) {
+            error(
+                    "blank_bore",
+                    row,
+                    quoted(parts.text("blank_bore", row)),
+                    "less than the bar's diameter");
+        }
+        for (String end : ENDS) {
+            String root = "blank_spline_root_" + end;
+            if (parts.number(root, row) >= parts.number("blank_spline_outside_" + end, row)) {
+                error(
+                        root,
+                        row,
+                        quoted(parts.text(root, row)),
+                        "less than the spline's outside diameter");
+            }
+        }
+    }
+
+    private void rated(int row) {
+        String name = parts.text("rated_joint", row);
+        if (!name.isEmpty() && parts.row("joint_name", name) == 0) {
+            error("rated_joint", row, quoted(name), "a name in the joint table");
+        }
+        if (parts.number("bolt_pitch", row) >= parts.number("bolt_diameter", row)) {
+            error(
+                    "bolt_pitch",
+                    row,
+                    quoted(parts.text("bolt_pitch", row)),
+                    "less than the bolt's diameter: 1 divided by threads per inch for inch bolts");
         }
     }
 

@@ -3,7 +3,7 @@ package shaftwright.workbook;
 /** One scenario column: its tyre, the rows of the parts it picks, both sides, widths and cost. */
 public final class ScenarioOutcome {
     /** Costs of the set for one vehicle: two shafts, four joints, four boot kits. */
-    public record Cost(double shafts, double joints, double boots, double total) {}
+    public record Cost(double shafts, double joints, double boots, double total, double spares) {}
 
     /** Rows, from 1, of the picked parts; 0 for none. */
     record Picks(int innerJoint, int outerJoint, int innerBoot, int outerBoot, int blank) {}
@@ -28,6 +28,11 @@ public final class ScenarioOutcome {
     private final SideOutcome right;
     private final Cost cost;
 
+    /** Studied when it is first asked for: trials of many variants never do. */
+    private final StrengthStudy study;
+
+    private ScenarioStrength strength;
+
     ScenarioOutcome(
             int number,
             boolean used,
@@ -36,7 +41,8 @@ public final class ScenarioOutcome {
             Wheel wheel,
             SideOutcome left,
             SideOutcome right,
-            Cost cost) {
+            Cost cost,
+            StrengthStudy study) {
         this.number = number;
         this.used = used;
         this.trouble = trouble;
@@ -45,6 +51,7 @@ public final class ScenarioOutcome {
         this.left = left;
         this.right = right;
         this.cost = cost;
+        this.study = study;
     }
 
     /** Letter of a zero-based scenario. */
@@ -145,5 +152,13 @@ public final class ScenarioOutcome {
     /** NaN figures in a column that is not used. */
     public Cost cost() {
         return cost;
+    }
+
+    /** What its parts carry; nothing is given in a column that is not used. */
+    public ScenarioStrength strength() {
+        if (strength == null) {
+            strength = used ? study.of(number, picks, left, right) : StrengthStudy.none();
+        }
+        return strength;
     }
 }

@@ -53,7 +53,8 @@ final class ScenarioStudy {
                 wheel(scenario, tyre, left, right),
                 left,
                 right,
-                cost(scenario, used, picks, left, right));
+                cost(scenario, used, picks, left, right),
+                new StrengthStudy(inputs, parts, sizing.ratings(), tyre.diameter()));
     }
 
     private Picks picks(int scenario) {
@@ -245,7 +246,12 @@ final class ScenarioStudy {
             }
             SideResult result = compute(scenario, setUp, path.get().path());
             return new SideOutcome(
-                    "", Verdict.of(result, path.get().mayGiveVerdict()), setUp, result);
+                    "",
+                    Verdict.of(result, path.get().mayGiveVerdict()),
+                    setUp,
+                    result,
+                    sizing.doubts(),
+                    path.get());
         } catch (IllegalArgumentException e) {
             contradiction(scenario, side, e.getMessage());
             return new SideOutcome(
@@ -295,10 +301,16 @@ final class ScenarioStudy {
                         side.leftward() * number("transaxle_left", scenario),
                         number("transaxle_up", scenario)),
                 number("hub_shift", scenario),
-                number("margin_inward", scenario),
-                number("margin_outward", scenario),
+                margin("margin_inward", scenario),
+                margin("margin_outward", scenario),
                 -number("droop_limit", scenario),
                 bump);
+    }
+
+    /** Typed, unless one that is built up is to count. */
+    private double margin(String name, int scenario) {
+        double builtUp = sizing.doubts().margin();
+        return Double.isNaN(builtUp) ? number(name, scenario) : builtUp;
     }
 
     private MountedJoint mounted(int scenario, String end, int jointRow, int bootRow) {
@@ -396,7 +408,7 @@ final class ScenarioStudy {
     private Cost cost(
             int scenario, boolean used, Picks picks, SideOutcome left, SideOutcome right) {
         if (!used) {
-            return new Cost(Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+            return new Cost(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
         }
         double pair = number("shaft_pair_price", scenario);
         double shafts = Double.isNaN(pair) ? blankPrice(left) + blankPrice(right) : pair;
@@ -409,7 +421,19 @@ final class ScenarioStudy {
                         * (price("boot_price", picks.innerBoot())
                                 + price("boot_price", picks.outerBoot()));
         return new Cost(
-                shafts, joints, boots, shafts + joints + boots + number("other_cost", scenario));
+                shafts,
+                joints,
+                boots,
+                shafts + joints + boots + number("other_cost", scenario),
+                spares(shafts, picks));
+    }
+
+    private double spares(double shafts, Picks picks) {
+        return inputs.number("spare_shafts") * shafts / 2
+                + inputs.number("spare_joints_inner") * price("joint_price", picks.innerJoint())
+                + inputs.number("spare_joints_outer") * price("joint_price", picks.outerJoint())
+                + inputs.number("spare_boots_inner") * price("boot_price", picks.innerBoot())
+                + inputs.number("spare_boots_outer") * price("boot_price", picks.outerBoot());
     }
 
     private static double blankPrice(SideOutcome side) {

@@ -1,10 +1,12 @@
 package shaftwright.workbook;
 
 import java.util.List;
+import shaftwright.doubt.SlackChances;
 import shaftwright.joint.MountedJoint;
 import shaftwright.scenario.Finding;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.Vector;
+import shaftwright.suspension.MeasuredPath;
 import shaftwright.travel.ClearanceRule;
 import shaftwright.travel.TravelRange;
 
@@ -36,14 +38,30 @@ public final class SideOutcome {
     private final SetUp setUp;
     private final SideResult result;
 
-    /** Found when it is first asked for: trials of many variants never do. */
+    /** Both found when they are first asked for: trials of many variants never do. */
     private TravelRange allowed;
 
+    private final Doubts doubts;
+    private final MeasuredPath measured;
+    private SlackChances chances;
+
     SideOutcome(String trouble, Finding finding, SetUp setUp, SideResult result) {
+        this(trouble, finding, setUp, result, null, null);
+    }
+
+    SideOutcome(
+            String trouble,
+            Finding finding,
+            SetUp setUp,
+            SideResult result,
+            Doubts doubts,
+            MeasuredPath measured) {
         this.trouble = trouble;
         this.finding = finding;
         this.setUp = setUp;
         this.result = result;
+        this.doubts = doubts;
+        this.measured = measured;
     }
 
     /** What keeps it from being computed, empty when nothing does. */
@@ -72,6 +90,14 @@ public final class SideOutcome {
             allowed = TravelRange.of(result);
         }
         return allowed;
+    }
+
+    /** Chances of running out of travel, null when no trials were asked for. */
+    public SlackChances chancesOrNull() {
+        if (chances == null && result != null && doubts.trialsWanted()) {
+            chances = doubts.chances(result, measured);
+        }
+        return chances;
     }
 
     public MountedJoint inner() {

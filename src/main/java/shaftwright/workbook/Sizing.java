@@ -27,6 +27,8 @@ public final class Sizing {
     private final InputValues inputs;
     private final Parts parts;
     private final JointLimits limits;
+    private final TorqueRatings ratings;
+    private final Doubts doubts;
     private final Map<Side, SideReadings> readings;
     private final List<ScenarioOutcome> scenarios = new ArrayList<>();
     private Variants variants;
@@ -37,6 +39,8 @@ public final class Sizing {
         this.parts = parts;
         this.limits = limits;
         this.readings = readings;
+        ratings = new TorqueRatings(inputs, parts);
+        doubts = new Doubts(inputs);
     }
 
     /**
@@ -60,6 +64,7 @@ public final class Sizing {
         }
         sizing.shopLetter(problems);
         Variants.check(sizing, problems);
+        sizing.marginChoice(problems);
         return sizing;
     }
 
@@ -85,6 +90,17 @@ public final class Sizing {
             variants = Variants.of(this);
         }
         return variants;
+    }
+
+    private void marginChoice(List<Problem> problems) {
+        if (doubts.builtUpWanted() && doubts.size() == 0) {
+            problems.add(
+                    Problem.warning(
+                            inputs.placeOrNull("margin_choice", new Index(Side.LEFT, 0, 0)),
+                            Contract.input("margin_choice").label(),
+                            "\"" + inputs.text("margin_choice") + "\" with nothing to build up",
+                            "rows in the table of what may move; the typed margins count until then"));
+        }
     }
 
     private void shopLetter(List<Problem> problems) {
@@ -122,6 +138,14 @@ public final class Sizing {
         return limits;
     }
 
+    public Doubts doubts() {
+        return doubts;
+    }
+
+    public TorqueRatings ratings() {
+        return ratings;
+    }
+
     public SideReadings readings(Side side) {
         return readings.get(side);
     }
@@ -155,6 +179,11 @@ public final class Sizing {
         double sweep = inputs.number("inner_sweep");
         return new Vector(
                 Math.sin(sweep) * Math.cos(tilt), Math.cos(sweep) * Math.cos(tilt), Math.sin(tilt));
+    }
+
+    /** Part of the axle's torque that can come to one shaft. */
+    public double torqueShare() {
+        return StrengthStudy.differential(inputs).share();
     }
 
     RingSpec ring() {

@@ -18,7 +18,7 @@ class TyreSizeTest {
     private static final double TABLE_ROUNDING = 1.6;
 
     @ParameterizedTest
-    @CsvFileSource(resources = "metric-design-sizes.csv", numLinesToSkip = 4)
+    @CsvFileSource(resources = "metric-design-sizes.csv", numLinesToSkip = 1)
     void metricSizeAgreesWithTheDesignTable(String size, double width, double diameter) {
         TyreSize tyre = TyreSize.parse(size);
         assertThat(tyre.freeDiameter()).isCloseTo(diameter, within(TABLE_ROUNDING));
@@ -27,7 +27,7 @@ class TyreSizeTest {
 
     /** The tables give flotation tyres 12 mm less diameter than stated, and the stated width. */
     @ParameterizedTest
-    @CsvFileSource(resources = "flotation-design-sizes.csv", numLinesToSkip = 4)
+    @CsvFileSource(resources = "flotation-design-sizes.csv", numLinesToSkip = 1)
     void flotationSizeIsTwelveMillimetresOverTheDesignTable(
             String size, double width, double diameter) {
         TyreSize tyre = TyreSize.parse(size);

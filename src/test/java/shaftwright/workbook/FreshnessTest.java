@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.doubt.SlackChances;
 import shaftwright.travel.TravelRange;
 import shaftwright.workbook.live.LiveLines;
 import shaftwright.workbook.xlsx.XlsxBook;
@@ -173,14 +174,71 @@ public class FreshnessTest {
                     Index index = new Index(side, scenario, 0);
                     if (!allowed(before, index).equals(allowed(after, index))) {
                         seen++;
-                        assertThat(print(after, index))
+                        assertThat(print("travel_print", after, index))
                                 .as("%s in %s", change[0], index)
-                                .isNotEqualTo(print(before, index));
+                                .isNotEqualTo(print("travel_print", before, index));
                     }
                 }
             }
         }
         assertThat(seen).isGreaterThan(changes.length);
+    }
+
+    /** The same of the chances, which follow from the doubt too. */
+    @Test
+    void noChangeOfTheChancesGoesUnseen() {
+        String[][] changes = {
+            {"joint_cup_bottom", "0", "30 mm"},
+            {"joint_plunge", "0", "38 mm"},
+            {"joint_plunge", "2", "26 mm"},
+            {"bench_inward", "2", "1/4"},
+            {"stub_outer", "1", "5/8"},
+            {"hub_shift", "1", "1/16"},
+            {"transaxle_forward", "1", "1/2"},
+            {"transaxle_left", "1", "1/8"},
+            {"transaxle_up", "1", "1/4"},
+            {"inner_tilt", "0", "1"},
+            {"inner_height_left", "0", "20 3/4"},
+            {"height_left", "8", "23 3/4"},
+            {"distance_second_left", "3", "26 1/4"},
+            {"distance_third_left", "0", ""},
+            {"tape_graduation", "0", "1/8"},
+            {"height_graduation", "0", "1/4"},
+            {"curve_allowance_cubic", "0", "3 mm"},
+            {"camber_left", "0", "-3"},
+            {"droop_limit", "1", "4 1/2"},
+            {"bump_limit", "1", "4 3/4"},
+            {"length_bias", "1", "0.9"},
+            {"doubt_amount", "0", "1/16"},
+            {"doubt_kind", "0", "scatter"},
+            {"doubt_kind", "3", "plus or minus"},
+            {"doubt_on", "1", "no"},
+            {"trial_count", "0", "4000"},
+            {"trial_seed", "0", "2"},
+            {"margin_choice", "0", "worst case"},
+        };
+        Sizing before = sizing(null, 0, "");
+        int seen = 0;
+        for (String[] change : changes) {
+            Sizing after = sizing(change[0], Integer.parseInt(change[1]), change[2]);
+            for (int scenario = 0; scenario < COLUMNS - 1; scenario++) {
+                for (Side side : Side.values()) {
+                    Index index = new Index(side, scenario, 0);
+                    if (!chances(before, index).equals(chances(after, index))) {
+                        seen++;
+                        assertThat(print("chance_print", after, index))
+                                .as("%s in %s", change[0], index)
+                                .isNotEqualTo(print("chance_print", before, index));
+                    }
+                }
+            }
+        }
+        assertThat(seen).isGreaterThan(changes.length);
+    }
+
+    private static Object chances(Sizing sizing, Index index) {
+        SlackChances chances = sizing.scenario(index.scenario()).side(index.side()).chancesOrNull();
+        return chances == null ? "none" : chances;
     }
 
     private static Object allowed(Sizing sizing, Index index) {
@@ -189,8 +247,8 @@ public class FreshnessTest {
         return range == null ? "none" : range;
     }
 
-    private static CellValue print(Sizing sizing, Index index) {
-        return LiveLines.all().line("travel_print").core().at(sizing, index);
+    private static CellValue print(String line, Sizing sizing, Index index) {
+        return LiveLines.all().line(line).core().at(sizing, index);
     }
 
     private static Sizing sizing(String name, int place, String text) {

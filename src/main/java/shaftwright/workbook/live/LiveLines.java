@@ -35,6 +35,12 @@ public final class LiveLines {
         TravelLines.declare(lines);
         VariantPrintLines.declare(lines);
         VariantLines.declare(lines);
+        StrengthBookLines.declare(lines);
+        DoubtLines.declare(lines);
+        RatedLines.declare(lines);
+        TorqueLines.declare(lines);
+        ShaftStrengthLines.declare(lines);
+        ChanceLines.declare(lines);
         VerdictLines.declare(lines);
         ResultLines.declare(lines);
         VehicleLines.declare(lines);

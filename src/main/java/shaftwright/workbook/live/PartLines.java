@@ -41,6 +41,11 @@ enum PartLines implements LiveLine.Formula, LiveLine.Core {
         BENCH_FLAW.declareIn(lines);
         table(lines, "boot_slot", BOOT, BOOT_SLOT);
         table(lines, "blank_slot", BLANK, BLANK_SLOT);
+        table(lines, "material_slot", Grid.MATERIAL, Grid.MATERIAL_SLOT);
+        table(lines, "rated_slot", Grid.RATED, Grid.RATED_SLOT);
+        table(lines, "rating_slot", Grid.RATING, Grid.RATING_SLOT);
+        table(lines, "duty_slot", Grid.DUTY, Grid.DUTY_SLOT);
+        table(lines, "doubt_slot", Grid.DOUBT, Grid.DOUBT_SLOT);
     }
 
     private static void table(LiveLines lines, String ordinal, Grid typed, Grid slots) {

@@ -12,6 +12,10 @@ public enum Quantity {
     DEGREE,
     /** A number with its own meaning. */
     NUMBER,
+    /** A torque in the workbook's own unit. */
+    TORQUE,
+    /** A safety factor or a share. */
+    FACTOR,
     /** A count. */
     WHOLE,
     /** A row's number inside its table: a constant, by which rows are found again. */

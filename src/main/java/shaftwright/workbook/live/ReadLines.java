@@ -124,7 +124,12 @@ final class ReadLines {
                             ? "RADIANS(" + input.whenEmpty() + ")"
                             : String.valueOf(input.whenEmpty());
         }
-        String number = input.kind() == InputKind.ANGLE ? "RADIANS(" + cell + ")" : "0+" + cell;
+        String number = "0+" + cell;
+        if (input.kind() == InputKind.ANGLE) {
+            number = "RADIANS(" + cell + ")";
+        } else if (input.kind().inchFactor() != 1) {
+            number = cell + "*IF(unit=\"inch\"," + input.kind().inchFactor() + ",1)";
+        }
         return "IFERROR(IF("
                 + cell
                 + "=\"\","

@@ -28,6 +28,14 @@ public enum Section {
     SWEEP_EDGES,
     /** The grid of variants: an engine block. */
     SWEEP_BLOCK,
+    /** Torque, capacity and factor of every part, scenarios side by side. */
+    STRENGTH,
+    /** What flange bolts carry, beside their rows. */
+    BOLTS,
+    /** Doubt of lengths, and the margins built up from it. */
+    DOUBT,
+    /** Chances of running out of travel: an engine block. */
+    CHANCES,
     /** Tables of a side, scenarios side by side. */
     TABLES,
     /** Why each blank was chosen or refused. */

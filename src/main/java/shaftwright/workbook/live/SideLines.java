@@ -30,8 +30,9 @@ enum SideLines implements LiveLine.Formula, LiveLine.Core {
     SHIFT_Y("shift_y", "Transaxle outward", MILLIMETRE, "{transaxle_left_read}"),
     SHIFT_Z("shift_z", "Transaxle up", MILLIMETRE, "{transaxle_up_read}"),
     SHIFT_HUB("shift_hub", "Hub outward", MILLIMETRE, "{hub_shift_read}"),
-    MARGIN_IN("margin_in", "Margin before bottoming", MILLIMETRE, "{margin_inward_read}"),
-    MARGIN_OUT("margin_out", "Margin before pull-out", MILLIMETRE, "{margin_outward_read}"),
+    MARGIN_IN("margin_in", "Margin before bottoming", MILLIMETRE, builtUp("{margin_inward_read}")),
+    MARGIN_OUT(
+            "margin_out", "Margin before pull-out", MILLIMETRE, builtUp("{margin_outward_read}")),
     TROUBLE(
             "side_trouble",
             "What keeps it from use",
@@ -172,5 +173,10 @@ enum SideLines implements LiveLine.Formula, LiveLine.Core {
             SideOutcome side = outcome(sizing, index);
             return side.isSetUp() ? ReadLines.shown(side.bumpStep(step)) : CellValue.NOT_AVAILABLE;
         }
+    }
+
+    /** A margin, unless one that is built up is to count. */
+    private static String builtUp(String typed) {
+        return "IF(ISNUMBER(margin_built),margin_built," + typed + ")";
     }
 }

@@ -72,7 +72,26 @@ enum VehicleLines implements LiveLine.Formula, LiveLine.Core {
             "cost_total",
             "Cost of the vehicle set",
             MONEY,
-            "IF({used}=0,\"\",{cost_shafts}+{cost_joints}+{cost_boots}+SUM({other_cost_read}))");
+            "IF({used}=0,\"\",{cost_shafts}+{cost_joints}+{cost_boots}+SUM({other_cost_read}))"),
+    /** Of the scenario's own parts; a spare shaft costs half of the pair. */
+    COST_SPARES(
+            "cost_spares",
+            "Spares",
+            MONEY,
+            "IF({used}=0,\"\",spare_shafts_read*{cost_shafts}/2+spare_joints_inner_read*"
+                    + price("joint", "in")
+                    + "+spare_joints_outer_read*"
+                    + price("joint", "out")
+                    + "+spare_boots_inner_read*"
+                    + price("boot", "in")
+                    + "+spare_boots_outer_read*"
+                    + price("boot", "out")
+                    + ")"),
+    COST_WITH_SPARES(
+            "cost_with_spares",
+            "Cost with spares",
+            MONEY,
+            "IF({used}=0,\"\",{cost_total}+{cost_spares})");
 
     private final String name;
     private final String label;
@@ -127,6 +146,8 @@ enum VehicleLines implements LiveLine.Formula, LiveLine.Core {
             case COST_JOINTS -> scenario.cost().joints();
             case COST_BOOTS -> scenario.cost().boots();
             case COST_TOTAL -> scenario.cost().total();
+            case COST_SPARES -> scenario.cost().spares();
+            case COST_WITH_SPARES -> scenario.cost().total() + scenario.cost().spares();
             case WIDTH_NOTE -> throw new IllegalStateException(name + " is a text");
         };
     }

@@ -57,6 +57,7 @@ final class Look {
         return switch (kind) {
             case ANGLE -> "0.0##";
             case NUMBER -> "0.0##";
+            case TORQUE, LOAD, STRESS, SPEED, DENSITY -> "General";
             case COUNT -> "0";
             case MONEY -> "#,##0.00";
             default -> "@";
@@ -123,7 +124,8 @@ final class Look {
             case DEGREE -> "0.0";
             case MONEY -> "#,##0.00";
             case NUMBER -> "0.0";
-            case WHOLE, ORDINAL -> "0";
+            case FACTOR -> "0.00";
+            case WHOLE, ORDINAL, TORQUE -> "0";
             default -> "General";
         };
     }

@@ -15,9 +15,8 @@ final class Page {
 
     /** A label with the unit in which its cells are read. */
     static String label(Input input, LengthUnit unit) {
-        return input.kind() == InputKind.LENGTH
-                ? input.label() + ", " + unit.symbol()
-                : input.kind() == InputKind.ANGLE ? input.label() + ", °" : input.label();
+        String symbol = input.kind().symbol(unit);
+        return symbol.isEmpty() ? input.label() : input.label() + ", " + symbol;
     }
 
     static String label(LiveLine line, LengthUnit unit) {
@@ -26,6 +25,7 @@ final class Page {
             case MILLIMETRE -> line.label() + ", mm";
             case DEGREE -> line.label() + ", °";
             case RADIAN -> line.label() + ", rad";
+            case TORQUE -> line.label() + ", " + InputKind.TORQUE.symbol(unit);
             default -> line.label();
         };
     }

@@ -25,17 +25,26 @@ final class PartsSheet {
                     "shaft_end_diameter_outer",
                     "mockup_pin");
 
+    private static final List<String> SPARES =
+            List.of(
+                    "spare_shafts",
+                    "spare_joints_inner",
+                    "spare_joints_outer",
+                    "spare_boots_inner",
+                    "spare_boots_outer");
+
     private PartsSheet() {}
 
     static void lay(Draft draft) {
         XSSFSheet sheet = draft.sheet(NAME);
-        Page.widths(sheet, 34, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12);
+        Page.widths(sheet, 34, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 28, 12, 12, 12, 12, 12);
         draft.text(sheet, 0, 0, "Parts", draft.look().title());
         int row = table(draft, sheet, 2, "Joints", Grid.JOINT);
         row = table(draft, sheet, row + 1, "Blanks", Grid.BLANK);
         sheet.setRowBreak(row);
         row = table(draft, sheet, row + 1, "Boots", Grid.BOOT);
-        row = rings(draft, sheet, row + 1);
+        row = singles(draft, sheet, row + 1, "Rings, grooves and shaft ends", RING);
+        row = singles(draft, sheet, row + 1, "Spares", SPARES);
         sheet.setRowBreak(row);
         table(
                 draft,
@@ -63,10 +72,11 @@ final class PartsSheet {
         return top + 2 + grid.rows();
     }
 
-    private static int rings(Draft draft, XSSFSheet sheet, int top) {
-        Page.heading(draft, sheet, top, COLUMNS, "Rings, grooves and shaft ends");
+    private static int singles(
+            Draft draft, XSSFSheet sheet, int top, String title, List<String> names) {
+        Page.heading(draft, sheet, top, COLUMNS, title);
         int row = top + 1;
-        for (String name : RING) {
+        for (String name : names) {
             Input input = Contract.input(name);
             draft.text(sheet, row, 0, Page.label(input, draft.unit()), draft.look().label());
             draft.input(input, Side.LEFT, sheet, row, 1, Direction.DOWN);

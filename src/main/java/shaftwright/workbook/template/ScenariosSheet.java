@@ -1,11 +1,13 @@
 package shaftwright.workbook.template;
 
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Input;
+import shaftwright.workbook.InputKind;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
@@ -26,6 +28,9 @@ final class ScenariosSheet {
     private static final int SENTENCE = 56;
     private static final int VERDICT = 84;
 
+    /** Lines of the results that stand right below the verdict. */
+    private static final List<String> WEAKEST = List.of("result_weakest", "result_factor");
+
     private static final Map<String, String> HEADINGS =
             Map.of(
                     "tyre_size", "Tyre, wheel and track",
@@ -34,6 +39,7 @@ final class ScenariosSheet {
                     "stub_inner", "Shaft",
                     "bump_rule", "Travel",
                     "margin_inward", "Margins and choice",
+                    "first_gear", "Gearing",
                     "shaft_pair_price", "Prices");
 
     private ScenariosSheet() {}
@@ -63,12 +69,22 @@ final class ScenariosSheet {
         draft.live(verdict, Side.LEFT, sheet, 3, FIRST, Direction.ACROSS, draft.look().verdict());
         sheet.getRow(3).setHeightInPoints(VERDICT);
         Highlights.verdicts(sheet, new CellRangeAddress(3, 3, FIRST, columns - 1));
-        int row = inputs(draft, sheet, 4, columns);
+        int row = inputs(draft, sheet, 4 + weakest(draft, sheet, 4), columns);
         sheet.setRowBreak(row - 1);
         results(draft, sheet, row, columns);
         sheet.createFreezePane(FIRST, 4);
-        Page.printByBreaks(sheet, true, columns);
+        // A column more than there is, so that all inputs find room on the first page.
+        Page.printByBreaks(sheet, true, columns + 1);
         sheet.setRepeatingRows(new CellRangeAddress(1, 3, -1, -1));
+    }
+
+    /** The weakest part right below the verdict; returns the rows that it takes. */
+    private static int weakest(Draft draft, XSSFSheet sheet, int top) {
+        for (int at = 0; at < WEAKEST.size(); at++) {
+            result(draft, sheet, top + at, LiveLines.all().line(WEAKEST.get(at)), Side.LEFT);
+        }
+        sheet.getRow(top).setHeightInPoints(TWO_LINES);
+        return WEAKEST.size();
     }
 
     private static int inputs(Draft draft, XSSFSheet sheet, int top, int columns) {
@@ -87,7 +103,7 @@ final class ScenariosSheet {
     private static void input(Draft draft, XSSFSheet sheet, int row, Input input) {
         draft.text(sheet, row, 0, Page.label(input, draft.unit()), draft.look().label());
         draft.input(input, Side.LEFT, sheet, row, FIRST, Direction.ACROSS);
-        if (!input.kind().numeric()) {
+        if (input.kind() == InputKind.TEXT || input.kind() == InputKind.PICK) {
             sheet.getRow(row).setHeightInPoints(TWO_LINES);
         }
     }
@@ -114,7 +130,9 @@ final class ScenariosSheet {
         sheet.setRowBreak(row - 1);
         Page.heading(draft, sheet, row++, columns, "Wheel, width and cost");
         for (LiveLine line : LiveLines.all().in(Section.SCENARIO_RESULTS)) {
-            if (line.grid() == Grid.SCENARIO && !line.name().equals("verdict")) {
+            if (line.grid() == Grid.SCENARIO
+                    && !line.name().equals("verdict")
+                    && !WEAKEST.contains(line.name())) {
                 result(draft, sheet, row++, line, Side.LEFT);
             }
         }

@@ -45,6 +45,8 @@ public final class Template {
                 TablesSheet.lay(draft, side);
             }
             BlanksSheet.lay(draft);
+            StrengthSheet.lay(draft);
+            DoubtSheet.lay(draft);
             for (Side side : Side.values()) {
                 CardSheet.lay(draft, side);
             }

@@ -43,6 +43,11 @@ final class WorkingSheets {
         shared.columns(Section.PARTS_WORK, Grid.BLANK_SLOT, "Blanks as numbers");
         shared.columns(Section.PARTS_WORK, Grid.BOOT_SLOT, "Boots as numbers");
         shared.columns(Section.PARTS_WORK, Grid.BENCH_SLOT, "Bench tables as numbers");
+        shared.columns(Section.PARTS_WORK, Grid.MATERIAL_SLOT, "Materials as numbers");
+        shared.columns(Section.PARTS_WORK, Grid.RATED_SLOT, "Ratings of joints and bolts");
+        shared.columns(Section.PARTS_WORK, Grid.RATING_SLOT, "Ratings of other parts");
+        shared.columns(Section.PARTS_WORK, Grid.DUTY_SLOT, "Duty of the joints");
+        shared.columns(Section.PARTS_WORK, Grid.DOUBT_SLOT, "Doubt of lengths");
         shared.columns(Section.PARTS_WORK, Grid.LIMIT, "Travel limits of all joints");
         shared.fractions();
         for (Side side : Side.values()) {

@@ -1,0 +1,66 @@
+package shaftwright.strength;
+
+import shaftwright.units.Require;
+
+/**
+ * Life of a ball joint under steady torque, as an index to compare joints and angles by, not as a
+ * promise. Seherr-Thoss, Schmelz, Aucktor, <i>Universal Joints and Driveshafts</i>, section on ball
+ * joints; from memory, and continuous at 1000 rpm.
+ */
+public final class JointLife {
+    private static final double SLOW_CONSTANT = 25339;
+    private static final double SLOW_EXPONENT = 0.577;
+    private static final double FAST_CONSTANT = 470756;
+    private static final double FAST_FROM = 1000;
+
+    private JointLife() {}
+
+    /** Share of the straight joint's capacity left at an angle: {@code (1 - sin β) cos²β}. */
+    public static double angleFactor(double angle) {
+        Require.within("joint angle", angle, 0, Math.PI / 2);
+        double cosine = Math.cos(angle);
+        return (1 - Math.sin(angle)) * cosine * cosine;
+    }
+
+    /**
+     * Hours of life: {@code 25339/n^0.577 (A M_d/M)³} up to 1000 rpm, {@code 470756/n (A M_d/M)³}
+     * above.
+     *
+     * @param capacity dynamic torque capacity of the joint, straight, N·m ({@code M_d})
+     * @param torque that it runs with, N·m ({@code M})
+     * @param angle that it runs at, rad
+     * @param speed rpm
+     */
+    public static double hours(double capacity, double torque, double angle, double speed) {
+        Require.positive("dynamic capacity", capacity);
+        Require.positive("torque", torque);
+        Require.positive("speed", speed);
+        double ratio = angleFactor(angle) * capacity / torque;
+        double base =
+                speed <= FAST_FROM
+                        ? SLOW_CONSTANT / Math.pow(speed, SLOW_EXPONENT)
+                        : FAST_CONSTANT / speed;
+        return base * ratio * ratio * ratio;
+    }
+
+    /**
+     * Life under a mix of duties, each using up its share (Palmgren, Miner): {@code Σq / Σ(q/L)}.
+     *
+     * @param shares of running time, at any scale
+     * @param hours life under each duty alone
+     */
+    public static double mixed(double[] shares, double[] hours) {
+        if (shares.length != hours.length || shares.length == 0) {
+            throw new IllegalArgumentException(
+                    "one life a share; have " + shares.length + " and " + hours.length);
+        }
+        double whole = 0;
+        double used = 0;
+        for (int i = 0; i < shares.length; i++) {
+            whole += Require.notNegative("share of time", shares[i]);
+            used += shares[i] / Require.positive("life", hours[i]);
+        }
+        Require.positive("sum of shares", whole);
+        return whole / used;
+    }
+}

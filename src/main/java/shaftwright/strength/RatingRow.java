@@ -1,0 +1,25 @@
+package shaftwright.strength;
+
+import shaftwright.units.Require;
+
+/**
+ * What one part of the torque path can take: worked out, or the builder's own figure.
+ *
+ * @param part as the table names it
+ * @param capacity N·m
+ */
+public record RatingRow(String part, double capacity) {
+    public RatingRow {
+        Require.named("part", part);
+        Require.notNegative("capacity", capacity);
+    }
+
+    /**
+     * Capacity over torque; 1 is just enough.
+     *
+     * @param torque N·m
+     */
+    public double factor(double torque) {
+        return capacity / Require.positive("torque", torque);
+    }
+}

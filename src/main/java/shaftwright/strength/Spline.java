@@ -1,0 +1,137 @@
+package shaftwright.strength;
+
+import shaftwright.units.Require;
+
+/**
+ * The external involute spline of a shaft's end in its race or hub, and its four stresses after
+ * Dudley ("When splines need stress control", <i>Product Engineering</i>, 1957), as machinists'
+ * handbooks carry them on. They are working stresses, to be held against {@link SplineStrength},
+ * not yield: a spline also yields at its root as a {@link Bar} of the root diameter does.
+ *
+ * <p>The application factor of the original is left out here. It is the same thing as the shock
+ * factor of {@link TorquePath}, which counts once.
+ *
+ * @param teeth count ({@code N})
+ * @param pitchDiameter mm ({@code D})
+ * @param rootDiameter mm ({@code D_re})
+ * @param length over which the teeth engage, mm ({@code L_e})
+ * @param toothThickness on the pitch circle, mm ({@code t})
+ * @param contactHeight radial height over which the flanks touch, mm ({@code h})
+ */
+public record Spline(
+        int teeth,
+        double pitchDiameter,
+        double rootDiameter,
+        double length,
+        double toothThickness,
+        double contactHeight) {
+    /** A spline held still by its ring bears nine times what one that rocks does; Dudley. */
+    static final double FIXED_OVER_FLEXIBLE = 9;
+
+    public Spline {
+        if (teeth < 3) {
+            throw new IllegalArgumentException("a spline has three teeth or more; have " + teeth);
+        }
+        Require.positive("pitch diameter", pitchDiameter);
+        Require.positive("root diameter", rootDiameter);
+        Require.positive("engaged length", length);
+        Require.positive("tooth thickness", toothThickness);
+        Require.positive("contact height", contactHeight);
+        if (rootDiameter >= pitchDiameter) {
+            throw new IllegalArgumentException(
+                    "root diameter "
+                            + rootDiameter
+                            + " mm must be below the pitch diameter "
+                            + pitchDiameter
+                            + " mm");
+        }
+    }
+
+    /**
+     * A spline of standard proportions: pitch diameter {@code N m}, teeth as thick as their gaps.
+     *
+     * @param module pitch diameter over tooth count, mm; 25.4 over the diametral pitch
+     */
+    public static Spline ofModule(int teeth, double module, double length, SplineProfile profile) {
+        Require.positive("module", module);
+        return new Spline(
+                teeth,
+                teeth * module,
+                profile.rootDiameter(teeth, module),
+                length,
+                Math.PI * module / 2,
+                profile.contactHeight(module));
+    }
+
+    /** The same from the diametral pitch, teeth per inch of pitch diameter. */
+    public static Spline ofPitch(int teeth, double pitch, double length, SplineProfile profile) {
+        Require.positive("diametral pitch", pitch);
+        return ofModule(teeth, 25.4 / pitch, length, profile);
+    }
+
+    /**
+     * The same from the outside diameter, which is what a caliper tells: {@code (N + 1) m}.
+     *
+     * @param outside mm
+     */
+    public static Spline ofOutside(
+            int teeth, double outside, double length, SplineProfile profile) {
+        Require.positive("outside diameter of a spline", outside);
+        return ofModule(teeth, outside / (teeth + 1), length, profile);
+    }
+
+    /**
+     * Shear under the roots of the teeth, MPa: {@code 16 T/(π D_re³)}.
+     *
+     * @param torque N·m
+     */
+    public double rootShear(double torque) {
+        return 16 * Bar.NMM * torque / (Math.PI * rootDiameter * rootDiameter * rootDiameter);
+    }
+
+    /**
+     * Shear of the teeth at the pitch line, MPa: {@code 4 T K_m/(D N L_e t)}; half the teeth are
+     * taken to carry.
+     *
+     * @param torque N·m
+     * @param misalignment load distribution factor {@code K_m}, 1 when the ends are in line
+     */
+    public double toothShear(double torque, double misalignment) {
+        return 4 * Bar.NMM * torque * misalignment / (toothArea() * toothThickness);
+    }
+
+    /**
+     * Pressure on the flanks, MPa: {@code 2 T K_m/(D N L_e h)}.
+     *
+     * @param torque N·m
+     * @param misalignment {@code K_m}
+     * @param hold whether the spline can rock; one that cannot counts a ninth
+     */
+    public double bearing(double torque, double misalignment, SplineHold hold) {
+        double pressure = 2 * Bar.NMM * torque * misalignment / (toothArea() * contactHeight);
+        return hold == SplineHold.FIXED ? pressure / FIXED_OVER_FLEXIBLE : pressure;
+    }
+
+    /**
+     * Torque that the spline may carry, N·m: the least that one of the three stresses allows.
+     *
+     * @param strength allowed stresses and life factors
+     * @param misalignment {@code K_m}
+     * @param hold whether the spline can rock
+     */
+    public double capacity(SplineStrength strength, double misalignment, SplineHold hold) {
+        double shear = strength.shear() * strength.fatigueFactor();
+        double bearing =
+                strength.bearing()
+                        * (hold == SplineHold.FIXED
+                                ? strength.fatigueFactor()
+                                : strength.wearFactor());
+        return Math.min(
+                shear / Math.max(rootShear(1), toothShear(1, misalignment)),
+                bearing / bearing(1, misalignment, hold));
+    }
+
+    private double toothArea() {
+        return pitchDiameter * teeth * length;
+    }
+}

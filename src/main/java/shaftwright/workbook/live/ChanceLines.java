@@ -1,0 +1,129 @@
+package shaftwright.workbook.live;
+
+import static shaftwright.workbook.Grid.BOOK;
+import static shaftwright.workbook.Grid.DOUBT_SLOT;
+import static shaftwright.workbook.Grid.POWER;
+import static shaftwright.workbook.Grid.SCENARIO_SIDE;
+import static shaftwright.workbook.live.Quantity.NUMBER;
+import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
+import static shaftwright.workbook.live.Quantity.WHOLE;
+
+import shaftwright.doubt.SlackChances;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Index;
+import shaftwright.workbook.Sizing;
+
+/**
+ * How likely each side's shaft runs out of travel, by trial: an engine block, and the fingerprints
+ * of what it follows from beyond path and joints.
+ */
+enum ChanceLines {
+    BOTTOMING("bottoming", "Bottoms somewhere, in 100", NUMBER),
+    BOTTOMING_BUMP("bottoming_bump", "… at full bump", NUMBER),
+    BOTTOMING_DROOP("bottoming_droop", "… at full droop", NUMBER),
+    PULL_OUT("pull_out", "Pulls out somewhere, in 100", NUMBER),
+    PULL_OUT_BUMP("pull_out_bump", "… at full bump", NUMBER),
+    PULL_OUT_DROOP("pull_out_droop", "… at full droop", NUMBER),
+    WINDOW("window", "Least slack both ways together, mean", SHOWN_LENGTH),
+    SPREAD("spread", "… standard deviation", SHOWN_LENGTH);
+
+    private static final EngineBlock BLOCK =
+            new EngineBlock("chance", SCENARIO_SIDE, Section.SIDE_WORK, Section.CHANCES);
+
+    /** Terms of a row's fingerprint. */
+    private static final int TERMS = 3;
+
+    private final String name;
+    private final String label;
+    private final Quantity quantity;
+
+    ChanceLines(String name, String label, Quantity quantity) {
+        this.name = name;
+        this.label = label;
+        this.quantity = quantity;
+    }
+
+    static void declare(LiveLines lines) {
+        hat(lines);
+        rows(lines);
+        EngineBlock.Present present = (sizing, index) -> chances(sizing, index) != null;
+        Fingerprint all =
+                new Fingerprint(lines)
+                        .whole("path_print", "joint_print_in", "joint_print_out", "doubt_all_print")
+                        .sum("hat_print")
+                        .measured("shift_x", "shift_y", "shift_z", "shift_hub")
+                        .measured("spacing_final", "tape_mm", "t_low", "t_high")
+                        .measured("variance_distance", "variance_height", "curve_allowance")
+                        .measured("trial_count_read", "trial_seed_read");
+        BLOCK.stamp(
+                lines,
+                all,
+                "AND({ready}=1,IF(ISNUMBER(trial_count_read),trial_count_read>0,FALSE))",
+                present);
+        for (ChanceLines line : values()) {
+            BLOCK.figure(lines, line.name, line.label, line.quantity, present, line::value);
+        }
+    }
+
+    private CellValue value(Sizing sizing, Index index) {
+        SlackChances chances = chances(sizing, index);
+        return CellValue.of(
+                switch (this) {
+                    case BOTTOMING -> 100 * chances.bottoming();
+                    case BOTTOMING_BUMP -> 100 * chances.bottomingAtBump();
+                    case BOTTOMING_DROOP -> 100 * chances.bottomingAtDroop();
+                    case PULL_OUT -> 100 * chances.pullOut();
+                    case PULL_OUT_BUMP -> 100 * chances.pullOutAtBump();
+                    case PULL_OUT_DROOP -> 100 * chances.pullOutAtDroop();
+                    case WINDOW -> chances.windowMean() / sizing.unit().mm();
+                    case SPREAD -> chances.windowSpread() / sizing.unit().mm();
+                });
+    }
+
+    private static SlackChances chances(Sizing sizing, Index index) {
+        return sizing.scenario(index.scenario()).side(index.side()).chancesOrNull();
+    }
+
+    /** The fit's hat tells its terms: where readings stand and how many there are. */
+    private static void hat(LiveLines lines) {
+        Fingerprint hat = new Fingerprint(lines).measured("coef_hat");
+        lines.add(
+                new LiveLine(
+                        "hat_print",
+                        Section.PATH_WORK,
+                        POWER,
+                        "Fingerprint of the hat",
+                        WHOLE,
+                        index -> "IF({path_ready}=1," + hat.formula(index.row()) + ",NA())",
+                        (sizing, index) ->
+                                sizing.readings(index.side()).path().isPresent()
+                                        ? CellValue.of(hat.of(sizing, index, index.row()))
+                                        : CellValue.NOT_AVAILABLE));
+    }
+
+    /** The order of rows counts: it decides which random number each gets. */
+    private static void rows(LiveLines lines) {
+        Fingerprint row =
+                new Fingerprint(lines).measured("doubt_standard", "doubt_worst", "doubt_fixed");
+        lines.add(
+                new LiveLine(
+                        "doubt_print",
+                        Section.PARTS_WORK,
+                        DOUBT_SLOT,
+                        "Fingerprint of the row",
+                        WHOLE,
+                        index -> row.formula(TERMS * index.row()),
+                        (sizing, index) ->
+                                CellValue.of(row.of(sizing, index, TERMS * index.row()))));
+        Fingerprint all = new Fingerprint(lines).sum("doubt_print").measured("tape_mm");
+        lines.add(
+                new LiveLine(
+                        "doubt_all_print",
+                        Section.BOOK_WORK,
+                        BOOK,
+                        "Fingerprint of what may move",
+                        WHOLE,
+                        index -> all.formula(0),
+                        (sizing, index) -> CellValue.of(all.of(sizing, index, 0))));
+    }
+}

@@ -1,0 +1,338 @@
+package shaftwright.workbook.live;
+
+import static shaftwright.workbook.live.Quantity.FACTOR;
+import static shaftwright.workbook.live.Quantity.NUMBER;
+import static shaftwright.workbook.live.Quantity.TEXT;
+import static shaftwright.workbook.live.Quantity.TORQUE;
+import static shaftwright.workbook.live.Quantity.WHOLE;
+
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Index;
+import shaftwright.workbook.InputKind;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.ScenarioStrength;
+import shaftwright.workbook.ScenarioStrength.ShaftPart;
+import shaftwright.workbook.ScenarioStrength.SharedPart;
+import shaftwright.workbook.Sizing;
+
+/**
+ * What reaches one shaft of each scenario, what the parts carry that both sides have alike, and the
+ * weakest of all parts. Cells stay empty where something that they need is not given.
+ */
+enum TorqueLines implements LiveLine.Formula, LiveLine.Core {
+    RATED_ROW_IN(
+            "rated_row_in",
+            Section.SCENARIO_WORK,
+            "Row of inner joint's rating",
+            WHOLE,
+            row("{joint_row_in}")),
+    RATED_ROW_OUT(
+            "rated_row_out",
+            Section.SCENARIO_WORK,
+            "Row of outer joint's rating",
+            WHOLE,
+            row("{joint_row_out}")),
+    GEARS(
+            "gears",
+            Section.SCENARIO_WORK,
+            "Torque of a shaft over the engine's",
+            NUMBER,
+            "IF({used}=1,IF(COUNT({first_gear_read},{final_drive_read},gear_efficiency_read)=3,"
+                    + "{first_gear_read}*{final_drive_read}*gear_efficiency_read*torque_share,"
+                    + "\"\"),\"\")"),
+    TOP_RPM(
+            "top_rpm",
+            Section.SCENARIO_WORK,
+            "Shaft speed at top speed, rpm",
+            NUMBER,
+            "IF({used}=1,IF(COUNT(top_speed_read,{tyre_diameter})=2,"
+                    + "top_speed_read*1000000/60/(3.05*{tyre_diameter}),\"\"),\"\")"),
+    DUTY_USE(
+            "duty_use",
+            Section.SCENARIO_WORK,
+            "Life used in an hour of duty",
+            NUMBER,
+            "IF({used}=1,IF(AND(ISNUMBER({tyre_diameter}),SUM(duty_part)>0),("
+                    + duty()
+                    + ")/SUM(duty_part),\"\"),\"\")"),
+    ENGINE("torque_engine", Section.STRENGTH, "Engine gives", TORQUE, geared("engine_torque_read")),
+    CLUTCH(
+            "torque_clutch",
+            Section.STRENGTH,
+            "Clutch lets through",
+            TORQUE,
+            geared("clutch_capacity_read")),
+    GRIP("torque_grip", Section.STRENGTH, "Tyre grips", TORQUE, grip("wheel_load_read")),
+    LANDING_GRIP(
+            "torque_landing_grip",
+            Section.STRENGTH,
+            "Tyre grips when landing",
+            TORQUE,
+            grip("landing_load_read")),
+    DRIVING(
+            "torque_driving",
+            Section.STRENGTH,
+            "Driving: the least of these, with shock",
+            TORQUE,
+            "IF(AND(COUNT({torque_engine>torque_grip})>0,ISNUMBER(shock_factor_read)),"
+                    + "shock_factor_read*MIN({torque_engine>torque_grip}),\"\")"),
+    LANDING(
+            "torque_landing",
+            Section.STRENGTH,
+            "Landing with wheels spinning, with shock",
+            TORQUE,
+            "IF(COUNT({torque_landing_grip},shock_factor_read)=2,"
+                    + "shock_factor_read*MIN({torque_clutch},{torque_landing_grip}),\"\")"),
+    NEEDED(
+            "torque_needed",
+            Section.STRENGTH,
+            "What every part must take",
+            TORQUE,
+            "IF(COUNT({torque_driving},{torque_landing})=0,\"\","
+                    + "MAX({torque_driving},{torque_landing}))"),
+    RESULT_WEAKEST(
+            "result_weakest",
+            Section.SCENARIO_RESULTS,
+            "Weakest part",
+            TEXT,
+            "IF({used}=0,\"\",IF({result_factor}=\"\",\""
+                    + Words.NOT_GIVEN
+                    + "\","
+                    + weakest()
+                    + "&IF(IF(ISNUMBER(factor_wanted_read),{result_factor}<factor_wanted_read,"
+                    + "FALSE),\""
+                    + Words.TOO_WEAK
+                    + "\",\"\")))"),
+    RESULT_FACTOR(
+            "result_factor",
+            Section.SCENARIO_RESULTS,
+            "Its safety factor",
+            FACTOR,
+            "IF(COUNT(" + Words.ALL + ")=0,\"\",MIN(" + Words.ALL + "))");
+
+    private final String name;
+    private final Section section;
+    private final String label;
+    private final Quantity quantity;
+    private final String formula;
+
+    TorqueLines(String name, Section section, String label, Quantity quantity, String formula) {
+        this.name = name;
+        this.section = section;
+        this.label = label;
+        this.quantity = quantity;
+        this.formula = formula;
+    }
+
+    static void declare(LiveLines lines) {
+        for (TorqueLines line : values()) {
+            lines.add(
+                    new LiveLine(
+                            line.name,
+                            line.section,
+                            Grid.SCENARIO,
+                            line.label,
+                            line.quantity,
+                            line,
+                            line));
+        }
+        for (SharedPart part : SharedPart.values()) {
+            lines.add(new Shared(part, false).line());
+        }
+        for (SharedPart part : SharedPart.values()) {
+            lines.add(new Shared(part, true).line());
+        }
+    }
+
+    /** Capacity or factor of a part that both sides have alike. */
+    private record Shared(SharedPart part, boolean isFactor)
+            implements LiveLine.Formula, LiveLine.Core {
+        LiveLine line() {
+            return new LiveLine(
+                    (isFactor ? "factor_" : "cap_") + suffix(part),
+                    Section.STRENGTH,
+                    Grid.SCENARIO,
+                    (isFactor ? "Factor: " : "Capacity: ") + part.words(),
+                    isFactor ? FACTOR : TORQUE,
+                    this,
+                    this);
+        }
+
+        @Override
+        public String at(Index index) {
+            return isFactor ? factor("cap_" + suffix(part)) : capacity(part);
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            ScenarioStrength strength = strength(sizing, index);
+            double capacity = strength.capacity(part);
+            return isFactor ? ReadLines.shown(strength.factor(capacity)) : torque(sizing, capacity);
+        }
+    }
+
+    @Override
+    public String at(Index index) {
+        return formula;
+    }
+
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        ScenarioOutcome scenario = sizing.scenario(index.scenario());
+        ScenarioStrength strength = scenario.strength();
+        return switch (this) {
+            case RATED_ROW_IN -> CellValue.of(sizing.ratings().rowOf(scenario.jointRowInner()));
+            case RATED_ROW_OUT -> CellValue.of(sizing.ratings().rowOf(scenario.jointRowOuter()));
+            case GEARS -> ReadLines.shown(strength.gears());
+            case TOP_RPM -> ReadLines.shown(strength.topRpm());
+            case DUTY_USE -> ReadLines.shown(strength.dutyUse());
+            case ENGINE -> torque(sizing, strength.torques().engine());
+            case CLUTCH -> torque(sizing, strength.torques().clutch());
+            case GRIP -> torque(sizing, strength.torques().grip());
+            case LANDING_GRIP -> torque(sizing, strength.torques().landingGrip());
+            case DRIVING -> torque(sizing, strength.torques().driving());
+            case LANDING -> torque(sizing, strength.torques().landing());
+            case NEEDED -> torque(sizing, strength.torques().needed());
+            case RESULT_WEAKEST -> CellValue.of(weakest(sizing, scenario));
+            case RESULT_FACTOR -> ReadLines.shown(strength.leastFactor());
+        };
+    }
+
+    private static String weakest(Sizing sizing, ScenarioOutcome scenario) {
+        if (!scenario.used()) {
+            return "";
+        }
+        double factor = scenario.strength().leastFactor();
+        if (Double.isNaN(factor)) {
+            return Words.NOT_GIVEN;
+        }
+        boolean weak = factor < sizing.inputs().number("factor_wanted");
+        return scenario.strength().weakest() + (weak ? Words.TOO_WEAK : "");
+    }
+
+    private static CellValue torque(Sizing sizing, double newtonMetres) {
+        return ReadLines.shown(newtonMetres / unit(sizing));
+    }
+
+    private static double unit(Sizing sizing) {
+        return InputKind.TORQUE.factor(sizing.unit());
+    }
+
+    private static ScenarioStrength strength(Sizing sizing, Index index) {
+        return sizing.scenario(index.scenario()).strength();
+    }
+
+    private static String row(String joint) {
+        return "IF(" + joint + "=0,0,IFERROR(MATCH(" + joint + ",rated_of,0),0))";
+    }
+
+    private static String geared(String torque) {
+        return "IF(COUNT(" + torque + ",{gears})=2," + torque + "*{gears}/torque_nm,\"\")";
+    }
+
+    /** The rolling radius stands for the loaded one, which is a little less. */
+    private static String grip(String load) {
+        return "IF({used}=1,IF(COUNT(tyre_friction_read,"
+                + load
+                + ",{tyre_diameter})=3,tyre_friction_read*"
+                + load
+                + "*9.80665*3.05*{tyre_diameter}/(2*PI())/1000/torque_nm,\"\"),\"\")";
+    }
+
+    /** Each duty row's share over its life at a straight joint's full capacity. */
+    private static String duty() {
+        StringBuilder text = new StringBuilder();
+        for (int row = 1; row <= Grid.DUTY_SLOT.rows(); row++) {
+            String rpm = "(INDEX(duty_way," + row + ")/{tyre_diameter})";
+            text.append(row == 1 ? "" : "+")
+                    .append("INDEX(duty_weight,")
+                    .append(row)
+                    .append(")*IF(")
+                    .append(rpm)
+                    .append("<=1000,")
+                    .append(rpm)
+                    .append("^0.577/25339,")
+                    .append(rpm)
+                    .append("/470756)");
+        }
+        return text.toString();
+    }
+
+    private static String suffix(SharedPart part) {
+        return switch (part) {
+            case JOINT_INNER -> "joint_in";
+            case JOINT_OUTER -> "joint_out";
+            case BOLTS_INNER -> "bolts_in";
+            case BOLTS_OUTER -> "bolts_out";
+            case OWN -> "own";
+        };
+    }
+
+    private static String capacity(SharedPart part) {
+        return switch (part) {
+            case JOINT_INNER -> rated("in", "rated_peak_read", "/torque_nm");
+            case JOINT_OUTER -> rated("out", "rated_peak_read", "/torque_nm");
+            case BOLTS_INNER -> rated("in", "bolt_friction", "");
+            case BOLTS_OUTER -> rated("out", "bolt_friction", "");
+            case OWN ->
+                    "IF({used}=1,IF(own_row=0,\"\",INDEX(rating_torque_read,own_row)/torque_nm),"
+                            + "\"\")";
+        };
+    }
+
+    private static String rated(String end, String column, String divided) {
+        String row = "{rated_row_" + end + "}";
+        String cell = "INDEX(" + column + "," + row + ")";
+        return "IF({used}=1,IF("
+                + row
+                + "=0,\"\",IF(ISNUMBER("
+                + cell
+                + "),"
+                + cell
+                + divided
+                + ",\"\")),\"\")";
+    }
+
+    /** Capacity over torque. */
+    static String factor(String capacity) {
+        String cell = "{" + capacity + "}";
+        return "IF(COUNT({torque_needed}," + cell + ")=2," + cell + "/{torque_needed},\"\")";
+    }
+
+    /** Left shaft, right shaft, then the parts that both have alike. */
+    private static String weakest() {
+        StringBuilder text = new StringBuilder();
+        for (String side : new String[] {"left", "right"}) {
+            String range = side.equals("left") ? Words.LEFT : Words.RIGHT;
+            text.append("IF(IF(COUNT(").append(range).append(")=0,FALSE,MIN(").append(range);
+            text.append(")={result_factor}),CHOOSE(MATCH({result_factor},").append(range);
+            text.append(",0)");
+            for (ShaftPart part : ShaftPart.values()) {
+                text.append(",\"").append(part.words()).append('"');
+            }
+            text.append(")&\", ").append(side).append("\",");
+        }
+        text.append("CHOOSE(MATCH({result_factor},").append(Words.SHARED).append(",0)");
+        for (SharedPart part : SharedPart.values()) {
+            text.append(',')
+                    .append(
+                            part == SharedPart.OWN
+                                    ? "INDEX(rating_part,own_row)&\"\""
+                                    : '"' + part.words() + '"');
+        }
+        return text.append(")))").toString();
+    }
+
+    /** Texts that the declarations above need before the enum has static fields. */
+    private static final class Words {
+        static final String NOT_GIVEN = "not given";
+        static final String TOO_WEAK = ", too weak";
+        static final String LEFT = "{factor_bar@left>factor_groove_out}";
+        static final String RIGHT = "{factor_bar@right>factor_groove_out}";
+        static final String SHARED = "{factor_joint_in>factor_own}";
+        static final String ALL = LEFT + "," + RIGHT + "," + SHARED;
+
+        private Words() {}
+    }
+}

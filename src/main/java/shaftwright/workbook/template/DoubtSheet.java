@@ -1,0 +1,139 @@
+package shaftwright.workbook.template;
+
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Input;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.live.LiveLine;
+import shaftwright.workbook.live.LiveLines;
+import shaftwright.workbook.live.Section;
+import shaftwright.workbook.template.Run.Direction;
+
+/** What may move the joints, the margins built up from it, and how likely a shaft runs out. */
+final class DoubtSheet {
+    static final String NAME = "Doubt";
+
+    private static final int FIRST = ScenariosSheet.FIRST;
+    private static final int TABLE = 9;
+
+    private final Draft draft;
+    private final XSSFSheet sheet;
+    private final int columns;
+    private int row = 3;
+
+    private DoubtSheet(Draft draft) {
+        this.draft = draft;
+        sheet = draft.sheet(NAME);
+        columns = Math.max(TABLE, FIRST + draft.scenarios());
+    }
+
+    static void lay(Draft draft) {
+        new DoubtSheet(draft).lay();
+    }
+
+    private void lay() {
+        sheet.setColumnWidth(0, 40 * 256);
+        for (int column = 1; column < columns; column++) {
+            sheet.setColumnWidth(column, 16 * 256);
+        }
+        draft.text(sheet, 0, 0, "Doubt", draft.look().title());
+        draft.text(
+                sheet,
+                1,
+                0,
+                "What may move the joints against each other besides the doubt of the fitted readings,"
+                        + " which always counts by itself. Margins can be built up from it, and trials"
+                        + " tell how likely a shaft runs out of travel.",
+                draft.look().note());
+        sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, TABLE - 1));
+        sheet.getRow(1).setHeightInPoints(28);
+        singles("Settings", List.of("margin_choice", "trial_count", "trial_seed"));
+        table();
+        figures();
+        sheet.setRowBreak(row - 1);
+        for (Side side : Side.values()) {
+            chances(side);
+        }
+        sheet.createFreezePane(1, 0);
+        // A column more than there is: many narrow ones print a little wider than their characters.
+        Page.printByBreaks(sheet, true, columns + 1);
+    }
+
+    private void singles(String title, List<String> names) {
+        Page.heading(draft, sheet, row++, columns, title);
+        for (String name : names) {
+            Input input = Contract.input(name);
+            draft.text(sheet, row, 0, Page.label(input, draft.unit()), draft.look().label());
+            draft.input(input, Side.LEFT, sheet, row, 1, Direction.DOWN);
+            draft.text(sheet, row, 2, input.meaning(), draft.look().note());
+            sheet.addMergedRegion(new CellRangeAddress(row, row, 2, TABLE - 1));
+            row++;
+        }
+        row++;
+    }
+
+    private void table() {
+        Page.heading(draft, sheet, row++, columns, "What may move, along the shaft");
+        int column = 0;
+        for (Input input : Contract.inputs(Grid.DOUBT)) {
+            draft.text(
+                    sheet, row, column, Page.label(input, draft.unit()), draft.look().columnHead());
+            draft.input(input, Side.LEFT, sheet, row + 1, column++, Direction.DOWN);
+        }
+        sheet.getRow(row).setHeightInPoints(28);
+        row += 1 + Grid.DOUBT.rows() + 1;
+    }
+
+    private void figures() {
+        Page.heading(draft, sheet, row++, columns, "Margin built up from it");
+        for (LiveLine line : LiveLines.all().in(Section.DOUBT)) {
+            draft.text(sheet, row, 0, Page.label(line, draft.unit()), draft.look().label());
+            draft.live(
+                    line,
+                    Side.LEFT,
+                    sheet,
+                    row++,
+                    1,
+                    Direction.DOWN,
+                    draft.look().result(line.quantity()));
+        }
+        row++;
+    }
+
+    private void chances(Side side) {
+        Page.heading(draft, sheet, row, columns, "Chances by trial, " + side.word() + " side");
+        for (int scenario = 0; scenario < draft.scenarios(); scenario++) {
+            draft.text(
+                    sheet,
+                    row,
+                    FIRST + scenario,
+                    ScenarioOutcome.letter(scenario),
+                    draft.look().heading());
+        }
+        row++;
+        Highlights.stamps(
+                sheet, new CellRangeAddress(row, row, FIRST, FIRST + draft.scenarios() - 1));
+        for (LiveLine line : LiveLines.all().in(Section.CHANCES)) {
+            draft.text(sheet, row, 0, Page.label(line, draft.unit()), draft.look().label());
+            draft.live(
+                    line,
+                    side,
+                    sheet,
+                    row,
+                    FIRST,
+                    Direction.ACROSS,
+                    line.isEngine()
+                            ? draft.look().engine(line.quantity())
+                            : draft.look().result(line.quantity()));
+            if (line.name().equals("chance_stamp")) {
+                sheet.getRow(row).setHeightInPoints(28);
+            }
+            row++;
+        }
+        row++;
+    }
+}
