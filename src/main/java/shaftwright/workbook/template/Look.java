@@ -37,6 +37,11 @@ final class Look {
         plain.setFontHeightInPoints((short) 10);
     }
 
+    /** Whose styles these are. */
+    XSSFWorkbook workbook() {
+        return workbook;
+    }
+
     /** A typed cell. */
     XSSFCellStyle input(InputKind kind) {
         return style(
