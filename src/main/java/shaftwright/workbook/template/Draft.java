@@ -43,6 +43,7 @@ final class Draft {
     private final Map<String, List<CellValue>> typed;
     private final Look look;
     private final Set<String> defined = new HashSet<>();
+    private final List<XSSFSheet> sheets = new ArrayList<>();
     private int sharedFormulas;
 
     /**
@@ -86,12 +87,30 @@ final class Draft {
     }
 
     XSSFSheet sheet(String name) {
-        return workbook.createSheet(mark.sheets() + name);
+        XSSFSheet sheet = workbook.createSheet(mark.sheets() + name);
+        sheets.add(sheet);
+        return sheet;
     }
 
-    /** The sheet that was laid out under this name. */
-    XSSFSheet sheetNamed(String name) {
-        return workbook.getSheet(mark.sheets() + name);
+    /** Those laid out so far. */
+    List<XSSFSheet> sheets() {
+        return sheets;
+    }
+
+    /** A formula with places, as a cell of a sheet outside reads one scenario of this workbook. */
+    String seenFrom(CellPlace cell, String formula, int scenario) {
+        Run own =
+                new Run(
+                        "",
+                        Grid.BOOK,
+                        Direction.DOWN,
+                        cell.sheet(),
+                        cell.row(),
+                        cell.column(),
+                        1,
+                        scenarios);
+        Index index = new Index(Side.LEFT, scenario, 0);
+        return mark.on(FormulaExpansion.of(places, formula, index, own).text(), defined);
     }
 
     /** Rows of a table: as many as a new workbook has, more when more are typed. */
@@ -164,7 +183,7 @@ final class Draft {
         if (value instanceof CellValue.Numeric number) {
             cell.setCellValue(number.value());
         } else if (value instanceof CellValue.Text text) {
-            cell.setCellValue(text.value());
+            cell.setCellValue(StoredText.of(text.value()));
         }
     }
 

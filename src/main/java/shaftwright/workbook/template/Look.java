@@ -204,6 +204,27 @@ final class Look {
                 });
     }
 
+    /** A short mark, number or letter in the middle of its column. */
+    XSSFCellStyle centred() {
+        return style(
+                "centred",
+                style -> {
+                    style.setAlignment(HorizontalAlignment.CENTER);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                });
+    }
+
+    /** A text or a number of whatever kind, as a list shows it. */
+    XSSFCellStyle listed() {
+        return style(
+                "listed",
+                style -> {
+                    style.setAlignment(HorizontalAlignment.LEFT);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                    style.setWrapText(true);
+                });
+    }
+
     /** A box to tick or to write into on paper. */
     XSSFCellStyle blankBox() {
         return style("blank box", style -> box(style, BorderStyle.THIN));
