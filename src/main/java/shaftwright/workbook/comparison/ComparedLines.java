@@ -26,7 +26,9 @@ public final class ComparedLines {
     private static final List<String> OF_NO_MATTER =
             List.of("vehicle_name", "scenario_name", "shop_scenario");
 
-    private static final int BUMP = Grid.TABLE.rows() - 1;
+    /** Name of the row that says which columns are in use. */
+    public static final String USED = Comparison.PREFIX + "used";
+
     private static final ComparedLines ALL = new ComparedLines();
 
     private final List<ComparedLine> heads = new ArrayList<>();
@@ -68,7 +70,7 @@ public final class ComparedLines {
     }
 
     private void heads() {
-        heads.add(line("used", "", "In use", "{used}", LiveLines.all().line("used"), Side.LEFT, 0));
+        heads.add(line("used", "", "In use", "{used}", LiveLines.all().line("used"), Side.LEFT));
         heads.add(text("vehicle", "", "Vehicle", "vehicle_name", "vehicle_name"));
         heads.add(text("name", "", "Scenario", "{scenario_name}", "scenario_name"));
     }
@@ -108,30 +110,35 @@ public final class ComparedLines {
         String group = "Measured, " + side.word() + " side";
         LiveLines lines = LiveLines.all();
         for (Input input : Contract.inputs(Grid.SIDE)) {
-            inputs.add(beside(group, side, input.label(), lines.line(input.name() + "_used"), 0));
+            inputs.add(beside(group, side, input.label(), lines.line(input.name() + "_used")));
         }
-        inputs.add(beside(group, side, "Heights measured", lines.line("path_rows"), 0));
-        inputs.add(distance(group, side, "full bump", BUMP));
-        inputs.add(distance(group, side, "ride", BUMP / 2));
-        inputs.add(distance(group, side, "full droop", 0));
+        inputs.add(beside(group, side, "Heights measured", lines.line("path_rows")));
+        inputs.add(beside(group, side, "Lowest height, from ride", lines.line("path_low")));
+        inputs.add(beside(group, side, "Highest height, from ride", lines.line("path_high")));
+        inputs.add(reach(group, side));
     }
 
-    private static ComparedLine distance(String group, Side side, String where, int row) {
-        LiveLine line = LiveLines.all().line("table_distance");
-        return beside(group, side, "Centre distance at " + where, line, row);
+    /** One number that moves with every distance and height that was read. */
+    private static ComparedLine reach(String group, Side side) {
+        LiveLine squared = LiveLines.all().line("mean_squared");
+        String place = "{" + squared.name() + "@" + side.word() + "}";
+        return new ComparedLine(
+                Comparison.PREFIX + "mean_reach" + side.suffix(),
+                group,
+                "Mean reach of the readings, " + side.word(),
+                Quantity.SHOWN_LENGTH,
+                "IF(ISNUMBER(" + place + "),SQRT(" + place + ")/" + Comparison.UNIT_MM + ",\"\")",
+                (sizing, scenario, unit) ->
+                        squared.core().at(sizing, new Index(side, 0, 0))
+                                        instanceof CellValue.Numeric number
+                                ? CellValue.of(Math.sqrt(number.value()) / unit.mm())
+                                : CellValue.of(""));
     }
 
-    private static ComparedLine beside(
-            String group, Side side, String label, LiveLine line, int row) {
-        String place =
-                "{"
-                        + line.name()
-                        + "@"
-                        + side.word()
-                        + (line.grid().rows() > 1 ? "#" + row : "")
-                        + "}";
-        String name = line.definedName(side) + (line.grid().rows() > 1 ? "_" + row : "");
-        return line(name, group, label + ", " + side.word(), place, line, side, row);
+    private static ComparedLine beside(String group, Side side, String label, LiveLine line) {
+        String place = "{" + line.name() + "@" + side.word() + "}";
+        return line(
+                line.definedName(side), group, label + ", " + side.word(), place, line, side);
     }
 
     private void scenarios() {
@@ -147,7 +154,7 @@ public final class ComparedLines {
         if (input.kind().numeric()) {
             LiveLine read = LiveLines.all().line(input.name() + "_read");
             String place = one ? read.name() : "{" + read.name() + "}";
-            inputs.add(line(input.name(), group, input.label(), place, read, Side.LEFT, 0));
+            inputs.add(line(input.name(), group, input.label(), place, read, Side.LEFT));
         } else {
             String place = one ? input.name() : "{" + input.name() + "}";
             inputs.add(text(input.name(), group, input.label(), place, input.name()));
@@ -225,7 +232,7 @@ public final class ComparedLines {
     private static ComparedLine live(String group, LiveLine line, Side side) {
         String place =
                 "{" + line.name() + (line.grid().sided() ? "@" + side.word() : "") + "}";
-        return line(line.definedName(side), group, line.label(), place, line, side, 0);
+        return line(line.definedName(side), group, line.label(), place, line, side);
     }
 
     /** A row that follows a live line of the sizing workbook. */
@@ -235,8 +242,7 @@ public final class ComparedLines {
             String label,
             String place,
             LiveLine line,
-            Side side,
-            int row) {
+            Side side) {
         return new ComparedLine(
                 Comparison.PREFIX + name,
                 group,
@@ -245,7 +251,7 @@ public final class ComparedLines {
                 formula(line.quantity(), place),
                 (sizing, scenario, unit) ->
                         converted(
-                                line.core().at(sizing, new Index(side, scenario, row)),
+                                line.core().at(sizing, new Index(side, scenario, 0)),
                                 line.quantity(),
                                 sizing.unit(),
                                 unit));

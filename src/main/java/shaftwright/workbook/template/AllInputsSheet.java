@@ -27,6 +27,7 @@ final class AllInputsSheet {
 
     private static final int MARK = 1;
     private static final int FIRST = 2;
+    private static final int USED = 2;
     private static final int TOP = 3;
 
     private final ComparisonDraft draft;
@@ -61,7 +62,7 @@ final class AllInputsSheet {
                 sheet,
                 0,
                 0,
-                "All inputs; " + Difference.DIFFERS + " stands beside those that differ",
+                "All inputs (" + Difference.DIFFERS + ": differs)",
                 look.title());
         draft.heading(sheet, 1, last, "Book and scenario");
         for (int i = 0; i < draft.columns().size(); i++) {
@@ -81,16 +82,21 @@ final class AllInputsSheet {
         draft.workbook().setPrintArea(index, 0, last, 0, end);
     }
 
-    /** The columns in use stand on the first page, which is laid out after this one. */
+    /** Above what is found out of each column: whether it is in use. */
     private void first() {
+        for (ComparedLine line : ComparedLines.all().headLines()) {
+            if (line.name().equals(ComparedLines.USED)) {
+                draft.cells(line, sheet, USED, base + 1, look.working(Quantity.WHOLE));
+            }
+        }
         draft.difference(
                 Difference.FIRST,
                 sheet,
-                2,
+                USED,
                 base,
                 look.working(Quantity.WHOLE),
-                Map.of("used", "compare_used"));
-        draft.name(Difference.FIRST.definedName(), sheet, 2, base, 2, base);
+                Map.of("used", ComparedLines.USED));
+        draft.name(Difference.FIRST.definedName(), sheet, USED, base, USED, base);
     }
 
     private int block() {
@@ -124,7 +130,15 @@ final class AllInputsSheet {
      * @param before row of the count before this one's
      */
     private void line(ComparedLine line, int row, int before) {
-        draft.line(line, sheet, row, 0, FIRST, look.result(line.quantity()));
+        draft.line(
+                line,
+                sheet,
+                row,
+                0,
+                FIRST,
+                line.quantity() == Quantity.TEXT
+                        ? look.listed()
+                        : look.result(line.quantity()));
         String flags = ComparisonDraft.reference(area(row, base + 1, count - 1));
         draft.difference(
                 Difference.MARK, sheet, row, MARK, look.centred(), Map.of("flags", flags));
@@ -152,22 +166,16 @@ final class AllInputsSheet {
     }
 
     private void flag(ComparedLine line, int row, int column) {
-        int used = SideBySideSheet.USED_ROW;
-        int there = SideBySideSheet.FIRST + column - FIRST;
+        int found = base + 1 + column - FIRST;
         draft.formula(
                 sheet,
                 row,
-                base + 1 + column - FIRST,
+                found,
                 ComparisonDraft.filled(
                         Difference.flag(line.quantity()),
                         Map.of(
                                 "inuse",
-                                ComparisonDraft.reference(new Area(
-                                                SideBySideSheet.NAME,
-                                                used,
-                                                there,
-                                                used,
-                                                there)),
+                                ComparisonDraft.reference(sheet, USED, found),
                                 "value",
                                 ComparisonDraft.reference(sheet, row, column),
                                 "base",

@@ -20,7 +20,7 @@ import shaftwright.workbook.comparison.Difference;
 /** The pages of a comparison being laid out over sizing workbooks that have their places. */
 final class ComparisonDraft {
     /** Scenario columns on one printed page. */
-    static final int PAGE_COLUMNS = 6;
+    static final int PAGE_COLUMNS = 4;
 
     private final Look look;
     private final LengthUnit unit;
@@ -89,6 +89,11 @@ final class ComparisonDraft {
     /** One row: label, and a cell a column that follows its workbook. */
     void line(ComparedLine line, XSSFSheet sheet, int row, int labelColumn, int first, CellStyle style) {
         text(sheet, row, labelColumn, ComparedRows.label(line, unit), look.label());
+        cells(line, sheet, row, first, style);
+    }
+
+    /** The cells of a row. */
+    void cells(ComparedLine line, XSSFSheet sheet, int row, int first, CellStyle style) {
         for (int i = 0; i < columns.size(); i++) {
             Column column = columns.get(i);
             CellPlace place = new CellPlace(sheet.getSheetName(), row, first + i);
@@ -147,9 +152,16 @@ final class ComparisonDraft {
         sheet.getRow(row).setHeightInPoints(20);
     }
 
-    /** Pages of so many scenario columns, the columns before the first on each. */
+    /**
+     * Pages of so many scenario columns, the columns before the first on each; of one scale, so
+     * that rows break at the same places however many columns there are.
+     */
     void pages(XSSFSheet sheet, int first) {
-        Page.printByBreaks(sheet, true, first + Math.min(PAGE_COLUMNS, columns.size()));
+        double characters = PAGE_COLUMNS * sheet.getColumnWidth(first) / 256.0;
+        for (int column = 0; column < first; column++) {
+            characters += sheet.getColumnWidth(column) / 256.0;
+        }
+        Page.printScaled(sheet, false, characters);
         for (int i = PAGE_COLUMNS; i < columns.size(); i += PAGE_COLUMNS) {
             sheet.setColumnBreak(first + i - 1);
         }

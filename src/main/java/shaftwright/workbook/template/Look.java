@@ -214,14 +214,14 @@ final class Look {
                 });
     }
 
-    /** A text or a number of whatever kind, as a list shows it. */
+    /** A text or a number of whatever kind, on one line of a list; long ones come smaller. */
     XSSFCellStyle listed() {
         return style(
                 "listed",
                 style -> {
-                    style.setAlignment(HorizontalAlignment.LEFT);
+                    style.setAlignment(HorizontalAlignment.RIGHT);
                     style.setVerticalAlignment(VerticalAlignment.CENTER);
-                    style.setWrapText(true);
+                    style.setShrinkToFit(true);
                 });
     }
 

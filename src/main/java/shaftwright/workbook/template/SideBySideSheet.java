@@ -25,9 +25,6 @@ final class SideBySideSheet {
     private static final int NAME_ROW = 2;
     private static final int VERDICT_ROW = 3;
 
-    /** Whether each column is in use, below file, vehicle, book and letter. */
-    static final int USED_ROW = VERDICT_ROW + 6;
-
     private final ComparisonDraft draft;
     private final XSSFSheet sheet;
     private final Look look;
@@ -55,8 +52,8 @@ final class SideBySideSheet {
         results();
         sheet.setRowBreak(row - 1);
         differences();
-        sheet.setRowBreak(row - 1);
         explanations();
+        units();
         sheet.createFreezePane(FIRST, VERDICT_ROW + 1);
         draft.pages(sheet, FIRST);
         sheet.setRepeatingRows(new CellRangeAddress(KEY_ROW, VERDICT_ROW, -1, -1));
@@ -104,11 +101,9 @@ final class SideBySideSheet {
         sheet.getRow(row++).setHeightInPoints(28);
         constants("Book: the number before its sheets' names", Comparison.BOOKS, true);
         constants("Scenario there", Comparison.LETTERS, false);
-        for (ComparedLine line : ComparedLines.all().headLines()) {
-            if (line.name().equals("compare_used")) {
-                draft.line(line, sheet, row++, 0, FIRST, look.working(Quantity.WHOLE));
-            }
-        }
+    }
+
+    private void units() {
         draft.text(sheet, row, 0, "Unit of this page", look.label());
         draft.text(
                 sheet,
@@ -175,14 +170,16 @@ final class SideBySideSheet {
         draft.number(sheet, row, FIRST, Comparison.USUAL_TOLERANCE, look.input(InputKind.NUMBER));
         draft.name(Comparison.TOLERANCE, sheet, row, FIRST, row, FIRST);
         row++;
+        draft.text(sheet, row, 0, "In short", look.label());
         draft.difference(
                 Difference.SUMMARY,
                 sheet,
                 row,
-                0,
+                FIRST,
                 look.bold(),
                 Map.of("counts", draft.reference(Difference.COUNT.definedName())));
-        draft.name(Difference.SUMMARY.definedName(), sheet, row, 0, row, 0);
+        draft.name(Difference.SUMMARY.definedName(), sheet, row, FIRST, row, FIRST);
+        across(row);
         row++;
         list();
     }
@@ -252,17 +249,17 @@ final class SideBySideSheet {
     }
 
     private void explanations() {
-        draft.heading(sheet, row++, last, "What this is");
+        draft.heading(sheet, row++, last, "What this is, and cautions");
         for (String line : EXPLANATIONS) {
-            sentence(line);
+            sentence("About this file", line);
         }
-        draft.heading(sheet, row++, last, "Cautions");
         for (String caution : StartSheet.CAUTIONS) {
-            sentence(caution);
+            sentence("Caution", caution);
         }
         draft.text(sheet, row, 0, "Comparison version", look.note());
         draft.number(sheet, row, FIRST, Comparison.VERSION, look.note());
         draft.name(Comparison.VERSION_NAME, sheet, row, FIRST, row, FIRST);
+        row++;
     }
 
     private static final List<String> EXPLANATIONS =
@@ -277,12 +274,23 @@ final class SideBySideSheet {
                             + " inputs has every input, with " + Difference.DIFFERS
                             + " beside those that differ.");
 
-    private void sentence(String text) {
-        draft.text(sheet, row, 0, text, look.prose());
-        int end = Math.min(last, ComparisonDraft.PAGE_COLUMNS);
-        sheet.addMergedRegion(new CellRangeAddress(row, row, 0, end));
-        // Some 38 characters fit the first column and 24 each other.
-        int room = 36 + 22 * end;
-        sheet.getRow(row++).setHeightInPoints(14f * (1 + text.length() / room));
+    /** A sentence over the columns of the first printed page, never over a page's edge. */
+    private void sentence(String label, String text) {
+        draft.text(sheet, row, 0, label, look.boldLabel());
+        draft.text(sheet, row, FIRST, text, look.prose());
+        int columns = across(row);
+        int lines = 1 + text.length() / (columns * CHARACTERS);
+        sheet.getRow(row++).setHeightInPoints(14f * lines);
     }
+
+    private int across(int at) {
+        int columns = Math.min(draft.columns().size(), ComparisonDraft.PAGE_COLUMNS);
+        if (columns > 1) {
+            sheet.addMergedRegion(new CellRangeAddress(at, at, FIRST, FIRST + columns - 1));
+        }
+        return columns;
+    }
+
+    /** Of running text that fit one column. */
+    private static final int CHARACTERS = 23;
 }
