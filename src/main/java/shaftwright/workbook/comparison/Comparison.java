@@ -11,7 +11,7 @@ public final class Comparison {
     public static final int VERSION = 1;
 
     /** Defined name of the cell that holds {@link #VERSION}. */
-    public static final String VERSION_NAME = "shaftwright_comparison";
+    public static final String VERSION_NAME = Contract.COMPARISON_NAME;
 
     /** Most columns, which is also the most sizing workbooks. */
     public static final int MOST_COLUMNS = 24;
