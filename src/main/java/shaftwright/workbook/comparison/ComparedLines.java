@@ -24,7 +24,7 @@ import shaftwright.workbook.live.Section;
 public final class ComparedLines {
     /** Inputs that tell workbooks apart without a difference in what is sized. */
     private static final List<String> OF_NO_MATTER =
-            List.of("vehicle_name", "scenario_name", "shop_scenario");
+            List.of("vehicle_name", "scenario_name", "shop_scenario", "try_scenario");
 
     /** Name of the row that says which columns are in use. */
     public static final String USED = Comparison.PREFIX + "used";
@@ -99,7 +99,7 @@ public final class ComparedLines {
 
     private void settings() {
         for (Input input : Contract.inputs(Grid.BOOK)) {
-            if (!OF_NO_MATTER.contains(input.name())) {
+            if (!OF_NO_MATTER.contains(input.name()) && !input.name().startsWith("sweep_")) {
                 input("Settings", input);
             }
         }
