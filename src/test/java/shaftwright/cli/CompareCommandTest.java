@@ -39,6 +39,10 @@ class CompareCommandTest {
     @TempDir private Path folder;
 
     private static Path inches;
+
+    /** One scenario in use, for what does not depend on how many there are. */
+    private static Path small;
+
     private static Path millimetres;
     private static Path both;
 
@@ -46,6 +50,22 @@ class CompareCommandTest {
     static void compareTheDemoWithItself() {
         inches = Demo.inches(shared);
         millimetres = Demo.millimetres(shared);
+        small = shared.resolve("small.xlsx");
+        Run smaller =
+                Run.of(
+                        "fill",
+                        inches,
+                        "--out",
+                        small,
+                        "--set",
+                        "scenario_name[B]=",
+                        "--set",
+                        "scenario_name[C]=",
+                        "--set",
+                        "scenario_name[D]=",
+                        "--set",
+                        "scenario_name[E]=");
+        assertThat(smaller.code()).as(smaller.err()).isEqualTo(ExitCode.SUCCESS);
         both = shared.resolve("both.xlsx");
         Run run = Run.of("compare", inches, millimetres, "--out", both);
         assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.SUCCESS);
@@ -111,15 +131,15 @@ class CompareCommandTest {
 
     @Test
     void inputsThatDifferAreListedAndMarked() {
-        Path wider = copy(inches, "wider.xlsx");
+        Path wider = copy(small, "wider.xlsx");
         Demo.type(wider, "hub_shift", 0, CellValue.of("1 1/2"));
         Path out = folder.resolve("out.xlsx");
 
-        assertThat(Run.of("compare", inches, wider, "--out", out).code()).isZero();
+        assertThat(Run.of("compare", small, wider, "--out", out).code()).isZero();
 
         List<CellValue> shifts = row(out, "compare_hub_shift");
         assertThat(number(shifts.get(0))).isZero();
-        assertThat(number(shifts.get(SCENARIOS))).isEqualTo(1.5);
+        assertThat(number(shifts.get(1))).isEqualTo(1.5, within(1e-9));
         assertThat(row(out, "comparison_listed"))
                 .contains(CellValue.of("Hub moved outward, each side, in"))
                 .doesNotContain(CellValue.of("Ground clearance at ride, in"));
@@ -129,17 +149,17 @@ class CompareCommandTest {
     void aReadingCorrectedInTheComparisonMovesOnlyItsOwnBook() {
         Path out = copy(both, "corrected.xlsx");
         List<CellValue> before = row(out, "compare_result_e_high_left");
-        for (int reading = 0; reading < 9; reading++) {
-            double distance = Demo.cell(out, "book2_distance_first_left", reading).value()
-                            instanceof CellValue.Text text
-                    ? Double.parseDouble(text.value())
-                    : Double.NaN;
-            Demo.type(
-                    out,
-                    "book2_distance_first_left",
-                    reading,
-                    CellValue.of(String.valueOf(distance + 10)));
+        XlsxBook book = XlsxBook.open(out);
+        for (String reading : List.of("first", "second", "third")) {
+            Area area = book.names().get("book2_distance_" + reading + "_left");
+            for (var cell : book.read(List.of(area)).entrySet()) {
+                if (area.contains(cell.getKey())) {
+                    double longer = Double.parseDouble(text(cell.getValue().value())) + 10;
+                    book.write(Map.of(cell.getKey(), CellValue.of(String.valueOf(longer))));
+                }
+            }
         }
+        book.save(out);
 
         Run run = Run.of("fill", out);
 
@@ -208,10 +228,10 @@ class CompareCommandTest {
     void aComparisonCanBeComparedAgain() {
         Path out = folder.resolve("more.xlsx");
 
-        Run run = Run.of("compare", both, inches, "--out", out, "--unit", "mm");
+        Run run = Run.of("compare", both, small, "--out", out, "--unit", "mm");
 
         assertThat(run.code()).as(run.err()).isZero();
-        assertThat(row(out, "comparison_key")).hasSize(3 * SCENARIOS);
+        assertThat(row(out, "comparison_key")).hasSize(2 * SCENARIOS + 1);
         double inch = number(row(both, "compare_result_e_left").get(0));
         assertThat(number(row(out, "compare_result_e_left").get(2 * SCENARIOS)))
                 .isEqualTo(inch * 25.4, within(1e-9));
@@ -264,13 +284,13 @@ class CompareCommandTest {
 
     @Test
     void textsOfOthersStayTexts() throws IOException {
-        Path hostile = copy(inches, "=1+1&A1.xlsx");
+        Path hostile = copy(small, "=1+1&A1.xlsx");
         String command = "=HYPERLINK(\"http://example.com\",\"x\")";
         Demo.type(hostile, "vehicle_name", 0, CellValue.of(command));
         Demo.type(hostile, "scenario_name", 0, CellValue.of("@SUM(1)<b>&\u0007_x0041_'!A1"));
         Path out = folder.resolve("out.xlsx");
 
-        Run run = Run.of("compare", hostile, inches, "--out", out);
+        Run run = Run.of("compare", hostile, small, "--out", out);
 
         assertThat(run.code()).as(run.err()).isZero();
         CellContent vehicle = Demo.cell(out, "book1_vehicle_name", 0);
@@ -290,7 +310,7 @@ class CompareCommandTest {
     void linksAndMacrosOfOthersAreNamedAndLeftOut() throws IOException {
         Path linked = folder.resolve("linked.xlsx");
         withParts(
-                inches,
+                small,
                 linked,
                 Map.of(
                         "xl/externalLinks/externalLink1.xml", "<externalLink/>",
@@ -298,7 +318,7 @@ class CompareCommandTest {
                         "xl/worksheets/secret.xml", "<worksheet/>"));
         Path out = folder.resolve("out.xlsx");
 
-        Run run = Run.of("compare", linked, inches, "--out", out);
+        Run run = Run.of("compare", linked, small, "--out", out);
 
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out())
@@ -312,11 +332,11 @@ class CompareCommandTest {
 
     @Test
     void nobodyIsNamedWhenThatIsAskedFor() throws IOException {
-        Path mine = copy(inches, "a-friends-name.xlsx");
+        Path mine = copy(small, "a-friends-name.xlsx");
         Demo.type(mine, "vehicle_name", 0, CellValue.of("buggy of somebody"));
         Path out = folder.resolve("out.xlsx");
 
-        assertThat(Run.of("compare", mine, inches, "--out", out, "--anonymous").code()).isZero();
+        assertThat(Run.of("compare", mine, small, "--out", out, "--anonymous").code()).isZero();
 
         for (String part : parts(out, "").values()) {
             assertThat(part).doesNotContain("a-friends-name", "buggy of somebody");
@@ -324,9 +344,7 @@ class CompareCommandTest {
         assertThat(parts(out, "docProps/core").values())
                 .allSatisfy(
                         core ->
-                                assertThat(core)
-                                        .containsPattern("<dc:creator\\s*/>|<dc:creator></dc:creator>")
-                                        .doesNotContain("lastModifiedBy"));
+                                assertThat(core).doesNotContain("creator", "lastModifiedBy"));
     }
 
     private Path copy(Path file, String name) {
