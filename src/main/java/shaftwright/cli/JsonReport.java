@@ -51,45 +51,76 @@ import shaftwright.workbook.Sizing;
  *   cost   in the builder's currency: shafts, joints, boots, total
  * </pre>
  *
- * A number that is not known is null.
+ * A number that is not known is null. A comparison gives contract, file and books: one such object
+ * for each sizing workbook in it.
  */
 final class JsonReport {
     static final String CONTRACT = "contract";
     static final String FILE = "file";
 
-    private final OutputStream out;
+    private final String file;
     private final Sizing sizing;
     private final List<Side> sides;
+    private final List<ScenarioOutcome> scenarios;
     private JsonGenerator json;
 
-    JsonReport(OutputStream out, Sizing sizing, List<Side> sides) {
-        this.out = out;
+    JsonReport(String file, Sizing sizing, List<Side> sides, List<ScenarioOutcome> scenarios) {
+        this.file = file;
         this.sizing = sizing;
         this.sides = sides;
+        this.scenarios = scenarios;
     }
 
-    /** Writes these scenarios; the stream stays open. */
-    void print(String file, List<ScenarioOutcome> scenarios) throws IOException {
+    /** Writes it; the stream stays open. */
+    void print(OutputStream out) throws IOException {
+        try (JsonGenerator generator = generator(out)) {
+            object(generator);
+        }
+        newLine(out);
+    }
+
+    /** Writes those of a comparison as one object; the stream stays open. */
+    static void printBooks(OutputStream out, String file, List<JsonReport> books)
+            throws IOException {
+        try (JsonGenerator generator = generator(out)) {
+            generator.writeStartObject();
+            generator.writeNumberField(CONTRACT, Contract.VERSION);
+            generator.writeStringField(FILE, file);
+            generator.writeArrayFieldStart("books");
+            for (JsonReport book : books) {
+                book.object(generator);
+            }
+            generator.writeEndArray();
+            generator.writeEndObject();
+        }
+        newLine(out);
+    }
+
+    private static JsonGenerator generator(OutputStream out) throws IOException {
         JsonFactory factory =
                 JsonFactory.builder()
                         .configure(StreamWriteFeature.AUTO_CLOSE_TARGET, false)
                         .build();
-        try (JsonGenerator generator = factory.createGenerator(out)) {
-            json = generator;
-            json.useDefaultPrettyPrinter();
-            json.writeStartObject();
-            json.writeNumberField(CONTRACT, Contract.VERSION);
-            json.writeStringField(FILE, file);
-            json.writeStringField("unit", sizing.unit() == LengthUnit.INCH ? "inch" : "mm");
-            inputs();
-            json.writeArrayFieldStart("scenarios");
-            for (ScenarioOutcome scenario : scenarios) {
-                scenario(scenario);
-            }
-            json.writeEndArray();
-            json.writeEndObject();
-        }
+        return factory.createGenerator(out).useDefaultPrettyPrinter();
+    }
+
+    private static void newLine(OutputStream out) throws IOException {
         out.write(System.lineSeparator().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private void object(JsonGenerator generator) throws IOException {
+        json = generator;
+        json.writeStartObject();
+        json.writeNumberField(CONTRACT, Contract.VERSION);
+        json.writeStringField(FILE, file);
+        json.writeStringField("unit", sizing.unit() == LengthUnit.INCH ? "inch" : "mm");
+        inputs();
+        json.writeArrayFieldStart("scenarios");
+        for (ScenarioOutcome scenario : scenarios) {
+            scenario(scenario);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
     }
 
     private void inputs() throws IOException {

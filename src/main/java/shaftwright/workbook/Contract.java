@@ -20,6 +20,9 @@ public final class Contract {
     /** Defined name of the cell that holds {@link #VERSION}. */
     public static final String VERSION_NAME = "shaftwright_contract";
 
+    /** Defined name by which a comparison of several workbooks is told from one of them. */
+    public static final String COMPARISON_NAME = "shaftwright_comparison";
+
     /** Scenarios of a workbook when nobody asks for another number. */
     public static final int USUAL_SCENARIOS = 8;
 

@@ -95,11 +95,11 @@ final class MeasureSheet {
                     look.result(line.quantity()));
         }
         sheet.getRow(row).setHeightInPoints(42);
-        for (int reading = 0; reading < Grid.READING.rows(); reading++) {
+        for (int reading = 0; reading < draft.rows(Grid.READING); reading++) {
             draft.text(
                     sheet, row + 1 + reading, 0, side.word() + " " + (reading + 1), look.label());
         }
-        return row + 1 + Grid.READING.rows();
+        return row + 1 + draft.rows(Grid.READING);
     }
 
     /** One sentence on the side's readings, above them. */
