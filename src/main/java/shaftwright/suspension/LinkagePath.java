@@ -20,16 +20,6 @@ public record LinkagePath(HubPath path, double lengthError, double angleError) {
     /** The same for angles, rad. */
     public static final double ANGLE_TOLERANCE = Math.toRadians(0.001);
 
-    /** Positions that the curves run through. */
-    private static final int NODES = 24;
-
-    /**
-     * Heights at which the curves are compared with the linkage, no farther apart than this, mm.
-     */
-    private static final double CHECK_STEP = 4;
-
-    private static final int LEAST_CHECKS = 60;
-
     /** Longer travel than any wheel's, mm. */
     private static final double LONGEST_TRAVEL = 2_000;
 
