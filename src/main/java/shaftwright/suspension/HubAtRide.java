@@ -11,7 +11,8 @@ package shaftwright.suspension;
 public record HubAtRide(Point innerDatum, Point outerDatum, double camber, double toe) {
     /** Stub axis, pointing outward: {@code n = (sin δ cos γ, cos δ cos γ, −sin γ)}. */
     public Point stubAxis() {
-        double level = Math.cos(camber);
-        return new Point(Math.sin(toe) * level, Math.cos(toe) * level, -Math.sin(camber));
+        double level = StrictMath.cos(camber);
+        return new Point(
+                StrictMath.sin(toe) * level, StrictMath.cos(toe) * level, -StrictMath.sin(camber));
     }
 }

@@ -36,6 +36,7 @@ final class LinkageCurves {
     private final double[] checks;
     private final double[][] atNodes = new double[FIGURES][NODES];
     private final double[][] atChecks;
+    private final boolean solved;
 
     LinkageCurves(Linkage linkage, double tMin, double tMax) {
         hub = linkage.hub();
@@ -43,7 +44,7 @@ final class LinkageCurves {
         this.tMin = tMin;
         this.tMax = tMax;
         for (int j = 0; j < NODES; j++) {
-            nodes[j] = -Math.cos(Math.PI * (j + 0.5) / NODES);
+            nodes[j] = -StrictMath.cos(Math.PI * (j + 0.5) / NODES);
         }
         int count = (int) Math.max(LEAST_CHECKS, Math.ceil((tMax - tMin) / CHECK_STEP));
         checks = new double[count + 1];
@@ -51,30 +52,37 @@ final class LinkageCurves {
         for (int i = 0; i <= count; i++) {
             checks[i] = 2.0 * i / count - 1;
         }
-        solve(new LinkageSolver(linkage));
+        solved = solve(new LinkageSolver(linkage));
     }
 
     /** From ride down, then from ride up, at nodes and checks in the order of their heights. */
-    private void solve(LinkageSolver solver) {
+    private boolean solve(LinkageSolver solver) {
         double ride = -(tMax + tMin) / (tMax - tMin);
         int node = firstAbove(nodes, ride);
         int check = firstAbove(checks, ride);
+        boolean reached = true;
         solver.toRide();
-        for (int i = node - 1, k = check - 1; i >= 0 || k >= 0; ) {
+        for (int i = node - 1, k = check - 1; reached && (i >= 0 || k >= 0); ) {
             if (k < 0 || (i >= 0 && nodes[i] > checks[k])) {
-                keep(solver, nodes[i], atNodes, i--);
+                reached = keep(solver, nodes[i], atNodes, i--);
             } else {
-                keep(solver, checks[k], atChecks, k--);
+                reached = keep(solver, checks[k], atChecks, k--);
             }
         }
         solver.toRide();
-        for (int i = node, k = check; i < NODES || k < checks.length; ) {
+        for (int i = node, k = check; reached && (i < NODES || k < checks.length); ) {
             if (k == checks.length || (i < NODES && nodes[i] < checks[k])) {
-                keep(solver, nodes[i], atNodes, i++);
+                reached = keep(solver, nodes[i], atNodes, i++);
             } else {
-                keep(solver, checks[k], atChecks, k++);
+                reached = keep(solver, checks[k], atChecks, k++);
             }
         }
+        return reached;
+    }
+
+    /** Whether the linkage reaches both ends of the travel; without it there are no curves. */
+    boolean solved() {
+        return solved;
     }
 
     private static int firstAbove(double[] values, double limit) {
@@ -85,10 +93,10 @@ final class LinkageCurves {
         return first;
     }
 
-    private void keep(LinkageSolver solver, double s, double[][] figures, int column) {
+    private boolean keep(LinkageSolver solver, double s, double[][] figures, int column) {
         double t = (s * (tMax - tMin) + tMax + tMin) / 2;
         if (!solver.moveTo(Math.max(tMin, Math.min(tMax, t)))) {
-            throw new IllegalStateException("the linkage stopped where it passed before: " + t);
+            return false;
         }
         HubPose pose = solver.pose();
         double reach = pose.datum().y() - hub.innerDatum().y();
@@ -96,6 +104,7 @@ final class LinkageCurves {
         figures[REACH_SQUARED][column] = reach * reach;
         figures[CAMBER][column] = pose.camber(stubAxis);
         figures[TOE][column] = pose.toe(stubAxis);
+        return true;
     }
 
     LinkagePath fitted() {

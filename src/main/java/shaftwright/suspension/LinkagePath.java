@@ -41,15 +41,16 @@ public record LinkagePath(HubPath path, double lengthError, double angleError) {
                             "travel must run from below ride to above it, 2 m at most"));
             throw new UnusableLinkageException(problems);
         }
+        LinkageCurves curves = new LinkageCurves(linkage, tMin, tMax);
+        if (curves.solved()) {
+            return curves.fitted();
+        }
         for (LinkageStop stop : stops(linkage, tMin, tMax)) {
             problems.add(
                     new LinkageRemark(
                             LinkageRemark.Kind.OUT_OF_REACH, OptionalInt.empty(), stop.words()));
         }
-        if (!problems.isEmpty()) {
-            throw new UnusableLinkageException(problems);
-        }
-        return new LinkageCurves(linkage, tMin, tMax).fitted();
+        throw new UnusableLinkageException(problems);
     }
 
     /** Whether the curves keep to the linkage as closely as they should. */

@@ -160,8 +160,8 @@ public final class LinkageSolver {
         }
         x -= right[3];
         y -= right[4];
-        double half = angle > 0 ? Math.sin(angle / 2) / angle : 0.5;
-        spinBy(Math.cos(angle / 2), half * a, half * b, half * c);
+        double half = angle > 0 ? StrictMath.sin(angle / 2) / angle : 0.5;
+        spinBy(StrictMath.cos(angle / 2), half * a, half * b, half * c);
         return true;
     }
 

@@ -38,6 +38,7 @@ public final class Template {
         try (XSSFWorkbook workbook = draft.workbook()) {
             StartSheet.lay(draft);
             MeasureSheet.lay(draft);
+            LinkageSheet.lay(draft);
             PartsSheet.lay(draft);
             ScenariosSheet.lay(draft);
             VariantsSheet.lay(draft);
