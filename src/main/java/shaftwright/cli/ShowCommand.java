@@ -41,6 +41,7 @@ final class ShowCommand {
             new JsonReport(terminal.out(), sizing, sides).print(book.title(), scenarios);
         } else {
             ResultTable table = new ResultTable(terminal.out(), sizing);
+            table.printPaths(sides);
             for (ScenarioOutcome scenario : scenarios) {
                 table.print(scenario, sides);
             }

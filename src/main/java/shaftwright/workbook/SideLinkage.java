@@ -22,8 +22,6 @@ import shaftwright.suspension.UnusableLinkageException;
  * the vehicle's centre plane.
  */
 public final class SideLinkage {
-    private static final String[] COORDINATES = {"point_ahead", "point_out", "point_height"};
-
     private final InputValues inputs;
     private final Side source;
     private final SideReadings readings;

@@ -111,8 +111,7 @@ public class LinkageSourceTest {
             CellValue.Numeric squared =
                     (CellValue.Numeric) poi.value(place(turned, "coef_reach_squared_left", 0));
             HubPath path = byLinkage.path(Side.LEFT).chosen().orElseThrow();
-            assertThat(squared.value())
-                    .isCloseTo(path.reachSquared().coefficient(0), within(1e-6));
+            assertThat(squared.value()).isCloseTo(path.reachSquared().coefficient(0), within(1e-6));
             double left = ((CellValue.Numeric) content(measured, "s_max_left", 0)).value();
             assertThat(((CellValue.Numeric) poi.value(place(turned, "s_max_left", 0))).value())
                     .isNotCloseTo(left, within(0.1));
@@ -247,8 +246,6 @@ public class LinkageSourceTest {
     private static CellValue content(Path file, String name, int offset) {
         XlsxBook book = XlsxBook.open(file);
         Area area = book.names().get(name);
-        return book.read(List.of(area))
-                .getOrDefault(area.place(offset), CellContent.EMPTY)
-                .value();
+        return book.read(List.of(area)).getOrDefault(area.place(offset), CellContent.EMPTY).value();
     }
 }

@@ -37,8 +37,8 @@ enum LinkageLines implements EngineBlock.Figure {
     UNTOLD("untold", "What they can't tell", TEXT),
     LOW("low", "Lowest travel solved", MILLIMETRE),
     HIGH("high", "Highest travel solved", MILLIMETRE),
-    LENGTH_ERROR("length_error", "Curves off the linkage", MILLIMETRE),
-    ANGLE_ERROR("angle_error", "Camber and toe off the linkage", Quantity.RADIAN),
+    LENGTH_ERROR("length_error", "Curves off the linkage, thousandths of a mm", NUMBER),
+    ANGLE_ERROR("angle_error", "Camber and toe off it, thousandths of a degree", NUMBER),
     DOUBT("doubt", "Doubt by the readings", MILLIMETRE);
 
     private static final EngineBlock BLOCK =
@@ -150,8 +150,8 @@ enum LinkageLines implements EngineBlock.Figure {
         return switch (this) {
             case LOW -> path.path().tMin();
             case HIGH -> path.path().tMax();
-            case LENGTH_ERROR -> path.lengthError();
-            case ANGLE_ERROR -> path.angleError();
+            case LENGTH_ERROR -> 1000 * path.lengthError();
+            case ANGLE_ERROR -> 1000 * Math.toDegrees(path.angleError());
             default -> throw new IllegalStateException(figure + " is none of the path's");
         };
     }

@@ -82,15 +82,28 @@ enum LinkagePointLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private static int kind(Sizing sizing) {
-        String typed = sizing.inputs().text("linkage_kind");
         int number = 1;
         for (LinkageKind kind : LinkageKind.values()) {
-            if (kind.tradeName().equalsIgnoreCase(typed)) {
+            if (isTyped(kind, sizing)) {
                 return number;
             }
             number++;
         }
         return 0;
+    }
+
+    private static boolean isTyped(LinkageKind kind, Sizing sizing) {
+        return kind.tradeName().equalsIgnoreCase(sizing.inputs().text("linkage_kind"));
+    }
+
+    /** The row's point in the typed kind of linkage. */
+    private static String label(int row, Sizing sizing) {
+        for (LinkageKind kind : LinkageKind.values()) {
+            if (isTyped(kind, sizing)) {
+                return row < kind.points() ? kind.pointNames().get(row) : "–";
+            }
+        }
+        return "";
     }
 
     @Override
@@ -125,17 +138,10 @@ enum LinkagePointLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        SideLinkage linkage = sizing.path(index.side()).linkage();
         if (this == LABEL) {
-            int number = kind(sizing);
-            LinkageKind kind = number == 0 ? null : LinkageKind.values()[number - 1];
-            return CellValue.of(
-                    kind == null
-                            ? ""
-                            : index.row() < kind.points()
-                                    ? kind.pointNames().get(index.row())
-                                    : "–");
+            return CellValue.of(label(index.row(), sizing));
         }
+        SideLinkage linkage = sizing.path(index.side()).linkage();
         double value = linkage.typed(typed, index.row());
         return ReadLines.shown(from.isEmpty() ? value : value - linkage.typed(from, 0));
     }

@@ -59,7 +59,10 @@ final class LinkageSheet {
             input(Contract.input(name), Side.LEFT);
         }
         for (Side side : Side.values()) {
-            sheet.setRowBreak(row++);
+            if (side == Side.RIGHT) {
+                sheet.setRowBreak(row);
+            }
+            row++;
             side(side);
         }
         sheet.createFreezePane(1, 0);
@@ -167,6 +170,7 @@ final class LinkageSheet {
                         + side.word()
                         + " side");
         head(0, "Power");
+        sheet.getRow(row).setHeightInPoints(18);
         int column = 1;
         for (LiveLine line : LiveLines.all().in(Section.LINKAGE_CURVES)) {
             live(line, side, column++);
