@@ -33,13 +33,6 @@ import shaftwright.workbook.Sizing;
  * <pre>
  * contract, file, unit
  * inputs      name: text, number or list, as typed; what --inputs reads
- * paths       left, right (what --side leaves):
- *   source    measured or linkage
- *   low_mm, high_mm (travel that it covers), doubt_ride_mm
- *   linkage   null when there is none; else low_mm, high_mm, length_error_mm, angle_error_rad
- *             (curves off the linkage), readings (null, or how tape and linkage agree: rows,
- *             agreement WITHIN_TAPE, WITH_OFFSETS or DIFFERENT, off_mm, tape_mm,
- *             off_with_offsets_mm, flange_out_mm, flange_up_mm, datum_out_mm, singular_values)
  * scenarios   used ones, each:
  *   letter, name, verdict
  *   left, right (what --side leaves):
@@ -60,6 +53,13 @@ import shaftwright.workbook.Sizing;
  *                 free_play_mm, doubt_mm, inner_angle_rad, outer_angle_rad
  *   tyre_diameter_mm, clearance_ride_mm, clearance_bump_mm, track_mm, overall_width_mm
  *   cost   in the builder's currency: shafts, joints, boots, total
+ * paths       left, right (what --side leaves):
+ *   source    measured or linkage
+ *   low_mm, high_mm (travel that it covers), doubt_ride_mm
+ *   linkage   null when there is none; else low_mm, high_mm, length_error_mm, angle_error_rad
+ *             (curves off the linkage), readings (null, or how tape and linkage agree: rows,
+ *             agreement WITHIN_TAPE, WITH_OFFSETS or DIFFERENT, off_mm, tape_mm,
+ *             off_with_offsets_mm, flange_out_mm, flange_up_mm, datum_out_mm, singular_values)
  * </pre>
  *
  * A number that is not known is null.
@@ -93,12 +93,12 @@ final class JsonReport {
             json.writeStringField(FILE, file);
             json.writeStringField("unit", sizing.unit() == LengthUnit.INCH ? "inch" : "mm");
             inputs();
-            paths();
             json.writeArrayFieldStart("scenarios");
             for (ScenarioOutcome scenario : scenarios) {
                 scenario(scenario);
             }
             json.writeEndArray();
+            paths();
             json.writeEndObject();
         }
         out.write(System.lineSeparator().getBytes(StandardCharsets.UTF_8));

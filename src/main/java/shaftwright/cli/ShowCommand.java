@@ -41,10 +41,10 @@ final class ShowCommand {
             new JsonReport(terminal.out(), sizing, sides).print(book.title(), scenarios);
         } else {
             ResultTable table = new ResultTable(terminal.out(), sizing);
-            table.printPaths(sides);
             for (ScenarioOutcome scenario : scenarios) {
                 table.print(scenario, sides);
             }
+            table.printPaths(sides);
             problems.print(terminal.out());
         }
         return ExitCode.SUCCESS;

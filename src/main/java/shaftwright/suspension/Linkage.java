@@ -150,15 +150,27 @@ public final class Linkage {
         return first;
     }
 
+    /** What {@link #carry} calls the vehicle itself, which stays where it is. */
+    public static final String FRAME = "frame";
+
+    /** What it calls the upright and all that is fast to it. */
+    public static final String HUB = "hub";
+
     /**
-     * Where a point goes that is fast to one of the parts. A part of one piece with the hub carries
-     * it as the hub does; a wishbone turns about its bushes; a rod is taken to swing without
-     * spinning about itself.
+     * Where a point goes that is fast to the frame, the hub or one of the parts. A part of one
+     * piece with the hub carries it as the hub does; a wishbone turns about its bushes; a rod is
+     * taken to swing without spinning about itself.
      *
-     * @param part the part's name
+     * @param part {@link #FRAME}, {@link #HUB} or the part's name
      * @throws IllegalArgumentException if no part is called so
      */
     public Point carry(String part, Point atRide, HubPose pose) {
+        if (part.equals(FRAME)) {
+            return atRide;
+        }
+        if (part.equals(HUB)) {
+            return pose.carry(atRide);
+        }
         for (int m = 0; m < members.size(); m++) {
             if (members.get(m).name().equals(part)) {
                 List<Point> ends = ends(m);
