@@ -14,6 +14,8 @@ import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
+import shaftwright.suspension.Calibration;
+import shaftwright.suspension.LinkagePath;
 import shaftwright.travel.TravelRange;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Contract;
@@ -21,6 +23,8 @@ import shaftwright.workbook.Input;
 import shaftwright.workbook.InputKind;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Side;
+import shaftwright.workbook.SideLinkage;
+import shaftwright.workbook.SidePath;
 import shaftwright.workbook.Sizing;
 
 /**
@@ -49,6 +53,13 @@ import shaftwright.workbook.Sizing;
  *                 free_play_mm, doubt_mm, inner_angle_rad, outer_angle_rad
  *   tyre_diameter_mm, clearance_ride_mm, clearance_bump_mm, track_mm, overall_width_mm
  *   cost   in the builder's currency: shafts, joints, boots, total
+ * paths       left, right (what --side leaves):
+ *   source    measured or linkage
+ *   low_mm, high_mm (travel that it covers), doubt_ride_mm
+ *   linkage   null when there is none; else low_mm, high_mm, length_error_mm, angle_error_rad
+ *             (curves off the linkage), readings (null, or how tape and linkage agree: rows,
+ *             agreement WITHIN_TAPE, WITH_OFFSETS or DIFFERENT, off_mm, tape_mm,
+ *             off_with_offsets_mm, flange_out_mm, flange_up_mm, datum_out_mm, singular_values)
  * </pre>
  *
  * A number that is not known is null. A comparison gives contract, file and books: one such object
@@ -120,6 +131,7 @@ final class JsonReport {
             scenario(scenario);
         }
         json.writeEndArray();
+        paths();
         json.writeEndObject();
     }
 
@@ -149,6 +161,58 @@ final class JsonReport {
         } else {
             json.writeString(text);
         }
+    }
+
+    private void paths() throws IOException {
+        json.writeObjectFieldStart("paths");
+        for (Side side : sides) {
+            SidePath path = sizing.path(side);
+            json.writeObjectFieldStart(side.word());
+            json.writeStringField("source", path.linkage().isChosen() ? "linkage" : "measured");
+            boolean known = path.chosen().isPresent();
+            number("low_mm", known ? path.chosen().get().tMin() : Double.NaN);
+            number("high_mm", known ? path.chosen().get().tMax() : Double.NaN);
+            number("doubt_ride_mm", known ? path.chosen().get().at(0).doubt() : Double.NaN);
+            if (path.linkage().path().isPresent()) {
+                linkage(path.linkage(), path.linkage().path().get());
+            } else {
+                json.writeNullField("linkage");
+            }
+            json.writeEndObject();
+        }
+        json.writeEndObject();
+    }
+
+    private void linkage(SideLinkage linkage, LinkagePath path) throws IOException {
+        json.writeObjectFieldStart("linkage");
+        number("low_mm", path.path().tMin());
+        number("high_mm", path.path().tMax());
+        number("length_error_mm", path.lengthError());
+        number("angle_error_rad", path.angleError());
+        if (linkage.calibration().isPresent()) {
+            calibration(linkage.calibration().get());
+        } else {
+            json.writeNullField("readings");
+        }
+        json.writeEndObject();
+    }
+
+    private void calibration(Calibration calibration) throws IOException {
+        json.writeObjectFieldStart("readings");
+        json.writeNumberField("rows", calibration.rows());
+        json.writeStringField("agreement", calibration.agreement().name());
+        number("off_mm", calibration.offBefore());
+        number("tape_mm", calibration.tape());
+        number("off_with_offsets_mm", calibration.offAfter());
+        number("flange_out_mm", calibration.flangeOut());
+        number("flange_up_mm", calibration.flangeUp());
+        number("datum_out_mm", calibration.datumOut());
+        json.writeArrayFieldStart("singular_values");
+        for (double value : calibration.singularValues()) {
+            json.writeNumber(value);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
     }
 
     private void scenario(ScenarioOutcome scenario) throws IOException {

@@ -86,6 +86,7 @@ final class ShowCommand {
         for (ScenarioOutcome scenario : scenarios) {
             table.print(scenario, sides);
         }
+        table.printPaths(sides);
         problems(report).print(terminal.out());
     }
 

@@ -164,8 +164,8 @@ enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
         @Override
         public CellValue at(Sizing sizing, Index index) {
             boolean known =
-                    sizing.readings(Side.LEFT).path().isPresent()
-                            && sizing.readings(Side.RIGHT).path().isPresent();
+                    sizing.path(Side.LEFT).chosen().isPresent()
+                            && sizing.path(Side.RIGHT).chosen().isPresent();
             return CellValue.of(line != COLUMN || known ? print.of(sizing, index, 0) : 0);
         }
     }

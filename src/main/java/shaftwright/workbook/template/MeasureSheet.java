@@ -68,6 +68,9 @@ final class MeasureSheet {
                         : "Right side (used when the right side is set to measured, below)");
         int row = top + 1;
         for (Input input : Contract.inputs(Grid.SIDE)) {
+            if (LinkageSheet.has(input)) {
+                continue;
+            }
             draft.text(sheet, row, 0, Page.label(input, draft.unit()), look.label());
             draft.input(input, side, sheet, row, 1, Direction.DOWN);
             meaning(draft, sheet, row, input);

@@ -63,6 +63,7 @@ public final class Template {
     /** Everything between the first sheet and the charts. */
     static void sizing(Draft draft) {
         MeasureSheet.lay(draft);
+        LinkageSheet.lay(draft);
         PartsSheet.lay(draft);
         ScenariosSheet.lay(draft);
         VariantsSheet.lay(draft);
