@@ -98,6 +98,10 @@ def main(arguments):
         )
     finally:
         try:
+            # An open document would keep its lock file and refuse to let the program end.
+            for frame in list(desktop.Frames):
+                if frame.Controller and frame.Controller.Model:
+                    frame.Controller.Model.close(True)
             desktop.terminate()
         finally:
             program.wait(PATIENCE_SECONDS)
