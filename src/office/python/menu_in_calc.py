@@ -1,9 +1,10 @@
 """Opens a workbook in LibreOffice with the extension installed, gives menu commands, saves it.
 
-menu_in_calc.py -env:… -env:… SOURCE TARGET COMMAND [COMMAND …]
+menu_in_calc.py -env:… -env:… SOURCE COMMAND [COMMAND …] [next SOURCE COMMAND …]
 
-A command is one of the menu's (fill, check, new-inch, new-mm), `undo`, or `NAME[i]=TEXT`, which
-types into cell i of a defined name. Each answer is printed as a line `COMMAND|STATE|TEXT`.
+A command is one of the menu's (fill, check, new-inch, new-mm), `undo`, `save:FILE`, or
+`NAME[i]=TEXT`, which types into cell i of a defined name. Each answer is printed as a line
+`COMMAND|STATE|TEXT`.
 """
 
 import os
@@ -61,6 +62,14 @@ def run(context, document, command):
     if "=" in command:
         typed(document, command)
         return "SUCCESS", ""
+    if command.startswith("save:"):
+        document.storeToURL(
+            uno.systemPathToFileUrl(os.path.abspath(command[5:])),
+            (option("FilterName", "Calc MS Excel 2007 XML"),),
+        )
+        return "SUCCESS", ""
+    if command == "windows":
+        return "SUCCESS", str(len(document.CurrentController.Frame.Creator.Frames))
     if command == "undo":
         document.UndoManager.undo()
         return "SUCCESS", ", ".join(document.UndoManager.getAllUndoActionTitles())
@@ -76,26 +85,33 @@ def run(context, document, command):
     return states.get(result.State, "DONTKNOW"), str(result.Result)
 
 
+def jobs(arguments):
+    job = []
+    for each in arguments + ["next"]:
+        if each == "next":
+            yield job[0], job[1:]
+            job = []
+        else:
+            job.append(each)
+
+
 def main(arguments):
     settings = [each for each in arguments if each.startswith("-env:")]
-    source, target, *commands = arguments[len(settings) :]
     program, context = started(settings)
     desktop = context.ServiceManager.createInstanceWithContext(
         "com.sun.star.frame.Desktop", context
     )
     try:
-        document = desktop.loadComponentFromURL(
-            uno.systemPathToFileUrl(os.path.abspath(source)), "_blank", 0, (option("Hidden", True),)
-        )
-        for command in commands:
-            state, text = run(context, document, command)
-            print(command + "|" + state + "|" + text.replace("\n", " / "))
-        print("windows|SUCCESS|%d" % desktop.Frames.Count)
-        print("modified|SUCCESS|%s" % document.isModified())
-        document.storeToURL(
-            uno.systemPathToFileUrl(os.path.abspath(target)),
-            (option("FilterName", "Calc MS Excel 2007 XML"),),
-        )
+        for source, commands in jobs(arguments[len(settings) :]):
+            document = desktop.loadComponentFromURL(
+                uno.systemPathToFileUrl(os.path.abspath(source)),
+                "_blank",
+                0,
+                (option("Hidden", True),),
+            )
+            for command in commands:
+                state, text = run(context, document, command)
+                print(command + "|" + state + "|" + text.replace("\n", " / "))
     finally:
         try:
             # An open document would keep its lock file and refuse to let the program end.

@@ -10,8 +10,8 @@ import shaftwright.functions.CellFunction;
 import shaftwright.functions.Parameter;
 
 /**
- * Writes, from the catalogue, the texts by which Calc knows the functions: the UNO interface as
- * IDL and as Java, the component, and the function wizard's descriptions.
+ * Writes, from the catalogue, the texts by which Calc knows the functions: the UNO interface as IDL
+ * and as Java, the component, and the function wizard's descriptions.
  */
 public final class AddInText {
     private static final String CONFIGURATION_HEAD =
@@ -133,8 +133,12 @@ public final class AddInText {
     }
 
     private static String description(CellFunction function) {
-        return function.meaning() + " Example: " + function.example().formula(function.name())
-                + " gives " + function.example().shown() + ".";
+        return function.meaning()
+                + " Example: "
+                + function.example().formula(function.name())
+                + " gives "
+                + function.example().shown()
+                + ".";
     }
 
     private static void parameters(StringBuilder text, List<Parameter> parameters) {

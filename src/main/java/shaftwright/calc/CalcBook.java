@@ -122,8 +122,7 @@ final class CalcBook implements OpenBook {
 
     private void read(Area area, Map<CellPlace, CellContent> found) {
         XCellRange range = range(area);
-        Object[][] values =
-                UnoRuntime.queryInterface(XCellRangeData.class, range).getDataArray();
+        Object[][] values = UnoRuntime.queryInterface(XCellRangeData.class, range).getDataArray();
         String[][] texts =
                 UnoRuntime.queryInterface(XCellRangeFormula.class, range).getFormulaArray();
         for (int row = 0; row < values.length; row++) {
@@ -140,8 +139,7 @@ final class CalcBook implements OpenBook {
         }
     }
 
-    private CellContent content(
-            XCellRange range, int row, int column, String text, Object shown) {
+    private CellContent content(XCellRange range, int row, int column, String text, Object shown) {
         // A text that begins with an equals sign is told from a formula by its value.
         boolean hasFormula = text.startsWith("=") && !text.equals(shown);
         if (!hasFormula) {

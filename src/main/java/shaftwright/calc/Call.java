@@ -110,7 +110,9 @@ final class Call {
             }
             return cells;
         }
-        return value instanceof Value.Fault fault ? error(code(fault.code())) : error(NOT_AVAILABLE);
+        return value instanceof Value.Fault fault
+                ? error(code(fault.code()))
+                : error(NOT_AVAILABLE);
     }
 
     private static int code(String fault) {

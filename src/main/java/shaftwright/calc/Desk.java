@@ -45,8 +45,7 @@ final class Desk {
         XTitle title =
                 frame == null || frame.getController() == null
                         ? null
-                        : UnoRuntime.queryInterface(
-                                XTitle.class, frame.getController().getModel());
+                        : UnoRuntime.queryInterface(XTitle.class, frame.getController().getModel());
         return title == null ? "this workbook" : title.getTitle();
     }
 

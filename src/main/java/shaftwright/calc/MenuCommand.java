@@ -78,8 +78,7 @@ enum MenuCommand {
         if (document.isEmpty()) {
             return Answer.refused("Open a sizing workbook first.");
         }
-        Filling.Report report =
-                Filling.check(CalcBook.toCheck(document.get(), desk.title()));
+        Filling.Report report = Filling.check(CalcBook.toCheck(document.get(), desk.title()));
         int errors = 0;
         for (Problem problem : report.problems()) {
             errors += problem.isError() ? 1 : 0;

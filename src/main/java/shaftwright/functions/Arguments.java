@@ -108,6 +108,10 @@ final class Arguments {
         if (value instanceof Value.Text text) {
             return text.text();
         }
+        if (value instanceof Value.Numeric number && Double.isFinite(number.number())) {
+            // A strength class such as 10.9 turns into a number in most cells.
+            return Allowed.plain(number.number());
+        }
         throw wrong(name + " must be a text");
     }
 

@@ -41,6 +41,8 @@ public final class Catalogue {
         all.addAll(TyreFunctions.all());
         all.addAll(TravelFunctions.all());
         all.addAll(PathFunctions.all());
+        all.addAll(DoubtFunctions.all());
+        all.addAll(StrengthFunctions.all());
         return List.copyOf(all);
     }
 }

@@ -39,7 +39,8 @@ public record Example(List<Value> arguments, List<Value> expected, int decimals,
         if (value instanceof Value.Numeric number) {
             return decimals > 9
                     ? Allowed.plain(number.number())
-                    : String.format(Locale.ROOT, "%." + decimals + "f", number.number());
+                    : String.format(
+                            Locale.ROOT, "%." + Math.max(0, decimals) + "f", number.number());
         }
         return value instanceof Value.Text text ? text.text() : written(value);
     }

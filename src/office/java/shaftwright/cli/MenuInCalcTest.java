@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,95 +19,92 @@ import shaftwright.workbook.xlsx.XlsxBook;
 
 /** The extension's menu, driven in a LibreOffice without windows. */
 class MenuInCalcTest {
+    private static final String OTHER =
+            """
+            <?xml version="1.0" encoding="UTF-8"?>
+            <office:document xmlns:office="urn:oasis:names:tc:opendocument:xmlns:office:1.0" xmlns:table="urn:oasis:names:tc:opendocument:xmlns:table:1.0" office:version="1.3" office:mimetype="application/vnd.oasis.opendocument.spreadsheet">
+            <office:body><office:spreadsheet><table:table table:name="Other"><table:table-row><table:table-cell/></table:table-row></table:table></office:spreadsheet></office:body></office:document>
+            """;
     private static final String SCRIPT = "menu_in_calc.py";
     private static final String WIDER = "hub_shift[0]=1";
 
-    private static CalcWithExtension calc;
+    private static final String SPOILT = "distance_first_left[2]=25 3/0";
 
-    @TempDir private Path folder;
+    @TempDir private static Path folder;
 
+    private static Path file;
+    private static byte[] untouched;
+    private static String said;
+
+    /** One start of the program for all; each takes long. */
     @BeforeAll
-    static void install() throws IOException {
-        calc = CalcWithExtension.installed();
+    static void giveCommands() throws IOException {
+        file = Demo.inches(folder);
+        untouched = Files.readAllBytes(file);
+        Path other = folder.resolve("other.fods");
+        Files.writeString(other, OTHER);
+        try (CalcWithExtension calc = CalcWithExtension.installed()) {
+            List<String> commands = new ArrayList<>(List.of(file.toString(), WIDER));
+            commands.addAll(List.of(save("wider"), "fill", "check", "fill", save("filled")));
+            commands.addAll(List.of("undo", save("undone")));
+            commands.addAll(List.of(SPOILT, save("spoilt"), "fill", save("refused")));
+            commands.addAll(List.of("new-mm", "new-inch", "windows"));
+            commands.addAll(List.of("next", other.toString(), "fill", "check"));
+            said = calc.script(SCRIPT, commands.toArray(String[]::new));
+        }
     }
 
-    @AfterAll
-    static void remove() throws IOException {
-        calc.close();
+    private static String save(String name) {
+        return "save:" + saved(name);
+    }
+
+    private static Path saved(String name) {
+        return folder.resolve(name + ".xlsx");
     }
 
     @Test
-    void fillingInCalcGivesWhatFillingTheFileGives() throws IOException {
-        Path file = Demo.inches(folder);
-        Path filled = folder.resolve("filled.xlsx");
-        assertThat(Run.of("fill", "--set", "hub_shift[A]=1", "--out", filled, file).code()).isZero();
-
-        Path saved = folder.resolve("saved.xlsx");
-        String said = commands(file, saved, WIDER, "fill", "check", "fill");
+    void fillingInCalcGivesWhatFillingTheFileGives() {
+        Path filled = folder.resolve("by-command.xlsx");
+        assertThat(Run.of("fill", "--set", "hub_shift[A]=1", "--out", filled, file).code())
+                .isZero();
 
         assertThat(said).contains("fill|SUCCESS|Filled: ").contains("Nothing is saved yet.");
-        assertThat(said).contains("check|SUCCESS|Checked: no errors, no warnings, no overwritten");
+        assertThat(differences(filled, saved("filled"))).isEmpty();
+    }
+
+    @Test
+    void secondFillingChangesNothing() {
         assertThat(said).contains("fill|SUCCESS|Filled: no figure changed.");
-        assertThat(differences(filled, saved)).isEmpty();
     }
 
     @Test
-    void oneUndoTakesAFillBack() throws IOException {
-        Path file = Demo.inches(folder);
-        Path before = folder.resolve("before.xlsx");
-        Path after = folder.resolve("after.xlsx");
-        commands(file, before, WIDER);
-        String said = commands(file, after, WIDER, "fill", "undo");
-
-        assertThat(said).doesNotContain("no figure changed");
-        assertThat(differences(before, after)).isEmpty();
+    void checkFindsNothingInAFilledWorkbook() {
+        assertThat(said).contains("check|SUCCESS|Checked: no errors, no warnings, no overwritten");
     }
 
     @Test
-    void spoiltWorkbookIsLeftAsItIs() throws IOException {
-        Path file = Demo.inches(folder);
-        Path before = folder.resolve("before.xlsx");
-        Path after = folder.resolve("after.xlsx");
-        String spoilt = "distance_first_left[2]=25 3/0";
-        commands(file, before, spoilt);
-        String said = commands(file, after, spoilt, "fill");
-
-        assertThat(said).contains("fill|FAILURE|Not filled, nothing was changed.").contains("25 3/0");
-        assertThat(differences(before, after)).isEmpty();
+    void oneUndoTakesAFillBack() {
+        assertThat(differences(saved("wider"), saved("filled"))).isNotEmpty();
+        assertThat(differences(saved("wider"), saved("undone"))).isEmpty();
     }
 
     @Test
-    void newWorkbookOpensBesideTheOpenOne() throws IOException {
-        Path file = Demo.inches(folder);
-        byte[] untouched = Files.readAllBytes(file);
-        String said = commands(file, folder.resolve("saved.xlsx"), "new-mm", "new-inch");
+    void spoiltWorkbookIsLeftAsItIs() {
+        assertThat(said)
+                .contains("fill|FAILURE|Not filled, nothing was changed.")
+                .contains("25 3/0");
+        assertThat(differences(saved("spoilt"), saved("refused"))).isEmpty();
+    }
 
-        assertThat(said).contains("windows|SUCCESS|3").contains("modified|SUCCESS|False");
+    @Test
+    void newWorkbooksOpenBesideTheOpenOne() throws IOException {
+        assertThat(said).contains("windows|SUCCESS|3");
         assertThat(Files.readAllBytes(file)).isEqualTo(untouched);
     }
 
     @Test
-    void otherSpreadsheetIsRefused() throws IOException {
-        Path other = folder.resolve("other.fods");
-        Files.writeString(
-                other,
-                """
-                <?xml version="1.0" encoding="UTF-8"?>
-                <office:document xmlns:office="urn:oasis:names:tc:opendocument:xmlns:office:1.0" xmlns:table="urn:oasis:names:tc:opendocument:xmlns:table:1.0" office:version="1.3" office:mimetype="application/vnd.oasis.opendocument.spreadsheet">
-                <office:body><office:spreadsheet><table:table table:name="Other"><table:table-row><table:table-cell/></table:table-row></table:table></office:spreadsheet></office:body></office:document>
-                """);
-        String said = commands(other, folder.resolve("saved.xlsx"), "fill", "check");
-
-        assertThat(said).contains("fill|FAILURE|Not filled, nothing was changed.");
+    void otherSpreadsheetIsRefused() {
         assertThat(said).contains("check|FAILURE|").contains("a sizing workbook");
-    }
-
-    private String commands(Path file, Path saved, String... commands) throws IOException {
-        List<String> arguments = new ArrayList<>(List.of(file.toString(), saved.toString()));
-        arguments.addAll(List.of(commands));
-        String said = calc.script(SCRIPT, arguments.toArray(String[]::new));
-        assertThat(saved).as(said).isRegularFile();
-        return said;
     }
 
     /** All named cells whose values differ, in words. */
@@ -119,8 +115,7 @@ class MenuInCalcTest {
         for (Map.Entry<CellPlace, CellContent> cell : wanted.entrySet()) {
             CellValue value = found.getOrDefault(cell.getKey(), CellContent.EMPTY).value();
             if (!agree(cell.getValue().value(), value)) {
-                differences.add(
-                        cell.getKey() + ": " + value + ", not " + cell.getValue().value());
+                differences.add(cell.getKey() + ": " + value + ", not " + cell.getValue().value());
             }
         }
         assertThat(wanted).hasSizeGreaterThan(10_000);

@@ -2,6 +2,7 @@ package shaftwright.functions;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 
 /** Arguments that a builder might give, and such as nobody should. */
@@ -27,6 +28,8 @@ public final class RandomArguments {
     private static final String[] NASTY_TEXTS = {
         "", " ", "x", "25 3/0", "3/8", "mm", "#N/A", "1e3", "235/75 R15", "\u0000", "'", "in", "12'"
     };
+
+    private static final Set<String> WHOLE = Set.of("rows", "parts", "teeth", "count");
 
     private final SplittableRandom random;
 
@@ -65,7 +68,7 @@ public final class RandomArguments {
         double most = Math.min(parameter.allowed().most(), 600);
         double least = Math.max(parameter.allowed().least(), -600);
         double number = least + (most - least) * random.nextDouble();
-        if (parameter.name().equals("rows") || parameter.name().equals("parts")) {
+        if (WHOLE.contains(parameter.name())) {
             number = Math.rint(number);
         }
         return number;
