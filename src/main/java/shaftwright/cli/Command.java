@@ -131,7 +131,25 @@ enum Command {
                     Options.TRACE),
             List.of(
                     "take friend.xlsx B shafts.xlsx",
-                    "take friend.xlsx B --as D --out tried.xlsx shafts.xlsx"));
+                    "take friend.xlsx B --as D --out tried.xlsx shafts.xlsx")),
+    FUNCTIONS(
+            "functions",
+            "Lists the cell functions of the pack, or tells all about one.",
+            List.of(Parameter.optional("NAME", "a function, such as REACH")),
+            List.of(Options.TRACE),
+            List.of("functions", "functions reach")),
+    PACK(
+            "pack",
+            "Puts the pack's functions that have a closed form into a workbook, as named formulas"
+                    + " for Excel 365 and programs like it. Nothing else in the workbook changes;"
+                    + " the previous file is kept as NAME.backup.xlsx.",
+            List.of(Parameter.one("FILE", "any .xlsx workbook")),
+            List.of(
+                    Option.flag("--remove", "Take them out again."),
+                    Option.value(
+                            "--out", "FILE", "Write to this file and leave the workbook alone."),
+                    Options.TRACE),
+            List.of("pack shafts.xlsx", "pack --remove shafts.xlsx"));
 
     private final String word;
     private final String description;

@@ -28,13 +28,9 @@ public final class Expression {
         this.parameters = List.copyOf(parameters);
     }
 
-    /**
-     * Parameters that it needs: all but the unit of lengths where the result does not depend on it.
-     */
+    /** All of the function's parameters, also a unit of lengths on which nothing depends. */
     public List<Parameter> parameters() {
-        return usesUnit()
-                ? parameters
-                : parameters.stream().filter(p -> p.measure() != Measure.UNIT).toList();
+        return parameters;
     }
 
     /** As declared. */
@@ -75,10 +71,6 @@ public final class Expression {
                 + given
                 + "<="
                 + Allowed.plain(allowed.most());
-    }
-
-    private boolean usesUnit() {
-        return (text + condition).contains(UNIT_MM);
     }
 
     private String replaced(String formula, Argument argument) {
