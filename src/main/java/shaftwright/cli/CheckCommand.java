@@ -24,6 +24,7 @@ final class CheckCommand {
         ProblemList problems = new ProblemList(request.file(), report.problems());
         PrintStream out = terminal.out();
         problems.print(out);
+        new PackUse(book).print(out);
         int errors = problems.count(true);
         out.println(
                 request.file().getFileName()

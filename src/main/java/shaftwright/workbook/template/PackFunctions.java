@@ -3,7 +3,6 @@ package shaftwright.workbook.template;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.apache.poi.ss.formula.OperationEvaluationContext;
 import org.apache.poi.ss.formula.eval.AreaEval;
 import org.apache.poi.ss.formula.eval.BoolEval;
 import org.apache.poi.ss.formula.eval.ErrorEval;
@@ -41,7 +40,7 @@ public final class PackFunctions {
         for (int i = 0; i < words.length; i++) {
             CellFunction function = functions.get(i);
             words[i] = function.name();
-            rules[i] = (arguments, context) -> evaluated(function, arguments, context);
+            rules[i] = (arguments, context) -> evaluated(function, arguments);
         }
         workbook.addToolPack(new DefaultUDFFinder(words, rules));
     }
@@ -51,20 +50,15 @@ public final class PackFunctions {
                 && Catalogue.find(name).isPresent();
     }
 
-    private static ValueEval evaluated(
-            CellFunction function, ValueEval[] arguments, OperationEvaluationContext context) {
+    private static ValueEval evaluated(CellFunction function, ValueEval[] arguments) {
         List<Value> given = new ArrayList<>(arguments.length);
         for (ValueEval argument : arguments) {
             given.add(value(argument));
         }
         Value result = function.evaluate(given);
-        if (!(result instanceof Value.Block block)) {
-            return eval(result);
-        }
-        int row = context.getRowIndex();
-        int column = context.getColumnIndex();
-        // Without an array formula a program shows the first cell.
-        return row < 0 || column < 0 ? ErrorEval.VALUE_INVALID : eval(block.rows().get(0).get(0));
+        // One cell of a block is shown where no array formula asks for more.
+        return eval(
+                result instanceof Value.Block block ? block.rows().get(0).get(0) : result);
     }
 
     private static Value value(ValueEval argument) {

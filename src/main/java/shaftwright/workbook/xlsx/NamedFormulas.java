@@ -52,10 +52,13 @@ public final class NamedFormulas {
         for (Name name : found.ours) {
             splices.add(new Splice(name.start, name.end, ""));
         }
-        boolean nothingElse = found.others == 0;
         if (wanted.isEmpty()) {
-            // The part had no such element before: an empty one is not allowed.
-            return nothingElse ? List.of(new Splice(found.start, found.end, "")) : splices;
+            if (found.others == 0) {
+                // The part had no such element before: an empty one is not allowed.
+                splices.clear();
+                splices.add(new Splice(found.start, found.end, ""));
+            }
+            return splices;
         }
         if (found.isThere()) {
             splices.add(new Splice(found.close, found.close, elements(workbook.prefix())));
