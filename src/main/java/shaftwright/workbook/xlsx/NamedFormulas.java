@@ -10,8 +10,11 @@ import java.util.Map;
  * was, byte for byte.
  */
 public final class NamedFormulas {
-    /** What tells such a name from one of the builder's own. */
-    private static final String LAMBDA = "_xlfn.LAMBDA(";
+    /** What tells such a name from one of the builder's own. LibreOffice makes it small letters. */
+    private static final String LAMBDA = "_xlfn.lambda(";
+
+    /** Gnumeric writes this around a formula that it cannot read. */
+    private static final String UNREAD = "error(\"";
 
     private final String prefix;
     private final Map<String, String> wanted;
@@ -133,13 +136,17 @@ public final class NamedFormulas {
             String name = reader.attribute("name");
             String formula = reader.text();
             boolean named = name != null && XlsxBook.lowerCase(name).startsWith(prefix);
-            if (named && formula.startsWith(LAMBDA)) {
+            if (named && isLambda(XlsxBook.lowerCase(formula))) {
                 found.ours.add(new Name(name, formula, start, reader.end()));
             } else {
                 found.others++;
                 refuseTaken(reader, name);
             }
         }
+    }
+
+    private static boolean isLambda(String formula) {
+        return formula.startsWith(LAMBDA) || formula.startsWith(UNREAD + LAMBDA);
     }
 
     private void refuseTaken(PartReader reader, String name) {

@@ -74,6 +74,28 @@ class NamedFormulasTest {
                 .isEmpty();
     }
 
+    /** As LibreOffice 7.4 and Gnumeric 1.12 save them. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "_xlfn.lambda(_xlpm.distance,1)",
+                "ERROR(&quot;_xlfn.LAMBDA(_xlpm.distance,1)&quot;)"
+            })
+    void formulasThatAProgramSpoiltAreMended(String formula) throws IOException {
+        Path file =
+                book(
+                        "<definedNames><definedName function=\"false\" name=\"SHAFT.REACH\">"
+                                + formula
+                                + "</definedName></definedNames>");
+        XlsxBook.open(file).saveNames(file, NamedFormulas.in("SHAFT.", LambdaText.all()));
+
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+            assertThat(workbook.getAllNames()).hasSize(LambdaText.all().size());
+            assertThat(workbook.getName("SHAFT.REACH").getRefersToFormula())
+                    .isEqualTo(LambdaText.all().get("SHAFT.REACH"));
+        }
+    }
+
     @Test
     void nameOfTheBuildersOwnIsNotTakenAway() throws IOException {
         Path file =
