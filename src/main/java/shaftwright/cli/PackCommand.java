@@ -33,7 +33,8 @@ final class PackCommand {
         Optional<Path> backup = book.saveNames(target, names);
         terminal.out().print(target + ": ");
         if (backup.isEmpty() && out.isEmpty()) {
-            terminal.out().println(remove ? "there were none to take out." : "they are in already.");
+            terminal.out()
+                    .println(remove ? "there were none to take out." : "they are in already.");
             return ExitCode.SUCCESS;
         }
         terminal.out()
@@ -41,7 +42,8 @@ final class PackCommand {
                         remove
                                 ? "functions taken out"
                                 : names.count() + " functions put in as named formulas");
-        backup.ifPresent(kept -> terminal.out().print("; the previous file is " + kept.getFileName()));
+        backup.ifPresent(
+                kept -> terminal.out().print("; the previous file is " + kept.getFileName()));
         terminal.out().println(".");
         return ExitCode.SUCCESS;
     }

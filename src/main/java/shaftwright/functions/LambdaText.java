@@ -6,9 +6,8 @@ import java.util.Map;
 /**
  * Functions as named formulas that travel inside a workbook, for Excel 365 and programs like it.
  *
- * <p>Spelt as .xlsx files store them: {@code _xlfn.} before functions newer than the format,
- * {@code _xlpm.} before parameters, {@code _xlop.} where a parameter that may be left out is
- * declared.
+ * <p>Spelt as .xlsx files store them: {@code _xlfn.} before functions newer than the format, {@code
+ * _xlpm.} before parameters, {@code _xlop.} where a parameter that may be left out is declared.
  */
 public final class LambdaText {
     private LambdaText() {}

@@ -86,13 +86,17 @@ class ClosedFormsInProgramsTest {
                 Value expected = functions.get(place).evaluate(given.get(place));
                 String what = functions.get(place) + " of " + given.get(place);
                 if (expected instanceof Value.Numeric number) {
-                    assertThat(cell.getCachedFormulaResultType()).as(what).isEqualTo(CellType.NUMERIC);
+                    assertThat(cell.getCachedFormulaResultType())
+                            .as(what)
+                            .isEqualTo(CellType.NUMERIC);
                     assertThat(Math.abs(cell.getNumericCellValue() - number.number()))
                             .as(what + cell.getNumericCellValue())
                             .isLessThanOrEqualTo(1e-9 * scale(number.number(), given.get(place)));
                     numbers++;
                 } else {
-                    assertThat(cell.getCachedFormulaResultType()).as(what).isEqualTo(CellType.ERROR);
+                    assertThat(cell.getCachedFormulaResultType())
+                            .as(what)
+                            .isEqualTo(CellType.ERROR);
                 }
             }
         }

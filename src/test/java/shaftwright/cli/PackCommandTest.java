@@ -47,8 +47,7 @@ class PackCommandTest {
 
     @Test
     void newWorkbooksCarryNoNamedFormulas() throws IOException {
-        try (XSSFWorkbook workbook =
-                new XSSFWorkbook(Files.newInputStream(Demo.inches(folder)))) {
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(Demo.inches(folder)))) {
             assertThat(workbook.getAllNames())
                     .noneMatch(name -> name.getRefersToFormula().contains("LAMBDA"));
         }
@@ -57,20 +56,18 @@ class PackCommandTest {
     @Test
     void checkNamesCellsThatNeedThePack() throws IOException {
         Path file = folder.resolve("own.xlsx");
-        try (XSSFWorkbook workbook =
-                        new XSSFWorkbook(Files.newInputStream(Demo.inches(folder)));
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(Demo.inches(folder)));
                 var out = Files.newOutputStream(file)) {
             var row = workbook.createSheet("Own").createRow(4);
-            row.createCell(1)
-                    .getCTCell()
-                    .addNewF()
-                    .setStringValue("IF(A1=0,0,SHAFT.REACH(7,3,2))");
+            row.createCell(1).getCTCell().addNewF().setStringValue("IF(A1=0,0,SHAFT.REACH(7,3,2))");
             row.createCell(2).getCTCell().addNewF().setStringValue("\"see SHAFT.REACH(7,3)\"&A1");
             workbook.write(out);
         }
         String said = Run.of("check", file).out();
 
-        assertThat(said).contains("1 cell uses functions of the pack").contains("sheet \"Own\", cell B5");
+        assertThat(said)
+                .contains("1 cell uses functions of the pack")
+                .contains("sheet \"Own\", cell B5");
         assertThat(Run.of("check", Demo.inches(folder)).out()).doesNotContain("pack");
     }
 }

@@ -57,8 +57,7 @@ public final class PackFunctions {
         }
         Value result = function.evaluate(given);
         // One cell of a block is shown where no array formula asks for more.
-        return eval(
-                result instanceof Value.Block block ? block.rows().get(0).get(0) : result);
+        return eval(result instanceof Value.Block block ? block.rows().get(0).get(0) : result);
     }
 
     private static Value value(ValueEval argument) {

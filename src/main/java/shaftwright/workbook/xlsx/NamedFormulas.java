@@ -68,9 +68,7 @@ public final class NamedFormulas {
         } else {
             String tag = workbook.prefix() + "definedNames>";
             int at = workbook.afterNames();
-            splices.add(
-                    new Splice(
-                            at, at, "<" + tag + elements(workbook.prefix()) + "</" + tag));
+            splices.add(new Splice(at, at, "<" + tag + elements(workbook.prefix()) + "</" + tag));
         }
         return splices;
     }

@@ -61,9 +61,12 @@ class PackFunctionsTest {
             cell.getCTCell().setV(Double.toString(stored));
             if (packed) {
                 for (Map.Entry<String, String> each : LambdaText.all().entrySet()) {
-                    var name = workbook.getCTWorkbook().isSetDefinedNames()
-                            ? workbook.getCTWorkbook().getDefinedNames().addNewDefinedName()
-                            : workbook.getCTWorkbook().addNewDefinedNames().addNewDefinedName();
+                    var name =
+                            workbook.getCTWorkbook().isSetDefinedNames()
+                                    ? workbook.getCTWorkbook().getDefinedNames().addNewDefinedName()
+                                    : workbook.getCTWorkbook()
+                                            .addNewDefinedNames()
+                                            .addNewDefinedName();
                     name.setName(each.getKey());
                     name.setStringValue(each.getValue());
                 }

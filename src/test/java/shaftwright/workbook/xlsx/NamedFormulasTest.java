@@ -66,11 +66,14 @@ class NamedFormulasTest {
     void olderFormulasAreReplacedAndSameOnesLeft() throws IOException {
         Path file = book("");
         XlsxBook.open(file)
-                .saveNames(file, NamedFormulas.in("SHAFT.", Map.of("SHAFT.OLD", "_xlfn.LAMBDA(1)")));
+                .saveNames(
+                        file, NamedFormulas.in("SHAFT.", Map.of("SHAFT.OLD", "_xlfn.LAMBDA(1)")));
         XlsxBook.open(file).saveNames(file, NamedFormulas.in("SHAFT.", LambdaText.all()));
 
         assertThat(PackageDifference.text(file, PART)).doesNotContain("SHAFT.OLD");
-        assertThat(XlsxBook.open(file).saveNames(file, NamedFormulas.in("SHAFT.", LambdaText.all())))
+        assertThat(
+                        XlsxBook.open(file)
+                                .saveNames(file, NamedFormulas.in("SHAFT.", LambdaText.all())))
                 .isEmpty();
     }
 
@@ -99,15 +102,15 @@ class NamedFormulasTest {
     @Test
     void nameOfTheBuildersOwnIsNotTakenAway() throws IOException {
         Path file =
-                book("<definedNames><definedName name=\"shaft.reach\">Sheet1!$A$1</definedName></definedNames>");
+                book(
+                        "<definedNames><definedName name=\"shaft.reach\">Sheet1!$A$1</definedName></definedNames>");
         byte[] before = Files.readAllBytes(file);
 
         assertThatThrownBy(
                         () ->
                                 XlsxBook.open(file)
                                         .saveNames(
-                                                file,
-                                                NamedFormulas.in("SHAFT.", LambdaText.all())))
+                                                file, NamedFormulas.in("SHAFT.", LambdaText.all())))
                 .hasMessageContaining("shaft.reach")
                 .hasMessageContaining("rename it");
         assertThat(Files.readAllBytes(file)).isEqualTo(before);
