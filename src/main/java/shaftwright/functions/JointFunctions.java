@@ -174,6 +174,7 @@ final class JointFunctions {
                 cupBottom,
                 joint.cupRadius(),
                 joint.lip(),
+                OptionalDouble.empty(),
                 joint.angleMax(),
                 joint.angleContinuous(),
                 joint.outwardStop(),

@@ -115,6 +115,7 @@ final class Lines {
                 cupBottom,
                 cupRadius,
                 Optional.ofNullable(lipOrNull),
+                OptionalDouble.empty(),
                 Math.toRadians(Declaration.STEEPEST),
                 Math.toRadians(Declaration.STEEPEST),
                 OutwardStop.HARD,
