@@ -46,7 +46,8 @@ public final class RandomArguments {
             } else if (parameter.measure() == Measure.UNIT) {
                 values.add(Value.of(random.nextBoolean() ? "mm" : "in"));
             } else if (parameter.measure() == Measure.TEXT) {
-                values.add(Value.of("235/75 R15"));
+                boolean bolt = parameter.name().equals("strengthclass");
+                values.add(Value.of(bolt ? "10.9" : "235/75 R15"));
             } else {
                 values.add(Value.of(number(parameter)));
             }
