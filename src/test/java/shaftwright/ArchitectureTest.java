@@ -110,6 +110,11 @@ class ArchitectureTest {
         only("cli", "picocli..", "com.fasterxml.jackson..");
     }
 
+    @Test
+    void unoIsUsedByTheExtensionOnly() {
+        only("calc", "com.sun.star..");
+    }
+
     private static void only(String user, String... libraries) {
         noClasses()
                 .that(DescribedPredicate.not(resideInAnyPackage("shaftwright." + user)))

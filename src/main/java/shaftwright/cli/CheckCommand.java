@@ -36,6 +36,7 @@ final class CheckCommand {
         ProblemList problems = new ProblemList(request.file(), found);
         PrintStream out = terminal.out();
         problems.print(out);
+        new PackUse(book).print(out);
         int errors = problems.count(true);
         out.println(
                 request.file().getFileName()

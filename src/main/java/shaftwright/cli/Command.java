@@ -153,7 +153,25 @@ enum Command {
                     Options.TRACE),
             List.of(
                     "compare mine.xlsx friend.xlsx --out both.xlsx",
-                    "compare *.xlsx --out all.xlsx --unit mm --force"));
+                    "compare *.xlsx --out all.xlsx --unit mm --force")),
+    FUNCTIONS(
+            "functions",
+            "Lists the cell functions of the pack, or tells all about one.",
+            List.of(Parameter.optional("NAME", "a function, such as REACH")),
+            List.of(Options.TRACE),
+            List.of("functions", "functions reach")),
+    PACK(
+            "pack",
+            "Puts the pack's functions that have a closed form into a workbook, as named formulas"
+                    + " for Excel 365 and programs like it. Nothing else in the workbook changes;"
+                    + " the previous file is kept as NAME.backup.xlsx.",
+            List.of(Parameter.one("FILE", "any .xlsx workbook")),
+            List.of(
+                    Option.flag("--remove", "Take them out again."),
+                    Option.value(
+                            "--out", "FILE", "Write to this file and leave the workbook alone."),
+                    Options.TRACE),
+            List.of("pack shafts.xlsx", "pack --remove shafts.xlsx"));
 
     private final String word;
     private final String description;

@@ -50,6 +50,8 @@ final class Program {
                 case LEVERS -> new LeversCommand(request, terminal, progress).run();
                 case SWEEP -> new SweepCommand(request, terminal, progress).run();
                 case TRADE_OFFS -> new TradeOffsCommand(request, terminal, progress).run();
+                case FUNCTIONS -> new FunctionsCommand(request, terminal).run();
+                case PACK -> new PackCommand(request, terminal, progress).run();
                 case TAKE -> new TakeCommand(request, terminal, progress).run();
                 case COMPARE -> new CompareCommand(request, terminal, progress).run();
             };

@@ -39,6 +39,40 @@ public record LengthWindow(
             longest[row] = position.longest();
             shortest[row] = position.shortest();
         }
+        return of(travels, shortest, longest);
+    }
+
+    /**
+     * The window over columns of a position table.
+     *
+     * @param travels mm, increasing
+     * @param shortest shortest spacing at each travel, margin included, mm
+     * @param longest longest spacing at each travel, margin included, mm
+     * @throws IllegalArgumentException if there is no row, the columns differ in length or travels
+     *     do not increase
+     */
+    public static LengthWindow of(double[] travels, double[] shortest, double[] longest) {
+        if (travels.length == 0
+                || travels.length != shortest.length
+                || travels.length != longest.length) {
+            throw new IllegalArgumentException(
+                    "a length window needs positions; have "
+                            + travels.length
+                            + " travels, "
+                            + shortest.length
+                            + " shortest, "
+                            + longest.length
+                            + " longest");
+        }
+        for (int row = 1; row < travels.length; row++) {
+            if (!(travels[row] > travels[row - 1])) {
+                throw new IllegalArgumentException(
+                        "travels must increase; have "
+                                + travels[row]
+                                + " after "
+                                + travels[row - 1]);
+            }
+        }
         Binding[] longestVertices = Extremes.minima(travels, longest);
         Binding[] shortestVertices = Extremes.maxima(travels, shortest);
         return new LengthWindow(

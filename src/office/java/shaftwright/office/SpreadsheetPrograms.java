@@ -129,7 +129,7 @@ public final class SpreadsheetPrograms {
         return target;
     }
 
-    private static String run(Path folder, List<String> command) throws IOException {
+    static String run(Path folder, List<String> command) throws IOException {
         Path log = Files.createTempFile(folder, "said", ".txt");
         Process process;
         try {
@@ -159,7 +159,7 @@ public final class SpreadsheetPrograms {
     }
 
     /** Formulas are computed on load, not trusted; no first-start dialogue. */
-    private static String settings(String locale) {
+    static String settings(String locale) {
         return """
                 <?xml version="1.0" encoding="UTF-8"?>
                 <oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
@@ -171,7 +171,7 @@ public final class SpreadsheetPrograms {
                 .formatted(locale);
     }
 
-    private static void delete(Path folder) throws IOException {
+    static void delete(Path folder) throws IOException {
         try (Stream<Path> inside = Files.walk(folder)) {
             for (Path each : inside.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(each);

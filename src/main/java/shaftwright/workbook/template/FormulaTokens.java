@@ -148,12 +148,16 @@ final class FormulaTokens {
                     area.getLastColumn());
         } else if (token instanceof NamePtg name) {
             lookIntoName(workbook.getName(name), depth);
+        } else if (token instanceof NameXPxg name && PackFunctions.isOne(name.getNameName())) {
+            // Whether Calc and POI agree on it is tried on the stored value.
+            return;
         } else if (token instanceof NameXPxg name && name.getExternalWorkbookNumber() <= 0) {
             int sheet =
                     name.getSheetName() == null ? -1 : workbook.getSheetIndex(name.getSheetName());
             lookIntoName(workbook.getName(name.getNameName(), sheet), depth);
         } else if (token instanceof AbstractFunctionPtg function) {
-            reliable &= RELIABLE.contains(function.getName());
+            // The name of a function that is none of the program's own is a token by itself.
+            reliable &= function.isExternalFunction() || RELIABLE.contains(function.getName());
             if (READS_ANYTHING.contains(function.getName())) {
                 readAnything();
             }

@@ -55,6 +55,7 @@ public final class PoiDependentFormulas implements DependentFormulas {
     public Map<CellPlace, Optional<CellValue>> recompute(
             byte[] patchedPackage, Map<CellPlace, CellValue> before, Set<CellPlace> owned) {
         try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(patchedPackage))) {
+            PackFunctions.addTo(workbook);
             return new Evaluation(workbook, before, owned).run();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

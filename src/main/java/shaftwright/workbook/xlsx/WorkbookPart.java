@@ -151,6 +151,16 @@ final class WorkbookPart implements PartReader.Walk {
         return deleted;
     }
 
+    /** What stands before the names of elements, such as {@code x:}; mostly nothing. */
+    String prefix() {
+        return prefix;
+    }
+
+    /** Where the defined names end, or would stand. */
+    int afterNames() {
+        return afterNames;
+    }
+
     PartText text() {
         return text;
     }

@@ -37,6 +37,9 @@ import shaftwright.workbook.OpenBook;
  * <p>Not for use by several threads at once.
  */
 public final class XlsxBook implements OpenBook {
+    private static final int LAST_ROW = (1 << 20) - 1;
+    private static final int LAST_COLUMN = (1 << 14) - 1;
+
     private static final String SIGNATURES = "_xmlsignatures/";
 
     private final Path file;
@@ -377,6 +380,51 @@ public final class XlsxBook implements OpenBook {
                             }
                         });
         return new SaveReport(before.size(), recomputed, dropped, backup);
+    }
+
+    /**
+     * Saves with other named formulas; nothing else changes, and written values are not saved.
+     *
+     * @return where the previous file is kept; empty when nothing had to be written
+     * @throws BookNotWritableException as {@link #save(Path, DependentFormulas)} does
+     * @throws UnreadableBookException if the builder has a name of his own that is to be put in
+     */
+    public Optional<Path> saveNames(Path target, NamedFormulas names) {
+        SafeReplace.refuseIfOpenElsewhere(target);
+        refuseChangedSince(target);
+        List<Splice> splices = names.splices(workbook);
+        if (splices.isEmpty() && isSource(target)) {
+            return Optional.empty();
+        }
+        refuseSigned(target);
+        PartText text = workbook.text();
+        Map<String, Deflated> parts = new HashMap<>();
+        parts.put(text.part(), Splice.apply(text, splices, text.bytes().length / 4));
+        return SafeReplace.replace(
+                target,
+                out -> zip.writeTo(out, parts),
+                written -> {
+                    if (!names.splices(open(written).workbook).isEmpty()) {
+                        throw new BookNotWritableException(
+                                target, "reading back the named formulas gave others");
+                    }
+                });
+    }
+
+    /** Cells, by place, of all sheets whose formula holds this text in capitals or not. */
+    public Map<CellPlace, String> formulasWith(String text) {
+        String wanted = lowerCase(text);
+        List<Area> all = new ArrayList<>();
+        for (String sheet : sheetParts.keySet()) {
+            all.add(new Area(sheet, 0, 0, LAST_ROW, LAST_COLUMN));
+        }
+        Map<CellPlace, String> found = new HashMap<>();
+        for (Map.Entry<CellPlace, CellContent> cell : read(all).entrySet()) {
+            if (lowerCase(cell.getValue().formula()).contains(wanted)) {
+                found.put(cell.getKey(), cell.getValue().formula());
+            }
+        }
+        return found;
     }
 
     private boolean isSource(Path target) {

@@ -1,0 +1,525 @@
+package shaftwright.calc;
+
+import com.sun.star.lib.uno.typeinfo.MethodTypeInfo;
+import com.sun.star.lib.uno.typeinfo.TypeInfo;
+import com.sun.star.uno.XInterface;
+
+/** The cell functions as UNO knows them; written from the catalogue. */
+@SuppressWarnings("MutableConstantField")
+public interface XFunctions extends XInterface {
+    /** Methods in the order of the interface definition. */
+    TypeInfo[] UNOTYPEINFO = {
+        new MethodTypeInfo("length", 0, TypeInfo.ANY),
+        new MethodTypeInfo("millimetres", 1, TypeInfo.ANY),
+        new MethodTypeInfo("inches", 2, TypeInfo.ANY),
+        new MethodTypeInfo("fractiontext", 3, TypeInfo.ANY),
+        new MethodTypeInfo("decimaltext", 4, TypeInfo.ANY),
+        new MethodTypeInfo("metrictext", 5, TypeInfo.ANY),
+        new MethodTypeInfo("neareststep", 6, TypeInfo.ANY),
+        new MethodTypeInfo("distance", 7, TypeInfo.ANY),
+        new MethodTypeInfo("pointdistance", 8, TypeInfo.ANY),
+        new MethodTypeInfo("reach", 9, TypeInfo.ANY),
+        new MethodTypeInfo("innerangle", 10, TypeInfo.ANY),
+        new MethodTypeInfo("outerangle", 11, TypeInfo.ANY),
+        new MethodTypeInfo("frontangle", 12, TypeInfo.ANY),
+        new MethodTypeInfo("planangle", 13, TypeInfo.ANY),
+        new MethodTypeInfo("trueangle", 14, TypeInfo.ANY),
+        new MethodTypeInfo("slopedrop", 15, TypeInfo.ANY),
+        new MethodTypeInfo("centredistance", 16, TypeInfo.ANY),
+        new MethodTypeInfo("benchlimit", 17, TypeInfo.ANY),
+        new MethodTypeInfo("plungelimit", 18, TypeInfo.ANY),
+        new MethodTypeInfo("overhang", 19, TypeInfo.ANY),
+        new MethodTypeInfo("endlimit", 20, TypeInfo.ANY),
+        new MethodTypeInfo("boregap", 21, TypeInfo.ANY),
+        new MethodTypeInfo("lipgap", 22, TypeInfo.ANY),
+        new MethodTypeInfo("counterboregain", 23, TypeInfo.ANY),
+        new MethodTypeInfo("endtoend", 24, TypeInfo.ANY),
+        new MethodTypeInfo("cliptoclip", 25, TypeInfo.ANY),
+        new MethodTypeInfo("racespacing", 26, TypeInfo.ANY),
+        new MethodTypeInfo("clipsforraces", 27, TypeInfo.ANY),
+        new MethodTypeInfo("pushedspacing", 28, TypeInfo.ANY),
+        new MethodTypeInfo("slackin", 29, TypeInfo.ANY),
+        new MethodTypeInfo("slackout", 30, TypeInfo.ANY),
+        new MethodTypeInfo("pushin", 31, TypeInfo.ANY),
+        new MethodTypeInfo("fittedangles", 32, TypeInfo.ANY),
+        new MethodTypeInfo("window", 33, TypeInfo.ANY),
+        new MethodTypeInfo("chooselength", 34, TypeInfo.ANY),
+        new MethodTypeInfo("cuttotal", 35, TypeInfo.ANY),
+        new MethodTypeInfo("splineneeded", 36, TypeInfo.ANY),
+        new MethodTypeInfo("cutroom", 37, TypeInfo.ANY),
+        new MethodTypeInfo("cutends", 38, TypeInfo.ANY),
+        new MethodTypeInfo("grooveouterwall", 39, TypeInfo.ANY),
+        new MethodTypeInfo("grooveinnerwall", 40, TypeInfo.ANY),
+        new MethodTypeInfo("landwanted", 41, TypeInfo.ANY),
+        new MethodTypeInfo("mockupholes", 42, TypeInfo.ANY),
+        new MethodTypeInfo("tyrediameter", 43, TypeInfo.ANY),
+        new MethodTypeInfo("tyrewidth", 44, TypeInfo.ANY),
+        new MethodTypeInfo("rimdiameter", 45, TypeInfo.ANY),
+        new MethodTypeInfo("rollinglength", 46, TypeInfo.ANY),
+        new MethodTypeInfo("wheelspeed", 47, TypeInfo.ANY),
+        new MethodTypeInfo("roadspeed", 48, TypeInfo.ANY),
+        new MethodTypeInfo("clearancegain", 49, TypeInfo.ANY),
+        new MethodTypeInfo("trackwidth", 50, TypeInfo.ANY),
+        new MethodTypeInfo("overallwidth", 51, TypeInfo.ANY),
+        new MethodTypeInfo("groundclearance", 52, TypeInfo.ANY),
+        new MethodTypeInfo("bumplimit", 53, TypeInfo.ANY),
+        new MethodTypeInfo("travelsteps", 54, TypeInfo.ANY),
+        new MethodTypeInfo("motionratio", 55, TypeInfo.ANY),
+        new MethodTypeInfo("pathtable", 56, TypeInfo.ANY),
+        new MethodTypeInfo("normaltravel", 57, TypeInfo.ANY),
+        new MethodTypeInfo("polynomial", 58, TypeInfo.ANY),
+        new MethodTypeInfo("curveallowance", 59, TypeInfo.ANY),
+        new MethodTypeInfo("tapedoubt", 60, TypeInfo.ANY),
+        new MethodTypeInfo("plusminus", 61, TypeInfo.ANY),
+        new MethodTypeInfo("repeatdoubt", 62, TypeInfo.ANY),
+        new MethodTypeInfo("rootsumsquare", 63, TypeInfo.ANY),
+        new MethodTypeInfo("worstcase", 64, TypeInfo.ANY),
+        new MethodTypeInfo("expanded", 65, TypeInfo.ANY),
+        new MethodTypeInfo("barstress", 66, TypeInfo.ANY),
+        new MethodTypeInfo("bartorque", 67, TypeInfo.ANY),
+        new MethodTypeInfo("bartwist", 68, TypeInfo.ANY),
+        new MethodTypeInfo("criticalspeed", 69, TypeInfo.ANY),
+        new MethodTypeInfo("splinerootshear", 70, TypeInfo.ANY),
+        new MethodTypeInfo("splinetoothshear", 71, TypeInfo.ANY),
+        new MethodTypeInfo("splinebearing", 72, TypeInfo.ANY),
+        new MethodTypeInfo("boltpreload", 73, TypeInfo.ANY),
+        new MethodTypeInfo("boltarea", 74, TypeInfo.ANY),
+        new MethodTypeInfo("proofload", 75, TypeInfo.ANY),
+        new MethodTypeInfo("flangetorque", 76, TypeInfo.ANY),
+        new MethodTypeInfo("jointfactor", 77, TypeInfo.ANY),
+        new MethodTypeInfo("jointlife", 78, TypeInfo.ANY),
+        new MethodTypeInfo("enginetorque", 79, TypeInfo.ANY),
+        new MethodTypeInfo("slipshare", 80, TypeInfo.ANY),
+        new MethodTypeInfo("griptorque", 81, TypeInfo.ANY)
+    };
+
+    /** A length as a number, from tape text such as 25 3/8. */
+    Object length(Object length, Object unit);
+
+    /** A length in millimetres. */
+    Object millimetres(Object length, Object unit);
+
+    /** A length in inches. */
+    Object inches(Object length, Object unit);
+
+    /** A length as inches and a fraction, 25 3/8 in. */
+    Object fractiontext(Object length, Object parts, Object unit);
+
+    /** A length as decimal inches, 25.375 in. */
+    Object decimaltext(Object length, Object unit);
+
+    /** A length as millimetres, 644.5 mm. */
+    Object metrictext(Object length, Object unit);
+
+    /** A length to the nearest step of the shop. */
+    Object neareststep(Object length, Object step, Object unit);
+
+    /** Distance of two points from how far they lie apart sideways, in height and fore-aft. */
+    Object distance(Object reach, Object rise, Object foreaft, Object unit);
+
+    /** Distance of two points from their coordinates. */
+    Object pointdistance(
+            Object xfirst,
+            Object yfirst,
+            Object zfirst,
+            Object xsecond,
+            Object ysecond,
+            Object zsecond,
+            Object unit);
+
+    /** Sideways distance of two points from their distance, height and fore-aft difference. */
+    Object reach(Object distance, Object rise, Object foreaft, Object unit);
+
+    /** Angle of the inner joint, from centre to centre, shaft against flange axis. */
+    Object innerangle(
+            Object reach, Object rise, Object foreaft, Object tilt, Object sweep, Object unit);
+
+    /** Angle of the outer joint, from centre to centre, shaft against stub axis. */
+    Object outerangle(
+            Object reach, Object rise, Object foreaft, Object camber, Object toe, Object unit);
+
+    /** Angle of a shaft in front view, positive when its outer end stands higher. */
+    Object frontangle(Object reach, Object rise, Object tilt, Object unit);
+
+    /** Angle of a shaft in plan, positive when its outer end lies forward. */
+    Object planangle(Object reach, Object foreaft, Object sweep, Object unit);
+
+    /** Joint angle from its angles in front view and in plan. */
+    Object trueangle(Object front, Object plan);
+
+    /** How far the outer end stands off the axis for a shaft at an angle. */
+    Object slopedrop(Object distance, Object angle, Object unit);
+
+    /** Distance of the joint centres from where the datums lie. */
+    Object centredistance(
+            Object reach,
+            Object rise,
+            Object foreaft,
+            Object offsetinner,
+            Object offsetouter,
+            Object camber,
+            Object toe,
+            Object tilt,
+            Object sweep,
+            Object unit);
+
+    /** Travel limit of a joint at an angle, from bench readings; straight lines between them. */
+    Object benchlimit(Object angle, Object angles, Object limits, Object unit);
+
+    /** Travel limit each way of a joint of which the straight plunge is known. */
+    Object plungelimit(Object plunge, Object residual, Object anglemax, Object angle, Object unit);
+
+    /** Race centre to the shaft's end. */
+    Object overhang(Object halfwidth, Object stub, Object counterbore, Object unit);
+
+    /** Inward travel until the shaft's end meets the cup bottom. */
+    Object endlimit(
+            Object cupbottom,
+            Object halfwidth,
+            Object stub,
+            Object enddiameter,
+            Object angle,
+            Object counterbore,
+            Object unit);
+
+    /** Gap between the tilted shaft's end and the bore of the cup, negative when they touch. */
+    Object boregap(
+            Object cupradius,
+            Object halfwidth,
+            Object stub,
+            Object enddiameter,
+            Object angle,
+            Object counterbore,
+            Object unit);
+
+    /**
+     * Gap between a tilted shaft that runs through it and a lip of the cup, negative when they
+     * touch.
+     */
+    Object lipgap(
+            Object lipradius,
+            Object lipdepth,
+            Object travel,
+            Object enddiameter,
+            Object angle,
+            Object unit);
+
+    /** Slack outward that counterboring two races adds at the same clip-to-clip length. */
+    Object counterboregain(Object counterboreinner, Object counterboreouter, Object unit);
+
+    /** Overall length of a shaft from its clip-to-clip length. */
+    Object endtoend(Object cliptoclip, Object stubinner, Object stubouter, Object unit);
+
+    /** Clip-to-clip length of a shaft from its overall length. */
+    Object cliptoclip(Object endtoend, Object stubinner, Object stubouter, Object unit);
+
+    /** Race centre to race centre, from the clip-to-clip length. */
+    Object racespacing(
+            Object cliptoclip,
+            Object halfwidthinner,
+            Object halfwidthouter,
+            Object counterboreinner,
+            Object counterboreouter,
+            Object unit);
+
+    /** Clip-to-clip length that puts the races so far apart. */
+    Object clipsforraces(
+            Object racespacing,
+            Object halfwidthinner,
+            Object halfwidthouter,
+            Object counterboreinner,
+            Object counterboreouter,
+            Object unit);
+
+    /** Race spacing with the races pushed toward their cup backs so far. */
+    Object pushedspacing(
+            Object reach,
+            Object rise,
+            Object foreaft,
+            Object pushinner,
+            Object pushouter,
+            Object camber,
+            Object toe,
+            Object tilt,
+            Object sweep,
+            Object unit);
+
+    /** How much longer the shaft could be before it bottoms, negative when it does. */
+    Object slackin(
+            Object reach,
+            Object rise,
+            Object foreaft,
+            Object racespacing,
+            Object inwardinner,
+            Object inwardouter,
+            Object camber,
+            Object toe,
+            Object tilt,
+            Object sweep,
+            Object unit);
+
+    /** How much shorter the shaft could be before it pulls out, negative when it does. */
+    Object slackout(
+            Object reach,
+            Object rise,
+            Object foreaft,
+            Object racespacing,
+            Object outwardinner,
+            Object outwardouter,
+            Object camber,
+            Object toe,
+            Object tilt,
+            Object sweep,
+            Object unit);
+
+    /**
+     * How far each race stands toward its cup's back with a shaft in, equal at both ends; negative
+     * when pulled outward.
+     */
+    Object pushin(
+            Object reach,
+            Object rise,
+            Object foreaft,
+            Object racespacing,
+            Object camber,
+            Object toe,
+            Object tilt,
+            Object sweep,
+            Object unit);
+
+    /** Angles of the inner and the outer joint with a shaft in, side by side. */
+    Object fittedangles(
+            Object reach,
+            Object rise,
+            Object foreaft,
+            Object racespacing,
+            Object camber,
+            Object toe,
+            Object tilt,
+            Object sweep,
+            Object unit);
+
+    /**
+     * Shortest and longest race spacing that fit over the whole travel, side by side; the first
+     * exceeds the second when none does.
+     */
+    Object window(Object travels, Object shortest, Object longest, Object unit);
+
+    /** Length inside a window, by bias, on a whole step of the shop; #N/A when no step fits. */
+    Object chooselength(Object shortest, Object longest, Object bias, Object step, Object unit);
+
+    /** What comes off a blank in all. */
+    Object cuttotal(Object blanklength, Object endtoend, Object unit);
+
+    /** Splined length that a race needs from the shaft's end. */
+    Object splineneeded(
+            Object halfwidth, Object stub, Object runout, Object counterbore, Object unit);
+
+    /**
+     * What may come off one end of a blank before its spline gets too short, negative when it is
+     * already.
+     */
+    Object cutroom(
+            Object splinelength,
+            Object halfwidth,
+            Object stub,
+            Object runout,
+            Object counterbore,
+            Object unit);
+
+    /**
+     * What comes off the inner and the outer end, side by side: half each unless a spline would get
+     * too short; #N/A when the blank will not do.
+     */
+    Object cutends(
+            Object blanklength,
+            Object endtoend,
+            Object splineinner,
+            Object splineouter,
+            Object neededinner,
+            Object neededouter,
+            Object unit);
+
+    /** Shaft's end to the groove wall that the ring leans on. */
+    Object grooveouterwall(Object stub, Object ringthickness, Object unit);
+
+    /** Shaft's end to the groove's inner wall. */
+    Object grooveinnerwall(Object stub, Object ringthickness, Object groovewidth, Object unit);
+
+    /** Least land between a groove and the shaft's end. */
+    Object landwanted(Object groovedepth, Object unit);
+
+    /** Distance of the cross holes of a mock-up stick, centre to centre. */
+    Object mockupholes(Object cliptoclip, Object pindiameter, Object unit);
+
+    /** Diameter of a new tyre by its size. */
+    Object tyrediameter(Object size, Object unit);
+
+    /** Section width of a tyre by its size. */
+    Object tyrewidth(Object size, Object unit);
+
+    /** Nominal rim diameter of a tyre size. */
+    Object rimdiameter(Object size, Object unit);
+
+    /** Way that a tyre rolls in one turn. */
+    Object rollinglength(Object diameter, Object unit);
+
+    /** Turns of wheel and half shaft at a road speed, without slip. */
+    Object wheelspeed(Object speed, Object diameter, Object unit);
+
+    /** Road speed at so many turns of the half shaft, without slip. */
+    Object roadspeed(Object rpm, Object diameter, Object unit);
+
+    /** Ground clearance gained by another tyre, negative when lost. */
+    Object clearancegain(Object diameter, Object diameterbefore, Object unit);
+
+    /** Track width, between the wheels' centre planes. */
+    Object trackwidth(Object hubface, Object spacer, Object offset, Object unit);
+
+    /** Width over both tyres. */
+    Object overallwidth(Object track, Object size, Object unit);
+
+    /** Ground clearance at a travel. */
+    Object groundclearance(Object clearanceride, Object travel, Object tyregain, Object unit);
+
+    /** Bump travel that leaves the wanted ground clearance. */
+    Object bumplimit(Object clearanceride, Object clearancewanted, Object tyregain, Object unit);
+
+    /** The 25 travels of the workbook's tables, in a column, droop first. */
+    Object travelsteps(Object droop, Object bump, Object unit);
+
+    /** Change of one length over change of another, such as damper over wheel. */
+    Object motionratio(
+            Object lengthfirst,
+            Object lengthsecond,
+            Object travelfirst,
+            Object travelsecond,
+            Object unit);
+
+    /**
+     * Positions from tape readings: travel, sideways reach, rise, distance and doubt of the outer
+     * datum, a row a travel.
+     */
+    Object pathtable(
+            Object heights,
+            Object distances,
+            Object rideheight,
+            Object innerheight,
+            Object travels,
+            Object graduation,
+            Object unit);
+
+    /** Travel on a scale from −1 at the lowest to 1 at the highest. */
+    Object normaltravel(Object travel, Object lowest, Object highest, Object unit);
+
+    /** Value of a polynomial. */
+    Object polynomial(Object variable, Object coefficients);
+
+    /** What the true path may differ from the curve through so many heights. */
+    Object curveallowance(Object rows, Object travel, Object unit);
+
+    /** Standard uncertainty of a reading to the nearest graduation. */
+    Object tapedoubt(Object graduation, Object unit);
+
+    /** Standard uncertainty of a length stated as plus or minus a limit. */
+    Object plusminus(Object limit, Object unit);
+
+    /** Standard uncertainty of the mean of repeated readings, two or more. */
+    Object repeatdoubt(Object readings, Object unit);
+
+    /** Independent contributions taken together, root of the sum of squares. */
+    Object rootsumsquare(Object contributions, Object unit);
+
+    /** All limits reached at once. */
+    Object worstcase(Object limits, Object unit);
+
+    /** Twice a standard uncertainty and a bias on top: about 95 in 100 lie inside. */
+    Object expanded(Object standard, Object bias, Object unit);
+
+    /** Shear stress at the surface of a round bar under torque. */
+    Object barstress(Object torque, Object diameter, Object bore, Object unit);
+
+    /** Torque at which the surface of a round bar begins to yield. */
+    Object bartorque(Object yieldstrength, Object diameter, Object bore, Object unit);
+
+    /** Angle that one end of a round bar turns against the other. */
+    Object bartwist(
+            Object torque,
+            Object length,
+            Object diameter,
+            Object bore,
+            Object shearmodulus,
+            Object unit);
+
+    /** First bending critical speed of a round bar between two joints. */
+    Object criticalspeed(
+            Object length,
+            Object diameter,
+            Object bore,
+            Object elasticmodulus,
+            Object density,
+            Object unit);
+
+    /** Shear stress under the roots of a 30° involute spline. */
+    Object splinerootshear(Object torque, Object teeth, Object outside, Object unit);
+
+    /** Shear stress of the teeth of a 30° involute spline. */
+    Object splinetoothshear(
+            Object torque,
+            Object teeth,
+            Object outside,
+            Object length,
+            Object misalignment,
+            Object unit);
+
+    /**
+     * Pressure on the flanks of a 30° involute spline that can rock; one held by its ring counts a
+     * ninth.
+     */
+    Object splinebearing(
+            Object torque,
+            Object teeth,
+            Object outside,
+            Object length,
+            Object misalignment,
+            Object unit);
+
+    /** Tension of a bolt from its tightening torque. */
+    Object boltpreload(Object torque, Object diameter, Object nutfactor, Object unit);
+
+    /** Stress area of a metric thread, mm². */
+    Object boltarea(Object diameter, Object pitch, Object unit);
+
+    /** Tension that leaves no set in a metric bolt. */
+    Object proofload(Object diameter, Object pitch, Object strengthclass, Object unit);
+
+    /**
+     * Torque that bolts let a flange pass on by friction; #NUM! when they are tightened beyond
+     * three quarters of their proof load.
+     */
+    Object flangetorque(
+            Object count,
+            Object circle,
+            Object diameter,
+            Object pitch,
+            Object strengthclass,
+            Object torque,
+            Object nutfactor,
+            Object friction,
+            Object unit);
+
+    /** Part of a straight ball joint's capacity that is left at an angle. */
+    Object jointfactor(Object angle);
+
+    /** Life of a ball joint under steady torque, an index to compare by. */
+    Object jointlife(Object capacity, Object torque, Object angle, Object rpm);
+
+    /** Torque that an engine or a slipping clutch makes at one half shaft. */
+    Object enginetorque(Object torque, Object ratio, Object efficiency, Object share);
+
+    /** Share of one half shaft behind a limited slip differential. */
+    Object slipshare(Object bias);
+
+    /** Torque that a tyre can pass to the ground. */
+    Object griptorque(Object friction, Object load, Object radius, Object unit);
+}

@@ -1,0 +1,50 @@
+package shaftwright.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import shaftwright.functions.CellFunction;
+import shaftwright.functions.LambdaText;
+import shaftwright.workbook.xlsx.NamedFormulas;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Puts the functions into a workbook as named formulas, or takes them out. */
+final class PackCommand {
+    private final Request request;
+    private final Terminal terminal;
+    private final Progress progress;
+
+    PackCommand(Request request, Terminal terminal, Progress progress) {
+        this.request = request;
+        this.terminal = terminal;
+        this.progress = progress;
+    }
+
+    int run() {
+        String out = request.value("--out", "");
+        Path target = out.isEmpty() ? request.file() : Inputs.path(out);
+        boolean remove = request.has("--remove");
+        progress.step("Reading " + request.file().getFileName());
+        XlsxBook book = XlsxBook.open(request.file());
+        NamedFormulas names =
+                remove
+                        ? NamedFormulas.out(CellFunction.PREFIX)
+                        : NamedFormulas.in(CellFunction.PREFIX, LambdaText.all());
+        progress.step("Writing " + target.getFileName());
+        Optional<Path> backup = book.saveNames(target, names);
+        terminal.out().print(target + ": ");
+        if (backup.isEmpty() && out.isEmpty()) {
+            terminal.out()
+                    .println(remove ? "there were none to take out." : "they are in already.");
+            return ExitCode.SUCCESS;
+        }
+        terminal.out()
+                .print(
+                        remove
+                                ? "functions taken out"
+                                : names.count() + " functions put in as named formulas");
+        backup.ifPresent(
+                kept -> terminal.out().print("; the previous file is " + kept.getFileName()));
+        terminal.out().println(".");
+        return ExitCode.SUCCESS;
+    }
+}

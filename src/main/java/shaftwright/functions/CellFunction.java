@@ -1,0 +1,147 @@
+package shaftwright.functions;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import shaftwright.units.LengthUnit;
+
+/** One function of the pack. */
+public final class CellFunction {
+    /** What all names begin with. */
+    public static final String PREFIX = "SHAFT.";
+
+    private final String name;
+    private final Topic topic;
+    private final String meaning;
+    private final List<Parameter> parameters;
+    private final List<Measure> columns;
+    private final boolean isBlock;
+    private final Optional<Expression> expression;
+    private final String source;
+    private final Example example;
+    private final Rule rule;
+
+    CellFunction(Declaration declared, Rule rule) {
+        name = declared.name;
+        topic = declared.topic;
+        meaning = declared.meaning;
+        parameters = List.copyOf(declared.parameters);
+        columns = List.copyOf(declared.columns);
+        isBlock = rule instanceof Rule.OfBlock;
+        expression = declared.expression();
+        source = declared.source;
+        example = declared.example;
+        this.rule = rule;
+    }
+
+    /** The name in a cell, such as {@code SHAFT.REACH}. */
+    public String name() {
+        return PREFIX + name;
+    }
+
+    /** The name behind the dot. */
+    public String shortName() {
+        return name;
+    }
+
+    public Topic topic() {
+        return topic;
+    }
+
+    /** What it answers, one sentence. */
+    public String meaning() {
+        return meaning;
+    }
+
+    public List<Parameter> parameters() {
+        return parameters;
+    }
+
+    /** What the result is; of a block, what each column is. */
+    public List<Measure> columns() {
+        return columns;
+    }
+
+    /** Whether the result is a block of cells, to be entered as an array formula. */
+    public boolean isBlock() {
+        return isBlock;
+    }
+
+    /** The same as a plain spreadsheet formula, where there is a closed form. */
+    public Optional<Expression> expression() {
+        return expression;
+    }
+
+    /** Where the formula comes from. */
+    public String source() {
+        return source;
+    }
+
+    public Example example() {
+        return example;
+    }
+
+    /** Name and arguments, {@code [those in brackets]} may be left out. */
+    public String signature() {
+        StringBuilder text = new StringBuilder(name()).append('(');
+        for (int i = 0; i < parameters.size(); i++) {
+            Parameter parameter = parameters.get(i);
+            text.append(i == 0 ? "" : ", ");
+            text.append(parameter.isOptional() ? "[" : "").append(parameter.name());
+            text.append(parameter.isOptional() ? "]" : "");
+        }
+        return text.append(')').toString();
+    }
+
+    /**
+     * Computes it. Errors among the arguments come out as they went in; otherwise an argument of a
+     * wrong sort gives {@code #VALUE!}, numbers that cannot be give {@code #NUM!}, a question
+     * without an answer gives {@code #N/A}.
+     *
+     * @param given arguments in order; those at the end may be missing
+     * @return never an infinite number, never an exception
+     */
+    public Value evaluate(List<Value> given) {
+        try {
+            Arguments arguments = new Arguments(this, given);
+            if (rule instanceof Rule.OfText text) {
+                return Value.of(text.text(arguments));
+            }
+            if (rule instanceof Rule.OfNumber number) {
+                return cell(number.number(arguments), 0, arguments.unit());
+            }
+            return block(((Rule.OfBlock) rule).block(arguments), arguments.unit());
+        } catch (NoValueException e) {
+            return e.fault();
+        } catch (IllegalArgumentException e) {
+            return unreadable(e) ? Value.WRONG_SORT : Value.IMPOSSIBLE;
+        }
+    }
+
+    private static boolean unreadable(IllegalArgumentException e) {
+        return e instanceof shaftwright.units.UnreadableLengthException
+                || e instanceof shaftwright.tyre.UnreadableTyreSizeException;
+    }
+
+    private Value block(double[][] numbers, LengthUnit unit) {
+        List<List<Value>> rows = new ArrayList<>(numbers.length);
+        for (double[] row : numbers) {
+            List<Value> cells = new ArrayList<>(row.length);
+            for (int column = 0; column < row.length; column++) {
+                cells.add(cell(row[column], Math.min(column, columns.size() - 1), unit));
+            }
+            rows.add(List.copyOf(cells));
+        }
+        return new Value.Block(rows);
+    }
+
+    private Value cell(double number, int column, LengthUnit unit) {
+        double shown = columns.get(column).toCell(number, unit);
+        return Double.isFinite(shown) ? Value.of(shown) : Value.IMPOSSIBLE;
+    }
+
+    @Override
+    public String toString() {
+        return signature();
+    }
+}

@@ -1,0 +1,45 @@
+package shaftwright.functions;
+
+import java.util.Optional;
+
+/**
+ * One argument of a cell function.
+ *
+ * @param name small letters, as help and expressions write it
+ * @param measure what it is
+ * @param isRange whether it is a block of cells rather than one
+ * @param allowed which numbers it takes
+ * @param otherwise what counts when it is left out or blank, as a cell would hold it; empty when it
+ *     must be there
+ * @param meaning a few words
+ */
+public record Parameter(
+        String name,
+        Measure measure,
+        boolean isRange,
+        Allowed allowed,
+        Optional<String> otherwise,
+        String meaning) {
+
+    /** Whether it may be left out. */
+    public boolean isOptional() {
+        return otherwise.isPresent();
+    }
+
+    /** Meaning, unit, range and what counts without it, in one line. */
+    public String description() {
+        StringBuilder text = new StringBuilder(meaning);
+        if (measure.isNumber() && !measure.unit().isEmpty()) {
+            text.append(", ").append(measure.unit());
+        }
+        if (!allowed.words().isEmpty()) {
+            text.append(", ").append(allowed.words());
+        }
+        if (otherwise.isPresent() && !otherwise.get().isEmpty()) {
+            text.append("; ").append(otherwise.get()).append(" if left out");
+        } else if (otherwise.isPresent()) {
+            text.append("; may be left out");
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,54 @@
+package shaftwright.functions;
+
+import java.util.List;
+
+/** What a cell function is given or gives: the content of a cell, or a block of cells. */
+public sealed interface Value {
+    /** An empty cell, or an argument that was left out. */
+    record Blank() implements Value {}
+
+    /** A number; what a program calls TRUE comes as 1. */
+    record Numeric(double number) implements Value {}
+
+    /** A text. One without characters counts as blank. */
+    record Text(String text) implements Value {}
+
+    /** An error as a cell shows it, such as {@code #N/A}. */
+    record Fault(String code) implements Value {}
+
+    /** A block of cells, row by row, all rows of one length. */
+    record Block(List<List<Value>> rows) implements Value {
+        public Block {
+            rows = List.copyOf(rows);
+        }
+
+        /** Rows times columns. */
+        public int cells() {
+            return rows.isEmpty() ? 0 : rows.size() * rows.get(0).size();
+        }
+    }
+
+    Value BLANK = new Blank();
+
+    /** The argument is of the wrong sort: a text where a number belongs, a block of other shape. */
+    Fault WRONG_SORT = new Fault("#VALUE!");
+
+    /** A number that cannot be: a negative diameter, an infinite result. */
+    Fault IMPOSSIBLE = new Fault("#NUM!");
+
+    /** There is no answer, such as a length in an empty window. */
+    Fault NO_ANSWER = new Fault("#N/A");
+
+    static Value of(double number) {
+        return new Numeric(number);
+    }
+
+    static Value of(String text) {
+        return new Text(text);
+    }
+
+    /** Whether there is nothing in it. */
+    default boolean isBlank() {
+        return this instanceof Blank || this instanceof Text text && text.text().isEmpty();
+    }
+}

@@ -1,0 +1,104 @@
+package shaftwright.workbook.template;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.apache.poi.ss.formula.eval.AreaEval;
+import org.apache.poi.ss.formula.eval.BoolEval;
+import org.apache.poi.ss.formula.eval.ErrorEval;
+import org.apache.poi.ss.formula.eval.NumberEval;
+import org.apache.poi.ss.formula.eval.RefEval;
+import org.apache.poi.ss.formula.eval.StringEval;
+import org.apache.poi.ss.formula.eval.ValueEval;
+import org.apache.poi.ss.formula.functions.FreeRefFunction;
+import org.apache.poi.ss.formula.udf.DefaultUDFFinder;
+import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import shaftwright.functions.Catalogue;
+import shaftwright.functions.CellFunction;
+import shaftwright.functions.Value;
+
+/** The pack's functions for POI's evaluator. */
+public final class PackFunctions {
+    private PackFunctions() {}
+
+    /**
+     * Lets a workbook's formulas use the functions. Named formulas of the same names are taken out
+     * of the workbook in memory, as POI can't read them; it must not be saved afterwards.
+     */
+    public static void addTo(XSSFWorkbook workbook) {
+        List<Name> names = new ArrayList<>(workbook.getAllNames());
+        for (Name name : names) {
+            if (isOne(name.getNameName())) {
+                workbook.removeName(name);
+            }
+        }
+        List<CellFunction> functions = Catalogue.all();
+        String[] words = new String[functions.size()];
+        FreeRefFunction[] rules = new FreeRefFunction[words.length];
+        for (int i = 0; i < words.length; i++) {
+            CellFunction function = functions.get(i);
+            words[i] = function.name();
+            rules[i] = (arguments, context) -> evaluated(function, arguments);
+        }
+        workbook.addToolPack(new DefaultUDFFinder(words, rules));
+    }
+
+    static boolean isOne(String name) {
+        return name.toUpperCase(Locale.ROOT).startsWith(CellFunction.PREFIX)
+                && Catalogue.find(name).isPresent();
+    }
+
+    private static ValueEval evaluated(CellFunction function, ValueEval[] arguments) {
+        List<Value> given = new ArrayList<>(arguments.length);
+        for (ValueEval argument : arguments) {
+            given.add(value(argument));
+        }
+        Value result = function.evaluate(given);
+        // One cell of a block is shown where no array formula asks for more.
+        return eval(result instanceof Value.Block block ? block.rows().get(0).get(0) : result);
+    }
+
+    private static Value value(ValueEval argument) {
+        if (argument instanceof RefEval cell) {
+            return value(cell.getInnerValueEval(cell.getFirstSheetIndex()));
+        }
+        if (argument instanceof AreaEval area) {
+            List<List<Value>> rows = new ArrayList<>(area.getHeight());
+            for (int row = 0; row < area.getHeight(); row++) {
+                List<Value> cells = new ArrayList<>(area.getWidth());
+                for (int column = 0; column < area.getWidth(); column++) {
+                    cells.add(value(area.getRelativeValue(row, column)));
+                }
+                rows.add(cells);
+            }
+            return new Value.Block(rows);
+        }
+        if (argument instanceof NumberEval number) {
+            return Value.of(number.getNumberValue());
+        }
+        if (argument instanceof StringEval text) {
+            return Value.of(text.getStringValue());
+        }
+        if (argument instanceof BoolEval truth) {
+            return Value.of(truth.getNumberValue());
+        }
+        if (argument instanceof ErrorEval error) {
+            return new Value.Fault(error.getErrorString());
+        }
+        return Value.BLANK;
+    }
+
+    private static ValueEval eval(Value value) {
+        if (value instanceof Value.Numeric number) {
+            return new NumberEval(number.number());
+        }
+        if (value instanceof Value.Text text) {
+            return new StringEval(text.text());
+        }
+        return value instanceof Value.Fault fault
+                ? ErrorEval.valueOf(FormulaError.forString(fault.code()).getCode())
+                : ErrorEval.VALUE_INVALID;
+    }
+}

@@ -1,0 +1,142 @@
+package shaftwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.office.CalcWithExtension;
+import shaftwright.workbook.CellContent;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** The extension's menu, driven in a LibreOffice without windows. */
+class MenuInCalcTest {
+    private static final String OTHER =
+            """
+            <?xml version="1.0" encoding="UTF-8"?>
+            <office:document xmlns:office="urn:oasis:names:tc:opendocument:xmlns:office:1.0" xmlns:table="urn:oasis:names:tc:opendocument:xmlns:table:1.0" office:version="1.3" office:mimetype="application/vnd.oasis.opendocument.spreadsheet">
+            <office:body><office:spreadsheet><table:table table:name="Other"><table:table-row><table:table-cell/></table:table-row></table:table></office:spreadsheet></office:body></office:document>
+            """;
+    private static final String SCRIPT = "menu_in_calc.py";
+    private static final String WIDER = "hub_shift[0]=1";
+
+    private static final String SPOILT = "distance_first_left[2]=25 3/0";
+
+    @TempDir private static Path folder;
+
+    private static Path file;
+    private static byte[] untouched;
+    private static String said;
+
+    /** One start of the program for all; each takes long. */
+    @BeforeAll
+    static void giveCommands() throws IOException {
+        file = Demo.inches(folder);
+        untouched = Files.readAllBytes(file);
+        Path other = folder.resolve("other.fods");
+        Files.writeString(other, OTHER);
+        try (CalcWithExtension calc = CalcWithExtension.installed()) {
+            List<String> commands = new ArrayList<>(List.of(file.toString(), WIDER));
+            commands.addAll(List.of(save("wider"), "fill", "check", "fill", save("filled")));
+            commands.addAll(List.of("undo", save("undone")));
+            commands.addAll(List.of(SPOILT, save("spoilt"), "fill", save("refused")));
+            commands.addAll(List.of("new-mm", "new-inch", "windows"));
+            commands.addAll(List.of("next", other.toString(), "fill", "check"));
+            said = calc.script(SCRIPT, commands.toArray(String[]::new));
+        }
+    }
+
+    private static String save(String name) {
+        return "save:" + saved(name);
+    }
+
+    private static Path saved(String name) {
+        return folder.resolve(name + ".xlsx");
+    }
+
+    @Test
+    void fillingInCalcGivesWhatFillingTheFileGives() {
+        Path filled = folder.resolve("by-command.xlsx");
+        assertThat(Run.of("fill", "--set", "hub_shift[A]=1", "--out", filled, file).code())
+                .isZero();
+
+        assertThat(said).contains("fill|SUCCESS|Filled: ").contains("Nothing is saved yet.");
+        assertThat(differences(filled, saved("filled"))).isEmpty();
+    }
+
+    @Test
+    void secondFillingChangesNothing() {
+        assertThat(said).contains("fill|SUCCESS|Filled: no figure changed.");
+    }
+
+    @Test
+    void checkFindsNothingInAFilledWorkbook() {
+        assertThat(said).contains("check|SUCCESS|Checked: no errors, no warnings, no overwritten");
+    }
+
+    @Test
+    void oneUndoTakesAFillBack() {
+        assertThat(differences(saved("wider"), saved("filled"))).isNotEmpty();
+        assertThat(differences(saved("wider"), saved("undone"))).isEmpty();
+    }
+
+    @Test
+    void spoiltWorkbookIsLeftAsItIs() {
+        assertThat(said)
+                .contains("fill|FAILURE|Not filled, nothing was changed.")
+                .contains("25 3/0");
+        assertThat(differences(saved("spoilt"), saved("refused"))).isEmpty();
+    }
+
+    @Test
+    void newWorkbooksOpenBesideTheOpenOne() throws IOException {
+        assertThat(said).contains("windows|SUCCESS|3");
+        assertThat(Files.readAllBytes(file)).isEqualTo(untouched);
+    }
+
+    @Test
+    void otherSpreadsheetIsRefused() {
+        assertThat(said).contains("check|FAILURE|").contains("a sizing workbook");
+    }
+
+    /** All named cells whose values differ, in words. */
+    private static List<String> differences(Path expected, Path actual) {
+        Map<CellPlace, CellContent> wanted = cells(expected);
+        Map<CellPlace, CellContent> found = cells(actual);
+        List<String> differences = new ArrayList<>();
+        for (Map.Entry<CellPlace, CellContent> cell : wanted.entrySet()) {
+            CellValue value = found.getOrDefault(cell.getKey(), CellContent.EMPTY).value();
+            if (!agree(cell.getValue().value(), value)) {
+                differences.add(cell.getKey() + ": " + value + ", not " + cell.getValue().value());
+            }
+        }
+        assertThat(wanted).hasSizeGreaterThan(10_000);
+        return differences;
+    }
+
+    private static Map<CellPlace, CellContent> cells(Path file) {
+        XlsxBook book = XlsxBook.open(file);
+        return book.read(book.names().values());
+    }
+
+    private static boolean agree(CellValue a, CellValue b) {
+        if (a instanceof CellValue.Numeric x && b instanceof CellValue.Numeric y) {
+            double largest = Math.max(Math.abs(x.value()), Math.abs(y.value()));
+            return Math.abs(x.value() - y.value()) <= 1e-9 * largest + 1e-9;
+        }
+        return isNothing(a) && isNothing(b) || a.equals(b);
+    }
+
+    private static boolean isNothing(CellValue value) {
+        return value instanceof CellValue.Blank
+                || value instanceof CellValue.Text text && text.value().isEmpty();
+    }
+}

@@ -1,0 +1,126 @@
+"""Opens a workbook in LibreOffice with the extension installed, gives menu commands, saves it.
+
+menu_in_calc.py -env:… -env:… SOURCE COMMAND [COMMAND …] [next SOURCE COMMAND …]
+
+A command is one of the menu's (fill, check, new-inch, new-mm), `undo`, `save:FILE`, or
+`NAME[i]=TEXT`, which types into cell i of a defined name. Each answer is printed as a line
+`COMMAND|STATE|TEXT`.
+"""
+
+import os
+import subprocess
+import sys
+import time
+import uuid
+
+import uno
+from com.sun.star.beans import PropertyValue
+from com.sun.star.connection import NoConnectException
+
+PATIENCE_SECONDS = 120
+
+
+def started(settings):
+    pipe = "menu" + uuid.uuid4().hex[:8]
+    program = subprocess.Popen(
+        ["soffice"]
+        + settings
+        + ["--headless", "--norestore", "--nologo", "--accept=pipe,name=" + pipe + ";urp;"]
+    )
+    local = uno.getComponentContext()
+    resolver = local.ServiceManager.createInstanceWithContext(
+        "com.sun.star.bridge.UnoUrlResolver", local
+    )
+    end = time.time() + PATIENCE_SECONDS
+    while True:
+        try:
+            return program, resolver.resolve(
+                "uno:pipe,name=" + pipe + ";urp;StarOffice.ComponentContext"
+            )
+        except NoConnectException:
+            if time.time() > end or program.poll() not in (None, 0, 81):
+                raise
+            time.sleep(0.2)
+
+
+def option(name, value):
+    made = PropertyValue()
+    made.Name, made.Value = name, value
+    return made
+
+
+def typed(document, command):
+    place, text = command.split("=", 1)
+    name, index = place.rstrip("]").split("[")
+    cells = document.NamedRanges.getByName(name).getReferredCells()
+    down = cells.Rows.Count > 1
+    at = int(index)
+    cells.getCellByPosition(0 if down else at, at if down else 0).String = text
+
+
+def run(context, document, command):
+    if "=" in command:
+        typed(document, command)
+        return "SUCCESS", ""
+    if command.startswith("save:"):
+        document.storeToURL(
+            uno.systemPathToFileUrl(os.path.abspath(command[5:])),
+            (option("FilterName", "Calc MS Excel 2007 XML"),),
+        )
+        return "SUCCESS", ""
+    if command == "windows":
+        return "SUCCESS", str(len(document.CurrentController.Frame.Creator.Frames))
+    if command == "undo":
+        document.UndoManager.undo()
+        return "SUCCESS", ", ".join(document.UndoManager.getAllUndoActionTitles())
+    dispatcher = context.ServiceManager.createInstanceWithContext(
+        "com.sun.star.frame.DispatchHelper", context
+    )
+    frame = document.CurrentController.Frame
+    begun = time.time()
+    result = dispatcher.executeDispatch(frame, "vnd.shaftwright:" + command, "", 0, ())
+    taken = time.time() - begun
+    states = {0: "FAILURE", 1: "SUCCESS"}
+    print("%s took %.2f s" % (command, taken), file=sys.stderr)
+    return states.get(result.State, "DONTKNOW"), str(result.Result)
+
+
+def jobs(arguments):
+    job = []
+    for each in arguments + ["next"]:
+        if each == "next":
+            yield job[0], job[1:]
+            job = []
+        else:
+            job.append(each)
+
+
+def main(arguments):
+    settings = [each for each in arguments if each.startswith("-env:")]
+    program, context = started(settings)
+    desktop = context.ServiceManager.createInstanceWithContext(
+        "com.sun.star.frame.Desktop", context
+    )
+    try:
+        for source, commands in jobs(arguments[len(settings) :]):
+            document = desktop.loadComponentFromURL(
+                uno.systemPathToFileUrl(os.path.abspath(source)),
+                "_blank",
+                0,
+                (option("Hidden", True),),
+            )
+            for command in commands:
+                state, text = run(context, document, command)
+                print(command + "|" + state + "|" + text.replace("\n", " / "))
+    finally:
+        try:
+            # An open document would keep its lock file and refuse to let the program end.
+            for frame in list(desktop.Frames):
+                if frame.Controller and frame.Controller.Model:
+                    frame.Controller.Model.close(True)
+            desktop.terminate()
+        finally:
+            program.wait(PATIENCE_SECONDS)
+
+
+main(sys.argv[1:])

@@ -1,0 +1,53 @@
+package shaftwright.calc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import shaftwright.functions.Catalogue;
+
+/** What Calc is told is what the catalogue declares. */
+class AddInTextTest {
+    private static final Path SOURCES = Path.of("src/main/java/shaftwright/calc");
+
+    /** When this fails, run {@code src/addin.sh}. */
+    @Test
+    void interfaceIsTheCatalogues() throws IOException {
+        assertThat(words(Files.readString(SOURCES.resolve("XFunctions.java"))))
+                .isEqualTo(words(AddInText.javaInterface()));
+    }
+
+    /** When this fails, run {@code src/addin.sh}. */
+    @Test
+    void componentIsTheCatalogues() throws IOException {
+        assertThat(words(Files.readString(SOURCES.resolve("CellFunctions.java"))))
+                .isEqualTo(words(AddInText.javaComponent()));
+    }
+
+    @Test
+    void descriptionsAreWellFormedAndOneAFunction() throws Exception {
+        byte[] text = AddInText.configuration().getBytes(StandardCharsets.UTF_8);
+        var document =
+                DocumentBuilderFactory.newInstance()
+                        .newDocumentBuilder()
+                        .parse(new ByteArrayInputStream(text));
+
+        var properties = document.getElementsByTagName("prop");
+        int names = 0;
+        for (int i = 0; i < properties.getLength(); i++) {
+            var property = (org.w3c.dom.Element) properties.item(i);
+            names += property.getAttribute("oor:name").equals("CompatibilityName") ? 1 : 0;
+        }
+        assertThat(names).isEqualTo(Catalogue.all().size());
+    }
+
+    /** Layout is the formatter's business. */
+    private static String words(String source) {
+        return source.replaceAll("[\\s*/]+", "");
+    }
+}

@@ -1,0 +1,2 @@
+/** Tests of the extension that need no office program. */
+package shaftwright.calc;

@@ -1,0 +1,2 @@
+/** Tests of the catalogue of cell functions. */
+package shaftwright.functions;
