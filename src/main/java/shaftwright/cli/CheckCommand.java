@@ -26,13 +26,13 @@ final class CheckCommand {
         progress.step("Checking it");
         if (Comparison.is(book)) {
             ComparisonFilling.Report report = ComparisonFilling.check(book);
-            return say(report.allProblems(), report.strayed());
+            return say(book, report.allProblems(), report.strayed());
         }
         Filling.Report report = Filling.check(book);
-        return say(report.problems(), report.strayed());
+        return say(book, report.problems(), report.strayed());
     }
 
-    private int say(List<Problem> found, int strayed) {
+    private int say(XlsxBook book, List<Problem> found, int strayed) {
         ProblemList problems = new ProblemList(request.file(), found);
         PrintStream out = terminal.out();
         problems.print(out);
