@@ -153,7 +153,7 @@ enum Command {
                     Options.TRACE),
             List.of(
                     "compare mine.xlsx friend.xlsx --out both.xlsx",
-                    "compare *.xlsx --out all.xlsx --unit mm --force")),
+                    "compare mine.xlsx yours.xlsx theirs.xlsx --unit mm --out all.xlsx --force")),
     FUNCTIONS(
             "functions",
             "Lists the cell functions of the pack, or tells all about one.",
