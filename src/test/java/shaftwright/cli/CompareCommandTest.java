@@ -256,7 +256,8 @@ class CompareCommandTest {
         Run run = Run.of("compare", inches, wrong, "--out", out);
 
         assertThat(run.code()).isEqualTo(ExitCode.PROBLEMS);
-        assertThat(run.err()).contains("error: wrong.xlsx: sheet \"Measure\"", "out.xlsx: not made");
+        assertThat(run.err())
+                .contains("error: wrong.xlsx: sheet \"Measure\"", "out.xlsx: not made");
         assertThat(out).doesNotExist();
     }
 
@@ -342,15 +343,12 @@ class CompareCommandTest {
             assertThat(part).doesNotContain("a-friends-name", "buggy of somebody");
         }
         assertThat(parts(out, "docProps/core").values())
-                .allSatisfy(
-                        core ->
-                                assertThat(core).doesNotContain("creator", "lastModifiedBy"));
+                .allSatisfy(core -> assertThat(core).doesNotContain("creator", "lastModifiedBy"));
     }
 
     private Path copy(Path file, String name) {
         try {
-            return Files.copy(
-                    file, folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
+            return Files.copy(file, folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }

@@ -137,8 +137,7 @@ public final class ComparedLines {
 
     private static ComparedLine beside(String group, Side side, String label, LiveLine line) {
         String place = "{" + line.name() + "@" + side.word() + "}";
-        return line(
-                line.definedName(side), group, label + ", " + side.word(), place, line, side);
+        return line(line.definedName(side), group, label + ", " + side.word(), place, line, side);
     }
 
     private void scenarios() {
@@ -154,11 +153,18 @@ public final class ComparedLines {
         if (input.kind().numeric()) {
             LiveLine read = LiveLines.all().line(input.name() + "_read");
             String place = one ? read.name() : "{" + read.name() + "}";
-            inputs.add(line(input.name(), group, input.label(), place, read, Side.LEFT));
+            inputs.add(line(input.name(), group, label(input), place, read, Side.LEFT));
         } else {
             String place = one ? input.name() : "{" + input.name() + "}";
             inputs.add(text(input.name(), group, input.label(), place, input.name()));
         }
+    }
+
+    /** Torques, weights and the like are compared in the units of the core, whatever is typed. */
+    private static String label(Input input) {
+        return input.kind().inchFactor() == 1
+                ? input.label()
+                : input.label() + ", " + input.kind().unit();
     }
 
     private void joints(String end, String group) {
@@ -167,9 +173,7 @@ public final class ComparedLines {
                 end,
                 group,
                 Grid.JOINT,
-                end.equals("in")
-                        ? ScenarioOutcome::jointRowInner
-                        : ScenarioOutcome::jointRowOuter);
+                end.equals("in") ? ScenarioOutcome::jointRowInner : ScenarioOutcome::jointRowOuter);
     }
 
     private void boots(String end, String group) {
@@ -230,19 +234,13 @@ public final class ComparedLines {
     }
 
     private static ComparedLine live(String group, LiveLine line, Side side) {
-        String place =
-                "{" + line.name() + (line.grid().sided() ? "@" + side.word() : "") + "}";
+        String place = "{" + line.name() + (line.grid().sided() ? "@" + side.word() : "") + "}";
         return line(line.definedName(side), group, line.label(), place, line, side);
     }
 
     /** A row that follows a live line of the sizing workbook. */
     private static ComparedLine line(
-            String name,
-            String group,
-            String label,
-            String place,
-            LiveLine line,
-            Side side) {
+            String name, String group, String label, String place, LiveLine line, Side side) {
         return new ComparedLine(
                 Comparison.PREFIX + name,
                 group,

@@ -96,9 +96,7 @@ final class ComparedValues {
             boolean there = place < differing.size();
             ComparedLine line = there ? differing.get(place) : null;
             put(Difference.ROW, CellValue.of(there ? rows.get(place) : 0));
-            put(
-                    Difference.LISTED_LABEL,
-                    CellValue.of(there ? ComparedRows.label(line, unit) : ""));
+            put(Difference.LISTED_LABEL, CellValue.of(there ? ComparedRows.label(line, unit) : ""));
             for (int column = 0; column < columns.size(); column++) {
                 put(
                         Difference.LISTED_VALUE,
@@ -154,9 +152,7 @@ final class ComparedValues {
             };
         }
         if (value instanceof CellValue.Text a && base instanceof CellValue.Text b) {
-            return !a.value()
-                    .toLowerCase(Locale.ROOT)
-                    .equals(b.value().toLowerCase(Locale.ROOT));
+            return !a.value().toLowerCase(Locale.ROOT).equals(b.value().toLowerCase(Locale.ROOT));
         }
         return true;
     }

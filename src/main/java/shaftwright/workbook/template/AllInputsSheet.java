@@ -58,12 +58,7 @@ final class AllInputsSheet {
         for (int column = FIRST; column <= rows; column++) {
             sheet.setColumnWidth(column, (column <= last ? 20 : 9) * 256);
         }
-        draft.text(
-                sheet,
-                0,
-                0,
-                "All inputs (" + Difference.DIFFERS + ": differs)",
-                look.title());
+        draft.text(sheet, 0, 0, "All inputs (" + Difference.DIFFERS + ": differs)", look.title());
         draft.heading(sheet, 1, last, "Book and scenario");
         for (int i = 0; i < draft.columns().size(); i++) {
             draft.text(sheet, 1, FIRST + i, draft.columns().get(i).key(), look.heading());
@@ -136,12 +131,9 @@ final class AllInputsSheet {
                 row,
                 0,
                 FIRST,
-                line.quantity() == Quantity.TEXT
-                        ? look.listed()
-                        : look.result(line.quantity()));
+                line.quantity() == Quantity.TEXT ? look.listed() : look.result(line.quantity()));
         String flags = ComparisonDraft.reference(area(row, base + 1, count - 1));
-        draft.difference(
-                Difference.MARK, sheet, row, MARK, look.centred(), Map.of("flags", flags));
+        draft.difference(Difference.MARK, sheet, row, MARK, look.centred(), Map.of("flags", flags));
         draft.difference(
                 Difference.BASE,
                 sheet,
@@ -198,17 +190,18 @@ final class AllInputsSheet {
                     look.working(Quantity.WHOLE),
                     Map.of(
                             ":ordinal",
-                            "ROWS(" + letters + "$" + (TOP + 1) + ":" + letters
-                                    + (TOP + 1 + place) + ")",
+                            "ROWS("
+                                    + letters
+                                    + "$"
+                                    + (TOP + 1)
+                                    + ":"
+                                    + letters
+                                    + (TOP + 1 + place)
+                                    + ")",
                             "counts",
                             draft.reference(Difference.COUNT.definedName())));
         }
         draft.name(
-                Difference.ROW.definedName(),
-                sheet,
-                TOP,
-                rows,
-                TOP + Comparison.LISTED - 1,
-                rows);
+                Difference.ROW.definedName(), sheet, TOP, rows, TOP + Comparison.LISTED - 1, rows);
     }
 }

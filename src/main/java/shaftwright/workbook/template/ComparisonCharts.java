@@ -68,8 +68,7 @@ final class ComparisonCharts {
         int row = 2 + number / 2 * (ROWS + 1);
         XSSFChart chart =
                 drawing.createChart(
-                        drawing.createAnchor(
-                                0, 0, 0, 0, column, row, column + WIDE, row + ROWS));
+                        drawing.createAnchor(0, 0, 0, 0, column, row, column + WIDE, row + ROWS));
         chart.setTitleText(title);
         chart.setTitleOverlay(false);
         XDDFCategoryAxis foot = chart.createCategoryAxis(AxisPosition.BOTTOM);

@@ -87,7 +87,13 @@ final class ComparisonDraft {
     }
 
     /** One row: label, and a cell a column that follows its workbook. */
-    void line(ComparedLine line, XSSFSheet sheet, int row, int labelColumn, int first, CellStyle style) {
+    void line(
+            ComparedLine line,
+            XSSFSheet sheet,
+            int row,
+            int labelColumn,
+            int first,
+            CellStyle style) {
         text(sheet, row, labelColumn, ComparedRows.label(line, unit), look.label());
         cells(line, sheet, row, first, style);
     }

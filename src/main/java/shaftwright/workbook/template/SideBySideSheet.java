@@ -114,12 +114,7 @@ final class SideBySideSheet {
         draft.name(Comparison.UNIT, sheet, row, FIRST, row, FIRST);
         row++;
         draft.text(sheet, row, 0, "… in mm", look.label());
-        draft.formula(
-                sheet,
-                row,
-                FIRST,
-                Comparison.UNIT_FORMULA,
-                look.working(Quantity.NUMBER));
+        draft.formula(sheet, row, FIRST, Comparison.UNIT_FORMULA, look.working(Quantity.NUMBER));
         draft.name(Comparison.UNIT_MM, sheet, row, FIRST, row, FIRST);
         row++;
     }
@@ -207,12 +202,7 @@ final class SideBySideSheet {
             for (int column = FIRST; column <= last; column++) {
                 int there = values.firstColumn() + column - FIRST;
                 Area one =
-                        new Area(
-                                values.sheet(),
-                                values.firstRow(),
-                                there,
-                                values.lastRow(),
-                                there);
+                        new Area(values.sheet(), values.firstRow(), there, values.lastRow(), there);
                 draft.difference(
                         Difference.LISTED_VALUE,
                         sheet,
@@ -271,7 +261,8 @@ final class SideBySideSheet {
                             + " nothing installed. Figures with a double line below are renewed by a"
                             + " fill only; the line above them says whether they are current.",
                     "Bold in the list of inputs: other than in the first column. The sheet All"
-                            + " inputs has every input, with " + Difference.DIFFERS
+                            + " inputs has every input, with "
+                            + Difference.DIFFERS
                             + " beside those that differ.");
 
     /** A sentence over the columns of the first printed page, never over a page's edge. */

@@ -18,8 +18,7 @@ final class Validations {
 
     private Validations() {}
 
-    static void on(
-            XSSFSheet sheet, Area area, Input input, LengthUnit unit, BookMark mark) {
+    static void on(XSSFSheet sheet, Area area, Input input, LengthUnit unit, BookMark mark) {
         XSSFDataValidationHelper helper = new XSSFDataValidationHelper(sheet);
         DataValidation validation =
                 helper.createValidation(
@@ -46,8 +45,7 @@ final class Validations {
         return switch (input.kind()) {
             case CHOICE ->
                     helper.createExplicitListConstraint(input.choices().toArray(new String[0]));
-            case PICK -> helper.createFormulaListConstraint(
-                            mark.names() + input.choices().get(0));
+            case PICK -> helper.createFormulaListConstraint(mark.names() + input.choices().get(0));
             case ANGLE ->
                     helper.createDecimalConstraint(
                             DataValidationConstraint.OperatorType.BETWEEN,
