@@ -109,7 +109,8 @@ class ExpressionTest {
 
     /** POI holds -0 to be below 0; and no tyre is a billionth of a millimetre high. */
     private static boolean isOfSomeSize(double number) {
-        return Double.compare(number, 0) == 0 || (Math.abs(number) > 1e-9 && Math.abs(number) < 1e308);
+        return Double.compare(number, 0) == 0
+                || (Math.abs(number) > 1e-9 && Math.abs(number) < 1e308);
     }
 
     private static void fill(Row row, List<Value> given) {
