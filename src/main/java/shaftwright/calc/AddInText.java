@@ -76,7 +76,7 @@ public final class AddInText {
                 + "import com.sun.star.lib.uno.typeinfo.TypeInfo;\n"
                 + "import com.sun.star.uno.XInterface;\n"
                 + "/** The cell functions as UNO knows them; written from the catalogue. */\n"
-                + "@SuppressWarnings(\"MutableConstantField\")\n"
+                + "@SuppressWarnings(\"MutablePublicArray\")\n"
                 + "public interface XFunctions extends XInterface {\n"
                 + "/** Methods in the order of the interface definition. */\n"
                 + "TypeInfo[] UNOTYPEINFO = {\n"

@@ -208,7 +208,7 @@ final class CalcBook implements OpenBook {
 
     private static boolean isBlank(CellValue value) {
         return value instanceof CellValue.Blank
-                || value instanceof CellValue.Text text && text.value().isEmpty();
+                || (value instanceof CellValue.Text text && text.value().isEmpty());
     }
 
     private void put(CellPlace place, CellValue value) throws com.sun.star.uno.Exception {

@@ -55,8 +55,9 @@ final class ExtensionText {
         property(text, "Context", "com.sun.star.sheet.SpreadsheetDocument", false);
         property(text, "Title", "Shaftwright", true);
         text.append("<node oor:name=\"Submenu\">\n");
+        int place = 0;
         for (MenuCommand command : MenuCommand.values()) {
-            text.append("<node oor:name=\"m").append(command.ordinal());
+            text.append("<node oor:name=\"m").append(place++);
             text.append("\" oor:op=\"replace\">\n");
             property(text, "URL", command.url(), false);
             property(text, "Title", command.title(), true);

@@ -5,7 +5,7 @@ import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.uno.XInterface;
 
 /** The cell functions as UNO knows them; written from the catalogue. */
-@SuppressWarnings("MutableConstantField")
+@SuppressWarnings("MutablePublicArray")
 public interface XFunctions extends XInterface {
     /** Methods in the order of the interface definition. */
     TypeInfo[] UNOTYPEINFO = {

@@ -92,7 +92,7 @@ public final class Expression {
     }
 
     private static boolean isLetter(char sign) {
-        return sign >= 'a' && sign <= 'z' || sign == '_';
+        return (sign >= 'a' && sign <= 'z') || sign == '_';
     }
 
     private String replacement(String word, Argument argument) {

@@ -129,7 +129,7 @@ final class Lines {
         return new MountedJoint(joint, 0, counterbore, stub, endDiameter, 0);
     }
 
-    /** A joint on its shaft end, by {@code halfwidth} and {@code counterbore} of one end. */
+    /** A joint on its shaft end, its race and the ring's seat named for one end. */
     static MountedJoint seated(Arguments a, String halfWidth, String counterbore) {
         Joint joint =
                 joint(

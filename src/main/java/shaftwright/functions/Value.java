@@ -5,21 +5,46 @@ import java.util.List;
 /** What a cell function is given or gives: the content of a cell, or a block of cells. */
 public sealed interface Value {
     /** An empty cell, or an argument that was left out. */
-    record Blank() implements Value {}
+    record Blank() implements Value {
+        @Override
+        public boolean isBlank() {
+            return true;
+        }
+    }
 
     /** A number; what a program calls TRUE comes as 1. */
-    record Numeric(double number) implements Value {}
+    record Numeric(double number) implements Value {
+        @Override
+        public boolean isBlank() {
+            return false;
+        }
+    }
 
     /** A text. One without characters counts as blank. */
-    record Text(String text) implements Value {}
+    record Text(String text) implements Value {
+        @Override
+        public boolean isBlank() {
+            return text.isEmpty();
+        }
+    }
 
     /** An error as a cell shows it, such as {@code #N/A}. */
-    record Fault(String code) implements Value {}
+    record Fault(String code) implements Value {
+        @Override
+        public boolean isBlank() {
+            return false;
+        }
+    }
 
     /** A block of cells, row by row, all rows of one length. */
     record Block(List<List<Value>> rows) implements Value {
         public Block {
             rows = List.copyOf(rows);
+        }
+
+        @Override
+        public boolean isBlank() {
+            return false;
         }
 
         /** Rows times columns. */
@@ -47,8 +72,6 @@ public sealed interface Value {
         return new Text(text);
     }
 
-    /** Whether there is nothing in it. */
-    default boolean isBlank() {
-        return this instanceof Blank || this instanceof Text text && text.text().isEmpty();
-    }
+    /** Whether there is nothing in it; a block is never blank. */
+    boolean isBlank();
 }

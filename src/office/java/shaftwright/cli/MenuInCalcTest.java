@@ -132,11 +132,11 @@ class MenuInCalcTest {
             double largest = Math.max(Math.abs(x.value()), Math.abs(y.value()));
             return Math.abs(x.value() - y.value()) <= 1e-9 * largest + 1e-9;
         }
-        return isNothing(a) && isNothing(b) || a.equals(b);
+        return (isNothing(a) && isNothing(b)) || a.equals(b);
     }
 
     private static boolean isNothing(CellValue value) {
         return value instanceof CellValue.Blank
-                || value instanceof CellValue.Text text && text.value().isEmpty();
+                || (value instanceof CellValue.Text text && text.value().isEmpty());
     }
 }

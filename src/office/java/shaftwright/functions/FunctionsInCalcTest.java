@@ -110,9 +110,9 @@ class FunctionsInCalcTest {
 
     private static boolean canBeTyped(List<Value> given) {
         for (Value value : given) {
-            if (value instanceof Value.Numeric number && !isCellNumber(number.number())
-                    || value instanceof Value.Block block && !blockCanBeTyped(block)
-                    || value instanceof Value.Text text && text.text().indexOf('\u0000') >= 0) {
+            if ((value instanceof Value.Numeric number && !isCellNumber(number.number()))
+                    || (value instanceof Value.Block block && !blockCanBeTyped(block))
+                    || (value instanceof Value.Text text && text.text().indexOf('\u0000') >= 0)) {
                 return false;
             }
         }

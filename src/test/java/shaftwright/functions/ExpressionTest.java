@@ -99,8 +99,8 @@ class ExpressionTest {
         for (Value value : given) {
             if (value instanceof Value.Block
                     || value.isBlank()
-                    || value instanceof Value.Text text && text.text().matches(".*\\d.*")
-                    || value instanceof Value.Numeric number && !isOfSomeSize(number.number())) {
+                    || (value instanceof Value.Text text && text.text().matches(".*\\d.*"))
+                    || (value instanceof Value.Numeric number && !isOfSomeSize(number.number()))) {
                 return true;
             }
         }
@@ -110,7 +110,7 @@ class ExpressionTest {
     /** POI holds -0 to be below 0; and no tyre is a billionth of a millimetre high. */
     private static boolean isOfSomeSize(double number) {
         return Double.compare(number, 0) == 0
-                || Math.abs(number) > 1e-9 && Math.abs(number) < 1e308;
+                || (Math.abs(number) > 1e-9 && Math.abs(number) < 1e308);
     }
 
     private static void fill(Row row, List<Value> given) {

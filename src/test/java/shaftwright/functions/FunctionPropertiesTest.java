@@ -42,7 +42,10 @@ class FunctionPropertiesTest {
             inches.set(unitPlace(function), Value.of("in"));
             metric.set(unitPlace(function), Value.of("mm"));
             compared +=
-                    compare(function, cells(function.evaluate(inches)), cells(function.evaluate(metric)));
+                    compare(
+                            function,
+                            cells(function.evaluate(inches)),
+                            cells(function.evaluate(metric)));
         }
         assertThat(compared).isPositive();
     }
@@ -51,8 +54,10 @@ class FunctionPropertiesTest {
         int compared = 0;
         assertThat(metric).hasSameSizeAs(inches);
         for (int i = 0; i < inches.size(); i++) {
-            if (inches.get(i) instanceof Value.Numeric a && metric.get(i) instanceof Value.Numeric b) {
-                int column = Math.min(i % Math.max(1, inches.size()), function.columns().size() - 1);
+            if (inches.get(i) instanceof Value.Numeric a
+                    && metric.get(i) instanceof Value.Numeric b) {
+                int column =
+                        Math.min(i % Math.max(1, inches.size()), function.columns().size() - 1);
                 boolean length = function.columns().get(column) == Measure.LENGTH;
                 double expected = length ? a.number() * MM_PER_INCH : a.number();
                 assertThat(b.number())
@@ -148,7 +153,8 @@ class FunctionPropertiesTest {
             @ForAll @DoubleRange(min = 10, max = 2000) double torque,
             @ForAll @DoubleRange(min = 1.01, max = 3) double more,
             @ForAll @DoubleRange(min = 1, max = 29) double angle) {
-        assertThat(number("BARSTRESS", torque * more, 1.2)).isGreaterThan(number("BARSTRESS", torque, 1.2));
+        assertThat(number("BARSTRESS", torque * more, 1.2))
+                .isGreaterThan(number("BARSTRESS", torque, 1.2));
         assertThat(number("JOINTLIFE", 900, torque * more, angle, 800))
                 .isLessThan(number("JOINTLIFE", 900, torque, angle, 800));
         assertThat(number("JOINTFACTOR", angle * more)).isLessThan(number("JOINTFACTOR", angle));
