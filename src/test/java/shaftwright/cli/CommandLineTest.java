@@ -105,7 +105,10 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @EnumSource(value = Command.class, names = {"NEW", "FUNCTIONS"}, mode = EnumSource.Mode.EXCLUDE)
+    @EnumSource(
+            value = Command.class,
+            names = {"NEW", "FUNCTIONS"},
+            mode = EnumSource.Mode.EXCLUDE)
     void missingFilesAreUnreadable(Command command) {
         Run run = Run.of(all(command, folder.resolve("none.xlsx")));
 
@@ -114,7 +117,10 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @EnumSource(value = Command.class, names = {"NEW", "FUNCTIONS"}, mode = EnumSource.Mode.EXCLUDE)
+    @EnumSource(
+            value = Command.class,
+            names = {"NEW", "FUNCTIONS"},
+            mode = EnumSource.Mode.EXCLUDE)
     void textFilesAreUnreadable(Command command) throws IOException {
         Path file = Files.writeString(folder.resolve("list.csv"), "1,2\n");
 
