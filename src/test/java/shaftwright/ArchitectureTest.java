@@ -34,6 +34,7 @@ class ArchitectureTest {
     private static final List<List<String>> EDGE =
             List.of(
                     List.of("workbook", "workbook.live"),
+                    List.of("workbook.comparison"),
                     List.of("workbook.xlsx"),
                     List.of("workbook.template"),
                     List.of("calc"),

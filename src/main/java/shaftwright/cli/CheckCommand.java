@@ -1,7 +1,11 @@
 package shaftwright.cli;
 
 import java.io.PrintStream;
+import java.util.List;
 import shaftwright.workbook.Filling;
+import shaftwright.workbook.Problem;
+import shaftwright.workbook.comparison.Comparison;
+import shaftwright.workbook.comparison.ComparisonFilling;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Says all that is wrong or doubtful in a workbook. */
@@ -20,8 +24,16 @@ final class CheckCommand {
         progress.step("Reading " + request.file().getFileName());
         XlsxBook book = XlsxBook.open(request.file());
         progress.step("Checking it");
+        if (Comparison.is(book)) {
+            ComparisonFilling.Report report = ComparisonFilling.check(book);
+            return say(book, report.allProblems(), report.strayed());
+        }
         Filling.Report report = Filling.check(book);
-        ProblemList problems = new ProblemList(request.file(), report.problems());
+        return say(book, report.problems(), report.strayed());
+    }
+
+    private int say(XlsxBook book, List<Problem> found, int strayed) {
+        ProblemList problems = new ProblemList(request.file(), found);
         PrintStream out = terminal.out();
         problems.print(out);
         new PackUse(book).print(out);
@@ -33,9 +45,9 @@ final class CheckCommand {
                         + ", "
                         + counted(problems.count(false), "warning")
                         + ", "
-                        + counted(report.strayed(), "overwritten or edited formula")
+                        + counted(strayed, "overwritten or edited formula")
                         + ".");
-        return errors > 0 || report.strayed() > 0 ? ExitCode.PROBLEMS : ExitCode.SUCCESS;
+        return errors > 0 || strayed > 0 ? ExitCode.PROBLEMS : ExitCode.SUCCESS;
     }
 
     private static String counted(int count, String what) {

@@ -132,6 +132,28 @@ enum Command {
             List.of(
                     "take friend.xlsx B shafts.xlsx",
                     "take friend.xlsx B --as D --out tried.xlsx shafts.xlsx")),
+    COMPARE(
+            "compare",
+            "Lays the scenarios of several workbooks side by side in a new one, with the inputs"
+                    + " that differ. It holds every workbook whole, each in its own unit, so that it"
+                    + " follows what is changed in it, and is linked to none of the files. At most"
+                    + " 24 scenarios in all.",
+            List.of(Parameter.several("FILE", "the workbooks, which are left alone")),
+            List.of(
+                    Option.value("--out", "FILE", "The comparison to be made."),
+                    Option.value(
+                            "--unit",
+                            "inch|mm",
+                            "Unit of the pages that compare. Default: that of the first file."),
+                    Option.flag(
+                            "--anonymous", "Leave out the files' names and the vehicles' names."),
+                    Option.flag(
+                            "--force",
+                            "Replace a file that is there; it is kept as NAME.backup.xlsx."),
+                    Options.TRACE),
+            List.of(
+                    "compare mine.xlsx friend.xlsx --out both.xlsx",
+                    "compare mine.xlsx yours.xlsx theirs.xlsx --unit mm --out all.xlsx --force")),
     FUNCTIONS(
             "functions",
             "Lists the cell functions of the pack, or tells all about one.",

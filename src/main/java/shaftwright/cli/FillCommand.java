@@ -3,6 +3,8 @@ package shaftwright.cli;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import shaftwright.workbook.Filling;
+import shaftwright.workbook.comparison.Comparison;
+import shaftwright.workbook.comparison.ComparisonFilling;
 import shaftwright.workbook.xlsx.SaveReport;
 import shaftwright.workbook.xlsx.XlsxBook;
 
@@ -26,6 +28,9 @@ final class FillCommand {
         progress.step("Reading " + request.file().getFileName());
         XlsxBook book = XlsxBook.open(request.file());
         progress.step("Computing it");
+        if (Comparison.is(book)) {
+            return comparison(book, target);
+        }
         Filling.Report report = Filling.fill(book, inputs.forFilling());
         ProblemList problems = new ProblemList(request.file(), report.problems());
         if (report.hasErrors()) {
@@ -39,14 +44,42 @@ final class FillCommand {
         PrintStream print = terminal.out();
         new FillSummary(print, report).print();
         problems.print(print);
-        print.print(target + ": " + report.written() + " cells filled, ");
+        written(target, report.written(), saved);
+        return ExitCode.SUCCESS;
+    }
+
+    private int comparison(XlsxBook book, Path target) {
+        if (request.has("--set") || request.has("--inputs")) {
+            throw new UsageException(
+                    request.file().getFileName()
+                            + ": is a comparison, in which an input has several cells; type into"
+                            + " them in a spreadsheet program");
+        }
+        ComparisonFilling.Report report = ComparisonFilling.fill(book);
+        ComparisonTexts texts = new ComparisonTexts(terminal, request.file());
+        if (report.hasErrors()) {
+            texts.problems(terminal.err(), report);
+            terminal.err()
+                    .println(request.file().getFileName() + ": not filled, nothing was written.");
+            return ExitCode.PROBLEMS;
+        }
+        progress.step("Writing " + target.getFileName());
+        SaveReport saved = book.save(target, new OwnFormulas(progress));
+        texts.summary(report);
+        texts.problems(terminal.out(), report);
+        written(target, report.written(), saved);
+        return ExitCode.SUCCESS;
+    }
+
+    private void written(Path target, int cells, SaveReport saved) {
+        PrintStream print = terminal.out();
+        print.print(target + ": " + cells + " cells filled, ");
         print.print(
                 saved.changed() == 0
                         ? "none of them changed"
                         : saved.changed() + " of them changed");
         ownFormulas(print, saved);
         FillSummary.backup(print, saved);
-        return ExitCode.SUCCESS;
     }
 
     private static void ownFormulas(PrintStream print, SaveReport saved) {

@@ -14,6 +14,8 @@ import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
+import shaftwright.suspension.Calibration;
+import shaftwright.suspension.LinkagePath;
 import shaftwright.travel.TravelRange;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Contract;
@@ -21,6 +23,8 @@ import shaftwright.workbook.Input;
 import shaftwright.workbook.InputKind;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Side;
+import shaftwright.workbook.SideLinkage;
+import shaftwright.workbook.SidePath;
 import shaftwright.workbook.Sizing;
 
 /**
@@ -49,47 +53,86 @@ import shaftwright.workbook.Sizing;
  *                 free_play_mm, doubt_mm, inner_angle_rad, outer_angle_rad
  *   tyre_diameter_mm, clearance_ride_mm, clearance_bump_mm, track_mm, overall_width_mm
  *   cost   in the builder's currency: shafts, joints, boots, total
+ * paths       left, right (what --side leaves):
+ *   source    measured or linkage
+ *   low_mm, high_mm (travel that it covers), doubt_ride_mm
+ *   linkage   null when there is none; else low_mm, high_mm, length_error_mm, angle_error_rad
+ *             (curves off the linkage), readings (null, or how tape and linkage agree: rows,
+ *             agreement WITHIN_TAPE, WITH_OFFSETS or DIFFERENT, off_mm, tape_mm,
+ *             off_with_offsets_mm, flange_out_mm, flange_up_mm, datum_out_mm, singular_values)
  * </pre>
  *
- * A number that is not known is null.
+ * A number that is not known is null. A comparison gives contract, file and books: one such object
+ * for each sizing workbook in it.
  */
 final class JsonReport {
     static final String CONTRACT = "contract";
     static final String FILE = "file";
 
-    private final OutputStream out;
+    private final String file;
     private final Sizing sizing;
     private final List<Side> sides;
+    private final List<ScenarioOutcome> scenarios;
     private JsonGenerator json;
 
-    JsonReport(OutputStream out, Sizing sizing, List<Side> sides) {
-        this.out = out;
+    JsonReport(String file, Sizing sizing, List<Side> sides, List<ScenarioOutcome> scenarios) {
+        this.file = file;
         this.sizing = sizing;
         this.sides = sides;
+        this.scenarios = scenarios;
     }
 
-    /** Writes these scenarios; the stream stays open. */
-    void print(String file, List<ScenarioOutcome> scenarios) throws IOException {
+    /** Writes it; the stream stays open. */
+    void print(OutputStream out) throws IOException {
+        try (JsonGenerator generator = generator(out)) {
+            object(generator);
+        }
+        newLine(out);
+    }
+
+    /** Writes those of a comparison as one object; the stream stays open. */
+    static void printBooks(OutputStream out, String file, List<JsonReport> books)
+            throws IOException {
+        try (JsonGenerator generator = generator(out)) {
+            generator.writeStartObject();
+            generator.writeNumberField(CONTRACT, Contract.VERSION);
+            generator.writeStringField(FILE, file);
+            generator.writeArrayFieldStart("books");
+            for (JsonReport book : books) {
+                book.object(generator);
+            }
+            generator.writeEndArray();
+            generator.writeEndObject();
+        }
+        newLine(out);
+    }
+
+    private static JsonGenerator generator(OutputStream out) throws IOException {
         JsonFactory factory =
                 JsonFactory.builder()
                         .configure(StreamWriteFeature.AUTO_CLOSE_TARGET, false)
                         .build();
-        try (JsonGenerator generator = factory.createGenerator(out)) {
-            json = generator;
-            json.useDefaultPrettyPrinter();
-            json.writeStartObject();
-            json.writeNumberField(CONTRACT, Contract.VERSION);
-            json.writeStringField(FILE, file);
-            json.writeStringField("unit", sizing.unit() == LengthUnit.INCH ? "inch" : "mm");
-            inputs();
-            json.writeArrayFieldStart("scenarios");
-            for (ScenarioOutcome scenario : scenarios) {
-                scenario(scenario);
-            }
-            json.writeEndArray();
-            json.writeEndObject();
-        }
+        return factory.createGenerator(out).useDefaultPrettyPrinter();
+    }
+
+    private static void newLine(OutputStream out) throws IOException {
         out.write(System.lineSeparator().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private void object(JsonGenerator generator) throws IOException {
+        json = generator;
+        json.writeStartObject();
+        json.writeNumberField(CONTRACT, Contract.VERSION);
+        json.writeStringField(FILE, file);
+        json.writeStringField("unit", sizing.unit() == LengthUnit.INCH ? "inch" : "mm");
+        inputs();
+        json.writeArrayFieldStart("scenarios");
+        for (ScenarioOutcome scenario : scenarios) {
+            scenario(scenario);
+        }
+        json.writeEndArray();
+        paths();
+        json.writeEndObject();
     }
 
     private void inputs() throws IOException {
@@ -118,6 +161,58 @@ final class JsonReport {
         } else {
             json.writeString(text);
         }
+    }
+
+    private void paths() throws IOException {
+        json.writeObjectFieldStart("paths");
+        for (Side side : sides) {
+            SidePath path = sizing.path(side);
+            json.writeObjectFieldStart(side.word());
+            json.writeStringField("source", path.linkage().isChosen() ? "linkage" : "measured");
+            boolean known = path.chosen().isPresent();
+            number("low_mm", known ? path.chosen().get().tMin() : Double.NaN);
+            number("high_mm", known ? path.chosen().get().tMax() : Double.NaN);
+            number("doubt_ride_mm", known ? path.chosen().get().at(0).doubt() : Double.NaN);
+            if (path.linkage().path().isPresent()) {
+                linkage(path.linkage(), path.linkage().path().get());
+            } else {
+                json.writeNullField("linkage");
+            }
+            json.writeEndObject();
+        }
+        json.writeEndObject();
+    }
+
+    private void linkage(SideLinkage linkage, LinkagePath path) throws IOException {
+        json.writeObjectFieldStart("linkage");
+        number("low_mm", path.path().tMin());
+        number("high_mm", path.path().tMax());
+        number("length_error_mm", path.lengthError());
+        number("angle_error_rad", path.angleError());
+        if (linkage.calibration().isPresent()) {
+            calibration(linkage.calibration().get());
+        } else {
+            json.writeNullField("readings");
+        }
+        json.writeEndObject();
+    }
+
+    private void calibration(Calibration calibration) throws IOException {
+        json.writeObjectFieldStart("readings");
+        json.writeNumberField("rows", calibration.rows());
+        json.writeStringField("agreement", calibration.agreement().name());
+        number("off_mm", calibration.offBefore());
+        number("tape_mm", calibration.tape());
+        number("off_with_offsets_mm", calibration.offAfter());
+        number("flange_out_mm", calibration.flangeOut());
+        number("flange_up_mm", calibration.flangeUp());
+        number("datum_out_mm", calibration.datumOut());
+        json.writeArrayFieldStart("singular_values");
+        for (double value : calibration.singularValues()) {
+            json.writeNumber(value);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
     }
 
     private void scenario(ScenarioOutcome scenario) throws IOException {

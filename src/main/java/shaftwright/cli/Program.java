@@ -53,6 +53,7 @@ final class Program {
                 case FUNCTIONS -> new FunctionsCommand(request, terminal).run();
                 case PACK -> new PackCommand(request, terminal, progress).run();
                 case TAKE -> new TakeCommand(request, terminal, progress).run();
+                case COMPARE -> new CompareCommand(request, terminal, progress).run();
             };
         }
     }

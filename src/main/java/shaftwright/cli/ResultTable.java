@@ -17,6 +17,7 @@ import shaftwright.units.LengthStyle;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Side;
+import shaftwright.workbook.SideLinkage;
 import shaftwright.workbook.Sizing;
 
 /** Results for reading in a terminal of 100 columns: one block a side, a unit on every number. */
@@ -35,6 +36,25 @@ final class ResultTable {
                 sizing.unit() == LengthUnit.INCH
                         ? LengthStyle.DECIMAL_INCH
                         : LengthStyle.MILLIMETRES;
+    }
+
+    /** Where each side's hub path comes from; nothing while no linkage was typed. */
+    void printPaths(List<Side> sides) {
+        for (Side side : sides) {
+            SideLinkage linkage = sizing.path(side).linkage();
+            if (linkage.isChosen() || linkage.isTyped()) {
+                out.println("Hub path, " + side.word());
+                wrapped(
+                        (linkage.isChosen()
+                                        ? "From the linkage, a "
+                                        : "From the readings. The linkage, a ")
+                                + linkage.status());
+                if (!linkage.agreement().isEmpty()) {
+                    wrapped(linkage.agreement());
+                }
+                out.println();
+            }
+        }
     }
 
     /** One scenario's blocks. */

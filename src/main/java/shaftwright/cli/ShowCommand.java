@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import shaftwright.workbook.Filling;
+import shaftwright.workbook.OpenBook;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
+import shaftwright.workbook.comparison.Comparison;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Shows results in the terminal or as JSON. */
@@ -26,27 +28,70 @@ final class ShowCommand {
         progress.step("Reading " + request.file().getFileName());
         XlsxBook book = XlsxBook.open(request.file());
         progress.step("Computing it");
-        Filling.Report report = Filling.compute(book);
-        ProblemList problems = new ProblemList(request.file(), report.problems());
-        if (report.hasErrors()) {
-            problems.print(terminal.err());
+        List<OpenBook> books = Comparison.books(book);
+        List<Filling.Report> reports = new ArrayList<>();
+        boolean failed = false;
+        for (OpenBook each : books) {
+            Filling.Report report = Filling.compute(each);
+            reports.add(report);
+            if (report.hasErrors()) {
+                problems(report).print(terminal.err());
+                failed = true;
+            }
+        }
+        if (failed) {
             return ExitCode.PROBLEMS;
         }
-        Sizing sizing = report.sizing().orElseThrow();
-        List<ScenarioOutcome> scenarios = ScenarioChoice.of(request, sizing);
-        if (scenarios.isEmpty() && !request.has("--json")) {
-            terminal.out().println("No scenario has a name yet, so there is nothing to show.");
-        }
         if (request.has("--json")) {
-            new JsonReport(terminal.out(), sizing, sides).print(book.title(), scenarios);
+            json(book, books, reports, sides);
         } else {
-            ResultTable table = new ResultTable(terminal.out(), sizing);
-            for (ScenarioOutcome scenario : scenarios) {
-                table.print(scenario, sides);
+            for (int i = 0; i < books.size(); i++) {
+                if (Comparison.is(book)) {
+                    terminal.out().println(books.get(i).title() + ":");
+                    terminal.out().println();
+                }
+                table(reports.get(i), sides);
             }
-            problems.print(terminal.out());
         }
         return ExitCode.SUCCESS;
+    }
+
+    private void json(
+            XlsxBook book, List<OpenBook> books, List<Filling.Report> reports, List<Side> sides)
+            throws IOException {
+        List<JsonReport> all = new ArrayList<>();
+        for (int i = 0; i < books.size(); i++) {
+            Sizing sizing = reports.get(i).sizing().orElseThrow();
+            all.add(
+                    new JsonReport(
+                            books.get(i).title(),
+                            sizing,
+                            sides,
+                            ScenarioChoice.of(request, sizing)));
+        }
+        if (Comparison.is(book)) {
+            JsonReport.printBooks(terminal.out(), book.title(), all);
+        } else {
+            all.get(0).print(terminal.out());
+        }
+    }
+
+    private void table(Filling.Report report, List<Side> sides) {
+        Sizing sizing = report.sizing().orElseThrow();
+        List<ScenarioOutcome> scenarios = ScenarioChoice.of(request, sizing);
+        if (scenarios.isEmpty()) {
+            terminal.out().println("No scenario has a name yet, so there is nothing to show.");
+        }
+        ResultTable table = new ResultTable(terminal.out(), sizing);
+        for (ScenarioOutcome scenario : scenarios) {
+            table.print(scenario, sides);
+        }
+        table.printPaths(sides);
+        problems(report).print(terminal.out());
+    }
+
+    private ProblemList problems(Filling.Report report) {
+        return new ProblemList(request.file(), report.problems());
     }
 
     private List<Side> sides() {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.suspension.LinkageKind;
 import shaftwright.workbook.Input.Range;
 
 /**
@@ -20,6 +21,9 @@ public final class Contract {
     /** Defined name of the cell that holds {@link #VERSION}. */
     public static final String VERSION_NAME = "shaftwright_contract";
 
+    /** Defined name by which a comparison of several workbooks is told from one of them. */
+    public static final String COMPARISON_NAME = "shaftwright_comparison";
+
     /** Scenarios of a workbook when nobody asks for another number. */
     public static final int USUAL_SCENARIOS = 8;
 
@@ -30,6 +34,11 @@ public final class Contract {
     private static final Range OFFSET = new Range(-2_000, 2_000);
     private static final Range NOT_NEGATIVE = new Range(0, 5_000);
     private static final Range ANY_ANGLE = new Range(-45, 45);
+
+    private static final Range PLACE = new Range(-20_000, 20_000);
+    private static final Range AHEAD = new Range(-3_500, 3_500);
+    private static final Range OUTWARD = new Range(0, 1_500);
+    private static final Range TRAVEL = new Range(1, 1_000);
 
     private static final Map<String, Input> BY_NAME = declare();
 
@@ -107,6 +116,7 @@ public final class Contract {
         List<Input> all = new ArrayList<>(170);
         vehicle(all);
         readings(all);
+        linkage(all);
         joints(all);
         shaftStock(all);
         StrengthInputs.path(all);
@@ -226,13 +236,22 @@ public final class Contract {
                                 "Slope of the transaxle's output axis in plan view; 0 when it is square to the vehicle.")
                         .orElse(0));
         all.add(
+                words(
+                                "path_source",
+                                SIDE,
+                                "Hub path from",
+                                CHOICE,
+                                List.of("measured", "linkage"),
+                                "Measured: the readings below. Linkage: the points on the sheet Linkage, worked out by a fill.")
+                        .starting("measured", "measured"));
+        all.add(
                 length(
                         "inner_offset",
                         SIDE,
                         "Vehicle centre to inner datum",
                         OFFSET,
                         new Range(20, 700),
-                        "Sideways distance from the vehicle's centre plane to the inner datum face. Needed for track and overall width only."));
+                        "Sideways distance from the vehicle's centre plane to the inner datum face. Needed for track, overall width and a linkage."));
         all.add(
                 length(
                         "inner_height",
@@ -322,6 +341,112 @@ public final class Contract {
                         "Toe-in +",
                         new Range(-10, 10),
                         "Toe at this height; positive for toe-in. May stay empty."));
+    }
+
+    private static void linkage(List<Input> all) {
+        all.add(
+                words(
+                                "linkage_kind",
+                                BOOK,
+                                "Kind of linkage",
+                                CHOICE,
+                                linkageKinds(),
+                                "Decides which points are needed; their names stand beside the rows.")
+                        .starting(
+                                LinkageKind.DOUBLE_WISHBONE.tradeName(),
+                                LinkageKind.DOUBLE_WISHBONE.tradeName()));
+        Range usual = new Range(25, 400);
+        all.add(
+                length(
+                                "linkage_up",
+                                BOOK,
+                                "Solved up from ride",
+                                TRAVEL,
+                                usual,
+                                "Travel of the outer datum above ride that the linkage is worked out for.")
+                        .starting("6", "150"));
+        all.add(
+                length(
+                                "linkage_down",
+                                BOOK,
+                                "Solved down from ride",
+                                TRAVEL,
+                                usual,
+                                "Travel of the outer datum below ride that the linkage is worked out for.")
+                        .starting("6", "150"));
+        all.add(
+                length(
+                                "inner_ahead",
+                                SIDE,
+                                "Inner datum ahead of the mark",
+                                PLACE,
+                                AHEAD,
+                                "Fore-aft place of the inner datum, from any mark that all points share. Empty: the inner datum is the mark.")
+                        .orElse(0));
+        all.add(
+                length(
+                        "outer_ahead",
+                        SIDE,
+                        "Outer datum ahead of the mark, at ride",
+                        PLACE,
+                        AHEAD,
+                        "Fore-aft place of the outer datum at ride; negative when behind the mark."));
+        all.add(
+                length(
+                        "outer_out",
+                        SIDE,
+                        "Outer datum from the centreline, at ride",
+                        PLACE,
+                        OUTWARD,
+                        "Sideways distance from the vehicle's centre plane to the outer datum at ride. Its height is the ride height on the first sheet of measures."));
+        all.add(
+                angle(
+                                "static_camber",
+                                SIDE,
+                                "Camber at ride, top out +",
+                                new Range(-15, 15),
+                                "Positive when the wheel's top leans outward. Empty: 0.")
+                        .orElse(0));
+        all.add(
+                angle(
+                                "static_toe",
+                                SIDE,
+                                "Toe-in at ride +",
+                                new Range(-10, 10),
+                                "Positive for toe-in. Empty: 0.")
+                        .orElse(0));
+        all.add(
+                length(
+                        "point_ahead",
+                        LINKAGE_POINT,
+                        "Ahead of the mark",
+                        PLACE,
+                        AHEAD,
+                        "Fore-aft place of this point at ride; negative when behind the mark."));
+        all.add(
+                length(
+                        "point_out",
+                        LINKAGE_POINT,
+                        "From the centreline",
+                        PLACE,
+                        OUTWARD,
+                        "Sideways distance of this point from the vehicle's centre plane, at ride."));
+        all.add(
+                length(
+                        "point_height",
+                        LINKAGE_POINT,
+                        "Height",
+                        PLACE,
+                        new Range(0, 1_500),
+                        "Height of this point at ride, from the same floor as all heights."));
+    }
+
+    private static List<String> linkageKinds() {
+        List<String> names = new ArrayList<>();
+        for (LinkageKind kind : LinkageKind.values()) {
+            names.add(kind.tradeName());
+        }
+        return names;
     }
 
     private static void joints(List<Input> all) {

@@ -12,7 +12,14 @@ final class ContractCheck {
     }
 
     void names(Map<String, Area> names) {
-        if (names.get(Contract.VERSION_NAME) == null) {
+        if (names.get(Contract.COMPARISON_NAME) != null) {
+            problems.add(
+                    Problem.error(
+                            null,
+                            "the workbook",
+                            "a comparison of several",
+                            "a single sizing workbook, such as one that was compared in it"));
+        } else if (names.get(Contract.VERSION_NAME) == null) {
             problems.add(
                     Problem.error(
                             null,

@@ -112,12 +112,33 @@ public final class Doubts {
      *
      * @param path that its positions were computed from
      */
-    SlackChances chances(SideResult result, MeasuredPath path) {
+    SlackChances chances(SideResult result, SidePath path) {
         return SlackTrials.run(
                 table(result, path),
                 counting,
                 (long) inputs.number("trial_seed"),
                 (int) inputs.number("trial_count"));
+    }
+
+    private static SlackTable table(SideResult result, SidePath path) {
+        return path.linkage().isChosen()
+                ? table(result)
+                : table(result, path.readings().path().orElseThrow());
+    }
+
+    /** A linkage's path is in doubt as a whole: half its doubt is one standard deviation. */
+    private static SlackTable table(SideResult result) {
+        List<FittedPosition> fitted = result.fitted();
+        double[] in = new double[fitted.size()];
+        double[] out = new double[fitted.size()];
+        double[][] shapes = new double[1][fitted.size()];
+        for (int row = 0; row < in.length; row++) {
+            FittedPosition position = fitted.get(row);
+            in[row] = position.slackIn();
+            out[row] = position.slackOut();
+            shapes[0][row] = position.position().hub().doubt() / 2;
+        }
+        return new SlackTable(in, out, shapes, 0);
     }
 
     private static SlackTable table(SideResult result, MeasuredPath measured) {

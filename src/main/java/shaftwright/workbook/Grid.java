@@ -15,6 +15,8 @@ public enum Grid {
     TERM(true, false, 6),
     /** A power of the normalised travel in the hub path's polynomials, 0 to 11. */
     POWER(true, false, 12),
+    /** A pick-up point of a linkage. */
+    LINKAGE_POINT(true, false, 10),
     JOINT(false, false, 16),
     JOINT_SLOT(false, false, 20),
     BENCH(false, false, 40),

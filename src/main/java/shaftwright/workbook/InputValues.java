@@ -102,6 +102,20 @@ public final class InputValues {
         return List.copyOf(texts.subList(0, filled));
     }
 
+    /**
+     * What the cells of an input hold, in order, blank ones included.
+     *
+     * @param definedName with side suffix where the input is sided
+     */
+    public List<CellValue> contents(String definedName) {
+        List<CellValue> contents = new ArrayList<>();
+        Entry[] column = entries.get(definedName);
+        for (int at = 0; column != null && at < column.length; at++) {
+            contents.add(column[at].raw());
+        }
+        return contents;
+    }
+
     static String asTyped(CellValue raw) {
         if (raw instanceof CellValue.Text text) {
             return text.value();

@@ -64,9 +64,21 @@ public final class JointLimits {
 
     private void sort() {
         Integer[] rows = new Integer[order.length];
-        Arrays.setAll(rows, row -> row);
-        Arrays.sort(rows, Comparator.comparingDouble(this::sourceKey));
-        Arrays.setAll(order, row -> rows[row]);
+        for (int row = 0; row < rows.length; row++) {
+            rows[row] = row;
+        }
+        Arrays.sort(rows, new ByKey());
+        for (int row = 0; row < rows.length; row++) {
+            order[row] = rows[row];
+        }
+    }
+
+    /** A class and no lambda, as every fill comes here: the first lambda of a process is dear. */
+    private final class ByKey implements Comparator<Integer> {
+        @Override
+        public int compare(Integer one, Integer other) {
+            return Double.compare(sourceKey(one), sourceKey(other));
+        }
     }
 
     /** Row of the joint that a source row belongs to, from 1; 0 when the row is unused. */

@@ -1,6 +1,7 @@
 package shaftwright.workbook;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -172,23 +173,24 @@ public final class Parts {
                                 density * Material.TONNE_PER_MM3));
     }
 
-    /** Angles of a joint's travel limits in order, empty when it has neither bench nor plunge. */
-    private static double[] column(JointLimits limits, int row, Column column) {
-        List<Double> values = new ArrayList<>();
-        for (int i = 0; i < Grid.LIMIT.rows(); i++) {
-            if (limits.joint(i) == row) {
-                values.add(column.of(limits, i));
+    /** A joint's travel limits by angle, empty when it has neither bench nor plunge. */
+    private static BenchTable limits(JointLimits limits, int joint) {
+        int count = 0;
+        double[] angle = new double[Grid.LIMIT.rows()];
+        double[] inward = new double[Grid.LIMIT.rows()];
+        double[] outward = new double[Grid.LIMIT.rows()];
+        for (int row = 0; row < Grid.LIMIT.rows(); row++) {
+            if (limits.joint(row) == joint) {
+                angle[count] = limits.angle(row);
+                inward[count] = limits.inward(row);
+                outward[count] = limits.outward(row);
+                count++;
             }
         }
-        double[] numbers = new double[values.size()];
-        for (int i = 0; i < numbers.length; i++) {
-            numbers[i] = values.get(i);
-        }
-        return numbers;
-    }
-
-    private interface Column {
-        double of(JointLimits limits, int row);
+        return BenchTable.of(
+                Arrays.copyOf(angle, count),
+                Arrays.copyOf(inward, count),
+                Arrays.copyOf(outward, count));
     }
 
     /**
@@ -214,10 +216,7 @@ public final class Parts {
                 text("joint_outward_stop", at).equalsIgnoreCase("soft")
                         ? OutwardStop.SOFT
                         : OutwardStop.HARD,
-                BenchTable.of(
-                        column(limits, row, JointLimits::angle),
-                        column(limits, row, JointLimits::inward),
-                        column(limits, row, JointLimits::outward)),
+                limits(limits, row),
                 (int) orZero(number("joint_splines", at)),
                 orZero(number("joint_mass", at)),
                 orZero(number("joint_price", at)));

@@ -196,7 +196,11 @@ final class PartsCheck {
     private void rated(int row) {
         String name = parts.text("rated_joint", row);
         if (!name.isEmpty() && parts.row("joint_name", name) == 0) {
-            error("rated_joint", row, quoted(name), "a name in the joint table");
+            warning(
+                    "rated_joint",
+                    row,
+                    quoted(name),
+                    "a name in the joint table; the row counts for nothing");
         }
         if (parts.number("bolt_pitch", row) >= parts.number("bolt_diameter", row)) {
             error(

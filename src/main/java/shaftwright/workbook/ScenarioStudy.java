@@ -13,7 +13,6 @@ import shaftwright.shaft.SideSetup;
 import shaftwright.shaft.Vector;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.HubPoint;
-import shaftwright.suspension.MeasuredPath;
 import shaftwright.travel.ClearanceRule;
 import shaftwright.tyre.TyreSize;
 import shaftwright.tyre.UnreadableTyreSizeException;
@@ -233,25 +232,27 @@ final class ScenarioStudy {
         if (!used) {
             return new SideOutcome(Sizing.UNUSED, Finding.UNUSED, null, null);
         }
-        Optional<MeasuredPath> path = sizing.readings(side).path();
+        Optional<HubPath> path = sizing.path(side).chosen();
         if (!trouble.isEmpty() || path.isEmpty()) {
-            String why = trouble.isEmpty() ? "no readings yet" : trouble;
+            String none =
+                    sizing.path(side).linkage().isChosen() ? Sizing.NO_LINKAGE : Sizing.NO_READINGS;
+            String why = trouble.isEmpty() ? none : trouble;
             return new SideOutcome(why, Finding.INCOMPLETE, null, null);
         }
         try {
-            SideOutcome.SetUp setUp = setUp(scenario, side, picks, tyre, path.get().path());
-            String beyond = travelTrouble(setUp, path.get().path());
+            SideOutcome.SetUp setUp = setUp(scenario, side, picks, tyre, path.get());
+            String beyond = travelTrouble(setUp, path.get());
             if (!beyond.isEmpty()) {
                 return new SideOutcome(beyond, Finding.INCOMPLETE, setUp, null);
             }
-            SideResult result = compute(scenario, setUp, path.get().path());
+            SideResult result = compute(scenario, setUp, path.get());
             return new SideOutcome(
                     "",
-                    Verdict.of(result, path.get().mayGiveVerdict()),
+                    Verdict.of(result, sizing.path(side).mayGiveVerdict()),
                     setUp,
                     result,
                     sizing.doubts(),
-                    path.get());
+                    sizing.path(side));
         } catch (IllegalArgumentException e) {
             contradiction(scenario, side, e.getMessage());
             return new SideOutcome(
@@ -437,9 +438,8 @@ final class ScenarioStudy {
     }
 
     private static double blankPrice(SideOutcome side) {
-        return side.resultOrNull() == null
-                ? 0
-                : side.resultOrNull().plan().map(p -> p.blank().price()).orElse(0.0);
+        SideResult result = side.resultOrNull();
+        return result == null || result.plan().isEmpty() ? 0 : result.plan().get().blank().price();
     }
 
     private double price(String column, int row) {

@@ -6,7 +6,6 @@ import shaftwright.joint.MountedJoint;
 import shaftwright.scenario.Finding;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.Vector;
-import shaftwright.suspension.MeasuredPath;
 import shaftwright.travel.ClearanceRule;
 import shaftwright.travel.TravelRange;
 
@@ -42,7 +41,7 @@ public final class SideOutcome {
     private TravelRange allowed;
 
     private final Doubts doubts;
-    private final MeasuredPath measured;
+    private final SidePath path;
     private SlackChances chances;
 
     SideOutcome(String trouble, Finding finding, SetUp setUp, SideResult result) {
@@ -55,13 +54,13 @@ public final class SideOutcome {
             SetUp setUp,
             SideResult result,
             Doubts doubts,
-            MeasuredPath measured) {
+            SidePath path) {
         this.trouble = trouble;
         this.finding = finding;
         this.setUp = setUp;
         this.result = result;
         this.doubts = doubts;
-        this.measured = measured;
+        this.path = path;
     }
 
     /** What keeps it from being computed, empty when nothing does. */
@@ -95,7 +94,7 @@ public final class SideOutcome {
     /** Chances of running out of travel, null when no trials were asked for. */
     public SlackChances chancesOrNull() {
         if (chances == null && result != null && doubts.trialsWanted()) {
-            chances = doubts.chances(result, measured);
+            chances = doubts.chances(result, path);
         }
         return chances;
     }

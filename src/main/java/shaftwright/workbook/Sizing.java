@@ -21,24 +21,31 @@ public final class Sizing {
     public static final String NO_CLEARANCE =
             "the clearance rule needs clearance at ride and clearance wanted";
     public static final String NO_BUMP_LEFT = "the clearance rule leaves no bump travel";
-    public static final String BUMP_BEYOND = "bump travel goes beyond the measured heights";
-    public static final String DROOP_BEYOND = "droop travel goes beyond the measured heights";
+    public static final String BUMP_BEYOND =
+            "bump travel goes beyond the measured or solved heights";
+    public static final String DROOP_BEYOND =
+            "droop travel goes beyond the measured or solved heights";
+
+    /** Said of a side whose path is to come from readings, when there are none. */
+    public static final String NO_READINGS = "no readings yet";
+
+    /** Said of a side whose path is to come from a linkage that was not solved yet. */
+    public static final String NO_LINKAGE = "no linkage worked out yet: fill";
 
     private final InputValues inputs;
     private final Parts parts;
     private final JointLimits limits;
     private final TorqueRatings ratings;
     private final Doubts doubts;
-    private final Map<Side, SideReadings> readings;
+    private final Map<Side, SidePath> paths;
     private final List<ScenarioOutcome> scenarios = new ArrayList<>();
     private Variants variants;
 
-    private Sizing(
-            InputValues inputs, Parts parts, JointLimits limits, Map<Side, SideReadings> readings) {
+    private Sizing(InputValues inputs, Parts parts, JointLimits limits, Map<Side, SidePath> paths) {
         this.inputs = inputs;
         this.parts = parts;
         this.limits = limits;
-        this.readings = readings;
+        this.paths = paths;
         ratings = new TorqueRatings(inputs, parts);
         doubts = new Doubts(inputs);
     }
@@ -55,8 +62,7 @@ public final class Sizing {
         Sizing sizing = new Sizing(inputs, parts, JointLimits.of(parts), new EnumMap<>(Side.class));
         new PartsCheck(inputs, sizing.parts, problems).run();
         for (Side side : Side.values()) {
-            sizing.readings.put(
-                    side, SideReadings.of(inputs, side, sizing.tapeSettings(), problems));
+            sizing.paths.put(side, sizing.path(side, problems));
         }
         ScenarioStudy study = new ScenarioStudy(sizing, problems);
         for (int scenario = 0; scenario < inputs.scenarios(); scenario++) {
@@ -69,7 +75,7 @@ public final class Sizing {
     }
 
     /**
-     * One scenario with some inputs changed. Readings stay as they are; nothing is said of what the
+     * One scenario with some inputs changed. Paths stay as they are; nothing is said of what the
      * changes make impossible, the outcome is incomplete then.
      */
     ScenarioOutcome trial(int scenario, List<Change> changes) {
@@ -80,7 +86,7 @@ public final class Sizing {
         }
         Parts changedParts = ofParts ? new Parts(changed) : parts;
         JointLimits changedLimits = ofParts ? JointLimits.of(changedParts) : limits;
-        Sizing sizing = new Sizing(changed, changedParts, changedLimits, readings);
+        Sizing sizing = new Sizing(changed, changedParts, changedLimits, paths);
         return new ScenarioStudy(sizing, new ArrayList<>()).of(scenario);
     }
 
@@ -101,6 +107,13 @@ public final class Sizing {
                             "\"" + inputs.text("margin_choice") + "\" with nothing to build up",
                             "rows in the table of what may move; the typed margins count until then"));
         }
+    }
+
+    private SidePath path(Side side, List<Problem> problems) {
+        SideReadings readings = SideReadings.of(inputs, side, tapeSettings(), problems);
+        return readings.source() == side
+                ? SidePath.of(inputs, readings, problems)
+                : SidePath.again(inputs, readings);
     }
 
     private void shopLetter(List<Problem> problems) {
@@ -147,7 +160,12 @@ public final class Sizing {
     }
 
     public SideReadings readings(Side side) {
-        return readings.get(side);
+        return paths.get(side).readings();
+    }
+
+    /** A side's hub path and its sources. */
+    public SidePath path(Side side) {
+        return paths.get(side);
     }
 
     public ScenarioOutcome scenario(int scenario) {

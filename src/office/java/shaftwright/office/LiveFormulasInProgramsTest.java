@@ -16,6 +16,7 @@ import shaftwright.scenario.Finding;
 import shaftwright.workbook.Agreement;
 import shaftwright.workbook.DemoBook;
 import shaftwright.workbook.Filling;
+import shaftwright.workbook.LinkageSourceTest;
 import shaftwright.workbook.PoiRecalculation;
 import shaftwright.workbook.RandomWorkbooks;
 import shaftwright.workbook.ScenarioOutcome;
@@ -45,6 +46,11 @@ class LiveFormulasInProgramsTest {
     @BeforeAll
     static void writeWorkbooks() {
         BOOKS.add(DemoBook.write(folder.resolve("demo.xlsx")));
+        BOOKS.add(
+                DemoBook.write(
+                        folder.resolve("linkage.xlsx"),
+                        LinkageSourceTest.byLinkage(),
+                        DemoBook.scenarios()));
         RandomWorkbooks random = new RandomWorkbooks(folder, FIRST_SEED);
         BOOKS.addAll(random.next(WORKBOOKS));
         assertThat(random.refused()).as("seeds that contradict themselves").isLessThan(WORKBOOKS);

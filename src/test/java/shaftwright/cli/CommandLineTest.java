@@ -139,6 +139,9 @@ class CommandLineTest {
                 words.add(file);
             }
         }
+        if (command == Command.COMPARE) {
+            words.add("--out=" + file.resolveSibling("compared.xlsx"));
+        }
         return words.toArray();
     }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.function.ToDoubleFunction;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -71,6 +72,7 @@ final class ForestSpecialReadings {
     public static void main(String[] args) {
         for (Side side : List.of(LEFT, RIGHT)) {
             columns(side).forEach((name, column) -> System.out.println(line(name, column)));
+            linkage(side).forEach((name, column) -> System.out.println(line(name, column)));
         }
     }
 
@@ -107,6 +109,47 @@ final class ForestSpecialReadings {
             }
         }
         return columns;
+    }
+
+    /**
+     * The linkage's inputs of a side by their names: points at the side's ride height, read to the
+     * nearest sixteenth from a mark abreast of the inner flange.
+     */
+    static Map<String, List<Object>> linkage(Side side) {
+        double inner = inches(INNER_HEIGHT);
+        ForestSpecialLinkage.Pose ride = side.linkage().at(inches(side.rideHeight()) - inner);
+        List<Vector3D> points = new ArrayList<>();
+        List<ForestSpecialLinkage.Link> links = side.linkage().links();
+        for (int[] wishbone : new int[][] {{2, 3}, {0, 1}}) {
+            points.add(links.get(wishbone[0]).chassis());
+            points.add(links.get(wishbone[1]).chassis());
+            points.add(ride.at(links.get(wishbone[0]).upright(), ForestSpecialLinkage.DATUM));
+        }
+        points.add(links.get(4).chassis());
+        points.add(ride.at(links.get(4).upright(), ForestSpecialLinkage.DATUM));
+        Map<String, List<Object>> columns = new LinkedHashMap<>();
+        put(columns, "outer_ahead", side, List.of(sixteenths(ride.datum().getX())));
+        put(columns, "outer_out", side, List.of(sixteenths(ride.datum().getY())));
+        put(columns, "static_camber", side, List.of(tenthOfDegree(ride.camber())));
+        put(columns, "static_toe", side, List.of(tenthOfDegree(ride.toe())));
+        put(columns, "point_ahead", side, tape(points, Vector3D::getX));
+        put(columns, "point_out", side, tape(points, Vector3D::getY));
+        put(columns, "point_height", side, tape(points, p -> p.getZ() + inner));
+        return columns;
+    }
+
+    private static void put(
+            Map<String, List<Object>> columns, String name, Side side, List<Object> column) {
+        columns.put(name + "_" + side.name(), column);
+    }
+
+    private static List<Object> tape(List<Vector3D> points, ToDoubleFunction<Vector3D> along) {
+        List<Object> column = new ArrayList<>();
+        for (Vector3D point : points) {
+            double mm = along.applyAsDouble(point);
+            column.add((mm < 0 ? "-" : "") + sixteenths(Math.abs(mm)));
+        }
+        return column;
     }
 
     private static List<Object> readings(Side side, int row, Random random) {

@@ -40,6 +40,18 @@ class ForestSpecialTest {
 
     @ParameterizedTest
     @MethodSource("sides")
+    void pointsOfTheDemoAreThoseOfTheLinkage(Side side) {
+        Map<String, Object> inputs = DemoInputs.values();
+        ForestSpecialReadings.linkage(side)
+                .forEach(
+                        (name, column) ->
+                                assertThat(inputs.get(name))
+                                        .as(name)
+                                        .isEqualTo(column.size() == 1 ? column.get(0) : column));
+    }
+
+    @ParameterizedTest
+    @MethodSource("sides")
     void everyLinkKeepsItsLengthOverTheTravel(Side side) {
         for (double z = -185; z <= 85; z += 15) {
             ForestSpecialLinkage.Pose pose = side.linkage().at(z);

@@ -64,14 +64,14 @@ record AngleLines(Basis basis, What what) implements LiveLine.Formula, LiveLine.
             case WEIGHT -> ifReady("IF(ISNUMBER(" + typed + "),1,0)");
             case VALUE -> ifReady("IF(ISNUMBER(" + typed + ")," + typed + ",0)");
             case DEGREE ->
-                    "IF({path_ready}=1,"
+                    "IF({fit_ready}=1,"
                             + PathFigureLines.degree("SUM({" + basis.weight + ":all})")
                             + ",NA())";
         };
     }
 
     private static String ifReady(String formula) {
-        return "IF({row_weight}*{path_ready}>0," + formula + ",0)";
+        return "IF({row_weight}*{fit_ready}>0," + formula + ",0)";
     }
 
     @Override

@@ -63,7 +63,7 @@ record BasisLines(Basis basis, What what, int k) implements LiveLine.Formula, Li
             case AT_ROW ->
                     "IF({"
                             + basis.weight
-                            + "}*{path_ready}>0,IF({"
+                            + "}*{fit_ready}>0,IF({"
                             + basis.degree
                             + "}>="
                             + k
@@ -100,7 +100,7 @@ record BasisLines(Basis basis, What what, int k) implements LiveLine.Formula, Li
     }
 
     private static String ready(String formula) {
-        return "IF({path_ready}=1," + formula + ",NA())";
+        return "IF({fit_ready}=1," + formula + ",NA())";
     }
 
     /** The recurrence at one row. */

@@ -173,16 +173,15 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        switch (this) {
-            case USED:
-                return CellValue.of(sizing.parts().blankUsed(index.row()) ? 1 : 0);
-            case RING_FACE_INNER:
-                return ReadLines.shown(sizing.parts().ringFace(index.row(), "inner"));
-            case RING_FACE_OUTER:
-                return ReadLines.shown(sizing.parts().ringFace(index.row(), "outer"));
-            default:
-                break;
-        }
+        return switch (this) {
+            case USED -> CellValue.of(sizing.parts().blankUsed(index.row()) ? 1 : 0);
+            case RING_FACE_INNER -> ReadLines.shown(sizing.parts().ringFace(index.row(), "inner"));
+            case RING_FACE_OUTER -> ReadLines.shown(sizing.parts().ringFace(index.row(), "outer"));
+            default -> reviewed(sizing, index);
+        };
+    }
+
+    private CellValue reviewed(Sizing sizing, Index index) {
         BlankReview review = reviewOrNull(sizing, index);
         int state = review == null ? 0 : state(review);
         if (this == STATE) {

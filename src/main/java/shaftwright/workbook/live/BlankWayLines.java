@@ -16,11 +16,11 @@ import shaftwright.workbook.Sizing;
  * score wins.
  */
 enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
-    BOTH_OLD("blank_way_1", "Score of way 1"),
-    INNER_OLD("blank_way_2", "Score of way 2"),
-    OUTER_OLD("blank_way_3", "Score of way 3"),
-    BOTH_NEW("blank_way_4", "Score of way 4"),
-    BEST("blank_score", "Score");
+    BOTH_OLD("blank_way_1", "Score of way 1", 1),
+    INNER_OLD("blank_way_2", "Score of way 2", 2),
+    OUTER_OLD("blank_way_3", "Score of way 3", 3),
+    BOTH_NEW("blank_way_4", "Score of way 4", 4),
+    BEST("blank_score", "Score", 0);
 
     /** Score of a way that can't be done. */
     static final String UNUSABLE = "1E+15";
@@ -55,9 +55,13 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
     private final String name;
     private final String label;
 
-    BlankWayLines(String name, String label) {
+    /** Which of the four ways, 0 for the best. */
+    private final int way;
+
+    BlankWayLines(String name, String label, int way) {
         this.name = name;
         this.label = label;
+        this.way = way;
     }
 
     static void declare(LiveLines lines) {
@@ -175,7 +179,7 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
     private CutPlan plan(BlankReview review) {
         return review == null || review.groovePlans().isEmpty()
                 ? null
-                : review.groovePlans().get(ordinal()).plan().orElse(null);
+                : review.groovePlans().get(way - 1).plan().orElse(null);
     }
 
     /** Score of a plan, null standing for none. */

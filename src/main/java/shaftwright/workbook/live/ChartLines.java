@@ -5,7 +5,7 @@ import static shaftwright.workbook.Grid.SCENARIO_SIDE;
 import static shaftwright.workbook.live.Quantity.DEGREE;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 
-import shaftwright.suspension.MeasuredPath;
+import shaftwright.suspension.HubPath;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
@@ -14,7 +14,7 @@ import shaftwright.workbook.Side;
 import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.Sizing;
 
-/** Limit lines that the charts draw over the whole measured travel. */
+/** Limit lines that the charts draw over the whole travel of the hub path. */
 enum ChartLines implements LiveLine.Formula, LiveLine.Core {
     TRAVEL("limit_travel", "Travel", SHOWN_LENGTH),
     SLACK("limit_slack", "No slack left", SHOWN_LENGTH),
@@ -63,7 +63,7 @@ enum ChartLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        MeasuredPath path = sizing.readings(index.side()).path().orElse(null);
+        HubPath path = sizing.path(index.side()).chosen().orElse(null);
         return switch (this) {
             case TRAVEL ->
                     path == null
@@ -77,9 +77,9 @@ enum ChartLines implements LiveLine.Formula, LiveLine.Core {
         };
     }
 
-    private static double travel(MeasuredPath path, int row) {
-        double low = path.path().tMin();
-        double high = path.path().tMax();
+    private static double travel(HubPath path, int row) {
+        double low = path.tMin();
+        double high = path.tMax();
         return low + (high - low) * row / 24;
     }
 

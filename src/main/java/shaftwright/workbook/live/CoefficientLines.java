@@ -3,87 +3,67 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.Grid.POWER;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 
-import shaftwright.suspension.MeasuredPath;
+import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Polynomial;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /**
- * The hub path's polynomials by their coefficients in powers of the normalised travel. Everything
- * behind the path reads these and nothing of the fit, so another source of a path writes here.
+ * The hub path's polynomials by their coefficients in powers of the normalised travel, from the
+ * chosen source. Everything behind the path reads these and nothing of the sources.
  */
 enum CoefficientLines implements LiveLine.Formula, LiveLine.Core {
-    CAMBER("coef_camber", "Coefficient of camber"),
-    TOE("coef_toe", "Coefficient of toe"),
-    REACH_SQUARED("coef_reach_squared", "Coefficient of squared reach"),
-    FORE_AFT("coef_fore_aft", "Coefficient of fore-aft"),
-    HAT("coef_hat", "Coefficient of the hat value");
+    CAMBER("camber", "Coefficient of camber"),
+    TOE("toe", "Coefficient of toe"),
+    REACH_SQUARED("reach_squared", "Coefficient of squared reach"),
+    FORE_AFT("fore_aft", "Coefficient of fore-aft"),
+    HAT("hat", "Coefficient of the hat value");
 
-    private final String name;
+    private final String curve;
     private final String label;
 
-    CoefficientLines(String name, String label) {
-        this.name = name;
+    CoefficientLines(String curve, String label) {
+        this.curve = curve;
         this.label = label;
     }
 
-    void declareIn(LiveLines lines) {
-        lines.add(new LiveLine(name, Section.PATH_WORK, POWER, label, NUMBER, this, this));
+    static void declare(LiveLines lines) {
+        for (CoefficientLines line : values()) {
+            lines.add(
+                    new LiveLine(
+                            "coef_" + line.curve,
+                            Section.PATH_WORK,
+                            POWER,
+                            line.label,
+                            NUMBER,
+                            line,
+                            line));
+        }
     }
 
     @Override
     public String at(Index index) {
-        return "IF({path_ready}=1," + fitted(index.row()) + ",NA())";
-    }
-
-    /** The fitted curve's coefficient. */
-    private String fitted(int power) {
-        return switch (this) {
-            case CAMBER -> ShareLines.CAMBER.sum(power);
-            case TOE -> ShareLines.TOE.sum(power);
-            case REACH_SQUARED ->
-                    ShareLines.SQUARED_REACH.sum(power) + (power == 0 ? "+{mean_squared}" : "");
-            case FORE_AFT -> ShareLines.FORE_AFT.sum(power);
-            case HAT -> hat(power);
-        };
+        // A linkage has no readings whose places could make its curves doubtful.
+        String linkage = this == HAT ? "0" : "{linkage_" + curve + "}";
+        return "IF({path_ready}=1,IF({linkage_used}=1," + linkage + ",{fit_" + curve + "}),NA())";
     }
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        MeasuredPath path = sizing.readings(index.side()).path().orElse(null);
+        HubPath path = sizing.path(index.side()).chosen().orElse(null);
         return path == null
                 ? CellValue.NOT_AVAILABLE
                 : CellValue.of(core(path).coefficient(index.row()));
     }
 
-    private Polynomial core(MeasuredPath path) {
+    private Polynomial core(HubPath path) {
         return switch (this) {
-            case CAMBER -> path.path().camber();
-            case TOE -> path.path().toe();
-            case REACH_SQUARED -> path.path().reachSquared();
-            case FORE_AFT -> path.path().foreAft();
-            case HAT -> path.path().doubt().hat();
+            case CAMBER -> path.camber();
+            case TOE -> path.toe();
+            case REACH_SQUARED -> path.reachSquared();
+            case FORE_AFT -> path.foreAft();
+            case HAT -> path.doubt().hat();
         };
-    }
-
-    /** {@code Σ_k Σ_(i+j=power) P_k[i] P_k[j] / N_k}. */
-    private static String hat(int power) {
-        StringBuilder text = new StringBuilder();
-        for (int k = 0; k < BasisLines.TERMS; k++) {
-            if (2 * k < power) {
-                continue;
-            }
-            StringBuilder products = new StringBuilder();
-            for (int i = Math.max(0, power - k); 2 * i <= power; i++) {
-                int j = power - i;
-                products.append(products.length() == 0 ? "" : "+");
-                products.append(i == j ? "" : "2*");
-                products.append("{term_poly_" + k + "#" + i + "}*{term_poly_" + k + "#" + j + "}");
-            }
-            text.append(text.length() == 0 ? "" : "+");
-            text.append("{term_inverse#" + k + "}*(" + products + ")");
-        }
-        return text.length() == 0 ? "0" : text.toString();
     }
 }

@@ -20,7 +20,7 @@ enum FitRowLines implements LiveLine.Formula, LiveLine.Core {
             "row_norm",
             "Travel, normalised",
             NUMBER,
-            "(2*({row_height}-{ride_height_used})-{path_high}-{path_low})/({path_high}-{path_low})"),
+            "(2*({row_height}-{ride_height_used})-{fit_high}-{fit_low})/({fit_high}-{fit_low})"),
     CENTRED("row_centred", "Squared reach less mean", NUMBER, "{row_squared}-{mean_squared}"),
     AHEAD("row_ahead", "Outer ahead, used", MILLIMETRE, "{row_fore_aft}"),
 
@@ -29,7 +29,7 @@ enum FitRowLines implements LiveLine.Formula, LiveLine.Core {
             "Read less curve",
             MILLIMETRE,
             "{row_distance}-SQRT("
-                    + curve("coef_reach_squared")
+                    + curve("fit_reach_squared")
                     + "+{row_fore_aft}^2+({row_height}-{inner_height_used})^2)"),
     HAT("row_hat", "Hat value", NUMBER, hat()),
     SLOPE(
@@ -37,30 +37,30 @@ enum FitRowLines implements LiveLine.Formula, LiveLine.Core {
             "Change of distance with height",
             NUMBER,
             "(("
-                    + slope("coef_reach_squared")
-                    + ")/({path_high}-{path_low})+"
-                    + curve("coef_fore_aft")
+                    + slope("fit_reach_squared")
+                    + ")/({fit_high}-{fit_low})+"
+                    + curve("fit_fore_aft")
                     + "*2*("
-                    + slope("coef_fore_aft")
-                    + ")/({path_high}-{path_low})+{row_height}-{inner_height_used})/SQRT("
-                    + curve("coef_reach_squared")
+                    + slope("fit_fore_aft")
+                    + ")/({fit_high}-{fit_low})+{row_height}-{inner_height_used})/SQRT("
+                    + curve("fit_reach_squared")
                     + "+"
-                    + curve("coef_fore_aft")
+                    + curve("fit_fore_aft")
                     + "^2+({row_height}-{inner_height_used})^2)"),
     STANDARD(
             "row_standard",
             "Residual against its doubt",
             NUMBER,
-            "ABS({row_residual})*SQRT({row_weight})/SQRT(({variance_distance}"
-                    + "+{row_slope}^2*{variance_height})*MAX(1E-6,1-{row_hat}))"),
+            "ABS({row_residual})*SQRT({row_weight})/SQRT(({fit_variance_distance}"
+                    + "+{row_slope}^2*{fit_variance_height})*MAX(1E-6,1-{row_hat}))"),
     /** {@code 2 sqrt((σ_c² + c'² σ_z²) h) + b}. */
     DOUBT(
             "row_doubt",
             "Doubt of the fit",
             MILLIMETRE,
-            "2*SQRT(({variance_distance}+{row_slope}^2*{variance_height})*MAX(0,"
-                    + curve("coef_hat")
-                    + "))+{curve_allowance}");
+            "2*SQRT(({fit_variance_distance}+{row_slope}^2*{fit_variance_height})*MAX(0,"
+                    + curve("fit_hat")
+                    + "))+{fit_allowance}");
 
     private final String name;
     private final String label;
@@ -102,7 +102,7 @@ enum FitRowLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public String at(Index index) {
-        return "IF({row_weight}*{path_ready}>0," + formula + ",0)";
+        return "IF({row_weight}*{fit_ready}>0," + formula + ",0)";
     }
 
     @Override

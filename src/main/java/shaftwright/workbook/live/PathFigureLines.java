@@ -24,30 +24,36 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
     RIDE_HEIGHT("ride_height"),
     INNER_OFFSET("inner_offset"),
     ROWS("path_rows", "Heights measured", WHOLE, "COUNTIF({row_weight:all},\">0\")"),
-    TROUBLE("path_trouble", "What keeps the readings from use", TEXT, trouble()),
-    READY("path_ready", "Readings usable", WHOLE, "IF({path_trouble}=\"\",1,0)"),
-    LOW("path_low", "Lowest travel", MILLIMETRE, "MIN({row_height:all})-{ride_height_used}"),
-    HIGH("path_high", "Highest travel", MILLIMETRE, "MAX({row_height:all})-{ride_height_used}"),
-    RIDE_RISE(
-            "ride_rise",
-            "Outer above inner at ride",
+    TROUBLE("fit_trouble", "What keeps the readings from use", TEXT, trouble()),
+    READY("fit_ready", "Readings usable", WHOLE, "IF({fit_trouble}=\"\",1,0)"),
+    LOW(
+            "fit_low",
+            "Lowest travel measured",
             MILLIMETRE,
-            "{ride_height_used}-{inner_height_used}"),
+            "MIN({row_height:all})-{ride_height_used}"),
+    HIGH(
+            "fit_high",
+            "Highest travel measured",
+            MILLIMETRE,
+            "MAX({row_height:all})-{ride_height_used}"),
     DEGREE("path_degree", "Degree of the curve", WHOLE, degree("{path_rows}")),
     VARIANCE_DISTANCE(
-            "variance_distance",
+            "fit_variance_distance",
             "Variance of a distance",
             NUMBER,
             "(tape_graduation_read/2)^2/3+IF(SUM({row_weight:all})>{path_rows},"
                     + "SUM({row_scatter:all})/(SUM({row_weight:all})-{path_rows}),0)"),
     VARIANCE_HEIGHT(
-            "variance_height", "Variance of a height", NUMBER, "(height_graduation_read/2)^2/3"),
+            "fit_variance_height",
+            "Variance of a height",
+            NUMBER,
+            "(height_graduation_read/2)^2/3"),
     CURVE_ALLOWANCE(
-            "curve_allowance",
-            "Curve allowance",
+            "fit_allowance",
+            "Curve allowance of the fit",
             MILLIMETRE,
-            "IF({path_degree}<=2,curve_allowance_quadratic_read*(({path_high}-{path_low})/450)^3,"
-                    + "curve_allowance_cubic_read*(({path_high}-{path_low})/450)^4)"),
+            "IF({path_degree}<=2,curve_allowance_quadratic_read*(({fit_high}-{fit_low})/450)^3,"
+                    + "curve_allowance_cubic_read*(({fit_high}-{fit_low})/450)^4)"),
     MEAN_SQUARED(
             "mean_squared",
             "Mean squared reach",
@@ -58,9 +64,6 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
             "Greatest doubt at a measured height",
             MILLIMETRE,
             "MAX({row_doubt:all})");
-
-    /** What a side without any reading says. */
-    static final String NO_READINGS = "no readings yet";
 
     /** The builder asks for more than degree 3. */
     private static final String HIGH_DEGREE = "OR(fit_degree&\"\"=\"4\",fit_degree&\"\"=\"5\")";
@@ -113,7 +116,7 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
                             ReadLines.formula(typed, typed.definedName(index.side())),
                             formula);
             case ROWS, TROUBLE, READY -> formula;
-            default -> "IF({path_ready}=1," + formula + ",NA())";
+            default -> "IF({fit_ready}=1," + formula + ",NA())";
         };
     }
 
@@ -125,7 +128,7 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
             case INNER_HEIGHT, RIDE_HEIGHT, INNER_OFFSET ->
                     ReadLines.shown(sizing.inputs().number(typed.name(), side.source(), 0));
             case ROWS -> CellValue.of(path == null ? 0 : path.rows().size());
-            case TROUBLE -> CellValue.of(path == null ? NO_READINGS : "");
+            case TROUBLE -> CellValue.of(path == null ? Sizing.NO_READINGS : "");
             case READY -> CellValue.of(path == null ? 0 : 1);
             default -> path == null ? CellValue.NOT_AVAILABLE : CellValue.of(core(path));
         };
@@ -135,7 +138,6 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
         return switch (this) {
             case LOW -> path.path().tMin();
             case HIGH -> path.path().tMax();
-            case RIDE_RISE -> path.path().rideRise();
             case DEGREE -> path.degree();
             case VARIANCE_DISTANCE -> path.distanceDeviation() * path.distanceDeviation();
             case VARIANCE_HEIGHT -> path.heightDeviation() * path.heightDeviation();
@@ -159,7 +161,7 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
         return "IF(COUNTIF({row_flaw:all},1)>0,\"a reading can't be read\","
                 + "IF(COUNTIF({row_flaw:all},2)>0,\"a row lacks its height or its distance\","
                 + "IF({path_rows}=0,\""
-                + NO_READINGS
+                + Sizing.NO_READINGS
                 + "\",IF(COUNT({inner_height_used},{ride_height_used})<2,"
                 + "\"inner height or ride height is missing\","
                 + "IF(COUNTIF({row_flaw:all},4)>0,\"two rows stand at one height\","

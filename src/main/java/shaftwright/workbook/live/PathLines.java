@@ -17,19 +17,23 @@ final class PathLines {
         BasisLines.declare(lines, Basis.REACH);
         ShareLines.SQUARED_REACH.declareIn(lines);
         ShareLines.FORE_AFT.declareIn(lines);
-        angle(lines, Basis.CAMBER, ShareLines.CAMBER, CoefficientLines.CAMBER);
-        angle(lines, Basis.TOE, ShareLines.TOE, CoefficientLines.TOE);
-        CoefficientLines.REACH_SQUARED.declareIn(lines);
-        CoefficientLines.FORE_AFT.declareIn(lines);
-        CoefficientLines.HAT.declareIn(lines);
+        angle(lines, Basis.CAMBER, ShareLines.CAMBER, FitCoefficientLines.CAMBER);
+        angle(lines, Basis.TOE, ShareLines.TOE, FitCoefficientLines.TOE);
+        FitCoefficientLines.REACH_SQUARED.declareIn(lines);
+        FitCoefficientLines.FORE_AFT.declareIn(lines);
+        FitCoefficientLines.HAT.declareIn(lines);
         FitRowLines.declareCompared(lines);
         ReadingNoteLines.declareRows(lines);
         PathFigureLines.WORST_DOUBT.declareIn(lines);
         ReadingNoteLines.SUMMARY.declareIn(lines);
+        LinkagePointLines.declare(lines);
+        LinkageLines.declare(lines);
+        ChosenPathLines.declare(lines);
+        CoefficientLines.declare(lines);
     }
 
     private static void angle(
-            LiveLines lines, Basis basis, ShareLines share, CoefficientLines coefficients) {
+            LiveLines lines, Basis basis, ShareLines share, FitCoefficientLines coefficients) {
         AngleLines.declare(lines, basis);
         BasisLines.declare(lines, basis);
         share.declareIn(lines);

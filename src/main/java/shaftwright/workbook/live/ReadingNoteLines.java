@@ -39,7 +39,7 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
             READING,
             "Off the curve",
             SHOWN_LENGTH,
-            "IF({path_ready}*INDEX(row_weight~,{:ordinal})>0,"
+            "IF({fit_ready}*INDEX(row_weight~,{:ordinal})>0,"
                     + "INDEX(row_residual~,{:ordinal})/tape_mm,\"\")"),
     NOTE(
             "reading_note",
@@ -55,7 +55,7 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
             SIDE,
             "The readings",
             TEXT,
-            "IF({path_ready}=0,\"Not used: \"&{path_trouble}&\".\",{path_rows}&\" heights, \"&"
+            "IF({fit_ready}=0,\"Not used: \"&{fit_trouble}&\".\",{path_rows}&\" heights, \"&"
                     + "IF({path_rows}<3,\""
                     + ReadingNoteLines.TWO_HEIGHTS
                     + "\",IF({path_rows}<={path_degree}+1,\""
@@ -119,9 +119,7 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
         if (this == SUMMARY) {
             MeasuredPath path = sizing.readings(index.side()).path().orElse(null);
             return CellValue.of(
-                    path == null
-                            ? "Not used: " + PathFigureLines.NO_READINGS + "."
-                            : summary(path, sizing));
+                    path == null ? "Not used: " + Sizing.NO_READINGS + "." : summary(path, sizing));
         }
         FittedRow row = sizing.readings(index.side()).fitted(index.row()).orElse(null);
         if (row == null) {

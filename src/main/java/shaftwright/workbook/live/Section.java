@@ -16,6 +16,12 @@ public enum Section {
     POSITION_WORK,
     /** One side's review of every blank. */
     BLANK_WORK,
+    /** A linkage's points as seen from the inner datum, beside the typed ones. */
+    LINKAGE_POINTS,
+    /** What became of a linkage: an engine block. */
+    LINKAGE_BLOCK,
+    /** A linkage's curves by their coefficients, of the same block. */
+    LINKAGE_CURVES,
     /** Notes beside the typed readings. */
     MEASURE_NOTES,
     /** Results under the scenario inputs. */

@@ -52,7 +52,7 @@ enum ShareLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public String at(Index index) {
-        return "IF({path_ready}=1,SUMPRODUCT({"
+        return "IF({fit_ready}=1,SUMPRODUCT({"
                 + basis.weight
                 + ":all},{"
                 + value

@@ -63,7 +63,7 @@ enum TravelLines implements EngineBlock.Figure {
         public boolean at(Sizing sizing, Index index) {
             return switch (this) {
                 case PARTS -> true;
-                case PATH -> sizing.readings(index.side()).path().isPresent();
+                case PATH -> sizing.path(index.side()).chosen().isPresent();
                 case SETUP -> SideLines.outcome(sizing, index).isSetUp();
                 case TRAVEL -> allowed(sizing, index) != null;
             };

@@ -87,7 +87,7 @@ enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
             case SETTINGS -> print.measured(settings()).measured("tape_mm");
             case COLUMN ->
                     print.measured(reads(Grid.SCENARIO))
-                            .measured("tyre_diameter", "by_clearance")
+                            .measured("tyre_diameter", "by_clearance", "margin_built")
                             .whole("joint_row_in", "joint_row_out", "boot_row_in", "boot_row_out")
                             .whole("blank_row_wanted", "path_print@left", "path_print@right");
         };
@@ -164,8 +164,8 @@ enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
         @Override
         public CellValue at(Sizing sizing, Index index) {
             boolean known =
-                    sizing.readings(Side.LEFT).path().isPresent()
-                            && sizing.readings(Side.RIGHT).path().isPresent();
+                    sizing.path(Side.LEFT).chosen().isPresent()
+                            && sizing.path(Side.RIGHT).chosen().isPresent();
             return CellValue.of(line != COLUMN || known ? print.of(sizing, index, 0) : 0);
         }
     }

@@ -79,7 +79,7 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private static String gravity() {
-        return "IF({ready}=0,IF({used}=0,10,9),IF({path_rows}<3,8,IF({s_min}>{s_max},7,"
+        return "IF({ready}=0,IF({used}=0,10,9),IF({path_judged}=0,8,IF({s_min}>{s_max},7,"
                 + "IF({worst_shaft_angle_in}>{angle_max_in},6,"
                 + "IF({worst_shaft_angle_out}>{angle_max_out},5,"
                 + "IF(MIN({worst_mouth},0)<0,4,IF(MIN({worst_soft_reserve},0)<0,3,"

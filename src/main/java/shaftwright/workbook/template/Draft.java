@@ -1,8 +1,10 @@
 package shaftwright.workbook.template;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellReference;
@@ -17,6 +19,8 @@ import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Input;
 import shaftwright.workbook.Side;
@@ -28,24 +32,38 @@ import shaftwright.workbook.template.Run.Direction;
 final class Draft {
     private record Pending(LiveLine line, Side side, Run run) {}
 
-    private final XSSFWorkbook workbook = new XSSFWorkbook();
+    private static final List<CellValue> NONE = List.of();
+
+    private final XSSFWorkbook workbook;
+    private final BookMark mark;
     private final Places places = new Places();
     private final List<Pending> pending = new ArrayList<>();
     private final LengthUnit unit;
     private final int scenarios;
-    private final Map<String, List<String>> typed;
+    private final Map<String, List<CellValue>> typed;
     private final Look look;
+    private final Set<String> defined = new HashSet<>();
+    private final List<XSSFSheet> sheets = new ArrayList<>();
     private int sharedFormulas;
 
     /**
+     * @param look of a workbook, into which everything is laid
+     * @param mark what its names and sheets are told by
      * @param typed what the typed cells hold, by defined name, one entry a cell; names that are
      *     missing hold their declared start
      */
-    Draft(LengthUnit unit, int scenarios, Map<String, List<String>> typed) {
+    Draft(
+            Look look,
+            BookMark mark,
+            LengthUnit unit,
+            int scenarios,
+            Map<String, List<CellValue>> typed) {
+        this.look = look;
+        this.mark = mark;
         this.unit = unit;
         this.scenarios = scenarios;
         this.typed = typed;
-        look = new Look(workbook, unit);
+        workbook = look.workbook();
     }
 
     XSSFWorkbook workbook() {
@@ -69,7 +87,46 @@ final class Draft {
     }
 
     XSSFSheet sheet(String name) {
-        return workbook.createSheet(name);
+        XSSFSheet sheet = workbook.createSheet(mark.sheets() + name);
+        sheets.add(sheet);
+        return sheet;
+    }
+
+    /** Those laid out so far. */
+    List<XSSFSheet> sheets() {
+        return sheets;
+    }
+
+    /** A formula with places, as a cell of a sheet outside reads one scenario of this workbook. */
+    String seenFrom(CellPlace cell, String formula, int scenario) {
+        Run own =
+                new Run(
+                        "",
+                        Grid.BOOK,
+                        Direction.DOWN,
+                        cell.sheet(),
+                        cell.row(),
+                        cell.column(),
+                        1,
+                        scenarios);
+        Index index = new Index(Side.LEFT, scenario, 0);
+        return mark.on(FormulaExpansion.of(places, formula, index, own).text(), defined);
+    }
+
+    /** Rows of a table: as many as a new workbook has, more when more are typed. */
+    int rows(Grid grid) {
+        int rows = grid.rows();
+        for (Input input : Contract.inputs(grid)) {
+            for (Side side : Side.values()) {
+                rows = Math.max(rows, typed.getOrDefault(input.definedName(side), NONE).size());
+            }
+        }
+        return rows;
+    }
+
+    /** Cells of one name of this grid. */
+    private int cells(Grid grid) {
+        return grid.perScenario() ? grid.cells(scenarios) : rows(grid);
     }
 
     /** The cell at a place, made when it is not there. */
@@ -102,20 +159,23 @@ final class Draft {
                         sheet.getSheetName(),
                         row,
                         column,
-                        input.grid().cells(scenarios),
+                        cells(input.grid()),
                         scenarios);
         places.put(run);
-        List<String> values = typed.getOrDefault(run.name(), List.of());
+        List<CellValue> values = typed.getOrDefault(run.name(), NONE);
         String start = unit == LengthUnit.INCH ? input.initialInch() : input.initialMillimetre();
         for (int offset = 0; offset < run.cells(); offset++) {
             CellPlace place = run.place(offset);
             XSSFCell cell = cell(sheet, place.row(), place.column());
             cell.setCellStyle(look.input(input.kind()));
             boolean given = typed.containsKey(run.name());
-            String value = offset < values.size() ? values.get(offset) : given ? "" : start;
-            type(cell, input.typed(value));
+            type(
+                    cell,
+                    offset < values.size()
+                            ? values.get(offset)
+                            : given ? CellValue.BLANK : input.typed(start));
         }
-        Validations.on(sheet, run.area(), input, unit);
+        Validations.on(sheet, run.area(), input, unit, mark);
     }
 
     /** Types a value as a builder would: numbers as numbers where the kind is one. */
@@ -123,7 +183,7 @@ final class Draft {
         if (value instanceof CellValue.Numeric number) {
             cell.setCellValue(number.value());
         } else if (value instanceof CellValue.Text text) {
-            cell.setCellValue(text.value());
+            cell.setCellValue(StoredText.of(text.value()));
         }
     }
 
@@ -147,7 +207,7 @@ final class Draft {
                         sheet.getSheetName(),
                         row,
                         column,
-                        line.grid().cells(scenarios),
+                        cells(line.grid()),
                         line.grid().blockColumns(scenarios));
         places.put(run);
         for (int offset = 0; offset < run.cells(); offset++) {
@@ -170,6 +230,12 @@ final class Draft {
     }
 
     private void name(String name, Area area) {
+        defined.add(name);
+        define(workbook, mark.names() + name, area);
+    }
+
+    /** Lays a defined name over cells. */
+    static void define(XSSFWorkbook workbook, String name, Area area) {
         XSSFName defined = workbook.createName();
         defined.setNameName(name);
         CellReference first =
@@ -234,7 +300,7 @@ final class Draft {
                 f.setSi(shared);
             }
             if (offset == first) {
-                f.setStringValue(formula.text());
+                f.setStringValue(mark.on(formula.text(), defined));
                 if (shared >= 0) {
                     CellPlace end = cells.run().place(last);
                     f.setRef(place.address() + ":" + end.address());

@@ -13,19 +13,19 @@ import shaftwright.workbook.template.Run.Direction;
  */
 final class FormulaExpansion {
     private final Places places;
-    private final LiveLine line;
+    private final String template;
     private final Index index;
     private final Run own;
     private final CellPlace here;
     private final StringBuilder text = new StringBuilder();
     private final StringBuilder shape = new StringBuilder();
 
-    private FormulaExpansion(Places places, LiveLine line, Index index, Run own) {
+    private FormulaExpansion(Places places, String template, Index index, Run own) {
         this.places = places;
-        this.line = line;
+        this.template = template;
         this.index = index;
         this.own = own;
-        here = own.place(index.offset(line.grid(), own.columns()));
+        here = own.place(index.offset(own.grid(), own.columns()));
     }
 
     /**
@@ -42,11 +42,15 @@ final class FormulaExpansion {
     }
 
     static Text of(Places places, LiveLine line, Index index, Run own) {
-        return new FormulaExpansion(places, line, index, own).expand();
+        return of(places, line.formula().at(index), index, own);
+    }
+
+    /** A formula with places, as it stands in the cell of an index in a run. */
+    static Text of(Places places, String template, Index index, Run own) {
+        return new FormulaExpansion(places, template, index, own).expand();
     }
 
     private Text expand() {
-        String template = line.formula().at(index);
         int plain = 0;
         for (int at = 0; at < template.length(); at++) {
             char c = template.charAt(at);

@@ -50,6 +50,14 @@ final class Highlights {
         formats.addConditionalFormatting(new CellRangeAddress[] {range}, stale);
     }
 
+    /** Cells for which a formula, written for the first of them, is true are bold. */
+    static void where(XSSFSheet sheet, CellRangeAddress range, String formula) {
+        XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
+        ConditionalFormattingRule rule = formats.createConditionalFormattingRule(formula);
+        rule.createFontFormatting().setFontStyle(false, true);
+        formats.addConditionalFormatting(new CellRangeAddress[] {range}, rule);
+    }
+
     private static void whiteOnDark(ConditionalFormattingRule rule) {
         FontFormatting font = rule.createFontFormatting();
         font.setFontStyle(false, true);

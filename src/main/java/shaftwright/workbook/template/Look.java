@@ -37,6 +37,11 @@ final class Look {
         plain.setFontHeightInPoints((short) 10);
     }
 
+    /** Whose styles these are. */
+    XSSFWorkbook workbook() {
+        return workbook;
+    }
+
     /** A typed cell. */
     XSSFCellStyle input(InputKind kind) {
         return style(
@@ -198,6 +203,27 @@ final class Look {
                 style -> {
                     style.setWrapText(true);
                     style.setVerticalAlignment(VerticalAlignment.TOP);
+                });
+    }
+
+    /** A short mark, number or letter in the middle of its column. */
+    XSSFCellStyle centred() {
+        return style(
+                "centred",
+                style -> {
+                    style.setAlignment(HorizontalAlignment.CENTER);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                });
+    }
+
+    /** A text or a number of whatever kind, on one line of a list; long ones come smaller. */
+    XSSFCellStyle listed() {
+        return style(
+                "listed",
+                style -> {
+                    style.setAlignment(HorizontalAlignment.RIGHT);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                    style.setShrinkToFit(true);
                 });
     }
 

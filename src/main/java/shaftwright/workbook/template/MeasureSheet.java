@@ -68,6 +68,9 @@ final class MeasureSheet {
                         : "Right side (used when the right side is set to measured, below)");
         int row = top + 1;
         for (Input input : Contract.inputs(Grid.SIDE)) {
+            if (LinkageSheet.has(input)) {
+                continue;
+            }
             draft.text(sheet, row, 0, Page.label(input, draft.unit()), look.label());
             draft.input(input, side, sheet, row, 1, Direction.DOWN);
             meaning(draft, sheet, row, input);
@@ -95,11 +98,11 @@ final class MeasureSheet {
                     look.result(line.quantity()));
         }
         sheet.getRow(row).setHeightInPoints(42);
-        for (int reading = 0; reading < Grid.READING.rows(); reading++) {
+        for (int reading = 0; reading < draft.rows(Grid.READING); reading++) {
             draft.text(
                     sheet, row + 1 + reading, 0, side.word() + " " + (reading + 1), look.label());
         }
-        return row + 1 + Grid.READING.rows();
+        return row + 1 + draft.rows(Grid.READING);
     }
 
     /** One sentence on the side's readings, above them. */

@@ -65,11 +65,16 @@ final class Page {
      * programs ignore set breaks when told to fit pages, so a scale is set instead.
      */
     static void printByBreaks(XSSFSheet sheet, boolean landscape, int columns) {
-        paper(sheet, landscape);
         double characters = 0;
         for (int column = 0; column < columns; column++) {
             characters += sheet.getColumnWidth(column) / 256.0;
         }
+        printScaled(sheet, landscape, characters);
+    }
+
+    /** Prints so many characters one A4 page wide, with page breaks where they were set. */
+    static void printScaled(XSSFSheet sheet, boolean landscape, double characters) {
+        paper(sheet, landscape);
         double room = (landscape ? LONG_SIDE : SHORT_SIDE) - 2 * SIDE_MARGIN * MM_PER_INCH;
         double scale = Math.floor(100 * room / (characters * CHARACTER));
         sheet.getPrintSetup().setScale((short) Math.max(LEAST_SCALE, Math.min(100, scale)));

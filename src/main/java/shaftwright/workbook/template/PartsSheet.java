@@ -69,7 +69,7 @@ final class PartsSheet {
             draft.input(input, Side.LEFT, sheet, top + 2, column++, Direction.DOWN);
         }
         sheet.getRow(top + 1).setHeightInPoints(56);
-        return top + 2 + grid.rows();
+        return top + 2 + draft.rows(grid);
     }
 
     private static int singles(

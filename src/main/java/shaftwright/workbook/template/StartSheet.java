@@ -24,7 +24,7 @@ final class StartSheet {
         "Card left, Card right: choose the scenario to build, print, take them to the lathe.",
     };
 
-    private static final String[] CAUTIONS = {
+    static final String[] CAUTIONS = {
         "Support the vehicle on stands, never on a jack alone. Take springs out before you cycle the"
                 + " suspension by hand.",
         "Eye, hand and face protection when hardened steel is cut. No rotating test with hands near.",
@@ -37,6 +37,20 @@ final class StartSheet {
 
     static void lay(Draft draft) {
         XSSFSheet sheet = draft.sheet(NAME);
+        int row = top(draft, sheet);
+        row = list(draft, sheet, row + 1, "Order of work", STEPS);
+        row = legend(draft, sheet, row + 1);
+        row = list(draft, sheet, row + 1, "Cautions", CAUTIONS);
+        version(draft, sheet, row + 1);
+    }
+
+    /** In a file of several, which says the rest once on its own first sheet. */
+    static void layAmongOthers(Draft draft) {
+        XSSFSheet sheet = draft.sheet(NAME);
+        version(draft, sheet, top(draft, sheet) + 1);
+    }
+
+    private static int top(Draft draft, XSSFSheet sheet) {
         Look look = draft.look();
         Page.widths(sheet, 30, 78, 14);
         draft.text(sheet, 0, 0, "Half-shaft sizing", look.title());
@@ -44,14 +58,15 @@ final class StartSheet {
         draft.input(Contract.input("vehicle_name"), Side.LEFT, sheet, 1, 1, Direction.DOWN);
         draft.text(sheet, 2, 0, "Unit of this workbook", look.bold());
         draft.input(Contract.input("unit"), Side.LEFT, sheet, 2, 1, Direction.DOWN);
-        int row = verdicts(draft, sheet, 4);
-        row = list(draft, sheet, row + 1, "Order of work", STEPS);
-        row = legend(draft, sheet, row + 1);
-        row = list(draft, sheet, row + 1, "Cautions", CAUTIONS);
-        draft.text(sheet, row + 1, 0, "Workbook contract version", look.note());
-        Draft.cell(sheet, row + 1, 1).setCellValue(Contract.VERSION);
-        Draft.cell(sheet, row + 1, 1).setCellStyle(look.note());
-        draft.constants(Contract.VERSION_NAME, sheet, row + 1, 1, 1, 1);
+        return verdicts(draft, sheet, 4);
+    }
+
+    private static void version(Draft draft, XSSFSheet sheet, int row) {
+        Look look = draft.look();
+        draft.text(sheet, row, 0, "Workbook contract version", look.note());
+        Draft.cell(sheet, row, 1).setCellValue(Contract.VERSION);
+        Draft.cell(sheet, row, 1).setCellStyle(look.note());
+        draft.constants(Contract.VERSION_NAME, sheet, row, 1, 1, 1);
         Page.printOnOnePage(sheet);
     }
 

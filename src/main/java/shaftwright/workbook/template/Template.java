@@ -2,11 +2,15 @@ package shaftwright.workbook.template;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import shaftwright.units.LengthUnit;
+import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
+import shaftwright.workbook.Input;
 import shaftwright.workbook.Side;
 
 /**
@@ -34,23 +38,16 @@ public final class Template {
                             + "; have "
                             + scenarios);
         }
-        Draft draft = new Draft(unit, scenarios, typed);
-        try (XSSFWorkbook workbook = draft.workbook()) {
+        try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+            Draft draft =
+                    new Draft(
+                            new Look(workbook, unit),
+                            BookMark.NONE,
+                            unit,
+                            scenarios,
+                            values(typed));
             StartSheet.lay(draft);
-            MeasureSheet.lay(draft);
-            PartsSheet.lay(draft);
-            ScenariosSheet.lay(draft);
-            VariantsSheet.lay(draft);
-            for (Side side : Side.values()) {
-                TablesSheet.lay(draft, side);
-            }
-            BlanksSheet.lay(draft);
-            StrengthSheet.lay(draft);
-            DoubtSheet.lay(draft);
-            for (Side side : Side.values()) {
-                CardSheet.lay(draft, side);
-            }
-            WorkingSheets.lay(draft);
+            sizing(draft);
             for (Side side : Side.values()) {
                 ChartsSheet.lay(draft, side);
                 int tables = workbook.getSheetIndex(TablesSheet.name(side));
@@ -61,5 +58,37 @@ public final class Template {
             workbook.setActiveSheet(0);
             SteadyFile.write(workbook, file);
         }
+    }
+
+    /** Everything between the first sheet and the charts. */
+    static void sizing(Draft draft) {
+        MeasureSheet.lay(draft);
+        LinkageSheet.lay(draft);
+        PartsSheet.lay(draft);
+        ScenariosSheet.lay(draft);
+        VariantsSheet.lay(draft);
+        for (Side side : Side.values()) {
+            TablesSheet.lay(draft, side);
+        }
+        BlanksSheet.lay(draft);
+        StrengthSheet.lay(draft);
+        DoubtSheet.lay(draft);
+        for (Side side : Side.values()) {
+            CardSheet.lay(draft, side);
+        }
+        WorkingSheets.lay(draft);
+    }
+
+    private static Map<String, List<CellValue>> values(Map<String, List<String>> typed) {
+        Map<String, List<CellValue>> values = new HashMap<>();
+        for (Map.Entry<String, List<String>> column : typed.entrySet()) {
+            Input input = Contract.named(column.getKey());
+            List<CellValue> cells = new ArrayList<>();
+            for (String text : column.getValue()) {
+                cells.add(input.typed(text));
+            }
+            values.put(column.getKey(), cells);
+        }
+        return values;
     }
 }

@@ -18,11 +18,11 @@ final class Validations {
 
     private Validations() {}
 
-    static void on(XSSFSheet sheet, Area area, Input input, LengthUnit unit) {
+    static void on(XSSFSheet sheet, Area area, Input input, LengthUnit unit, BookMark mark) {
         XSSFDataValidationHelper helper = new XSSFDataValidationHelper(sheet);
         DataValidation validation =
                 helper.createValidation(
-                        constraint(helper, input),
+                        constraint(helper, input, mark),
                         new CellRangeAddressList(
                                 area.firstRow(),
                                 area.lastRow(),
@@ -41,11 +41,11 @@ final class Validations {
     }
 
     private static DataValidationConstraint constraint(
-            XSSFDataValidationHelper helper, Input input) {
+            XSSFDataValidationHelper helper, Input input, BookMark mark) {
         return switch (input.kind()) {
             case CHOICE ->
                     helper.createExplicitListConstraint(input.choices().toArray(new String[0]));
-            case PICK -> helper.createFormulaListConstraint(input.choices().get(0));
+            case PICK -> helper.createFormulaListConstraint(mark.names() + input.choices().get(0));
             case ANGLE ->
                     helper.createDecimalConstraint(
                             DataValidationConstraint.OperatorType.BETWEEN,

@@ -72,6 +72,7 @@ final class VariantsSheet {
             sheet.getRow(head + 1 + row).setHeightInPoints(28);
         }
         sheet.addMergedRegion(new CellRangeAddress(head, head, 0, 4));
+        sheet.getRow(head).setHeightInPoints(28);
         int last = head + Grid.LEVER.rows();
         Highlights.verdicts(sheet, new CellRangeAddress(head + 1, last, 7, 7));
         return last + 1;

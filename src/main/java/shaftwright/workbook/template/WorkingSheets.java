@@ -55,6 +55,7 @@ final class WorkingSheets {
             own.singles(Section.PATH_WORK, Grid.SIDE);
             own.columns(Section.PATH_WORK, Grid.READING_SLOT, "Readings");
             own.columns(Section.PATH_WORK, Grid.TERM, "Orthogonal polynomials");
+            own.columns(Section.PATH_WORK, Grid.LINKAGE_POINT, "Points of the linkage");
             own.columns(Section.PATH_WORK, Grid.POWER, "Hub path in powers of normalised travel");
             own.across(Section.SIDE_WORK, "Set-up, window, choice");
             own.columns(Section.POSITION_WORK, Grid.POSITION, "Positions");

@@ -151,6 +151,33 @@ public final class XlsxBook implements OpenBook {
     }
 
     /**
+     * What the file brings along that could do something by itself when it is opened, in a
+     * builder's words: macros, links to other files, data connections.
+     */
+    public List<String> activeParts() {
+        int links = 0;
+        boolean macros = false;
+        boolean connections = false;
+        for (ZipEntryRecord entry : zip.entries()) {
+            String name = lowerCase(entry.name());
+            macros |= name.endsWith("vbaproject.bin") || name.contains("/macrosheets/");
+            connections |= name.endsWith("/connections.xml");
+            links += name.contains("/externallinks/") && !name.contains("/_rels/") ? 1 : 0;
+        }
+        List<String> parts = new ArrayList<>();
+        if (macros) {
+            parts.add("macros");
+        }
+        if (links > 0) {
+            parts.add(links == 1 ? "a link to another file" : links + " links to other files");
+        }
+        if (connections) {
+            parts.add("data connections");
+        }
+        return parts;
+    }
+
+    /**
      * {@inheritDoc}
      *
      * @throws UnreadableBookException if a sheet does not exist or its part is damaged

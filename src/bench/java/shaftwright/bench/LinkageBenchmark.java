@@ -1,0 +1,64 @@
+package shaftwright.bench;
+
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import org.openjdk.jmh.infra.Blackhole;
+import shaftwright.suspension.HubAtRide;
+import shaftwright.suspension.Linkage;
+import shaftwright.suspension.LinkageKind;
+import shaftwright.suspension.LinkagePath;
+import shaftwright.suspension.Point;
+
+/** A double wishbone over half a metre of travel, and reading its path. Figures are invented. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@Fork(1)
+@Warmup(iterations = 5, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class LinkageBenchmark {
+    private static final double DROOP = -260;
+    private static final double BUMP = 240;
+    private static final int POSITIONS = 1000;
+
+    private final Linkage linkage =
+            Linkage.of(
+                    LinkageKind.DOUBLE_WISHBONE,
+                    List.of(
+                            new Point(120, 310, 35),
+                            new Point(-150, 305, 40),
+                            new Point(-14, 752, 60),
+                            new Point(175, 250, -140),
+                            new Point(-215, 240, -132),
+                            new Point(8, 778, -165),
+                            new Point(-262, 260, -122),
+                            new Point(-148, 770, -140)),
+                    new HubAtRide(new Point(0, 149, 0), new Point(6, 812, -55), -0.014, 0.005));
+    private final LinkagePath path = LinkagePath.of(linkage, DROOP, BUMP);
+
+    /** Solving and fitting. */
+    @Benchmark
+    @OutputTimeUnit(TimeUnit.MICROSECONDS)
+    public LinkagePath solve() {
+        return LinkagePath.of(linkage, DROOP, BUMP);
+    }
+
+    /** One position of the fitted path. */
+    @Benchmark
+    @OperationsPerInvocation(POSITIONS)
+    @OutputTimeUnit(TimeUnit.NANOSECONDS)
+    public void position(Blackhole hole) {
+        for (int i = 0; i < POSITIONS; i++) {
+            hole.consume(path.path().at(DROOP + (BUMP - DROOP) * i / POSITIONS));
+        }
+    }
+}

@@ -1,0 +1,201 @@
+package shaftwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import shaftwright.units.LengthUnit;
+import shaftwright.workbook.Filling;
+import shaftwright.workbook.OpenBook;
+import shaftwright.workbook.Sizing;
+import shaftwright.workbook.comparison.ComparedBook;
+import shaftwright.workbook.comparison.Comparison;
+import shaftwright.workbook.comparison.ComparisonFilling;
+import shaftwright.workbook.comparison.PartBook;
+import shaftwright.workbook.template.ComparisonTemplate;
+import shaftwright.workbook.xlsx.BookNotWritableException;
+import shaftwright.workbook.xlsx.SaveReport;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Lays several workbooks side by side in a new one. */
+final class CompareCommand {
+    private final Request request;
+    private final Terminal terminal;
+    private final Progress progress;
+    private final List<ComparedBook> books = new ArrayList<>();
+    private boolean failed;
+
+    CompareCommand(Request request, Terminal terminal, Progress progress) {
+        this.request = request;
+        this.terminal = terminal;
+        this.progress = progress;
+    }
+
+    int run() throws IOException {
+        List<Path> files = files();
+        Path target = target(files);
+        LengthUnit asked = unit();
+        for (Path file : files) {
+            read(file);
+        }
+        if (!failed && columns() > Comparison.MOST_COLUMNS) {
+            terminal.err()
+                    .println(
+                            "error: found "
+                                    + columns()
+                                    + " scenarios in all; expected at most "
+                                    + Comparison.MOST_COLUMNS
+                                    + ": compare fewer workbooks, or clear the names of scenarios"
+                                    + " that are of no matter.");
+            failed = true;
+        }
+        if (failed) {
+            terminal.err().println(target.getFileName() + ": not made.");
+            return ExitCode.PROBLEMS;
+        }
+        return make(target, asked == null ? books.get(0).unit() : asked);
+    }
+
+    private List<Path> files() {
+        List<Path> files = new ArrayList<>();
+        for (String word : request.words()) {
+            files.add(Inputs.path(word));
+        }
+        return files;
+    }
+
+    private Path target(List<Path> files) throws IOException {
+        String out = request.value("--out", "");
+        if (out.isEmpty()) {
+            throw new UsageException("--out is missing: the file to be made");
+        }
+        Path target = Inputs.path(out);
+        for (Path file : files) {
+            if (Files.exists(target) && Files.exists(file) && Files.isSameFile(target, file)) {
+                throw new UsageException(
+                        target.getFileName() + ": is one of the workbooks to be compared");
+            }
+        }
+        if (Files.exists(target) && !request.has("--force")) {
+            throw new UsageException(
+                    target.getFileName()
+                            + ": exists already; --force replaces it and keeps a backup");
+        }
+        return target;
+    }
+
+    /** Null when none was asked for. */
+    private LengthUnit unit() {
+        return switch (request.value("--unit", "")) {
+            case "" -> null;
+            case "inch" -> LengthUnit.INCH;
+            case "mm" -> LengthUnit.MILLIMETRE;
+            default ->
+                    throw new UsageException(
+                            "--unit: found \""
+                                    + request.value("--unit", "")
+                                    + "\"; expected inch or mm.");
+        };
+    }
+
+    private int columns() {
+        int columns = 0;
+        for (ComparedBook book : books) {
+            columns += book.used().size();
+        }
+        return columns;
+    }
+
+    /** A comparison gives the workbooks that are in it. */
+    private void read(Path file) {
+        progress.step("Reading " + file.getFileName());
+        XlsxBook book = XlsxBook.open(file);
+        for (OpenBook each : Comparison.books(book)) {
+            Filling.Report report = Filling.compute(each);
+            if (report.hasErrors()) {
+                new ProblemList(file, report.problems()).print(terminal.err());
+                failed = true;
+                continue;
+            }
+            Sizing sizing = report.sizing().orElseThrow();
+            String label = label(file, each);
+            ComparedBook compared = ComparedBook.of(label, sizing);
+            if (compared.used().isEmpty()) {
+                terminal.err()
+                        .println(
+                                "error: "
+                                        + label
+                                        + ": found no scenario with a name; expected one or more.");
+                failed = true;
+            } else {
+                books.add(
+                        request.has("--anonymous")
+                                ? compared.anonymous("Book " + (books.size() + 1))
+                                : compared);
+            }
+        }
+        leftBehind(file, book);
+    }
+
+    private static String label(Path file, OpenBook book) {
+        return file.getFileName()
+                + (book instanceof PartBook part ? ", book " + part.number() : "");
+    }
+
+    /** What might do something when the file is opened; none of it is looked into. */
+    private void leftBehind(Path file, XlsxBook book) {
+        for (String part : book.activeParts()) {
+            terminal.out().println("warning: " + file.getFileName() + ": " + part + " left out.");
+        }
+    }
+
+    private int make(Path target, LengthUnit unit) throws IOException {
+        OwnFormulas.quietLogging();
+        Path folder = target.toAbsolutePath().getParent();
+        if (!Files.isDirectory(folder)) {
+            throw new IOException(folder + ": no such folder.");
+        }
+        if (!Files.isWritable(folder)) {
+            throw new IOException(folder + ": nothing may be written into this folder.");
+        }
+        progress.step("Laying out the comparison");
+        Path laid = Files.createTempFile(folder, ".shaftwright-", ".xlsx");
+        try {
+            layOut(laid, target, unit);
+            progress.step("Computing it");
+            XlsxBook book = XlsxBook.open(laid);
+            ComparisonFilling.Report report = ComparisonFilling.fill(book);
+            ComparisonTexts texts = new ComparisonTexts(terminal, target);
+            if (report.hasErrors()) {
+                texts.problems(terminal.err(), report);
+                terminal.err().println(target.getFileName() + ": not made.");
+                return ExitCode.PROBLEMS;
+            }
+            SaveReport saved = book.save(target);
+            texts.summary(report);
+            texts.problems(terminal.out(), report);
+            terminal.out().print(target + ": made, " + report.written() + " cells computed");
+            FillSummary.backup(terminal.out(), saved);
+            return ExitCode.SUCCESS;
+        } finally {
+            Files.deleteIfExists(laid);
+        }
+    }
+
+    private void layOut(Path laid, Path target, LengthUnit unit) {
+        try {
+            ComparisonTemplate.write(laid, unit, books);
+        } catch (IOException e) {
+            throw BookNotWritableException.because(target, e);
+        } catch (RuntimeException e) {
+            // The library wraps some failures to write, a full disk for one.
+            for (Throwable cause = e.getCause(); cause != null; cause = cause.getCause()) {
+                if (cause instanceof IOException failure) {
+                    throw BookNotWritableException.because(target, failure);
+                }
+            }
+            throw e;
+        }
+    }
+}

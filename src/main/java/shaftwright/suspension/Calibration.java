@@ -1,0 +1,287 @@
+package shaftwright.suspension;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How a linkage's path and tape readings of the same side agree, and which small offsets would make
+ * them agree better.
+ *
+ * <p>Three offsets are tried: the output flange farther out, the output flange higher, the hub's
+ * datum farther out along the stub axis. They are found by least squares on the distances read
+ * (Gauss-Newton). A combination of offsets that the readings tell worse than {@link #WORST_TOLD} is
+ * left at zero: which ones these are shows in the singular values of the derivatives, each of which
+ * is σ over the standard uncertainty of its combination.
+ *
+ * @param rows number of readings that lie inside the linkage's travel
+ * @param flangeOut output flange farther outward than typed, mm
+ * @param flangeUp output flange higher than typed, mm
+ * @param datumOut hub datum farther outward along the stub axis than typed, mm
+ * @param offBefore root mean square of distance read less distance by the linkage as typed, mm
+ * @param worstBefore the largest of these differences, with its sign, mm
+ * @param worstTravel where that is, mm
+ * @param offAfter root mean square with the offsets, mm
+ * @param tape what one reading may be off by tape, repeats and height, root mean square, mm
+ * @param uncertainties standard uncertainties of the three independent combinations, best first, mm
+ * @param singularValues of the weighted derivatives, largest first, without unit
+ * @param untold offsets that can't be told from each other, one text a combination
+ */
+public record Calibration(
+        int rows,
+        double flangeOut,
+        double flangeUp,
+        double datumOut,
+        double offBefore,
+        double worstBefore,
+        double worstTravel,
+        double offAfter,
+        double tape,
+        List<Double> uncertainties,
+        List<Double> singularValues,
+        List<String> untold) {
+    /** A combination of offsets that is only known within this is of no use, mm; a choice. */
+    public static final double WORST_TOLD = 5;
+
+    /** Differences beyond so many deviations of the tape are not the tape's. */
+    public static final double BEYOND_TAPE = 2;
+
+    /** Below so many rows the offsets would follow the tape's errors. */
+    public static final int LEAST_ROWS = 4;
+
+    static final List<String> OFFSETS =
+            List.of("output flange sideways", "output flange height", "hub datum offset");
+
+    private static final int MOST_ROUNDS = 20;
+    private static final double SETTLED = 1e-9;
+
+    public Calibration {
+        uncertainties = List.copyOf(uncertainties);
+        singularValues = List.copyOf(singularValues);
+        untold = List.copyOf(untold);
+    }
+
+    /** What tape and linkage say of each other. */
+    public enum Agreement {
+        /** They differ by no more than the tape explains. */
+        WITHIN_TAPE,
+        /** They do with the offsets. */
+        WITH_OFFSETS,
+        /** They don't, whatever the offsets: a point or a reading is wrong. */
+        DIFFERENT
+    }
+
+    /**
+     * Compares and fits.
+     *
+     * @param path of the linkage
+     * @param measured readings of the same side, from the same ride height
+     * @throws IllegalArgumentException if fewer than {@link #LEAST_ROWS} rows lie inside the
+     *     linkage's travel
+     */
+    public static Calibration of(HubPath path, MeasuredPath measured) {
+        List<FittedRow> rows = inside(path, measured);
+        if (rows.size() < LEAST_ROWS) {
+            throw new IllegalArgumentException(
+                    "readings at "
+                            + LEAST_ROWS
+                            + " heights inside the linkage's travel are needed; have "
+                            + rows.size());
+        }
+        return new Fit(path, rows).result();
+    }
+
+    /** Rows of the readings that lie inside the linkage's travel. */
+    public static List<FittedRow> inside(HubPath path, MeasuredPath measured) {
+        List<FittedRow> rows = new ArrayList<>();
+        for (FittedRow row : measured.rows()) {
+            if (path.covers(row.t())) {
+                rows.add(row);
+            }
+        }
+        return rows;
+    }
+
+    /** How well they agree. */
+    public Agreement agreement() {
+        if (offBefore <= BEYOND_TAPE * tape) {
+            return Agreement.WITHIN_TAPE;
+        }
+        return offAfter <= BEYOND_TAPE * tape ? Agreement.WITH_OFFSETS : Agreement.DIFFERENT;
+    }
+
+    /**
+     * What the readings make the linkage as typed doubtful by, mm: twice the part of the
+     * differences that the tape does not explain.
+     */
+    public double allowance() {
+        return 2 * Math.sqrt(Math.max(0, offBefore * offBefore - tape * tape));
+    }
+
+    /** The least-squares problem. */
+    private static final class Fit {
+        private static final int OFFSETS = 3;
+
+        private final HubPath path;
+        private final List<FittedRow> rows;
+        private final double[] offsets = new double[OFFSETS];
+        private final List<Double> uncertainties = new ArrayList<>();
+        private final List<Double> singularValues = new ArrayList<>();
+        private final List<String> untold = new ArrayList<>();
+
+        Fit(HubPath path, List<FittedRow> rows) {
+            this.path = path;
+            this.rows = rows;
+        }
+
+        Calibration result() {
+            double before = off();
+            FittedRow worst = rows.get(0);
+            for (FittedRow row : rows) {
+                worst = Math.abs(residual(row)) > Math.abs(residual(worst)) ? row : worst;
+            }
+            double worstBefore = residual(worst);
+            for (int round = 0; round < MOST_ROUNDS; round++) {
+                if (step() < SETTLED) {
+                    break;
+                }
+            }
+            return new Calibration(
+                    rows.size(),
+                    offsets[0],
+                    offsets[1],
+                    offsets[2],
+                    before,
+                    worstBefore,
+                    worst.t(),
+                    off(),
+                    tape(),
+                    uncertainties,
+                    singularValues,
+                    untold);
+        }
+
+        private double off() {
+            double sum = 0;
+            for (FittedRow row : rows) {
+                sum += residual(row) * residual(row);
+            }
+            return Math.sqrt(sum / rows.size());
+        }
+
+        private double tape() {
+            double sum = 0;
+            for (FittedRow row : rows) {
+                sum += row.deviation() * row.deviation() / row.row().readings();
+            }
+            return Math.sqrt(sum / rows.size());
+        }
+
+        private double residual(FittedRow row) {
+            return row.row().meanDistance() - vector(row.t()).norm();
+        }
+
+        /**
+         * From inner to outer datum with the offsets, the tape's datum at a travel of its own. That
+         * datum is ahead of the linkage's by {@code a n}, hence rises with the camber.
+         */
+        private Point vector(double t) {
+            Point ride = axis(path.at(0));
+            HubPoint at = path.at(t);
+            for (int round = 0; round < 3; round++) {
+                at = path.at(t - offsets[2] * (axis(at).z() - ride.z()));
+            }
+            return new Point(at.foreAft(), at.reach() - offsets[0], at.rise() - offsets[1])
+                    .plus(offsets[2], axis(at));
+        }
+
+        private static Point axis(HubPoint at) {
+            Point zero = new Point(0, 0, 0);
+            return new HubAtRide(zero, zero, at.camber(), at.toe()).stubAxis();
+        }
+
+        /** One step of Gauss and Newton in the combinations that can be told. */
+        private double step() {
+            double[][] normal = new double[OFFSETS][OFFSETS];
+            double[] right = new double[OFFSETS];
+            for (FittedRow row : rows) {
+                Point d = vector(row.t());
+                double weight = row.row().readings() / (row.deviation() * row.deviation());
+                double[] slope = slope(row.t(), d);
+                for (int i = 0; i < OFFSETS; i++) {
+                    right[i] += weight * slope[i] * residual(row);
+                    for (int j = 0; j < OFFSETS; j++) {
+                        normal[i][j] += weight * slope[i] * slope[j];
+                    }
+                }
+            }
+            return apply(new SymmetricMatrix(normal), right);
+        }
+
+        /** Change of the distance with each offset. */
+        private double[] slope(double t, Point d) {
+            double c = d.norm();
+            double small = 1e-3;
+            offsets[2] += small;
+            double further = vector(t).norm();
+            offsets[2] -= 2 * small;
+            double nearer = vector(t).norm();
+            offsets[2] += small;
+            return new double[] {-d.y() / c, -d.z() / c, (further - nearer) / (2 * small)};
+        }
+
+        private double apply(SymmetricMatrix normal, double[] right) {
+            uncertainties.clear();
+            singularValues.clear();
+            untold.clear();
+            double largest = 0;
+            double[] change = new double[OFFSETS];
+            for (int k : byStrength(normal)) {
+                double root = Math.sqrt(Math.max(0, normal.value(k)));
+                singularValues.add(root);
+                uncertainties.add(1 / root);
+                if (!(1 / root <= WORST_TOLD)) {
+                    untold.add(combination(normal, k));
+                    continue;
+                }
+                double along = 0;
+                for (int i = 0; i < OFFSETS; i++) {
+                    along += normal.vector(k, i) * right[i];
+                }
+                for (int i = 0; i < OFFSETS; i++) {
+                    change[i] += normal.vector(k, i) * along / normal.value(k);
+                }
+            }
+            for (int i = 0; i < OFFSETS; i++) {
+                offsets[i] += change[i];
+                largest = Math.max(largest, Math.abs(change[i]));
+            }
+            return largest;
+        }
+
+        private static int[] byStrength(SymmetricMatrix normal) {
+            int[] order = {0, 1, 2};
+            for (int i = 0; i < OFFSETS; i++) {
+                for (int j = i + 1; j < OFFSETS; j++) {
+                    if (normal.value(order[j]) > normal.value(order[i])) {
+                        int swapped = order[i];
+                        order[i] = order[j];
+                        order[j] = swapped;
+                    }
+                }
+            }
+            return order;
+        }
+
+        /** The offsets that have a fair share in a combination. */
+        private static String combination(SymmetricMatrix normal, int k) {
+            StringBuilder text = new StringBuilder();
+            for (int i = 0; i < OFFSETS; i++) {
+                if (Math.abs(normal.vector(k, i)) > 0.3) {
+                    text.append(text.length() > 0 ? " from " : "");
+                    text.append(Calibration.OFFSETS.get(i));
+                }
+            }
+            return text.toString();
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package shaftwright.suspension;
+
+/**
+ * Where a rigid hub stands at one travel: how it has turned and moved since ride.
+ *
+ * <p>The turn is kept as a unit quaternion, so that no number of small steps can bend the hub.
+ */
+public final class HubPose {
+    private final double travel;
+    private final Point datumAtRide;
+    private final Point datum;
+    private final double[] turn;
+
+    /**
+     * @param turn matrix, row by row
+     */
+    HubPose(double travel, Point datumAtRide, Point datum, double[] turn) {
+        this.travel = travel;
+        this.datumAtRide = datumAtRide;
+        this.datum = datum;
+        this.turn = turn.clone();
+    }
+
+    /** Height of the outer datum above its own at ride, mm. */
+    public double travel() {
+        return travel;
+    }
+
+    /** Where the outer datum stands. */
+    public Point datum() {
+        return datum;
+    }
+
+    /** Where a point of the hub has gone to. */
+    public Point carry(Point atRide) {
+        return datum.plus(1, turned(atRide.minus(datumAtRide)));
+    }
+
+    /** A direction fast to the hub, as it points now. */
+    public Point turned(Point atRide) {
+        return new Point(
+                turn[0] * atRide.x() + turn[1] * atRide.y() + turn[2] * atRide.z(),
+                turn[3] * atRide.x() + turn[4] * atRide.y() + turn[5] * atRide.z(),
+                turn[6] * atRide.x() + turn[7] * atRide.y() + turn[8] * atRide.z());
+    }
+
+    /** Camber of a stub axis that pointed so at ride, rad. */
+    double camber(Point stubAxis) {
+        Point n = turned(stubAxis);
+        return Math.atan2(-n.z(), Math.hypot(n.x(), n.y()));
+    }
+
+    /** Toe of the same, rad. */
+    double toe(Point stubAxis) {
+        Point n = turned(stubAxis);
+        return Math.atan2(n.x(), n.y());
+    }
+}

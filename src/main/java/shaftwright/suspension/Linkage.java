@@ -1,0 +1,191 @@
+package shaftwright.suspension;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A suspension linkage by its pick-up points at ride height: one rigid hub (the upright with all
+ * that is fast to it) held by parts that together take five of its six freedoms, so that what is
+ * left is travel.
+ *
+ * <p>Every way of locating a wheel is made of three ties: a point that stays put, a point that
+ * stays on an axis, a rod between a frame point and a hub point. {@link LinkageSolver} moves any of
+ * them.
+ */
+public final class Linkage {
+    private final List<Member> members;
+    private final List<Point> points;
+    private final HubAtRide hub;
+    private final List<Tie> ties;
+
+    private Linkage(List<Member> members, List<Point> points, HubAtRide hub, List<Tie> ties) {
+        this.members = List.copyOf(members);
+        this.points = List.copyOf(points);
+        this.hub = hub;
+        this.ties = List.copyOf(ties);
+    }
+
+    /**
+     * A linkage of a usual kind.
+     *
+     * @param points in the order of {@link LinkageKind#pointNames}
+     * @throws UnusableLinkageException with every reason why it can't be used
+     */
+    public static Linkage of(LinkageKind kind, List<Point> points, HubAtRide hub) {
+        return of(kind.members(), points, hub);
+    }
+
+    /**
+     * A linkage of any parts.
+     *
+     * @param points of all parts one after the other, each part's in the order of its {@link
+     *     Member.Shape#ends}
+     * @throws UnusableLinkageException with every reason why it can't be used
+     * @throws IllegalArgumentException if the number of points is not that of the parts
+     */
+    public static Linkage of(List<Member> members, List<Point> points, HubAtRide hub) {
+        int needed = 0;
+        for (Member member : members) {
+            needed += member.shape().ends().size();
+        }
+        if (points.size() != needed) {
+            throw new IllegalArgumentException(
+                    "these parts have " + needed + " points; have " + points.size());
+        }
+        LinkageCheck check = new LinkageCheck(members, points, hub);
+        check.geometry();
+        Linkage linkage = new Linkage(members, points, hub, ties(members, points, hub));
+        check.freedom(new LinkageSolver(linkage));
+        return linkage;
+    }
+
+    private static List<Tie> ties(List<Member> members, List<Point> points, HubAtRide hub) {
+        List<Tie> ties = new ArrayList<>();
+        int first = 0;
+        for (int m = 0; m < members.size(); m++) {
+            int count = members.get(m).shape().ends().size();
+            tie(members.get(m).shape(), m, points.subList(first, first + count), hub, ties);
+            first += count;
+        }
+        return ties;
+    }
+
+    private static void tie(
+            Member.Shape shape, int m, List<Point> ends, HubAtRide hub, List<Tie> ties) {
+        Point first = ends.get(0);
+        Point last = ends.get(ends.size() - 1);
+        switch (shape) {
+            case SQUARE_PIVOT -> {
+                put(m, first, hub, ties);
+                guide(m, first, first.plus(hub.outerDatum().y(), ACROSS), hub, ties);
+            }
+            case PIVOT_AXIS -> {
+                put(m, first, hub, ties);
+                guide(m, first, last, hub, ties);
+            }
+            case BALL_PIVOT -> put(m, first, hub, ties);
+            case WISHBONE -> {
+                rod(m, first, last, hub, ties);
+                rod(m, ends.get(1), last, hub, ties);
+            }
+            case LINK -> rod(m, first, last, hub, ties);
+        }
+    }
+
+    private static final Point AHEAD = new Point(1, 0, 0);
+    private static final Point ACROSS = new Point(0, 1, 0);
+    private static final Point UP = new Point(0, 0, 1);
+
+    /** The point stays put. */
+    private static void put(int member, Point point, HubAtRide hub, List<Tie> ties) {
+        Point arm = point.minus(hub.outerDatum());
+        ties.add(new Tie.Plane(member, point, arm, AHEAD));
+        ties.add(new Tie.Plane(member, point, arm, ACROSS));
+        ties.add(new Tie.Plane(member, point, arm, UP));
+    }
+
+    /** The point stays on the line from another one through it. */
+    private static void guide(int member, Point from, Point point, HubAtRide hub, List<Tie> ties) {
+        Point axis = point.minus(from).unit();
+        Point arm = point.minus(hub.outerDatum());
+        Point square = (Math.abs(axis.x()) < 0.5 ? AHEAD : UP).cross(axis).unit();
+        ties.add(new Tie.Plane(member, point, arm, square));
+        ties.add(new Tie.Plane(member, point, arm, axis.cross(square)));
+    }
+
+    private static void rod(int member, Point frame, Point end, HubAtRide hub, List<Tie> ties) {
+        ties.add(new Tie.Rod(member, frame, end.minus(hub.outerDatum()), end.distanceTo(frame)));
+    }
+
+    /** The parts that hold the hub. */
+    public List<Member> members() {
+        return members;
+    }
+
+    /** All points at ride. */
+    public List<Point> points() {
+        return points;
+    }
+
+    /** The hub at ride. */
+    public HubAtRide hub() {
+        return hub;
+    }
+
+    List<Tie> ties() {
+        return ties;
+    }
+
+    /** The points of one part at ride. */
+    List<Point> ends(int member) {
+        int first = firstPoint(member);
+        return points.subList(first, first + members.get(member).shape().ends().size());
+    }
+
+    private int firstPoint(int member) {
+        int first = 0;
+        for (int i = 0; i < member; i++) {
+            first += members.get(i).shape().ends().size();
+        }
+        return first;
+    }
+
+    /** What {@link #carry} calls the vehicle itself, which stays where it is. */
+    public static final String FRAME = "frame";
+
+    /** What it calls the upright and all that is fast to it. */
+    public static final String HUB = "hub";
+
+    /**
+     * Where a point goes that is fast to the frame, the hub or one of the parts. A part of one
+     * piece with the hub carries it as the hub does; a wishbone turns about its bushes; a rod is
+     * taken to swing without spinning about itself.
+     *
+     * @param part {@link #FRAME}, {@link #HUB} or the part's name
+     * @throws IllegalArgumentException if no part is called so
+     */
+    public Point carry(String part, Point atRide, HubPose pose) {
+        if (part.equals(FRAME)) {
+            return atRide;
+        }
+        if (part.equals(HUB)) {
+            return pose.carry(atRide);
+        }
+        for (int m = 0; m < members.size(); m++) {
+            if (members.get(m).name().equals(part)) {
+                List<Point> ends = ends(m);
+                return switch (members.get(m).shape()) {
+                    case SQUARE_PIVOT, PIVOT_AXIS, BALL_PIVOT -> pose.carry(atRide);
+                    case WISHBONE ->
+                            Turn.about(ends.get(0), ends.get(1))
+                                    .taking(ends.get(2), pose.carry(ends.get(2)))
+                                    .of(atRide);
+                    case LINK ->
+                            Turn.swing(ends.get(0), ends.get(1), pose.carry(ends.get(1)))
+                                    .of(atRide);
+                };
+            }
+        }
+        throw new IllegalArgumentException("no part is called \"" + part + "\"");
+    }
+}

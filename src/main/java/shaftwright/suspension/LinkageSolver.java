@@ -1,0 +1,303 @@
+package shaftwright.suspension;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Moves a linkage from ride through its travel.
+ *
+ * <p>Unknown are the turn of the hub and the place of its outer datum in plan; its height is given,
+ * being the travel. Newton's method with the exact derivatives solves the ties, starting from the
+ * last position and going on in small steps, so that of all ways to put the linkage together it
+ * stays with the one that stood at ride. A position counts only when the equations still turn the
+ * same way round (the sign of their determinant): past a dead centre they would not.
+ */
+public final class LinkageSolver {
+    /** Ties that hold a hub with one freedom left. */
+    static final int TIES = 5;
+
+    /** Errors of a tie that count as none, mm. */
+    private static final double CLOSED = 1e-11;
+
+    private static final int MOST_ROUNDS = 40;
+
+    /** Longest step of travel, mm; a wheel turns and shifts little in one. */
+    private static final double LONGEST_STEP = 10;
+
+    /** The end of the travel is found at least so closely, mm. */
+    private static final double SHORTEST_STEP = 1e-3;
+
+    /** More than this in one step is a jump to another way of putting the linkage together. */
+    private static final double LARGEST_TURN = 0.2;
+
+    private static final double LARGEST_SHIFT = 50;
+
+    /** A usual arm, mm: puts turns beside shifts on equal terms. */
+    private static final double ARM = 300;
+
+    /** Of equations with rows near length one; below it parts work alike. */
+    private static final double LEAST_PIVOT = 1e-6;
+
+    private final Linkage linkage;
+    private final List<Tie> ties;
+    private final Point start;
+    private final double[][] rows = new double[TIES][TIES];
+    private final double[] right = new double[TIES];
+    private final double[] turn = new double[9];
+    private double rideSign;
+    private double[] spin = {1, 0, 0, 0};
+    private double x;
+    private double y;
+    private double travel;
+
+    /** A linkage at ride. */
+    public LinkageSolver(Linkage linkage) {
+        this.linkage = linkage;
+        ties = linkage.ties();
+        start = linkage.hub().outerDatum();
+        toRide();
+    }
+
+    /** Goes back to ride. */
+    public void toRide() {
+        spin = new double[] {1, 0, 0, 0};
+        x = start.x();
+        y = start.y();
+        travel = 0;
+        if (ties.size() == TIES) {
+            turnMatrix();
+            equations();
+            rideSign = Math.signum(Elimination.solve(rows, right));
+        }
+    }
+
+    /** Where the hub stands now. */
+    public HubPose pose() {
+        turnMatrix();
+        return new HubPose(travel, start, new Point(x, y, start.z() + travel), turn);
+    }
+
+    /** The travel at which it stands, mm. */
+    public double travel() {
+        return travel;
+    }
+
+    /**
+     * Moves the hub from where it stands.
+     *
+     * @param to travel, mm
+     * @return whether it got there; if not, it stands where it stopped, within 0.01 mm of its end
+     */
+    public boolean moveTo(double to) {
+        double step = Math.min(LONGEST_STEP, Math.abs(to - travel));
+        while (travel != to) {
+            double left = Math.abs(to - travel);
+            double next = left <= step ? to : travel + Math.copySign(step, to - travel);
+            if (tryStep(next)) {
+                step = Math.min(LONGEST_STEP, 2 * step);
+            } else {
+                step = Math.min(step, left) / 2;
+                if (step < SHORTEST_STEP) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private boolean tryStep(double to) {
+        double[] oldSpin = spin.clone();
+        double oldX = x;
+        double oldY = y;
+        double oldTravel = travel;
+        travel = to;
+        boolean near =
+                close()
+                        && turnSince(oldSpin) <= LARGEST_TURN
+                        && Math.hypot(x - oldX, y - oldY) <= LARGEST_SHIFT
+                        && y > linkage.hub().innerDatum().y();
+        if (!near) {
+            spin = oldSpin;
+            x = oldX;
+            y = oldY;
+            travel = oldTravel;
+        }
+        return near;
+    }
+
+    private double turnSince(double[] before) {
+        double cosine = 0;
+        for (int i = 0; i < 4; i++) {
+            cosine += spin[i] * before[i];
+        }
+        return 2 * Math.acos(Math.min(1, Math.abs(cosine)));
+    }
+
+    /** Newton's method at the travel wanted. */
+    private boolean close() {
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            turnMatrix();
+            double worst = equations();
+            double determinant = Elimination.solve(rows, right);
+            if (worst < CLOSED) {
+                return determinant * rideSign > 0;
+            }
+            if (!(Math.abs(determinant) > 0) || !apply()) {
+                return false;
+            }
+        }
+        return false;
+    }
+
+    /** Takes the step in {@code right}; a wild one means that there is nothing to be found. */
+    private boolean apply() {
+        double a = -right[0] / ARM;
+        double b = -right[1] / ARM;
+        double c = -right[2] / ARM;
+        double angle = Math.sqrt(a * a + b * b + c * c);
+        if (!(angle < 1) || !(Math.hypot(right[3], right[4]) < 4 * LARGEST_SHIFT)) {
+            return false;
+        }
+        x -= right[3];
+        y -= right[4];
+        double half = angle > 0 ? StrictMath.sin(angle / 2) / angle : 0.5;
+        spinBy(StrictMath.cos(angle / 2), half * a, half * b, half * c);
+        return true;
+    }
+
+    private void spinBy(double w, double i, double j, double k) {
+        double[] p = spin;
+        double[] q = {
+            w * p[0] - i * p[1] - j * p[2] - k * p[3],
+            w * p[1] + i * p[0] + j * p[3] - k * p[2],
+            w * p[2] - i * p[3] + j * p[0] + k * p[1],
+            w * p[3] + i * p[2] - j * p[1] + k * p[0]
+        };
+        double norm = Math.sqrt(q[0] * q[0] + q[1] * q[1] + q[2] * q[2] + q[3] * q[3]);
+        for (int n = 0; n < 4; n++) {
+            q[n] /= norm;
+        }
+        spin = q;
+    }
+
+    private void turnMatrix() {
+        double w = spin[0];
+        double i = spin[1];
+        double j = spin[2];
+        double k = spin[3];
+        turn[0] = 1 - 2 * (j * j + k * k);
+        turn[1] = 2 * (i * j - w * k);
+        turn[2] = 2 * (i * k + w * j);
+        turn[3] = 2 * (i * j + w * k);
+        turn[4] = 1 - 2 * (i * i + k * k);
+        turn[5] = 2 * (j * k - w * i);
+        turn[6] = 2 * (i * k - w * j);
+        turn[7] = 2 * (j * k + w * i);
+        turn[8] = 1 - 2 * (i * i + j * j);
+    }
+
+    /**
+     * Fills the equations of a Newton step: a small turn ω and shift v move a tied point by {@code
+     * ω × r + v}, r its arm, and its tie's error by {@code (r × g)·ω + g·v}, g the tie's pull.
+     *
+     * @return the largest error, mm
+     */
+    private double equations() {
+        double worst = 0;
+        for (int n = 0; n < TIES; n++) {
+            Tie tie = ties.get(n);
+            Point r = arm(tie);
+            Point at = new Point(x + r.x(), y + r.y(), start.z() + travel + r.z());
+            Point g = tie.pull(at);
+            row(rows[n], r, g);
+            right[n] = tie.error(at);
+            worst = Math.max(worst, Math.abs(right[n]));
+        }
+        return worst;
+    }
+
+    private Point arm(Tie tie) {
+        Point a = tie.arm();
+        return new Point(
+                turn[0] * a.x() + turn[1] * a.y() + turn[2] * a.z(),
+                turn[3] * a.x() + turn[4] * a.y() + turn[5] * a.z(),
+                turn[6] * a.x() + turn[7] * a.y() + turn[8] * a.z());
+    }
+
+    private static void row(double[] row, Point r, Point g) {
+        row[0] = (r.y() * g.z() - r.z() * g.y()) / ARM;
+        row[1] = (r.z() * g.x() - r.x() * g.z()) / ARM;
+        row[2] = (r.x() * g.y() - r.y() * g.x()) / ARM;
+        row[3] = g.x();
+        row[4] = g.y();
+    }
+
+    /** Whether the ties at ride are all needed: none follows from the others. */
+    boolean everyTieHolds() {
+        double[][] full = new double[ties.size()][TIES + 1];
+        for (int n = 0; n < full.length; n++) {
+            Point r = ties.get(n).arm();
+            Point g = ties.get(n).pull(start.plus(1, r));
+            row(full[n], r, g);
+            full[n][TIES] = g.z();
+            normalise(full[n]);
+        }
+        return Elimination.rank(full, LEAST_PIVOT) == full.length;
+    }
+
+    /** Whether the outer datum can be moved up and down where it stands. */
+    boolean movesUpAndDown() {
+        turnMatrix();
+        equations();
+        for (double[] row : rows) {
+            normalise(row);
+        }
+        return Elimination.rank(rows, LEAST_PIVOT) == TIES;
+    }
+
+    private static void normalise(double[] row) {
+        double sum = 0;
+        for (double term : row) {
+            sum += term * term;
+        }
+        double norm = Math.sqrt(sum);
+        for (int i = 0; norm > 0 && i < row.length; i++) {
+            row[i] /= norm;
+        }
+    }
+
+    /**
+     * The part that ends the travel where the linkage stands at its end: the one whose ties take
+     * the largest share of the forces that a push in the travel's direction can't overcome (the
+     * null vector of the transposed equations).
+     */
+    Member stopper() {
+        double[] force = new double[TIES];
+        Arrays.fill(force, 1);
+        turnMatrix();
+        for (int round = 0; round < 3; round++) {
+            equations();
+            double[][] transposed = new double[TIES][TIES];
+            for (int i = 0; i < TIES; i++) {
+                for (int j = 0; j < TIES; j++) {
+                    transposed[i][j] = rows[j][i];
+                }
+                // Keeps equations without any solution solvable; the null vector hardly turns.
+                transposed[i][i] += 1e-13;
+            }
+            Elimination.solve(transposed, force);
+            normalise(force);
+        }
+        double[] shares = new double[linkage.members().size()];
+        int most = 0;
+        for (int n = 0; n < TIES; n++) {
+            int member = ties.get(n).member();
+            shares[member] += force[n] * force[n];
+        }
+        for (int m = 1; m < shares.length; m++) {
+            // Parts that share alike are named in the order of the list.
+            most = shares[m] > shares[most] + 1e-6 ? m : most;
+        }
+        return linkage.members().get(most);
+    }
+}

@@ -1,0 +1,344 @@
+package shaftwright.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import shaftwright.suspension.Calibration;
+import shaftwright.suspension.HubAtRide;
+import shaftwright.suspension.HubPath;
+import shaftwright.suspension.Linkage;
+import shaftwright.suspension.LinkageKind;
+import shaftwright.suspension.LinkagePath;
+import shaftwright.suspension.LinkageRemark;
+import shaftwright.suspension.LinkageStop;
+import shaftwright.suspension.MeasuredPath;
+import shaftwright.suspension.Point;
+import shaftwright.suspension.UnusableLinkageException;
+
+/**
+ * One side's linkage by its typed points, its path when it has one, and how that agrees with the
+ * side's tape readings. Points are seen from the inner datum's fore-aft place and height and from
+ * the vehicle's centre plane.
+ */
+public final class SideLinkage {
+    private final InputValues inputs;
+    private final Side source;
+    private final SideReadings readings;
+    private final List<Problem> problems;
+    private final List<String> missing = new ArrayList<>();
+    private final boolean chosen;
+    private String trouble = "";
+    private Linkage linkage;
+    private LinkagePath path;
+    private Calibration calibration;
+
+    private SideLinkage(InputValues inputs, SideReadings readings, List<Problem> problems) {
+        this.inputs = inputs;
+        this.readings = readings;
+        this.problems = problems;
+        source = readings.source();
+        chosen = inputs.text("path_source", at(0)).equalsIgnoreCase("linkage");
+    }
+
+    /**
+     * Reads and solves a side's linkage.
+     *
+     * @param readings the side's, whose source the linkage shares
+     * @param problems where to say what is wrong: an error when the path is to come from the
+     *     linkage, else a warning
+     */
+    static SideLinkage of(InputValues inputs, SideReadings readings, List<Problem> problems) {
+        SideLinkage side = new SideLinkage(inputs, readings, problems);
+        if (side.chosen || side.isTyped()) {
+            side.solve();
+        }
+        return side;
+    }
+
+    private void solve() {
+        LinkageKind kind = kindOrNull();
+        if (kind == null) {
+            need("linkage_kind", new Index(Side.LEFT, 0, 0), "one of the kinds");
+            return;
+        }
+        List<Point> points = points(kind);
+        HubAtRide hub =
+                new HubAtRide(
+                        new Point(0, needed("inner_offset", 0), 0),
+                        new Point(
+                                needed("outer_ahead", 0) - needed("inner_ahead", 0),
+                                needed("outer_out", 0),
+                                needed("ride_height", 0) - needed("inner_height", 0)),
+                        needed("static_camber", 0),
+                        needed("static_toe", 0));
+        double down = -single("linkage_down");
+        double up = single("linkage_up");
+        if (!missing.isEmpty()) {
+            return;
+        }
+        try {
+            linkage = Linkage.of(kind, points, hub);
+            path = LinkagePath.of(linkage, down, up);
+            compare();
+        } catch (UnusableLinkageException e) {
+            for (LinkageRemark remark : e.problems()) {
+                refused(remark, down, up);
+            }
+        }
+    }
+
+    private LinkageKind kindOrNull() {
+        String name = inputs.text("linkage_kind").toLowerCase(Locale.ROOT);
+        for (LinkageKind kind : LinkageKind.values()) {
+            if (kind.tradeName().equals(name)) {
+                return kind;
+            }
+        }
+        return null;
+    }
+
+    private List<Point> points(LinkageKind kind) {
+        List<Point> points = new ArrayList<>();
+        for (int row = 0; row < kind.points(); row++) {
+            points.add(
+                    new Point(
+                            needed("point_ahead", row) - inputs.number("inner_ahead", source, 0),
+                            needed("point_out", row),
+                            needed("point_height", row)
+                                    - inputs.number("inner_height", source, 0)));
+        }
+        return points;
+    }
+
+    private double single(String name) {
+        double number = inputs.number(name);
+        if (Double.isNaN(number)) {
+            need(name, new Index(Side.LEFT, 0, 0), "a length");
+        }
+        return number;
+    }
+
+    private double needed(String name, int row) {
+        double number = inputs.number(name, source, row);
+        if (Double.isNaN(number)) {
+            need(name, at(row), "a length");
+        }
+        return number;
+    }
+
+    /** Something is missing: an error when the linkage is wanted, else it is just not complete. */
+    private void need(String name, Index index, String expected) {
+        missing.add(subject(name, index.row()));
+        if (chosen && !inputs.unreadable(name, index)) {
+            problems.add(
+                    Problem.error(
+                            inputs.placeOrNull(name, index),
+                            subject(name, index.row()),
+                            "nothing",
+                            expected + "; the hub path is to come from the linkage"));
+        }
+    }
+
+    private String subject(String name, int row) {
+        Input input = Contract.input(name);
+        StringBuilder text = new StringBuilder(input.label().toLowerCase(Locale.ROOT));
+        if (input.grid() == Grid.LINKAGE_POINT) {
+            text.insert(0, ": ").insert(0, kindOrNull().pointNames().get(row));
+        }
+        return input.grid().sided()
+                ? text.append(", ").append(source.word()).toString()
+                : text.toString();
+    }
+
+    private void refused(LinkageRemark remark, double down, double up) {
+        String found = remark.text();
+        String cell = cell(remark.kind());
+        if (remark.kind() == LinkageRemark.Kind.OUT_OF_REACH) {
+            if (!trouble.isEmpty()) {
+                return;
+            }
+            StringBuilder text = new StringBuilder();
+            for (LinkageStop stop : LinkagePath.stops(linkage, down, up)) {
+                text.append(text.length() > 0 ? "; " : "").append(words(stop));
+                cell = stop.wanted() > 0 ? "linkage_up" : "linkage_down";
+            }
+            found = text.toString();
+        }
+        trouble = trouble.isEmpty() ? found : trouble + "; " + found;
+        Index index =
+                Contract.input(cell).grid().sided()
+                        ? at(remark.point().orElse(0))
+                        : new Index(Side.LEFT, 0, 0);
+        String subject = "linkage, " + source.word();
+        String expected = expected(remark.kind());
+        problems.add(
+                chosen
+                        ? Problem.error(inputs.placeOrNull(cell, index), subject, found, expected)
+                        : Problem.warning(
+                                inputs.placeOrNull(cell, index), subject, found, expected));
+    }
+
+    private String words(LinkageStop stop) {
+        return stop.part()
+                + " can't reach at "
+                + inputs.shownLength(Math.abs(stop.wanted()))
+                + (stop.wanted() > 0 ? " bump" : " droop")
+                + ", the linkage goes to "
+                + inputs.shownLength(Math.abs(stop.reached()));
+    }
+
+    private static String cell(LinkageRemark.Kind kind) {
+        return switch (kind) {
+            case WRONG_SIDE -> "point_out";
+            case INNER_BEYOND_OUTER -> "outer_out";
+            case BAD_ANGLE -> "static_camber";
+            case TRAVEL_REVERSED, OUT_OF_REACH -> "linkage_down";
+            default -> "point_ahead";
+        };
+    }
+
+    private static String expected(LinkageRemark.Kind kind) {
+        return switch (kind) {
+            case OUT_OF_REACH -> "less travel solved, or other points";
+            case TRAVEL_REVERSED -> "some travel up and some down, 2 m in all at most";
+            default -> "points of one linkage at ride; measure them again";
+        };
+    }
+
+    private void compare() {
+        Optional<MeasuredPath> measured = readings.path();
+        if (measured.isPresent()
+                && Calibration.inside(path.path(), measured.get()).size()
+                        >= Calibration.LEAST_ROWS) {
+            calibration = Calibration.of(path.path(), measured.get());
+        }
+        if (chosen && !path.isClose()) {
+            problems.add(
+                    Problem.warning(
+                            inputs.placeOrNull("linkage_up", new Index(Side.LEFT, 0, 0)),
+                            "linkage, " + source.word(),
+                            "curves that are up to "
+                                    + inputs.shownLength(path.lengthError())
+                                    + " off the linkage",
+                            "less travel solved: so near a dead centre no curve follows closely"));
+        }
+    }
+
+    private Index at(int row) {
+        return new Index(source, 0, row);
+    }
+
+    /** Whether the side's hub path is to come from the linkage. */
+    public boolean isChosen() {
+        return chosen;
+    }
+
+    /** Whether any point's height is typed. */
+    public boolean isTyped() {
+        for (int row = 0; row < Grid.LINKAGE_POINT.rows(); row++) {
+            if (!Double.isNaN(typed("point_height", row))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Typed number of the side's, NaN when empty. */
+    public double typed(String name, int row) {
+        return inputs.number(name, source, row);
+    }
+
+    /** The linkage, when its points make one. */
+    public Optional<Linkage> linkage() {
+        return Optional.ofNullable(linkage);
+    }
+
+    /** Its path, when it has one. */
+    public Optional<LinkagePath> path() {
+        return Optional.ofNullable(path);
+    }
+
+    /** The comparison with the readings, when there are both. */
+    public Optional<Calibration> calibration() {
+        return Optional.ofNullable(calibration);
+    }
+
+    /** What the readings make the linkage doubtful by, mm; 0 without readings. */
+    public double doubt() {
+        return calibration == null ? 0 : calibration.allowance();
+    }
+
+    /** The path with that doubt, when there is one. */
+    public Optional<HubPath> doubtedPath() {
+        return path == null ? Optional.empty() : Optional.of(path.doubted(doubt()));
+    }
+
+    /** What became of the points, in one sentence. */
+    public String status() {
+        if (path != null) {
+            return kindOrNull().tradeName()
+                    + ": curves within "
+                    + decimals(path.lengthError(), 4)
+                    + " mm and "
+                    + decimals(Math.toDegrees(path.angleError()), 5)
+                    + "° of the linkage"
+                    + (path.isClose() ? "." : ", which is much: solve less travel.");
+        }
+        if (!missing.isEmpty()) {
+            return "not complete: "
+                    + missing.get(0)
+                    + (missing.size() > 1 ? " and " + (missing.size() - 1) + " more." : ".");
+        }
+        return trouble + ".";
+    }
+
+    /** Rounded up, so that "within" stays true. */
+    private static String decimals(double value, int digits) {
+        return java.math.BigDecimal.valueOf(value)
+                .setScale(digits, java.math.RoundingMode.UP)
+                .toPlainString();
+    }
+
+    /** How tape and linkage agree, in a sentence or two; empty when there are not both. */
+    public String agreement() {
+        if (calibration == null) {
+            return "";
+        }
+        String differ =
+                "the "
+                        + calibration.rows()
+                        + " readings are "
+                        + length(calibration.offBefore())
+                        + " off the linkage as a rule, where the tape explains "
+                        + length(calibration.tape());
+        return switch (calibration.agreement()) {
+            case WITHIN_TAPE -> "Tape and linkage agree: " + differ + ".";
+            case WITH_OFFSETS ->
+                    "Tape and linkage would agree with the offsets below: "
+                            + differ
+                            + ", and "
+                            + length(calibration.offAfter())
+                            + " would remain. Measure flange and datum again.";
+            case DIFFERENT ->
+                    "Tape and linkage do not agree: "
+                            + differ
+                            + ", worst at "
+                            + length(Math.abs(calibration.worstTravel()))
+                            + (calibration.worstTravel() > 0 ? " bump" : " droop")
+                            + ". A point or a reading is wrong.";
+        };
+    }
+
+    /** Which offsets the readings can't tell apart; empty when they tell all. */
+    public String untold() {
+        if (calibration == null || calibration.untold().isEmpty()) {
+            return "";
+        }
+        return "The readings can't tell " + String.join(", nor ", calibration.untold()) + ".";
+    }
+
+    private String length(double mm) {
+        return inputs.shownLength(mm);
+    }
+}
