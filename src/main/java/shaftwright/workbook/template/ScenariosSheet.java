@@ -25,7 +25,7 @@ final class ScenariosSheet {
     /** Room for a part's name over two lines, points. */
     private static final int TWO_LINES = 26;
 
-    private static final int SENTENCE = 56;
+    static final int SENTENCE = 56;
     private static final int VERDICT = 84;
 
     /** Lines of the results that stand right below the verdict. */

@@ -152,6 +152,8 @@ final class SideBySideSheet {
                 verdicts(row);
             } else if (line.name().contains("_stamp")) {
                 Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, last));
+            } else if (line.name().startsWith("compare_result_put_in")) {
+                sheet.getRow(row).setHeightInPoints(ScenariosSheet.SENTENCE);
             } else if (line.quantity() == Quantity.TEXT) {
                 sheet.getRow(row).setHeightInPoints(26);
             }
