@@ -120,7 +120,11 @@ public final class Filling {
         if (purpose == Purpose.CHECK) {
             check.outdated(live, sizing);
         }
-        return report(sizing, purpose == Purpose.FILL ? write(live.values(sizing), overlay) : 0);
+        if (purpose == Purpose.FILL) {
+            sizing.tryVariantsAhead();
+            return report(sizing, write(live.values(sizing), overlay));
+        }
+        return report(sizing, 0);
     }
 
     private LiveCheck look(LiveCells live) {

@@ -15,14 +15,17 @@ import shaftwright.units.LengthUnit;
  * computed in full for both sides and ranked. What makes a misfit fit comes first, cheapest first,
  * then what gains most. When no single change does, pairs of them are tried.
  *
- * <p>Amounts are walked in coarse steps up to a limit that is still a modification and not another
- * vehicle, and the first that fits is made as small as fine steps allow. Where none fits, the
- * amount that gains most counts; where the scenario fits already, one coarse step. Limits and
+ * <p>Three amounts are tried, up to a limit that is still a modification and not another vehicle,
+ * and below the first that fits the least is found in steps of the shop's scale. Where none fits,
+ * the amount that gains most counts; where the scenario fits already, one coarse step. Limits and
  * steps: common practice, no source.
  */
 public final class LeverSearch {
     private static final int MOST = 12;
     private static final double LEAST_GAIN = 0.01;
+
+    /** Amounts tried before the least that fits is looked for between two of them. */
+    private static final int PARTS = 3;
 
     private final Sizing sizing;
     private final int scenario;
@@ -233,41 +236,61 @@ public final class LeverSearch {
         List<Change> of(double amount);
     }
 
+    /**
+     * Where the scenario fits already, one coarse step; else the least amount that makes it fit.
+     */
     private void walk(double coarse, double fine, double most, Words words, Changes changes) {
-        double best = Double.NEGATIVE_INFINITY;
-        double bestAmount = 0;
-        for (int step = 1; step * coarse <= most + LEAST_GAIN; step++) {
-            ScenarioOutcome tried = sizing.trial(scenario, changes.of(step * coarse));
-            if (!computed(tried)) {
+        if (fits(now)) {
+            if (coarse <= most + LEAST_GAIN) {
+                add(words.of(coarse), changes.of(coarse));
+            }
+            return;
+        }
+        int steps = (int) Math.floor((most + LEAST_GAIN) / fine);
+        int below = 0;
+        int best = 0;
+        double widest = Double.NEGATIVE_INFINITY;
+        for (int part = 1; part <= PARTS; part++) {
+            int step = steps * part / PARTS;
+            ScenarioOutcome tried = step > below ? trial(step * fine, changes) : null;
+            if (tried == null) {
+                continue;
+            }
+            if (fits(tried)) {
+                best = least(below, step, fine, changes);
                 break;
             }
-            if (fits(now) || fits(tried)) {
-                double amount =
-                        fits(now)
-                                ? coarse
-                                : least((step - 1) * coarse, step * coarse, fine, changes);
-                add(words.of(amount), changes.of(amount));
-                return;
+            if (width(tried) > widest) {
+                widest = width(tried);
+                best = step;
             }
-            if (width(tried) > best) {
-                best = width(tried);
-                bestAmount = step * coarse;
-            }
+            below = step;
         }
-        if (bestAmount > 0) {
-            add(words.of(bestAmount), changes.of(bestAmount));
+        if (best > 0) {
+            add(words.of(best * fine), changes.of(best * fine));
         }
     }
 
-    /** Smallest amount that fits, in fine steps between one that does not and one that does. */
-    private double least(double below, double fitting, double fine, Changes changes) {
-        for (int step = 1; below + step * fine < fitting - LEAST_GAIN; step++) {
-            double amount = below + step * fine;
-            if (fits(sizing.trial(scenario, changes.of(amount)))) {
-                return amount;
+    /** Fewest fine steps that fit, halved between some that do not and some that do. */
+    private int least(int below, int fitting, double fine, Changes changes) {
+        int not = below;
+        int fits = fitting;
+        while (fits - not > 1) {
+            int middle = (not + fits) / 2;
+            ScenarioOutcome tried = trial(middle * fine, changes);
+            if (tried != null && fits(tried)) {
+                fits = middle;
+            } else {
+                not = middle;
             }
         }
-        return fitting;
+        return fits;
+    }
+
+    /** The outcome with an amount of a change, null when it can't be computed. */
+    private ScenarioOutcome trial(double amount, Changes changes) {
+        ScenarioOutcome tried = sizing.trial(scenario, changes.of(amount));
+        return computed(tried) ? tried : null;
     }
 
     private void add(String words, List<Change> changes) {

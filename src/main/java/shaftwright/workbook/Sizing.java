@@ -35,19 +35,26 @@ public final class Sizing {
     private final InputValues inputs;
     private final Parts parts;
     private final JointLimits limits;
-    private final TorqueRatings ratings;
-    private final Doubts doubts;
     private final Map<Side, SidePath> paths;
     private final List<ScenarioOutcome> scenarios = new ArrayList<>();
+
+    /** Made when first asked for: of the many variants that are tried few ask. */
     private Variants variants;
 
-    private Sizing(InputValues inputs, Parts parts, JointLimits limits, Map<Side, SidePath> paths) {
+    private TorqueRatings ratings;
+    private final Doubts doubts;
+
+    private Sizing(
+            InputValues inputs,
+            Parts parts,
+            JointLimits limits,
+            Map<Side, SidePath> paths,
+            Doubts doubts) {
         this.inputs = inputs;
         this.parts = parts;
         this.limits = limits;
         this.paths = paths;
-        ratings = new TorqueRatings(inputs, parts);
-        doubts = new Doubts(inputs);
+        this.doubts = doubts;
     }
 
     /**
@@ -59,7 +66,13 @@ public final class Sizing {
      */
     static Sizing of(InputValues inputs, List<Problem> problems) {
         Parts parts = new Parts(inputs);
-        Sizing sizing = new Sizing(inputs, parts, JointLimits.of(parts), new EnumMap<>(Side.class));
+        Sizing sizing =
+                new Sizing(
+                        inputs,
+                        parts,
+                        JointLimits.of(parts),
+                        new EnumMap<>(Side.class),
+                        new Doubts(inputs));
         new PartsCheck(inputs, sizing.parts, problems).run();
         for (Side side : Side.values()) {
             sizing.paths.put(side, sizing.path(side, problems));
@@ -86,12 +99,28 @@ public final class Sizing {
         }
         Parts changedParts = ofParts ? new Parts(changed) : parts;
         JointLimits changedLimits = ofParts ? JointLimits.of(changedParts) : limits;
-        Sizing sizing = new Sizing(changed, changedParts, changedLimits, paths);
+        Sizing sizing = new Sizing(changed, changedParts, changedLimits, paths, doubts);
         return new ScenarioStudy(sizing, new ArrayList<>()).of(scenario);
     }
 
+    /**
+     * Begins with the variants in a thread of their own: with many trials they take as long as all
+     * the rest of a fill's computing.
+     */
+    void tryVariantsAhead() {
+        Thread ahead =
+                new Thread("variants") {
+                    @Override
+                    public void run() {
+                        variants();
+                    }
+                };
+        ahead.setDaemon(true);
+        ahead.start();
+    }
+
     /** Variants of the scenario that the builder wants varied, computed when first asked for. */
-    public Variants variants() {
+    public synchronized Variants variants() {
         if (variants == null) {
             variants = Variants.of(this);
         }
@@ -156,6 +185,9 @@ public final class Sizing {
     }
 
     public TorqueRatings ratings() {
+        if (ratings == null) {
+            ratings = new TorqueRatings(inputs, parts);
+        }
         return ratings;
     }
 
