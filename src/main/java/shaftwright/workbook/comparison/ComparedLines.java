@@ -110,7 +110,13 @@ public final class ComparedLines {
         String group = "Measured, " + side.word() + " side";
         LiveLines lines = LiveLines.all();
         for (Input input : Contract.inputs(Grid.SIDE)) {
-            inputs.add(beside(group, side, input.label(), lines.line(input.name() + "_used")));
+            if (input.kind().numeric()) {
+                inputs.add(beside(group, side, input.label(), lines.line(input.name() + "_used")));
+            } else {
+                String name = input.definedName(side);
+                String label = input.label() + ", " + side.word();
+                inputs.add(text(name, group, label, name, input.name(), side));
+            }
         }
         inputs.add(beside(group, side, "Heights measured", lines.line("path_rows")));
         inputs.add(beside(group, side, "Lowest height, from ride", lines.line("path_low")));
@@ -258,6 +264,11 @@ public final class ComparedLines {
     /** A row that follows a typed cell that holds a text. */
     private static ComparedLine text(
             String name, String group, String label, String place, String input) {
+        return text(name, group, label, place, input, Side.LEFT);
+    }
+
+    private static ComparedLine text(
+            String name, String group, String label, String place, String input, Side side) {
         return new ComparedLine(
                 Comparison.PREFIX + name,
                 group,
@@ -265,8 +276,7 @@ public final class ComparedLines {
                 Quantity.TEXT,
                 formula(Quantity.TEXT, place),
                 (sizing, scenario, unit) ->
-                        CellValue.of(
-                                sizing.inputs().text(input, new Index(Side.LEFT, scenario, 0))));
+                        CellValue.of(sizing.inputs().text(input, new Index(side, scenario, 0))));
     }
 
     /** Working figures come out as a builder reads them. */

@@ -96,7 +96,7 @@ enum ChanceLines {
                         WHOLE,
                         index -> "IF({path_ready}=1," + hat.formula(index.row()) + ",NA())",
                         (sizing, index) ->
-                                sizing.readings(index.side()).path().isPresent()
+                                sizing.path(index.side()).chosen().isPresent()
                                         ? CellValue.of(hat.of(sizing, index, index.row()))
                                         : CellValue.NOT_AVAILABLE));
     }
