@@ -112,6 +112,9 @@ public final class Filling {
             return report(null, 0);
         }
         Sizing sizing = Sizing.of(inputs, problems);
+        if (purpose != Purpose.COMPUTE && !stopped()) {
+            sizing.tryVariantsAhead();
+        }
         LiveCells live = LiveCells.find(names, cells, inputs.scenarios(), problems);
         LiveCheck check = look(live);
         if (stopped()) {
@@ -120,11 +123,7 @@ public final class Filling {
         if (purpose == Purpose.CHECK) {
             check.outdated(live, sizing);
         }
-        if (purpose == Purpose.FILL) {
-            sizing.tryVariantsAhead();
-            return report(sizing, write(live.values(sizing), overlay));
-        }
-        return report(sizing, 0);
+        return report(sizing, purpose == Purpose.FILL ? write(live.values(sizing), overlay) : 0);
     }
 
     private LiveCheck look(LiveCells live) {

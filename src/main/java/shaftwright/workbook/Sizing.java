@@ -112,7 +112,12 @@ public final class Sizing {
                 new Thread("variants") {
                     @Override
                     public void run() {
-                        variants();
+                        try {
+                            variants();
+                        } catch (RuntimeException e) {
+                            // Whoever asks for them meets it again, and says so.
+                            return;
+                        }
                     }
                 };
         ahead.setDaemon(true);

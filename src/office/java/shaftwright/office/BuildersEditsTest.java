@@ -65,7 +65,7 @@ class BuildersEditsTest {
     private static void expectAgreement(Path file) {
         Agreement agreement = Agreement.ofSaved(XlsxBook.open(file));
         List<String> lines = new ArrayList<>(agreement.lines());
-        lines.remove("travel_stamp");
+        lines.removeIf(line -> line.endsWith("_stamp"));
         assertThat(lines).as(agreement.differences()).isEmpty();
         assertThat(agreement.cells()).isGreaterThan(MANY);
     }
