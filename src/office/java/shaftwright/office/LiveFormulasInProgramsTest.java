@@ -32,7 +32,7 @@ import shaftwright.workbook.xlsx.XlsxBook;
  * a few minutes allow with {@code -Drandom.workbooks=200}, which takes a quarter of an hour.
  */
 class LiveFormulasInProgramsTest {
-    private static final int WORKBOOKS = Integer.getInteger("random.workbooks", 60);
+    private static final int WORKBOOKS = Integer.getInteger("random.workbooks", 24);
     private static final int POI_SHARE = 12;
     private static final int SPOILT_SHARE = 15;
     private static final long FIRST_SEED = 1;
