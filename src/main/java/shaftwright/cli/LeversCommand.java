@@ -4,7 +4,6 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.Filling;
 import shaftwright.workbook.Lever;
 import shaftwright.workbook.LeverSearch;
 import shaftwright.workbook.ScenarioOutcome;
@@ -24,15 +23,11 @@ final class LeversCommand {
     }
 
     int run() {
-        progress.step("Reading " + request.file().getFileName());
         XlsxBook book = XlsxBook.open(request.file());
-        Filling.Report report = Filling.compute(book);
-        ProblemList problems = new ProblemList(request.file(), report.problems());
-        if (report.hasErrors()) {
-            problems.print(terminal.err());
+        Sizing sizing = Results.orNull(request.file(), book, terminal, progress);
+        if (sizing == null) {
             return ExitCode.PROBLEMS;
         }
-        Sizing sizing = report.sizing().orElseThrow();
         progress.step("Trying changes");
         List<ScenarioOutcome> scenarios = ScenarioChoice.of(request, sizing);
         for (ScenarioOutcome scenario : scenarios) {
@@ -48,7 +43,7 @@ final class LeversCommand {
         PrintStream out = terminal.out();
         ScenarioTexts texts = new ScenarioTexts(sizing, scenario);
         out.println(texts.title() + ": " + texts.verdict());
-        List<Lever> levers = LeverSearch.of(sizing, ScenarioOutcome.number(scenario.letter()));
+        List<Lever> levers = LeverSearch.of(sizing, scenario.number());
         if (levers.isEmpty()) {
             out.println("  no change that was tried gives more room");
         } else {

@@ -48,6 +48,6 @@ final class ScenarioTexts {
     }
 
     private Index index(Side side) {
-        return new Index(side, scenario.letter().charAt(0) - 'A', 0);
+        return new Index(side, scenario.number(), 0);
     }
 }

@@ -6,7 +6,6 @@ import shaftwright.units.Length;
 import shaftwright.units.LengthUnit;
 import shaftwright.units.UnreadableLengthException;
 import shaftwright.workbook.Contract;
-import shaftwright.workbook.Filling;
 import shaftwright.workbook.Input;
 import shaftwright.workbook.InputKind;
 import shaftwright.workbook.ScenarioOutcome;
@@ -31,14 +30,11 @@ final class SweepCommand {
     }
 
     int run() {
-        progress.step("Reading " + request.file().getFileName());
         XlsxBook book = XlsxBook.open(request.file());
-        Filling.Report report = Filling.compute(book);
-        if (report.hasErrors()) {
-            new ProblemList(request.file(), report.problems()).print(terminal.err());
+        Sizing sizing = Results.orNull(request.file(), book, terminal, progress);
+        if (sizing == null) {
             return ExitCode.PROBLEMS;
         }
-        Sizing sizing = report.sizing().orElseThrow();
         ScenarioOutcome scenario = ScenarioChoice.one(request, sizing);
         SweepAxis across = axis("--across", sizing, usualAcross(sizing, scenario));
         SweepAxis down = axis("--down", sizing, usualDown(sizing));
@@ -46,7 +42,7 @@ final class SweepCommand {
             throw new UsageException("--across and --down both vary " + down.input().name());
         }
         progress.step("Trying " + across.values() * down.values() + " variants");
-        Sweep sweep = Sweep.of(sizing, ScenarioOutcome.number(scenario.letter()), across, down);
+        Sweep sweep = Sweep.of(sizing, scenario.number(), across, down);
         print(sizing, scenario, sweep);
         return ExitCode.SUCCESS;
     }

@@ -63,14 +63,11 @@ final class TakeCommand {
 
     /** The workbook's results, or null when it has errors, which are said. */
     private Sizing computed(XlsxBook book, Path file) {
-        progress.step("Reading " + file.getFileName());
-        Filling.Report report = Filling.compute(book);
-        if (report.hasErrors()) {
-            new ProblemList(file, report.problems()).print(terminal.err());
+        Sizing sizing = Results.orNull(file, book, terminal, progress);
+        if (sizing == null) {
             terminal.err().println(file.getFileName() + ": nothing was taken.");
-            return null;
         }
-        return report.sizing().orElseThrow();
+        return sizing;
     }
 
     private static int used(Sizing source, Path from, String letter) {

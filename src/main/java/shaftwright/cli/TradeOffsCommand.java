@@ -4,7 +4,6 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.Filling;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.TradeOff;
@@ -24,21 +23,18 @@ final class TradeOffsCommand {
     }
 
     int run() {
-        progress.step("Reading " + request.file().getFileName());
         XlsxBook book = XlsxBook.open(request.file());
-        Filling.Report report = Filling.compute(book);
-        if (report.hasErrors()) {
-            new ProblemList(request.file(), report.problems()).print(terminal.err());
+        Sizing sizing = Results.orNull(request.file(), book, terminal, progress);
+        if (sizing == null) {
             return ExitCode.PROBLEMS;
         }
-        Sizing sizing = report.sizing().orElseThrow();
         ScenarioOutcome scenario = ScenarioChoice.one(request, sizing);
         progress.step("Trying variants");
         PrintStream out = terminal.out();
         out.println(
                 new ScenarioTexts(sizing, scenario).title()
                         + ": variants that fit and that none beats in cost, travel and slack");
-        List<TradeOff> front = TradeOffSearch.of(sizing, ScenarioOutcome.number(scenario.letter()));
+        List<TradeOff> front = TradeOffSearch.of(sizing, scenario.number());
         if (front.isEmpty()) {
             out.println("  none fits");
         } else {

@@ -31,6 +31,11 @@ public enum Finding {
         this.gravity = gravity;
     }
 
+    /** Whether a shaft fits that can be cut from a blank of the list. */
+    public boolean holds() {
+        return gravity <= RUNS_STEEP.gravity;
+    }
+
     /** 0 for {@link #FITS}, rising with gravity. */
     public int gravity() {
         return gravity;

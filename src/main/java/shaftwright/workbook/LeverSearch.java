@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import shaftwright.joint.MountedJoint;
-import shaftwright.scenario.Finding;
-import shaftwright.shaft.SideResult;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
 import shaftwright.units.LengthUnit;
@@ -43,11 +41,11 @@ public final class LeverSearch {
     /** Ranked changes of a scenario, best first; none when it has no results. */
     public static List<Lever> of(Sizing sizing, int scenario) {
         LeverSearch search = new LeverSearch(sizing, scenario);
-        if (!computed(search.now)) {
+        if (!search.now.computed()) {
             return List.of();
         }
         search.singles();
-        if (!fits(search.now) && !search.anyFits()) {
+        if (!search.now.holds() && !search.anyFits()) {
             search.pairs();
         }
         search.found.sort(RANK);
@@ -68,8 +66,8 @@ public final class LeverSearch {
         for (String end : ENDS) {
             counterbore(end);
             deeperCup(end);
-            joints(end);
-            boots(end);
+            parts(end, "joint_name", "joint_");
+            parts(end, "boot_name", "boot_");
         }
         if (!text("blank_choice").equalsIgnoreCase("auto")) {
             add("any blank of the list", List.of(Change.text("blank_choice", scenario, "auto")));
@@ -189,24 +187,9 @@ public final class LeverSearch {
                 });
     }
 
-    private void joints(String end) {
-        int rows =
-                Math.min(sizing.inputs().rows("joint_name", Side.LEFT), Parts.slots("joint_name"));
-        for (int row = 0; row < rows; row++) {
-            String name = sizing.parts().text("joint_name", row);
-            if (!name.isEmpty() && sizing.parts().jointComplete(row + 1)) {
-                swap(end, "joint_", name, name + at(end, "end"));
-            }
-        }
-    }
-
-    private void boots(String end) {
-        int rows = Math.min(sizing.inputs().rows("boot_name", Side.LEFT), Parts.slots("boot_name"));
-        for (int row = 0; row < rows; row++) {
-            String name = sizing.parts().text("boot_name", row);
-            if (!name.isEmpty()) {
-                swap(end, "boot_", name, name + at(end, "end"));
-            }
+    private void parts(String end, String column, String input) {
+        for (String name : sizing.parts().names(column)) {
+            swap(end, input, name, name + at(end, "end"));
         }
     }
 
@@ -240,46 +223,49 @@ public final class LeverSearch {
      * Where the scenario fits already, one coarse step; else the least amount that makes it fit.
      */
     private void walk(double coarse, double fine, double most, Words words, Changes changes) {
-        if (fits(now)) {
+        if (now.holds()) {
             if (coarse <= most + LEAST_GAIN) {
                 add(words.of(coarse), changes.of(coarse));
             }
             return;
         }
         int steps = (int) Math.floor((most + LEAST_GAIN) / fine);
-        int below = 0;
-        int best = 0;
-        double widest = Double.NEGATIVE_INFINITY;
+        Tried below = new Tried(0, now);
+        Tried best = null;
         for (int part = 1; part <= PARTS; part++) {
             int step = steps * part / PARTS;
-            ScenarioOutcome tried = step > below ? trial(step * fine, changes) : null;
-            if (tried == null) {
+            ScenarioOutcome outcome = step > below.step ? trial(step * fine, changes) : null;
+            if (outcome == null) {
                 continue;
             }
-            if (fits(tried)) {
-                best = least(below, step, fine, changes);
+            Tried tried = new Tried(step, outcome);
+            if (outcome.holds()) {
+                best = least(below, tried, fine, changes);
                 break;
             }
-            if (width(tried) > widest) {
-                widest = width(tried);
-                best = step;
+            if (best == null || outcome.narrowerWindow() > best.outcome.narrowerWindow()) {
+                best = tried;
             }
-            below = step;
+            below = tried;
         }
-        if (best > 0) {
-            add(words.of(best * fine), changes.of(best * fine));
+        if (best != null) {
+            double amount = best.step * fine;
+            add(words.of(amount), changes.of(amount), best.outcome);
         }
     }
 
+    /** So many fine steps of a change, and what comes of them. */
+    private record Tried(int step, ScenarioOutcome outcome) {}
+
     /** Fewest fine steps that fit, halved between some that do not and some that do. */
-    private int least(int below, int fitting, double fine, Changes changes) {
-        int not = below;
-        int fits = fitting;
-        while (fits - not > 1) {
-            int middle = (not + fits) / 2;
-            ScenarioOutcome tried = trial(middle * fine, changes);
-            if (tried != null && fits(tried)) {
-                fits = middle;
+    private Tried least(Tried below, Tried fitting, double fine, Changes changes) {
+        int not = below.step;
+        Tried fits = fitting;
+        while (fits.step - not > 1) {
+            int middle = (not + fits.step) / 2;
+            ScenarioOutcome outcome = trial(middle * fine, changes);
+            if (outcome != null && outcome.holds()) {
+                fits = new Tried(middle, outcome);
             } else {
                 not = middle;
             }
@@ -290,20 +276,31 @@ public final class LeverSearch {
     /** The outcome with an amount of a change, null when it can't be computed. */
     private ScenarioOutcome trial(double amount, Changes changes) {
         ScenarioOutcome tried = sizing.trial(scenario, changes.of(amount));
-        return computed(tried) ? tried : null;
+        return tried.computed() ? tried : null;
     }
 
     private void add(String words, List<Change> changes) {
         ScenarioOutcome tried = sizing.trial(scenario, changes);
-        if (!computed(tried)) {
-            return;
+        if (tried.computed()) {
+            add(words, changes, tried);
         }
-        double gain = width(tried) - width(now);
-        boolean cures = fits(tried) && !fits(now);
+    }
+
+    private void add(String words, List<Change> changes, ScenarioOutcome tried) {
+        double gain = tried.narrowerWindow() - now.narrowerWindow();
+        boolean cures = tried.holds() && !now.holds();
         if (gain > LEAST_GAIN || cures) {
-            double cost = tried.cost().total() - now.cost().total();
-            found.add(new Lever(words, gain, cost, fits(tried), changes));
+            found.add(lever(words, changes, tried));
         }
+    }
+
+    private Lever lever(String words, List<Change> changes, ScenarioOutcome tried) {
+        return new Lever(
+                words,
+                tried.narrowerWindow() - now.narrowerWindow(),
+                tried.cost().total() - now.cost().total(),
+                tried.holds(),
+                changes);
     }
 
     private boolean anyFits() {
@@ -333,14 +330,8 @@ public final class LeverSearch {
         List<Change> changes = new ArrayList<>(a.changes());
         changes.addAll(b.changes());
         ScenarioOutcome tried = sizing.trial(scenario, changes);
-        if (fits(tried)) {
-            found.add(
-                    new Lever(
-                            a.words() + "; and " + b.words(),
-                            width(tried) - width(now),
-                            tried.cost().total() - now.cost().total(),
-                            true,
-                            changes));
+        if (tried.holds()) {
+            found.add(lever(a.words() + "; and " + b.words(), changes, tried));
         }
     }
 
@@ -353,30 +344,6 @@ public final class LeverSearch {
             }
         }
         return false;
-    }
-
-    /** Whether both sides have numbers. */
-    private static boolean computed(ScenarioOutcome outcome) {
-        return outcome.side(Side.LEFT).resultOrNull() != null
-                && outcome.side(Side.RIGHT).resultOrNull() != null;
-    }
-
-    /** Whether a shaft that can be bought fits on both sides. */
-    private static boolean fits(ScenarioOutcome outcome) {
-        return worst(outcome).gravity() <= Finding.RUNS_STEEP.gravity();
-    }
-
-    private static Finding worst(ScenarioOutcome outcome) {
-        Finding left = outcome.side(Side.LEFT).finding();
-        Finding right = outcome.side(Side.RIGHT).finding();
-        return left.gravity() >= right.gravity() ? left : right;
-    }
-
-    /** Window of the tighter side, mm. */
-    private static double width(ScenarioOutcome outcome) {
-        SideResult left = outcome.side(Side.LEFT).resultOrNull();
-        SideResult right = outcome.side(Side.RIGHT).resultOrNull();
-        return Math.min(left.window().width(), right.window().width());
     }
 
     private MountedJoint joint(String end) {

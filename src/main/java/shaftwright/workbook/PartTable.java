@@ -1,6 +1,5 @@
 package shaftwright.workbook;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /** A table of parts that scenarios pick from by name. */
@@ -33,12 +32,6 @@ enum PartTable {
 
     /** Its columns, the name's among them. */
     List<Input> columns() {
-        List<Input> columns = new ArrayList<>();
-        for (Input input : Contract.inputs()) {
-            if (input.grid() == grid) {
-                columns.add(input);
-            }
-        }
-        return columns;
+        return Contract.inputs(grid);
     }
 }

@@ -18,6 +18,8 @@ import shaftwright.strength.Material;
  * match texts: first row, case ignored.
  */
 public final class Parts {
+    private static final String JOINT_NAME = "joint_name";
+
     private final InputValues inputs;
     private final int[] benchJoint = new int[Grid.BENCH_SLOT.rows()];
     private final List<Blank> blanks = new ArrayList<>();
@@ -145,6 +147,20 @@ public final class Parts {
                     "joint_datum_offset",
                     "joint_cup_bottom",
                     "joint_angle_max");
+
+    /** Names in a parts table that scenarios can pick, in its order. */
+    List<String> names(String column) {
+        List<String> names = new ArrayList<>();
+        int rows = Math.min(inputs.rows(column, Side.LEFT), slots(column));
+        for (int row = 0; row < rows; row++) {
+            String name = text(column, row);
+            boolean complete = !column.equals(JOINT_NAME) || jointComplete(row + 1);
+            if (!name.isEmpty() && complete) {
+                names.add(name);
+            }
+        }
+        return names;
+    }
 
     /** Whether a joint's row has every size that a length needs. */
     boolean jointComplete(int row) {

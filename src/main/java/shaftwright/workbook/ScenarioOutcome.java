@@ -69,6 +69,11 @@ public final class ScenarioOutcome {
         return -1;
     }
 
+    /** Zero-based column. */
+    public int number() {
+        return number;
+    }
+
     public String letter() {
         return letter(number);
     }
@@ -85,6 +90,29 @@ public final class ScenarioOutcome {
 
     public SideOutcome side(Side side) {
         return side == Side.LEFT ? left : right;
+    }
+
+    /** The side whose finding is the graver, the left one when both are alike. */
+    public SideOutcome graverSide() {
+        return left.finding().gravity() >= right.finding().gravity() ? left : right;
+    }
+
+    /** Whether both sides have a result. */
+    public boolean computed() {
+        return left.resultOrNull() != null && right.resultOrNull() != null;
+    }
+
+    /** Whether a shaft fits on both sides that can be cut from a blank of the list. */
+    public boolean holds() {
+        return graverSide().finding().holds();
+    }
+
+    /** Length window of the tighter side, mm, negative when no shaft fits; NaN without results. */
+    public double narrowerWindow() {
+        return computed()
+                ? Math.min(
+                        left.resultOrNull().window().width(), right.resultOrNull().window().width())
+                : Double.NaN;
     }
 
     public int jointRowInner() {

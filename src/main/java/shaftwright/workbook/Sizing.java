@@ -220,12 +220,13 @@ public final class Sizing {
 
     /** Zero-based scenario on the shop cards, -1 when its letter is none of the columns'. */
     public int shopScenario() {
-        for (int scenario = 0; scenario < scenarios.size(); scenario++) {
-            if (ScenarioOutcome.letter(scenario).equalsIgnoreCase(inputs.text("shop_scenario"))) {
-                return scenario;
-            }
-        }
-        return -1;
+        return column(inputs.text("shop_scenario"));
+    }
+
+    /** Zero-based scenario of a letter, -1 when no column has it. */
+    int column(String letter) {
+        int number = ScenarioOutcome.number(letter);
+        return number < scenarios.size() ? number : -1;
     }
 
     /** Inner flange axis, pointing outward; the same in both sides' frames. */

@@ -2,7 +2,6 @@ package shaftwright.workbook;
 
 import java.util.List;
 import shaftwright.scenario.Finding;
-import shaftwright.shaft.SideResult;
 
 /**
  * One scenario over a grid of two of its inputs, each cell computed in full for both sides; the
@@ -25,7 +24,7 @@ public final class Sweep {
 
         /** Whether a shaft fits and can be cut from a blank of the list. */
         public boolean fits() {
-            return finding.gravity() <= Finding.RUNS_STEEP.gravity();
+            return finding.holds();
         }
     }
 
@@ -73,17 +72,8 @@ public final class Sweep {
     private static Cell cell(ScenarioOutcome outcome) {
         SideOutcome left = outcome.side(Side.LEFT);
         SideOutcome right = outcome.side(Side.RIGHT);
-        Finding graver =
-                left.finding().gravity() >= right.finding().gravity()
-                        ? left.finding()
-                        : right.finding();
         String trouble = left.trouble().isEmpty() ? right.trouble() : left.trouble();
-        return new Cell(graver, Math.min(width(left), width(right)), trouble);
-    }
-
-    private static double width(SideOutcome side) {
-        SideResult result = side.resultOrNull();
-        return result == null ? Double.NaN : result.window().width();
+        return new Cell(outcome.graverSide().finding(), outcome.narrowerWindow(), trouble);
     }
 
     public SweepAxis across() {

@@ -79,7 +79,7 @@ public final class Taking {
      */
     public static int freeColumn(Sizing target) {
         for (int column = 0; column < target.inputs().scenarios(); column++) {
-            if (empty(target.inputs(), scenarioInputs(), column)) {
+            if (empty(target.inputs(), Contract.inputs(Grid.SCENARIO), column)) {
                 return column;
             }
         }
@@ -88,20 +88,10 @@ public final class Taking {
                         + " column, or name the one to be replaced with --as");
     }
 
-    private static List<Input> scenarioInputs() {
-        List<Input> inputs = new ArrayList<>();
-        for (Input input : Contract.inputs()) {
-            if (input.grid() == Grid.SCENARIO) {
-                inputs.add(input);
-            }
-        }
-        return inputs;
-    }
-
     private void take(int scenario, int column) {
         Index at = new Index(Side.LEFT, scenario, 0);
         Map<String, String> names = new LinkedHashMap<>();
-        for (Input input : scenarioInputs()) {
+        for (Input input : Contract.inputs(Grid.SCENARIO)) {
             String text =
                     CarriedText.of(input, raw(from, input, scenario), from.unit(), into.unit());
             names.put(input.name(), text);
@@ -119,7 +109,7 @@ public final class Taking {
                 part(PartTable.BLANKS, result.plan().get().blank().name());
             }
         }
-        for (Input input : scenarioInputs()) {
+        for (Input input : Contract.inputs(Grid.SCENARIO)) {
             // Empty texts too: what the column started with must not remain.
             type(input, column, names.get(input.name()));
         }

@@ -3,7 +3,6 @@ package shaftwright.workbook;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import shaftwright.scenario.Finding;
 import shaftwright.scenario.ParetoFront;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.FittedPosition;
@@ -58,7 +57,7 @@ public final class TradeOffSearch {
     /** Variants that fit. */
     List<TradeOff> candidates() {
         List<TradeOff> fitting = new ArrayList<>();
-        List<String> joints = joints();
+        List<String> joints = sizing.parts().names("joint_name");
         for (String inner : joints) {
             for (String outer : joints) {
                 for (int shift = 0; shift < SHIFTS; shift++) {
@@ -72,19 +71,6 @@ public final class TradeOffSearch {
             }
         }
         return fitting;
-    }
-
-    private List<String> joints() {
-        List<String> names = new ArrayList<>();
-        int rows =
-                Math.min(sizing.inputs().rows("joint_name", Side.LEFT), Parts.slots("joint_name"));
-        for (int row = 0; row < rows; row++) {
-            String name = sizing.parts().text("joint_name", row);
-            if (!name.isEmpty() && sizing.parts().jointComplete(row + 1)) {
-                names.add(name);
-            }
-        }
-        return names;
     }
 
     private TradeOff tried(String inner, String outer, double hubShift, double share) {
@@ -103,8 +89,7 @@ public final class TradeOffSearch {
                                 Change.number("droop_limit", scenario, droop)));
         SideOutcome left = outcome.side(Side.LEFT);
         SideOutcome right = outcome.side(Side.RIGHT);
-        if (left.finding().gravity() > Finding.RUNS_STEEP.gravity()
-                || right.finding().gravity() > Finding.RUNS_STEEP.gravity()) {
+        if (!outcome.holds()) {
             return null;
         }
         return new TradeOff(

@@ -23,7 +23,7 @@ public final class Variants {
 
     static Variants of(Sizing sizing) {
         int scenario = scenario(sizing);
-        if (scenario < 0 || !computed(sizing, scenario)) {
+        if (scenario < 0 || !sizing.scenario(scenario).computed()) {
             return new Variants(scenario, List.of(), Optional.empty());
         }
         return new Variants(scenario, LeverSearch.of(sizing, scenario), sweep(sizing, scenario));
@@ -31,15 +31,7 @@ public final class Variants {
 
     /** Zero-based scenario to vary, -1 when none is named or the letter is no column's. */
     public static int scenario(Sizing sizing) {
-        int scenario = ScenarioOutcome.number(sizing.inputs().text("try_scenario"));
-        return scenario < sizing.scenarios().size() ? scenario : -1;
-    }
-
-    /** Whether both sides of a scenario have results. */
-    public static boolean computed(Sizing sizing, int scenario) {
-        ScenarioOutcome outcome = sizing.scenario(scenario);
-        return outcome.side(Side.LEFT).resultOrNull() != null
-                && outcome.side(Side.RIGHT).resultOrNull() != null;
+        return sizing.column(sizing.inputs().text("try_scenario"));
     }
 
     private static Optional<Sweep> sweep(Sizing sizing, int scenario) {

@@ -173,6 +173,6 @@ enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
     /** Zero-based scenario whose variants have figures, -1 for none. */
     static int varied(Sizing sizing) {
         int scenario = Variants.scenario(sizing);
-        return scenario >= 0 && Variants.computed(sizing, scenario) ? scenario : -1;
+        return scenario >= 0 && sizing.scenario(scenario).computed() ? scenario : -1;
     }
 }

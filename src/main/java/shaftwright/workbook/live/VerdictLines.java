@@ -298,8 +298,6 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
                             Math.min(l.leastSlackOut().value(), r.leastSlackOut().value()), unit)
                     + " before pull-out.";
         }
-        return left.finding().gravity() >= right.finding().gravity()
-                ? "Left: " + leftWords
-                : "Right: " + rightWords;
+        return scenario.graverSide() == left ? "Left: " + leftWords : "Right: " + rightWords;
     }
 }

@@ -16,6 +16,7 @@ import shaftwright.workbook.comparison.ComparedBook;
 import shaftwright.workbook.comparison.ComparedLine;
 import shaftwright.workbook.comparison.ComparedRows;
 import shaftwright.workbook.comparison.Difference;
+import shaftwright.workbook.xlsx.XmlText;
 
 /** The pages of a comparison being laid out over sizing workbooks that have their places. */
 final class ComparisonDraft {
@@ -113,7 +114,7 @@ final class ComparisonDraft {
 
     void text(XSSFSheet sheet, int row, int column, String text, CellStyle style) {
         XSSFCell cell = Draft.cell(sheet, row, column);
-        cell.setCellValue(StoredText.of(text));
+        cell.setCellValue(XmlText.stored(text));
         cell.setCellStyle(style);
     }
 

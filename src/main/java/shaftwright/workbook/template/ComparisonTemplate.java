@@ -14,6 +14,7 @@ import shaftwright.workbook.comparison.Column;
 import shaftwright.workbook.comparison.ComparedBook;
 import shaftwright.workbook.comparison.Comparison;
 import shaftwright.workbook.comparison.PartBook;
+import shaftwright.workbook.xlsx.XmlText;
 
 /**
  * Writes a comparison: pages that lay scenarios side by side, and behind them every sizing workbook
@@ -74,7 +75,7 @@ public final class ComparisonTemplate {
         for (XSSFSheet sheet : draft.sheets()) {
             XSSFCell title = sheet.getRow(0).getCell(0);
             title.setCellValue(
-                    StoredText.of(
+                    XmlText.stored(
                             "Book "
                                     + number
                                     + " ("

@@ -6,7 +6,6 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Input;
-import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
@@ -66,12 +65,7 @@ final class DoubtSheet {
     private void singles(String title, List<String> names) {
         Page.heading(draft, sheet, row++, columns, title);
         for (String name : names) {
-            Input input = Contract.input(name);
-            draft.text(sheet, row, 0, Page.label(input, draft.unit()), draft.look().label());
-            draft.input(input, Side.LEFT, sheet, row, 1, Direction.DOWN);
-            draft.text(sheet, row, 2, input.meaning(), draft.look().note());
-            sheet.addMergedRegion(new CellRangeAddress(row, row, 2, TABLE - 1));
-            row++;
+            Page.single(draft, sheet, row++, Contract.input(name), Side.LEFT, TABLE - 1);
         }
         row++;
     }
@@ -105,30 +99,12 @@ final class DoubtSheet {
     }
 
     private void chances(Side side) {
-        Page.heading(draft, sheet, row, columns, "Chances by trial, " + side.word() + " side");
-        for (int scenario = 0; scenario < draft.scenarios(); scenario++) {
-            draft.text(
-                    sheet,
-                    row,
-                    FIRST + scenario,
-                    ScenarioOutcome.letter(scenario),
-                    draft.look().heading());
-        }
-        row++;
+        Page.letters(draft, sheet, row++, columns, "Chances by trial, " + side.word() + " side");
         Highlights.stamps(
                 sheet, new CellRangeAddress(row, row, FIRST, FIRST + draft.scenarios() - 1));
         for (LiveLine line : LiveLines.all().in(Section.CHANCES)) {
             draft.text(sheet, row, 0, Page.label(line, draft.unit()), draft.look().label());
-            draft.live(
-                    line,
-                    side,
-                    sheet,
-                    row,
-                    FIRST,
-                    Direction.ACROSS,
-                    line.isEngine()
-                            ? draft.look().engine(line.quantity())
-                            : draft.look().result(line.quantity()));
+            draft.live(line, side, sheet, row, FIRST, Direction.ACROSS, draft.look().of(line));
             if (line.name().equals("chance_stamp")) {
                 sheet.getRow(row).setHeightInPoints(28);
             }

@@ -27,6 +27,7 @@ import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.Quantity;
 import shaftwright.workbook.template.Run.Direction;
+import shaftwright.workbook.xlsx.XmlText;
 
 /** A workbook being laid out: places first, then, when all are known, names and formulas. */
 final class Draft {
@@ -183,7 +184,7 @@ final class Draft {
         if (value instanceof CellValue.Numeric number) {
             cell.setCellValue(number.value());
         } else if (value instanceof CellValue.Text text) {
-            cell.setCellValue(StoredText.of(text.value()));
+            cell.setCellValue(XmlText.stored(text.value()));
         }
     }
 

@@ -96,10 +96,7 @@ final class LinkageSheet {
     }
 
     private void input(Input input, Side side) {
-        draft.text(sheet, row, 0, Page.label(input, draft.unit()), draft.look().label());
-        draft.input(input, side, sheet, row, 1, Direction.DOWN);
-        draft.text(sheet, row, 2, input.meaning(), draft.look().note());
-        sheet.addMergedRegion(new CellRangeAddress(row, row, 2, COLUMNS - 1));
+        Page.single(draft, sheet, row, input, side, COLUMNS - 1);
         sheet.getRow(row++).setHeightInPoints(26);
     }
 
@@ -142,16 +139,7 @@ final class LinkageSheet {
         Highlights.stamps(sheet, new CellRangeAddress(row, row, 1, 1));
         for (LiveLine line : LiveLines.all().in(Section.LINKAGE_BLOCK)) {
             draft.text(sheet, row, 0, Page.label(line, draft.unit()), draft.look().label());
-            draft.live(
-                    line,
-                    side,
-                    sheet,
-                    row,
-                    1,
-                    Direction.DOWN,
-                    line.isEngine()
-                            ? draft.look().engine(line.quantity())
-                            : draft.look().result(line.quantity()));
+            draft.live(line, side, sheet, row, 1, Direction.DOWN, draft.look().of(line));
             if (line.quantity() == Quantity.TEXT) {
                 sheet.addMergedRegion(new CellRangeAddress(row, row, 1, COLUMNS - 1));
                 sheet.getRow(row).setHeightInPoints(line.isEngine() ? 28 : 18);

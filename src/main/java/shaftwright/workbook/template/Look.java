@@ -12,6 +12,7 @@ import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.InputKind;
+import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.Quantity;
 
 /**
@@ -77,6 +78,11 @@ final class Look {
     /** A figure that a fill writes and that does not follow changes by itself. */
     XSSFCellStyle engine(Quantity quantity) {
         return shown("engine ", quantity, BorderStyle.DOUBLE);
+    }
+
+    /** A live line's cells: a result, or figures that a fill writes. */
+    XSSFCellStyle of(LiveLine line) {
+        return line.isEngine() ? engine(line.quantity()) : result(line.quantity());
     }
 
     private XSSFCellStyle shown(String name, Quantity quantity, BorderStyle below) {

@@ -71,9 +71,7 @@ final class MeasureSheet {
             if (LinkageSheet.has(input)) {
                 continue;
             }
-            draft.text(sheet, row, 0, Page.label(input, draft.unit()), look.label());
-            draft.input(input, side, sheet, row, 1, Direction.DOWN);
-            meaning(draft, sheet, row, input);
+            single(draft, sheet, row, input, side);
             row++;
         }
         row = summary(draft, sheet, side, row);
@@ -120,16 +118,13 @@ final class MeasureSheet {
         int row = top + 1;
         for (String name : SINGLE) {
             Input input = Contract.input(name);
-            draft.text(sheet, row, 0, Page.label(input, draft.unit()), draft.look().label());
-            draft.input(input, Side.LEFT, sheet, row, 1, Direction.DOWN);
-            meaning(draft, sheet, row, input);
+            single(draft, sheet, row, input, Side.LEFT);
             row++;
         }
     }
 
-    private static void meaning(Draft draft, XSSFSheet sheet, int row, Input input) {
-        draft.text(sheet, row, 2, input.meaning(), draft.look().note());
-        sheet.addMergedRegion(new CellRangeAddress(row, row, 2, 9));
+    private static void single(Draft draft, XSSFSheet sheet, int row, Input input, Side side) {
+        Page.single(draft, sheet, row, input, side, 9);
         sheet.getRow(row).setHeightInPoints(26);
     }
 }

@@ -2,12 +2,16 @@ package shaftwright.workbook.template;
 
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Input;
 import shaftwright.workbook.InputKind;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.Quantity;
+import shaftwright.workbook.template.Run.Direction;
 
 /** What all sheets have in common: labels with units, print set-up, widths. */
 final class Page {
@@ -109,5 +113,27 @@ final class Page {
         }
         draft.text(sheet, row, 0, text, draft.look().heading());
         sheet.getRow(row).setHeightInPoints(20);
+    }
+
+    /** The same with the scenarios' letters over the columns of their figures. */
+    static void letters(Draft draft, XSSFSheet sheet, int row, int columns, String text) {
+        heading(draft, sheet, row, columns, text);
+        for (int scenario = 0; scenario < draft.scenarios(); scenario++) {
+            draft.text(
+                    sheet,
+                    row,
+                    ScenariosSheet.FIRST + scenario,
+                    ScenarioOutcome.letter(scenario),
+                    draft.look().heading());
+        }
+    }
+
+    /** An input that occurs once a side or a book, its meaning beside it. */
+    static void single(
+            Draft draft, XSSFSheet sheet, int row, Input input, Side side, int lastColumn) {
+        draft.text(sheet, row, 0, label(input, draft.unit()), draft.look().label());
+        draft.input(input, side, sheet, row, 1, Direction.DOWN);
+        draft.text(sheet, row, 2, input.meaning(), draft.look().note());
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 2, lastColumn));
     }
 }

@@ -8,7 +8,6 @@ import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Input;
 import shaftwright.workbook.InputKind;
-import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
@@ -52,15 +51,7 @@ final class ScenariosSheet {
             sheet.setColumnWidth(column, 24 * 256);
         }
         draft.text(sheet, 0, 0, "Scenarios", draft.look().title());
-        Page.heading(draft, sheet, 1, columns, "Scenario");
-        for (int scenario = 0; scenario < draft.scenarios(); scenario++) {
-            draft.text(
-                    sheet,
-                    1,
-                    FIRST + scenario,
-                    ScenarioOutcome.letter(scenario),
-                    draft.look().heading());
-        }
+        Page.letters(draft, sheet, 1, columns, "Scenario");
         draft.constants("scenario_letter", sheet, 1, FIRST, 1, draft.scenarios());
         input(draft, sheet, 2, Contract.input("scenario_name"));
         sheet.getRow(2).setHeightInPoints(28);
@@ -151,16 +142,7 @@ final class ScenariosSheet {
 
     private static void result(Draft draft, XSSFSheet sheet, int row, LiveLine line, Side side) {
         draft.text(sheet, row, 0, Page.label(line, draft.unit()), draft.look().label());
-        draft.live(
-                line,
-                side,
-                sheet,
-                row,
-                FIRST,
-                Direction.ACROSS,
-                line.isEngine()
-                        ? draft.look().engine(line.quantity())
-                        : draft.look().result(line.quantity()));
+        draft.live(line, side, sheet, row, FIRST, Direction.ACROSS, draft.look().of(line));
         switch (line.name()) {
             case "result_verdict" -> sheet.getRow(row).setHeightInPoints(VERDICT);
             case "result_put_in" -> sheet.getRow(row).setHeightInPoints(SENTENCE);

@@ -6,7 +6,6 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Input;
-import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
@@ -90,12 +89,7 @@ final class StrengthSheet {
     private void singles() {
         Page.heading(draft, sheet, row++, columns, "Torque path and factors");
         for (String name : PATH) {
-            Input input = Contract.input(name);
-            draft.text(sheet, row, 0, Page.label(input, draft.unit()), draft.look().label());
-            draft.input(input, Side.LEFT, sheet, row, 1, Direction.DOWN);
-            draft.text(sheet, row, 2, input.meaning(), draft.look().note());
-            sheet.addMergedRegion(new CellRangeAddress(row, row, 2, TABLE - 1));
-            row++;
+            Page.single(draft, sheet, row++, Contract.input(name), Side.LEFT, TABLE - 1);
         }
         row++;
     }
@@ -163,16 +157,7 @@ final class StrengthSheet {
     }
 
     private void letters(String title) {
-        Page.heading(draft, sheet, row, columns, title);
-        for (int scenario = 0; scenario < draft.scenarios(); scenario++) {
-            draft.text(
-                    sheet,
-                    row,
-                    FIRST + scenario,
-                    ScenarioOutcome.letter(scenario),
-                    draft.look().heading());
-        }
-        row++;
+        Page.letters(draft, sheet, row++, columns, title);
     }
 
     private void lines(Grid grid, Side side, String prefix) {

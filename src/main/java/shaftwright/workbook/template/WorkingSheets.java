@@ -83,15 +83,7 @@ final class WorkingSheets {
     }
 
     private void across(Section section, String title) {
-        Page.heading(draft, sheet, row, FIRST + draft.scenarios(), title);
-        for (int scenario = 0; scenario < draft.scenarios(); scenario++) {
-            draft.text(
-                    sheet,
-                    row,
-                    FIRST + scenario,
-                    ScenarioOutcome.letter(scenario),
-                    draft.look().heading());
-        }
+        Page.letters(draft, sheet, row, FIRST + draft.scenarios(), title);
         row++;
         for (LiveLine line : LiveLines.all().in(section)) {
             label(line);

@@ -4,7 +4,7 @@ package shaftwright.workbook.xlsx;
  * Texts as spreadsheet parts spell them: XML escapes, and {@code _xHHHH_} for characters that XML
  * cannot carry (ECMA-376 part 1, 22.9.2.19, ST_Xstring).
  */
-final class XmlText {
+public final class XmlText {
     private static final int CODE_LENGTH = 7;
 
     private XmlText() {}
@@ -53,17 +53,36 @@ final class XmlText {
                 out.append("&lt;");
             } else if (c == '>') {
                 out.append("&gt;");
-            } else if (c == '_' && text.startsWith("_x", i) && codeAt(text, i) >= 0) {
-                out.append("_x005F_");
-            } else if (needsCode(text, i)) {
-                out.append("_x");
-                for (int shift = 12; shift >= 0; shift -= 4) {
-                    out.append(Character.toUpperCase(Character.forDigit(c >> shift & 15, 16)));
-                }
-                out.append('_');
             } else {
-                out.append(c);
+                store(out, text, i);
             }
+        }
+    }
+
+    /**
+     * A text for a library that writes XML escapes itself: what XML cannot carry is spelled {@code
+     * _xHHHH_}, and what only looks like that begins with {@code _x005F_}.
+     */
+    public static String stored(String text) {
+        StringBuilder out = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            store(out, text, i);
+        }
+        return out.toString();
+    }
+
+    private static void store(StringBuilder out, String text, int i) {
+        char c = text.charAt(i);
+        if (c == '_' && text.startsWith("_x", i) && codeAt(text, i) >= 0) {
+            out.append("_x005F_");
+        } else if (needsCode(text, i)) {
+            out.append("_x");
+            for (int shift = 12; shift >= 0; shift -= 4) {
+                out.append(Character.toUpperCase(Character.forDigit(c >> shift & 15, 16)));
+            }
+            out.append('_');
+        } else {
+            out.append(c);
         }
     }
 

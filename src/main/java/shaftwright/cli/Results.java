@@ -1,0 +1,22 @@
+package shaftwright.cli;
+
+import java.nio.file.Path;
+import shaftwright.workbook.Filling;
+import shaftwright.workbook.Sizing;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** The results of a workbook that is only looked at. */
+final class Results {
+    private Results() {}
+
+    /** Computes an opened workbook; null when it has errors, which are said. */
+    static Sizing orNull(Path file, XlsxBook book, Terminal terminal, Progress progress) {
+        progress.step("Reading " + file.getFileName());
+        Filling.Report report = Filling.compute(book);
+        if (report.hasErrors()) {
+            new ProblemList(file, report.problems()).print(terminal.err());
+            return null;
+        }
+        return report.sizing().orElseThrow();
+    }
+}
