@@ -72,7 +72,7 @@ final class LinkageSheet {
     private void note(int at, String text) {
         draft.text(sheet, at, 0, text, draft.look().note());
         sheet.addMergedRegion(new CellRangeAddress(at, at, 0, COLUMNS - 1));
-        sheet.getRow(at).setHeightInPoints(38);
+        sheet.getRow(at).setHeightInPoints(26);
     }
 
     private void side(Side side) {
@@ -142,7 +142,7 @@ final class LinkageSheet {
             draft.live(line, side, sheet, row, 1, Direction.DOWN, draft.look().of(line));
             if (line.quantity() == Quantity.TEXT) {
                 sheet.addMergedRegion(new CellRangeAddress(row, row, 1, COLUMNS - 1));
-                sheet.getRow(row).setHeightInPoints(line.isEngine() ? 28 : 18);
+                sheet.getRow(row).setHeightInPoints(line.isEngine() ? 26 : 18);
             }
             row++;
         }
@@ -158,7 +158,7 @@ final class LinkageSheet {
                         + side.word()
                         + " side");
         head(0, "Power");
-        sheet.getRow(row).setHeightInPoints(18);
+        sheet.getRow(row).setHeightInPoints(30);
         int column = 1;
         for (LiveLine line : LiveLines.all().in(Section.LINKAGE_CURVES)) {
             live(line, side, column++);

@@ -156,6 +156,16 @@ final class Look {
                 });
     }
 
+    /** A scenario's letter in a heading, over figures that stand on the right of their cells. */
+    XSSFCellStyle letter() {
+        return style(
+                "letter",
+                style -> {
+                    style.cloneStyleFrom(heading());
+                    style.setAlignment(HorizontalAlignment.RIGHT);
+                });
+    }
+
     XSSFCellStyle columnHead() {
         return style(
                 "column head",

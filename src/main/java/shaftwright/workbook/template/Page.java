@@ -124,7 +124,7 @@ final class Page {
                     row,
                     ScenariosSheet.FIRST + scenario,
                     ScenarioOutcome.letter(scenario),
-                    draft.look().heading());
+                    draft.look().letter());
         }
     }
 
