@@ -74,6 +74,21 @@ final class PartReader {
         walk.over(reader);
     }
 
+    /** A reader for single elements that a walk has found; none stands anywhere yet. */
+    static PartReader ofElements(PartText part) {
+        return new PartReader(part);
+    }
+
+    /**
+     * Stands on the start tag at this place, found by a walk before. Namespaces declared around it
+     * are not known.
+     */
+    void standOn(int place) {
+        depth = 0;
+        declarations = 0;
+        startTag(place);
+    }
+
     /** Steps into or along: true on a child's start tag, false on the end tag of its parent. */
     boolean nextChild() {
         if (empty) {
@@ -473,6 +488,14 @@ final class PartReader {
         return -1;
     }
 
+    /** Whether the element has this attribute, without prefix, spelled like this. */
+    boolean says(String name, String value) {
+        int slot = slot(name, false);
+        return slot >= 0
+                && attributes[slot + 4] - attributes[slot + 3] == value.length()
+                && matches(value, attributes[slot + 3]);
+    }
+
     /** Whether the element has this attribute, without prefix. */
     boolean has(String name) {
         return slot(name, false) >= 0;
@@ -493,6 +516,11 @@ final class PartReader {
 
     private String value(int slot) {
         return resolved(attributes[slot + 3], attributes[slot + 4], true);
+    }
+
+    /** Whether the element has no attributes. */
+    boolean isPlain() {
+        return attributeCount == 0;
     }
 
     /** Whether the start tag closes itself. */
