@@ -387,9 +387,13 @@ public final class XlsxBook implements OpenBook {
     /** Cells, by place, of all sheets whose formula holds this text in capitals or not. */
     public Map<CellPlace, String> formulasWith(String text) {
         String wanted = lowerCase(text);
+        load(sheetParts.keySet());
         List<Area> all = new ArrayList<>();
         for (String sheet : sheetParts.keySet()) {
-            all.add(new Area(sheet, 0, 0, LAST_ROW, LAST_COLUMN));
+            // Most sheets have none, and a book may have a hundred thousand formulas.
+            if (sheets.get(sheet).part().contains(wanted)) {
+                all.add(new Area(sheet, 0, 0, LAST_ROW, LAST_COLUMN));
+            }
         }
         Map<CellPlace, String> found = new HashMap<>();
         for (Map.Entry<CellPlace, CellContent> cell : read(all).filled().entrySet()) {

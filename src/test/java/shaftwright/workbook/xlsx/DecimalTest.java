@@ -44,7 +44,7 @@ class DecimalTest {
         double size = number(mantissa, exponent);
         double value = negative ? -size : size;
         agrees(Double.toString(value), value);
-        if (Math.abs(value) >= 1e-3 ) {
+        if (Math.abs(value) >= 1e-3) {
             assertThat(match(Double.toString(value), value)).isEqualTo(Decimal.Match.YES);
         }
     }
