@@ -115,6 +115,7 @@ public final class Contract {
     private static Map<String, Input> declare() {
         List<Input> all = new ArrayList<>(170);
         vehicle(all);
+        MeasuringCheck.declare(all);
         readings(all);
         linkage(all);
         joints(all);

@@ -82,6 +82,7 @@ public final class Sizing {
             sizing.scenarios.add(study.of(scenario));
         }
         sizing.shopLetter(problems);
+        MeasuringCheck.check(sizing, problems);
         Variants.check(sizing, problems);
         sizing.marginChoice(problems);
         return sizing;

@@ -93,6 +93,9 @@ public final class RandomWorkbook {
         put("shaft_end_diameter_inner", often(0.8) ? length(between(22, 34)) : CellValue.BLANK);
         put("shaft_end_diameter_outer", often(0.8) ? length(between(22, 34)) : CellValue.BLANK);
         put("mockup_pin", often(0.8) ? length(between(4, 10)) : CellValue.BLANK);
+        for (MeasuringCheck check : MeasuringCheck.values()) {
+            put(check.input(), often(0.7) ? text(choose("yes", "Yes", "no")) : CellValue.BLANK);
+        }
         put("shop_scenario", text(choose("A", "a", "B", "C", "Z")));
     }
 

@@ -47,6 +47,7 @@ public final class LiveLines {
         TableLines.declare(lines);
         ChartLines.declare(lines);
         CardLines.declare(lines);
+        GuideLines.declare(lines);
         StartLines.declare(lines);
         return lines;
     }

@@ -22,6 +22,8 @@ public enum Section {
     LINKAGE_BLOCK,
     /** A linkage's curves by their coefficients, of the same block. */
     LINKAGE_CURVES,
+    /** What the measuring guide leaves to be said, on several sheets. */
+    GUIDE_NOTES,
     /** Notes beside the typed readings. */
     MEASURE_NOTES,
     /** Results under the scenario inputs. */

@@ -62,6 +62,7 @@ public final class Template {
 
     /** Everything between the first sheet and the charts. */
     static void sizing(Draft draft) {
+        GuideSheet.lay(draft);
         MeasureSheet.lay(draft);
         LinkageSheet.lay(draft);
         PartsSheet.lay(draft);
