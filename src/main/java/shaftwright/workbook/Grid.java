@@ -51,6 +51,8 @@ public enum Grid {
     TABLE(true, true, 25),
     /** A point of a limit line in a side's charts. */
     CHART_POINT(true, false, 25),
+    /** A point of the drawing on a shop card. */
+    DRAWN_POINT(true, false, 69),
     BLANK_REVIEW(true, true, 15),
     BLANK_TABLE(true, true, 12),
     /** A change that was tried on a scenario. */

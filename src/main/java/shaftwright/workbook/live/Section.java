@@ -52,6 +52,10 @@ public enum Section {
     CHART_LIMITS,
     /** The first sheet's list of verdicts. */
     START,
+    /** Sizes and words of a shop card's drawing. */
+    SHAFT_SIZES,
+    /** Points of a shop card's drawing. */
+    SHAFT_DRAWING,
     /** What a shop card prints for one side. */
     SHOP_CARD
 }
