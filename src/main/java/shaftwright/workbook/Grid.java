@@ -43,6 +43,12 @@ public enum Grid {
     /** Something that may move a length. */
     DOUBT(false, false, 10),
     DOUBT_SLOT(false, false, 12),
+    /** A finished shaft. */
+    AS_CUT(true, false, 1),
+    /** A wheel position at which the finished shaft is measured. */
+    BUILT(true, false, 3),
+    /** An entry of the service log. */
+    SERVICE(false, false, 20),
     SCENARIO(false, true, 1),
     SCENARIO_SIDE(true, true, 1),
     /** A travel position of a scenario's side. */
