@@ -28,6 +28,7 @@ import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Cells;
 import shaftwright.workbook.OpenBook;
 
 /**
@@ -97,7 +98,7 @@ final class CalcBook implements OpenBook {
 
     /** Reads, of each sheet, the rectangle around all its areas in one go. */
     @Override
-    public Map<CellPlace, CellContent> read(Collection<Area> areas) {
+    public Cells read(Collection<Area> areas) {
         Map<String, Area> bounds = new LinkedHashMap<>();
         for (Area area : areas) {
             Area before = bounds.get(area.sheet());
@@ -108,7 +109,7 @@ final class CalcBook implements OpenBook {
             read(area, found);
         }
         known.putAll(found);
-        return found;
+        return Cells.of(found);
     }
 
     private static Area around(Area a, Area b) {
@@ -143,13 +144,13 @@ final class CalcBook implements OpenBook {
         // A text that begins with an equals sign is told from a formula by its value.
         boolean hasFormula = text.startsWith("=") && !text.equals(shown);
         if (!hasFormula) {
-            return new CellContent(value(shown, text), "");
+            return CellContent.of(value(shown, text), "");
         }
         if (text.startsWith("=#")) {
             // An error written into a file as a value comes back as a formula of it.
-            return new CellContent(new CellValue.Fault(text.substring(1)), "");
+            return CellContent.of(new CellValue.Fault(text.substring(1)), "");
         }
-        return new CellContent(value(shown, text), formulas.text(range, row, column, text));
+        return CellContent.of(value(shown, text), formulas.text(range, row, column, text));
     }
 
     private static CellValue value(Object shown, String text) {

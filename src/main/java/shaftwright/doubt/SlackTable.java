@@ -31,8 +31,4 @@ public record SlackTable(double[] slackIn, double[] slackOut, double[][] shapes,
         slackOut = slackOut.clone();
         shapes = shapes.clone();
     }
-
-    int rows() {
-        return slackIn.length;
-    }
 }

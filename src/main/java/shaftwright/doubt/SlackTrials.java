@@ -60,13 +60,16 @@ public final class SlackTrials {
         double leastOut = Double.POSITIVE_INFINITY;
         double in = 0;
         double out = 0;
-        for (int row = 0; row < table.rows(); row++) {
+        double[] slackIn = table.slackIn();
+        double[] slackOut = table.slackOut();
+        double[][] shapes = table.shapes();
+        for (int row = 0; row < slackIn.length; row++) {
             double longer = common;
             for (int k = 0; k < weights.length; k++) {
-                longer += weights[k] * table.shapes()[k][row];
+                longer += weights[k] * shapes[k][row];
             }
-            in = table.slackIn()[row] + longer;
-            out = table.slackOut()[row] - longer;
+            in = slackIn[row] + longer;
+            out = slackOut[row] - longer;
             leastIn = Math.min(leastIn, in);
             leastOut = Math.min(leastOut, out);
             if (row == 0) {

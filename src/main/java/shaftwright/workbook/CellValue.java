@@ -6,7 +6,13 @@ public sealed interface CellValue {
     record Blank() implements CellValue {}
 
     /** A finite number. */
-    record Numeric(double value) implements CellValue {}
+    record Numeric(double value) implements CellValue {
+        public Numeric {
+            if (!Double.isFinite(value)) {
+                throw new IllegalArgumentException("not a finite number: " + value);
+            }
+        }
+    }
 
     /** A text, possibly empty (a formula's {@code ""} is an empty text, not blank). */
     record Text(String value) implements CellValue {}

@@ -29,9 +29,9 @@ final class ContractCheck {
         }
     }
 
-    void version(Area area, Map<CellPlace, CellContent> cells) {
+    void version(Area area, Cells cells) {
         CellPlace place = area.place(0);
-        CellValue value = cells.getOrDefault(place, CellContent.EMPTY).value();
+        CellValue value = cells.at(place).value();
         if (value instanceof CellValue.Numeric version && version.value() == Contract.VERSION) {
             return;
         }

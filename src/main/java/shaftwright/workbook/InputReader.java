@@ -14,15 +14,13 @@ import shaftwright.workbook.InputValues.Entry;
 
 /** Reads every typed cell by its defined name and says all that is wrong with them at once. */
 final class InputReader {
-    private static final CellContent NOTHING = CellContent.EMPTY;
 
     private final Map<String, Area> names;
-    private final Map<CellPlace, CellContent> cells;
+    private final Cells cells;
     private final List<Problem> problems;
     private LengthUnit unit = LengthUnit.INCH;
 
-    InputReader(
-            Map<String, Area> names, Map<CellPlace, CellContent> cells, List<Problem> problems) {
+    InputReader(Map<String, Area> names, Cells cells, List<Problem> problems) {
         this.names = names;
         this.cells = cells;
         this.problems = problems;
@@ -76,7 +74,7 @@ final class InputReader {
     private void readUnit() {
         Area area = names.get("unit");
         if (area != null
-                && cells.getOrDefault(area.place(0), NOTHING).value() instanceof CellValue.Text t
+                && cells.at(area.place(0)).value() instanceof CellValue.Text t
                 && t.value().equalsIgnoreCase("mm")) {
             unit = LengthUnit.MILLIMETRE;
         }
@@ -96,13 +94,13 @@ final class InputReader {
     }
 
     /** Cells of the scenarios' letters; columns without a letter are the builder's own. */
-    static List<CellPlace> letters(Map<String, Area> names, Map<CellPlace, CellContent> cells) {
+    static List<CellPlace> letters(Map<String, Area> names, Cells cells) {
         List<CellPlace> places = new ArrayList<>();
         Area area = names.get(LETTERS);
         int size = area == null ? 0 : area.size();
         for (int offset = 0; offset < size; offset++) {
             CellPlace place = area.place(offset);
-            if (cells.getOrDefault(place, NOTHING).value() instanceof CellValue.Text letter
+            if (cells.at(place).value() instanceof CellValue.Text letter
                     && !letter.value().isBlank()) {
                 places.add(place);
             }
@@ -136,7 +134,7 @@ final class InputReader {
     }
 
     private Entry entry(Input input, CellPlace place, String which) {
-        CellValue raw = cells.getOrDefault(place, NOTHING).value();
+        CellValue raw = cells.at(place).value();
         String subject = which.isEmpty() ? input.label() : input.label() + ", " + which;
         if (raw instanceof CellValue.Fault fault) {
             error(place, subject, fault.code(), expected(input));

@@ -48,18 +48,20 @@ public final class LeverSearch {
         if (!search.now.holds() && !search.anyFits()) {
             search.pairs();
         }
-        search.found.sort(RANK);
+        search.found.sort(new Rank());
         return List.copyOf(search.found.subList(0, Math.min(MOST, search.found.size())));
     }
 
-    private static final Comparator<Lever> RANK =
-            (a, b) -> {
-                if (a.fits() != b.fits()) {
-                    return a.fits() ? -1 : 1;
-                }
-                int cheaper = a.fits() ? Double.compare(a.cost(), b.cost()) : 0;
-                return cheaper != 0 ? cheaper : Double.compare(b.gain(), a.gain());
-            };
+    private static final class Rank implements Comparator<Lever> {
+        @Override
+        public int compare(Lever a, Lever b) {
+            if (a.fits() != b.fits()) {
+                return a.fits() ? -1 : 1;
+            }
+            int cheaper = a.fits() ? Double.compare(a.cost(), b.cost()) : 0;
+            return cheaper != 0 ? cheaper : Double.compare(b.gain(), a.gain());
+        }
+    }
 
     private void singles() {
         lengths();
@@ -137,13 +139,32 @@ public final class LeverSearch {
             double coarse,
             double fine,
             double most) {
-        double start = number(input);
-        walk(
-                coarse,
-                fine,
-                most,
-                amount -> what + " " + shown(amount) + how,
-                amount -> List.of(Change.number(input, scenario, start + sense * amount)));
+        walk(coarse, fine, most, new Moved(what, how, input, sense));
+    }
+
+    /** Something of the scenario moved, or a limit taken back. */
+    private final class Moved implements Means {
+        private final String what;
+        private final String how;
+        private final String input;
+        private final int sense;
+
+        Moved(String what, String how, String input, int sense) {
+            this.what = what;
+            this.how = how;
+            this.input = input;
+            this.sense = sense;
+        }
+
+        @Override
+        public String words(double amount) {
+            return what + " " + shown(amount) + how;
+        }
+
+        @Override
+        public List<Change> changes(double amount) {
+            return List.of(Change.number(input, scenario, number(input) + sense * amount));
+        }
     }
 
     /** The race's ring seat sunk deeper, up to a quarter of the race's width. */
@@ -158,15 +179,7 @@ public final class LeverSearch {
                 fine,
                 fine,
                 most,
-                amount -> "ring seat sunk " + shown(amount) + " deeper" + at(end, "race"),
-                amount -> {
-                    List<Change> changes = new ArrayList<>();
-                    for (String one : ends(end)) {
-                        String name = "counterbore_" + one;
-                        changes.add(Change.number(name, scenario, number(name) + amount));
-                    }
-                    return changes;
-                });
+                new Deepened(end, "race", "counterbore_", "ring seat sunk ", " deeper"));
     }
 
     /** A spacer between joint and cup moves the joint away from the cup's bottom. */
@@ -176,15 +189,38 @@ public final class LeverSearch {
                 2 * fine,
                 fine,
                 inch ? 19.05 : 20,
-                amount -> "spacer of " + shown(amount) + " between joint and cup" + at(end, "end"),
-                amount -> {
-                    List<Change> changes = new ArrayList<>();
-                    for (String one : ends(end)) {
-                        String name = "joint_spacer_" + one;
-                        changes.add(Change.number(name, scenario, number(name) + amount));
-                    }
-                    return changes;
-                });
+                new Deepened(end, "end", "joint_spacer_", "spacer of ", " between joint and cup"));
+    }
+
+    /** The same amount more at one end or at both. */
+    private final class Deepened implements Means {
+        private final String end;
+        private final String what;
+        private final String input;
+        private final String before;
+        private final String after;
+
+        Deepened(String end, String what, String input, String before, String after) {
+            this.end = end;
+            this.what = what;
+            this.input = input;
+            this.before = before;
+            this.after = after;
+        }
+
+        @Override
+        public String words(double amount) {
+            return before + shown(amount) + after + at(end, what);
+        }
+
+        @Override
+        public List<Change> changes(double amount) {
+            List<Change> changes = new ArrayList<>();
+            for (String one : ends(end)) {
+                changes.add(Change.number(input + one, scenario, number(input + one) + amount));
+            }
+            return changes;
+        }
     }
 
     private void parts(String end, String column, String input) {
@@ -211,21 +247,20 @@ public final class LeverSearch {
                 : ", " + end + " " + what;
     }
 
-    private interface Words {
-        String of(double amount);
-    }
+    /** A change by an amount. */
+    private interface Means {
+        String words(double amount);
 
-    private interface Changes {
-        List<Change> of(double amount);
+        List<Change> changes(double amount);
     }
 
     /**
      * Where the scenario fits already, one coarse step; else the least amount that makes it fit.
      */
-    private void walk(double coarse, double fine, double most, Words words, Changes changes) {
+    private void walk(double coarse, double fine, double most, Means means) {
         if (now.holds()) {
             if (coarse <= most + LEAST_GAIN) {
-                add(words.of(coarse), changes.of(coarse));
+                add(means.words(coarse), means.changes(coarse));
             }
             return;
         }
@@ -234,13 +269,13 @@ public final class LeverSearch {
         Tried best = null;
         for (int part = 1; part <= PARTS; part++) {
             int step = steps * part / PARTS;
-            ScenarioOutcome outcome = step > below.step ? trial(step * fine, changes) : null;
+            ScenarioOutcome outcome = step > below.step ? trial(step * fine, means) : null;
             if (outcome == null) {
                 continue;
             }
             Tried tried = new Tried(step, outcome);
             if (outcome.holds()) {
-                best = least(below, tried, fine, changes);
+                best = least(below, tried, fine, means);
                 break;
             }
             if (best == null || outcome.narrowerWindow() > best.outcome.narrowerWindow()) {
@@ -250,7 +285,7 @@ public final class LeverSearch {
         }
         if (best != null) {
             double amount = best.step * fine;
-            add(words.of(amount), changes.of(amount), best.outcome);
+            add(means.words(amount), means.changes(amount), best.outcome);
         }
     }
 
@@ -258,12 +293,12 @@ public final class LeverSearch {
     private record Tried(int step, ScenarioOutcome outcome) {}
 
     /** Fewest fine steps that fit, halved between some that do not and some that do. */
-    private Tried least(Tried below, Tried fitting, double fine, Changes changes) {
+    private Tried least(Tried below, Tried fitting, double fine, Means means) {
         int not = below.step;
         Tried fits = fitting;
         while (fits.step - not > 1) {
             int middle = (not + fits.step) / 2;
-            ScenarioOutcome outcome = trial(middle * fine, changes);
+            ScenarioOutcome outcome = trial(middle * fine, means);
             if (outcome != null && outcome.holds()) {
                 fits = new Tried(middle, outcome);
             } else {
@@ -274,8 +309,8 @@ public final class LeverSearch {
     }
 
     /** The outcome with an amount of a change, null when it can't be computed. */
-    private ScenarioOutcome trial(double amount, Changes changes) {
-        ScenarioOutcome tried = sizing.trial(scenario, changes.of(amount));
+    private ScenarioOutcome trial(double amount, Means means) {
+        ScenarioOutcome tried = sizing.trial(scenario, means.changes(amount));
         return tried.computed() ? tried : null;
     }
 

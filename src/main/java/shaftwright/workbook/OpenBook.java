@@ -15,11 +15,12 @@ public interface OpenBook {
     Map<String, Area> names();
 
     /** All cells inside these areas that are not blank, or hold a formula. */
-    Map<CellPlace, CellContent> read(Collection<Area> areas);
+    Cells read(Collection<Area> areas);
 
     /**
      * Replaces values and nothing else: a formula cell keeps its formula and gets a new cached
-     * value, any other cell gets the value itself. Takes effect when the book is saved.
+     * value, any other cell gets the value itself. Takes effect when the book is saved; the map
+     * must not change until then.
      */
     void write(Map<CellPlace, CellValue> values);
 }

@@ -11,8 +11,7 @@ final class ScenarioCheck {
     private ScenarioCheck() {}
 
     /** Says it in one line when some are gone or new, which every result would say else. */
-    static boolean complete(
-            Map<String, Area> names, Map<CellPlace, CellContent> cells, List<Problem> problems) {
+    static boolean complete(Map<String, Area> names, Cells cells, List<Problem> problems) {
         Area typed = names.get(InputReader.LETTERS);
         Area working = names.get(MADE);
         if (typed == null || working == null) {
@@ -50,16 +49,16 @@ final class ScenarioCheck {
         return scenarios + (scenarios == 1 ? " scenario column" : " scenario columns");
     }
 
-    private static int filled(Area area, Map<CellPlace, CellContent> cells) {
+    private static int filled(Area area, Cells cells) {
         int filled = 0;
         for (int offset = 0; offset < area.size(); offset++) {
-            CellContent content = cells.getOrDefault(area.place(offset), CellContent.EMPTY);
-            filled += content.hasFormula() || !(content.value() instanceof CellValue.Blank) ? 1 : 0;
+            CellContent content = cells.at(area.place(offset));
+            filled += content.isEmpty() ? 0 : 1;
         }
         return filled;
     }
 
-    private static CellPlace emptied(Area typed, Map<CellPlace, CellContent> cells) {
+    private static CellPlace emptied(Area typed, Cells cells) {
         List<CellPlace> letters = InputReader.letters(Map.of(InputReader.LETTERS, typed), cells);
         int offset = 0;
         while (offset < typed.size() - 1 && letters.contains(typed.place(offset))) {

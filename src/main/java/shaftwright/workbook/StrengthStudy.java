@@ -149,10 +149,14 @@ final class StrengthStudy {
         return new Torques(
                 throughGears(path, engine),
                 throughGears(path, clutch),
-                grip.map(TyreGrip::torque).orElse(Double.NaN),
-                landing.map(TyreGrip::torque).orElse(Double.NaN),
+                torque(grip),
+                torque(landing),
                 path.driving().orElse(Double.NaN),
                 path.landing().orElse(Double.NaN));
+    }
+
+    private static double torque(Optional<TyreGrip> grip) {
+        return grip.isPresent() ? grip.get().torque() : Double.NaN;
     }
 
     private static double throughGears(TorquePath path, OptionalDouble torque) {

@@ -51,6 +51,21 @@ public final class TapeFormula {
      * @param fractionTable name of the two columns filled with {@link #fractionRows}, texts first
      */
     public static String of(String cell, String unitMillimetres, String fractionTable) {
+        return Pattern.TEXT
+                .replace(Pattern.UNIT, unitMillimetres)
+                .replace(Pattern.TABLE, fractionTable)
+                .replace(Pattern.CELL, cell);
+    }
+
+    /** The formula is long and nested, and a check wants hundreds: put together once. */
+    private static final class Pattern {
+        static final String CELL = "\u0001";
+        static final String UNIT = "\u0002";
+        static final String TABLE = "\u0003";
+        static final String TEXT = nested(CELL, UNIT, TABLE);
+    }
+
+    private static String nested(String cell, String unitMillimetres, String fractionTable) {
         String text = straightened(cell);
         String fields = fields(text);
         String millimetres =

@@ -12,11 +12,11 @@ import java.util.Map;
  * together.
  */
 final class TypedCells {
-    private final Map<CellPlace, CellContent> cells;
+    private final Cells cells;
     private final Map<CellPlace, CellValue> values = new HashMap<>();
     private final List<Problem> problems;
 
-    private TypedCells(Map<CellPlace, CellContent> cells, List<Problem> problems) {
+    private TypedCells(Cells cells, List<Problem> problems) {
         this.cells = cells;
         this.problems = problems;
     }
@@ -31,7 +31,7 @@ final class TypedCells {
     static TypedCells of(
             Collection<TypedColumn> columns,
             Map<String, Area> names,
-            Map<CellPlace, CellContent> cells,
+            Cells cells,
             List<Problem> problems) {
         TypedCells typed = new TypedCells(cells, problems);
         for (TypedColumn column : columns) {
@@ -49,15 +49,25 @@ final class TypedCells {
     }
 
     /** The book's cells as they will be. */
-    Map<CellPlace, CellContent> over() {
-        if (values.isEmpty()) {
-            return cells;
+    Cells over() {
+        return values.isEmpty() ? cells : new Laid();
+    }
+
+    private final class Laid implements Cells {
+        @Override
+        public CellContent at(CellPlace place) {
+            CellValue value = values.get(place);
+            return value == null ? cells.at(place) : CellContent.of(value, "");
         }
-        Map<CellPlace, CellContent> laid = new HashMap<>(cells);
-        for (Map.Entry<CellPlace, CellValue> value : values.entrySet()) {
-            laid.put(value.getKey(), new CellContent(value.getValue(), ""));
+
+        @Override
+        public Map<CellPlace, CellContent> filled() {
+            Map<CellPlace, CellContent> filled = new HashMap<>(cells.filled());
+            for (CellPlace place : values.keySet()) {
+                filled.put(place, at(place));
+            }
+            return filled;
         }
-        return laid;
     }
 
     private List<CellPlace> places(TypedColumn column, Area area, Map<String, Area> names) {
@@ -95,7 +105,7 @@ final class TypedCells {
     }
 
     private void type(TypedColumn column, Input input, CellPlace place, String text) {
-        CellContent now = cells.getOrDefault(place, CellContent.EMPTY);
+        CellContent now = cells.at(place);
         CellValue value = input.typed(text);
         if (now.hasFormula()) {
             if (!now.value().equals(value)) {

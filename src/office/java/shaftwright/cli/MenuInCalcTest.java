@@ -124,7 +124,7 @@ class MenuInCalcTest {
 
     private static Map<CellPlace, CellContent> cells(Path file) {
         XlsxBook book = XlsxBook.open(file);
-        return book.read(book.names().values());
+        return book.read(book.names().values()).filled();
     }
 
     private static boolean agree(CellValue a, CellValue b) {

@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.workbook.Agreement;
-import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Cells;
 import shaftwright.workbook.DemoBook;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.xlsx.XlsxBook;
@@ -117,11 +117,11 @@ class BuildersEditsTest {
 
     private static List<CellValue> values(Path file, String name) {
         XlsxBook book = XlsxBook.open(file);
-        Map<CellPlace, CellContent> cells = book.read(List.of(book.names().get(name)));
+        Cells cells = book.read(List.of(book.names().get(name)));
         List<CellValue> values = new ArrayList<>();
         for (int offset = 0; offset < book.names().get(name).size(); offset++) {
             CellPlace place = book.names().get(name).place(offset);
-            values.add(cells.getOrDefault(place, CellContent.EMPTY).value());
+            values.add(cells.at(place).value());
         }
         return values;
     }

@@ -55,10 +55,10 @@ class FreshnessInProgramsTest {
     private static List<String> stamps(Path file) {
         XlsxBook book = XlsxBook.open(file);
         Area area = book.names().get("travel_stamp_left");
-        Map<CellPlace, CellContent> cells = book.read(List.of(area));
+        Cells cells = book.read(List.of(area));
         List<String> stamps = new ArrayList<>();
         for (int scenario = 0; scenario < area.size(); scenario++) {
-            CellContent content = cells.getOrDefault(area.place(scenario), CellContent.EMPTY);
+            CellContent content = cells.at(area.place(scenario));
             stamps.add(content.value() instanceof CellValue.Text text ? text.value() : "");
         }
         return stamps;

@@ -146,7 +146,7 @@ class EditedWorkbooksTest {
         XlsxBook book = XlsxBook.open(edited.file());
         var area = book.names().get("e_final_left");
 
-        assertThat(book.read(List.of(area)).get(area.place(0)).value())
+        assertThat(book.read(List.of(area)).at(area.place(0)).value())
                 .isEqualTo(untouched.value("e_final_left", 0))
                 .isNotEqualTo(old);
     }

@@ -65,7 +65,7 @@ final class SmallBook {
     CellValue value(String name, int offset) {
         CellPlace place = place(name, offset);
         XlsxBook book = XlsxBook.open(file);
-        var content = book.read(List.of(NAMES.get(name))).get(place);
+        var content = book.read(List.of(NAMES.get(name))).at(place);
         return content == null ? CellValue.BLANK : content.value();
     }
 

@@ -25,8 +25,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
-import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Cells;
 import shaftwright.workbook.PoiRecalculation;
 import shaftwright.workbook.comparison.ComparisonAgreement;
 import shaftwright.workbook.xlsx.XlsxBook;
@@ -152,7 +152,7 @@ class CompareCommandTest {
         XlsxBook book = XlsxBook.open(out);
         for (String reading : List.of("first", "second", "third")) {
             Area area = book.names().get("book2_distance_" + reading + "_left");
-            for (var cell : book.read(List.of(area)).entrySet()) {
+            for (var cell : book.read(List.of(area)).filled().entrySet()) {
                 if (area.contains(cell.getKey())) {
                     double longer = Double.parseDouble(text(cell.getValue().value())) + 10;
                     book.write(Map.of(cell.getKey(), CellValue.of(String.valueOf(longer))));
@@ -295,7 +295,7 @@ class CompareCommandTest {
 
         assertThat(run.code()).as(run.err()).isZero();
         CellContent vehicle = Demo.cell(out, "book1_vehicle_name", 0);
-        assertThat(vehicle).isEqualTo(new CellContent(CellValue.of(command), ""));
+        assertThat(vehicle).isEqualTo(CellContent.of(CellValue.of(command), ""));
         assertThat(row(out, "compare_vehicle").get(0)).isEqualTo(CellValue.of(command));
         assertThat(row(out, "compare_name").get(0))
                 .isEqualTo(CellValue.of("@SUM(1)<b>&\u0007_x0041_'!A1"));
@@ -357,10 +357,10 @@ class CompareCommandTest {
     private static List<CellValue> row(Path file, String name) {
         XlsxBook book = XlsxBook.open(file);
         Area area = book.names().get(name);
-        Map<CellPlace, CellContent> cells = book.read(List.of(area));
+        Cells cells = book.read(List.of(area));
         CellValue[] values = new CellValue[area.size()];
         for (int offset = 0; offset < values.length; offset++) {
-            values[offset] = cells.getOrDefault(area.place(offset), CellContent.EMPTY).value();
+            values[offset] = cells.at(area.place(offset)).value();
         }
         return List.of(values);
     }

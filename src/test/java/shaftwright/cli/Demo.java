@@ -57,7 +57,7 @@ final class Demo {
     static CellContent cell(Path file, String name, int offset) {
         XlsxBook book = XlsxBook.open(file);
         Area area = book.names().get(name);
-        return book.read(List.of(area)).getOrDefault(area.place(offset), CellContent.EMPTY);
+        return book.read(List.of(area)).at(area.place(offset));
     }
 
     /** Types into a cell as a builder would. */
@@ -73,6 +73,6 @@ final class Demo {
     static Map<CellPlace, CellContent> all(Path file) {
         XlsxBook book = XlsxBook.open(file);
         Collection<Area> areas = book.names().values();
-        return book.read(areas);
+        return book.read(areas).filled();
     }
 }

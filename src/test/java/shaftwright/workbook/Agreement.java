@@ -38,8 +38,8 @@ public final class Agreement {
 
     /** Compares the values in a copy that some program computed and saved, nothing moved. */
     public static Agreement ofSaved(OpenBook book, OpenBook saved) {
-        Map<CellPlace, CellContent> cells = saved.read(LiveCells.areas(saved.names()));
-        return of(book, place -> cells.getOrDefault(place, CellContent.EMPTY).value());
+        Cells cells = saved.read(LiveCells.areas(saved.names()));
+        return of(book, place -> cells.at(place).value());
     }
 
     /** Compares values computed elsewhere for the book's cells. */

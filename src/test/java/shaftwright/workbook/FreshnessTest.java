@@ -317,6 +317,6 @@ public class FreshnessTest {
 
     private static CellContent content(XlsxBook book, String name, int offset) {
         Area area = book.names().get(name);
-        return book.read(List.of(area)).getOrDefault(area.place(offset), CellContent.EMPTY);
+        return book.read(List.of(area)).at(area.place(offset));
     }
 }

@@ -246,6 +246,6 @@ public class LinkageSourceTest {
     private static CellValue content(Path file, String name, int offset) {
         XlsxBook book = XlsxBook.open(file);
         Area area = book.names().get(name);
-        return book.read(List.of(area)).getOrDefault(area.place(offset), CellContent.EMPTY).value();
+        return book.read(List.of(area)).at(area.place(offset)).value();
     }
 }

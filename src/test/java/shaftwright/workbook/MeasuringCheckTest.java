@@ -63,10 +63,7 @@ class MeasuringCheckTest {
 
     private static String text(XlsxBook book, String name) {
         CellPlace place = book.names().get(name).place(0);
-        CellValue value =
-                book.read(List.of(book.names().get(name)))
-                        .getOrDefault(place, CellContent.EMPTY)
-                        .value();
+        CellValue value = book.read(List.of(book.names().get(name))).at(place).value();
         return value instanceof CellValue.Text text ? text.value() : "";
     }
 }

@@ -188,8 +188,8 @@ public final class SpoiltWorkbooks {
 
     /** What is wrong with the live cells of a copy that a program computed and saved. */
     public static List<String> complaintsOfSaved(Path file, OpenBook saved) {
-        Map<CellPlace, CellContent> cells = saved.read(LiveCells.areas(saved.names()));
-        return complaints(file, place -> cells.getOrDefault(place, CellContent.EMPTY).value());
+        Cells cells = saved.read(LiveCells.areas(saved.names()));
+        return complaints(file, place -> cells.at(place).value());
     }
 
     /**

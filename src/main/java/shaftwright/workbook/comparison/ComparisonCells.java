@@ -11,6 +11,7 @@ import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Cells;
 import shaftwright.workbook.MissingNames;
 import shaftwright.workbook.Problem;
 import shaftwright.workbook.live.FormulaSkeleton;
@@ -34,7 +35,7 @@ final class ComparisonCells {
      */
     static ComparisonCells find(
             Map<String, Area> names,
-            Map<CellPlace, CellContent> contents,
+            Cells contents,
             Map<String, List<CellValue>> wanted,
             List<Problem> problems) {
         ComparisonCells found = new ComparisonCells();
@@ -54,16 +55,15 @@ final class ComparisonCells {
     private void add(
             String name,
             Area area,
-            Map<CellPlace, CellContent> contents,
+            Cells contents,
             List<CellValue> wanted,
             List<Problem> problems) {
         boolean grown = area.size() != wanted.size();
         int count = 0;
         for (int offset = 0; offset < area.size(); offset++) {
             CellPlace place = area.place(offset);
-            CellContent content = contents.getOrDefault(place, CellContent.EMPTY);
-            boolean empty = content.value() instanceof CellValue.Blank && !content.hasFormula();
-            if (grown && empty) {
+            CellContent content = contents.at(place);
+            if (grown && content.isEmpty()) {
                 continue;
             }
             if (count < wanted.size()) {

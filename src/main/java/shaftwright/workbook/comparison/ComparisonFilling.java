@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Area;
-import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Cells;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.OpenBook;
 import shaftwright.workbook.Problem;
@@ -116,7 +116,7 @@ public final class ComparisonFilling {
     }
 
     private Report run(Step step, boolean write, boolean edited) {
-        Map<CellPlace, CellContent> cells = book.read(ownAreas());
+        Cells cells = book.read(ownAreas());
         version(cells);
         if (!stopped()) {
             for (PartBook part : Comparison.parts(book)) {
@@ -151,7 +151,7 @@ public final class ComparisonFilling {
         return areas;
     }
 
-    private void version(Map<CellPlace, CellContent> cells) {
+    private void version(Cells cells) {
         CellValue version = value(cells, Comparison.VERSION_NAME, 0);
         if (!(version instanceof CellValue.Numeric number)
                 || number.value() != Comparison.VERSION) {
@@ -164,14 +164,14 @@ public final class ComparisonFilling {
         }
     }
 
-    private CellValue value(Map<CellPlace, CellContent> cells, String name, int offset) {
+    private CellValue value(Cells cells, String name, int offset) {
         Area area = names.get(name);
         return area == null || offset >= area.size()
                 ? CellValue.BLANK
-                : cells.getOrDefault(area.place(offset), CellContent.EMPTY).value();
+                : cells.at(area.place(offset)).value();
     }
 
-    private void pages(Map<CellPlace, CellContent> cells, boolean write, boolean edited) {
+    private void pages(Cells cells, boolean write, boolean edited) {
         Map<Integer, Sizing> books = new HashMap<>();
         for (Part part : parts) {
             books.put(part.number(), part.filling().sizing().orElseThrow());
@@ -198,32 +198,32 @@ public final class ComparisonFilling {
     }
 
     /** Unit of the pages; it was written when the comparison was made. */
-    private LengthUnit unit(Map<CellPlace, CellContent> cells) {
+    private LengthUnit unit(Cells cells) {
         return value(cells, Comparison.UNIT, 0) instanceof CellValue.Text text
                         && text.value().equalsIgnoreCase("mm")
                 ? LengthUnit.MILLIMETRE
                 : LengthUnit.INCH;
     }
 
-    private double tolerance(Map<CellPlace, CellContent> cells) {
+    private double tolerance(Cells cells) {
         return value(cells, Comparison.TOLERANCE, 0) instanceof CellValue.Numeric number
                 ? number.value()
                 : 0;
     }
 
     /** Columns without a book number are the builder's own. */
-    private List<Column> columns(Map<CellPlace, CellContent> cells, Map<Integer, Sizing> books) {
+    private List<Column> columns(Cells cells, Map<Integer, Sizing> books) {
         List<Column> columns = new ArrayList<>();
         Area numbers = names.get(Comparison.BOOKS);
         Area letters = names.get(Comparison.LETTERS);
         for (int offset = 0; numbers != null && offset < numbers.size(); offset++) {
             CellPlace place = numbers.place(offset);
-            CellValue book = cells.getOrDefault(place, CellContent.EMPTY).value();
+            CellValue book = cells.at(place).value();
             if (book instanceof CellValue.Blank || letters == null) {
                 continue;
             }
             CellPlace below = new CellPlace(letters.sheet(), letters.firstRow(), place.column());
-            CellValue letter = cells.getOrDefault(below, CellContent.EMPTY).value();
+            CellValue letter = cells.at(below).value();
             Column column = column(books, book, letter);
             if (column == null) {
                 problems.add(

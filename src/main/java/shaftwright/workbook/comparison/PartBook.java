@@ -4,9 +4,9 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
 import shaftwright.workbook.Area;
-import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Cells;
 import shaftwright.workbook.OpenBook;
 
 /**
@@ -56,7 +56,7 @@ public final class PartBook implements OpenBook {
     }
 
     @Override
-    public Map<CellPlace, CellContent> read(Collection<Area> areas) {
+    public Cells read(Collection<Area> areas) {
         return whole.read(areas);
     }
 

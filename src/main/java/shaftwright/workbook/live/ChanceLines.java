@@ -17,7 +17,7 @@ import shaftwright.workbook.Sizing;
  * How likely each side's shaft runs out of travel, by trial: an engine block, and the fingerprints
  * of what it follows from beyond path and joints.
  */
-enum ChanceLines {
+enum ChanceLines implements EngineBlock.Figure, EngineBlock.Present {
     BOTTOMING("bottoming", "Bottoms somewhere, in 100", NUMBER),
     BOTTOMING_BUMP("bottoming_bump", "… at full bump", NUMBER),
     BOTTOMING_DROOP("bottoming_droop", "… at full droop", NUMBER),
@@ -46,7 +46,6 @@ enum ChanceLines {
     static void declare(LiveLines lines) {
         hat(lines);
         rows(lines);
-        EngineBlock.Present present = (sizing, index) -> chances(sizing, index) != null;
         Fingerprint all =
                 new Fingerprint(lines)
                         .whole("path_print", "joint_print_in", "joint_print_out", "doubt_all_print")
@@ -59,13 +58,19 @@ enum ChanceLines {
                 lines,
                 all,
                 "AND({ready}=1,IF(ISNUMBER(trial_count_read),trial_count_read>0,FALSE))",
-                present);
+                BOTTOMING);
         for (ChanceLines line : values()) {
-            BLOCK.figure(lines, line.name, line.label, line.quantity, present, line::value);
+            BLOCK.figure(lines, line.name, line.label, line.quantity, line, line);
         }
     }
 
-    private CellValue value(Sizing sizing, Index index) {
+    @Override
+    public boolean has(Sizing sizing, Index index) {
+        return chances(sizing, index) != null;
+    }
+
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
         SlackChances chances = chances(sizing, index);
         return CellValue.of(
                 switch (this) {
@@ -86,7 +91,7 @@ enum ChanceLines {
 
     /** The fit's hat tells its terms: where readings stand and how many there are. */
     private static void hat(LiveLines lines) {
-        Fingerprint hat = new Fingerprint(lines).measured("coef_hat");
+        HatPrint hat = new HatPrint(new Fingerprint(lines).measured("coef_hat"));
         lines.add(
                 new LiveLine(
                         "hat_print",
@@ -94,17 +99,30 @@ enum ChanceLines {
                         POWER,
                         "Fingerprint of the hat",
                         WHOLE,
-                        index -> "IF({path_ready}=1," + hat.formula(index.row()) + ",NA())",
-                        (sizing, index) ->
-                                sizing.path(index.side()).chosen().isPresent()
-                                        ? CellValue.of(hat.of(sizing, index, index.row()))
-                                        : CellValue.NOT_AVAILABLE));
+                        hat,
+                        hat));
+    }
+
+    private record HatPrint(Fingerprint print) implements LiveLine.Formula, LiveLine.Core {
+        @Override
+        public String at(Index index) {
+            return "IF({path_ready}=1," + print.formula(index.row()) + ",NA())";
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            return sizing.path(index.side()).chosen().isPresent()
+                    ? CellValue.of(print.of(sizing, index, index.row()))
+                    : CellValue.NOT_AVAILABLE;
+        }
     }
 
     /** The order of rows counts: it decides which random number each gets. */
     private static void rows(LiveLines lines) {
-        Fingerprint row =
-                new Fingerprint(lines).measured("doubt_standard", "doubt_worst", "doubt_fixed");
+        RowPrint row =
+                new RowPrint(
+                        new Fingerprint(lines)
+                                .measured("doubt_standard", "doubt_worst", "doubt_fixed"));
         lines.add(
                 new LiveLine(
                         "doubt_print",
@@ -112,10 +130,9 @@ enum ChanceLines {
                         DOUBT_SLOT,
                         "Fingerprint of the row",
                         WHOLE,
-                        index -> row.formula(TERMS * index.row()),
-                        (sizing, index) ->
-                                CellValue.of(row.of(sizing, index, TERMS * index.row()))));
-        Fingerprint all = new Fingerprint(lines).sum("doubt_print").measured("tape_mm");
+                        row,
+                        row));
+        RowPrint all = new RowPrint(new Fingerprint(lines).sum("doubt_print").measured("tape_mm"));
         lines.add(
                 new LiveLine(
                         "doubt_all_print",
@@ -123,7 +140,20 @@ enum ChanceLines {
                         BOOK,
                         "Fingerprint of what may move",
                         WHOLE,
-                        index -> all.formula(0),
-                        (sizing, index) -> CellValue.of(all.of(sizing, index, 0))));
+                        all,
+                        all));
+    }
+
+    /** Each row's terms have weights of their own. */
+    private record RowPrint(Fingerprint print) implements LiveLine.Formula, LiveLine.Core {
+        @Override
+        public String at(Index index) {
+            return print.formula(TERMS * index.row());
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            return CellValue.of(print.of(sizing, index, TERMS * index.row()));
+        }
     }
 }

@@ -25,7 +25,7 @@ record EngineBlock(String name, Grid grid, Section working, Section shown) {
 
     /** Whether a cell of the block has figures. */
     interface Present {
-        boolean at(Sizing sizing, Index index);
+        boolean has(Sizing sizing, Index index);
     }
 
     /** A figure of the block, asked for only where there are figures. */
@@ -100,7 +100,7 @@ record EngineBlock(String name, Grid grid, Section working, Section shown) {
 
         @Override
         public CellValue at(Sizing sizing, Index index) {
-            return present.at(sizing, index)
+            return present.has(sizing, index)
                     ? CellValue.of(print.of(sizing, index, 0))
                     : CellValue.of(Fingerprint.NOTHING);
         }
@@ -129,14 +129,14 @@ record EngineBlock(String name, Grid grid, Section working, Section shown) {
 
         @Override
         public CellValue at(Sizing sizing, Index index) {
-            return CellValue.of(present.at(sizing, index) ? CURRENT : "");
+            return CellValue.of(present.has(sizing, index) ? CURRENT : "");
         }
     }
 
     private record OrNothing(Present present, Figure figure) implements LiveLine.Core {
         @Override
         public CellValue at(Sizing sizing, Index index) {
-            return present.at(sizing, index)
+            return present.has(sizing, index)
                     ? figure.at(sizing, index)
                     : CellValue.of(Fingerprint.NOTHING);
         }

@@ -24,7 +24,7 @@ import shaftwright.workbook.Sizing;
  * The hub path of a side's linkage, solved by a fill, and how it agrees with the readings: an
  * engine block, and the fingerprints of all that it follows from.
  */
-enum LinkageLines implements EngineBlock.Figure {
+enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
     STATUS("status", "The points", TEXT),
     AGREEMENT("agreement", "Tape and linkage", TEXT),
     OFF_BEFORE("off_before", "Readings off the linkage, as a rule", SHOWN_LENGTH),
@@ -67,13 +67,9 @@ enum LinkageLines implements EngineBlock.Figure {
                         .measured("outer_ahead_used", "outer_out_used", "ride_height_used")
                         .measured("static_camber_used", "static_toe_used")
                         .measured("linkage_up_read", "linkage_down_read", "tape_mm");
-        BLOCK.stamp(
-                lines,
-                all,
-                "COUNT({point_height_used:all})>0",
-                (sizing, index) -> of(sizing, index).isTyped());
+        BLOCK.stamp(lines, all, "COUNT({point_height_used:all})>0", STATUS);
         for (LinkageLines line : values()) {
-            BLOCK.figure(lines, line.figure, line.label, line.quantity, line::isPresent, line);
+            BLOCK.figure(lines, line.figure, line.label, line.quantity, line, line);
         }
         for (Curve curve : Curve.values()) {
             lines.add(
@@ -100,7 +96,8 @@ enum LinkageLines implements EngineBlock.Figure {
         return sizing.path(index.side()).linkage();
     }
 
-    private boolean isPresent(Sizing sizing, Index index) {
+    @Override
+    public boolean has(Sizing sizing, Index index) {
         SideLinkage linkage = of(sizing, index);
         return switch (this) {
             case STATUS -> linkage.isTyped();

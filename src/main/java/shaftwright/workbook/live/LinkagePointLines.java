@@ -48,8 +48,8 @@ enum LinkagePointLines implements LiveLine.Formula, LiveLine.Core {
                         BOOK,
                         "Kind of linkage by number",
                         WHOLE,
-                        index -> kindNumber(),
-                        (sizing, index) -> CellValue.of(kind(sizing))));
+                        Kind.NUMBER,
+                        Kind.NUMBER));
         for (Input input : Contract.inputs(SIDE)) {
             if (SideTyped.isOfLinkage(input)) {
                 lines.add(new SideTyped(input).line(SIDE));
@@ -68,6 +68,21 @@ enum LinkagePointLines implements LiveLine.Formula, LiveLine.Core {
                             line.quantity,
                             line,
                             line));
+        }
+    }
+
+    /** Which kind of linkage was typed. */
+    private enum Kind implements LiveLine.Formula, LiveLine.Core {
+        NUMBER;
+
+        @Override
+        public String at(Index index) {
+            return kindNumber();
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            return CellValue.of(kind(sizing));
         }
     }
 

@@ -2,13 +2,14 @@ package shaftwright.workbook.live;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Cells;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.MissingNames;
@@ -52,10 +53,7 @@ public final class LiveCells {
      * @param problems where to say what is missing
      */
     public static LiveCells find(
-            Map<String, Area> names,
-            Map<CellPlace, CellContent> contents,
-            int scenarios,
-            List<Problem> problems) {
+            Map<String, Area> names, Cells contents, int scenarios, List<Problem> problems) {
         LiveCells found = new LiveCells();
         MissingNames missing = new MissingNames();
         for (LiveLine line : LiveLines.all().lines()) {
@@ -90,7 +88,7 @@ public final class LiveCells {
             LiveLine line,
             Side side,
             Area area,
-            Map<CellPlace, CellContent> contents,
+            Cells contents,
             int scenarios,
             List<Problem> problems) {
         if (line.grid() == Grid.READING) {
@@ -102,9 +100,8 @@ public final class LiveCells {
         List<Cell> block = new ArrayList<>(wanted);
         for (int offset = 0; offset < area.size(); offset++) {
             CellPlace place = area.place(offset);
-            CellContent content = contents.getOrDefault(place, CellContent.EMPTY);
-            boolean empty = content.value() instanceof CellValue.Blank && !content.hasFormula();
-            if (grown && empty) {
+            CellContent content = contents.at(place);
+            if (grown && content.isEmpty()) {
                 continue;
             }
             if (block.size() < wanted) {
@@ -130,12 +127,11 @@ public final class LiveCells {
      * Cells beside the typed rows count their rows themselves, so that one below an inserted row is
      * still the cell of the row that it stands in; and rows may have been deleted.
      */
-    private void besideReadings(
-            LiveLine line, Side side, Area area, Map<CellPlace, CellContent> contents) {
+    private void besideReadings(LiveLine line, Side side, Area area, Cells contents) {
         for (int offset = 0; offset < area.size(); offset++) {
             CellPlace place = area.place(offset);
-            CellContent content = contents.getOrDefault(place, CellContent.EMPTY);
-            if (content.hasFormula() || !(content.value() instanceof CellValue.Blank)) {
+            CellContent content = contents.at(place);
+            if (!content.isEmpty()) {
                 cells.add(new Cell(line, new Index(side, 0, offset), place, content));
             }
         }
@@ -151,7 +147,7 @@ public final class LiveCells {
      * always written.
      */
     public Map<CellPlace, CellValue> values(Sizing sizing) {
-        Map<CellPlace, CellValue> values = new HashMap<>(cells.size() * 2);
+        Map<CellPlace, CellValue> values = new LinkedHashMap<>(cells.size() * 2);
         for (Cell cell : cells) {
             if (cell.content().hasFormula() || cell.line().isEngine()) {
                 values.put(cell.place(), cell.line().core().at(sizing, cell.index()));

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.SideResult;
+import shaftwright.strength.Material;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
@@ -190,8 +191,8 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
             case MODULE_OUT -> ReadLines.shown(module(sizing, "outer", row));
             case ROOT_IN -> ReadLines.shown(shaft.rootInner());
             case ROOT_OUT -> ReadLines.shown(shaft.rootOuter());
-            case NECK_IN -> ReadLines.shown(neck(sizing, "inner", row, plan.map(CutPlan::inner)));
-            case NECK_OUT -> ReadLines.shown(neck(sizing, "outer", row, plan.map(CutPlan::outer)));
+            case NECK_IN -> ReadLines.shown(neck(sizing, "inner", row, inner(plan)));
+            case NECK_OUT -> ReadLines.shown(neck(sizing, "outer", row, outer(plan)));
             case TWIST -> ReadLines.shown(Math.toDegrees(shaft.twist()));
             case WHIRL -> ReadLines.shown(shaft.criticalSpeed());
             case WHIRL_SHARE ->
@@ -199,6 +200,14 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
             case LIFE_IN -> ReadLines.shown(shaft.lifeInner());
             case LIFE_OUT -> ReadLines.shown(shaft.lifeOuter());
         };
+    }
+
+    private static Optional<EndCut> inner(Optional<CutPlan> plan) {
+        return plan.isPresent() ? Optional.of(plan.get().inner()) : Optional.empty();
+    }
+
+    private static Optional<EndCut> outer(Optional<CutPlan> plan) {
+        return plan.isPresent() ? Optional.of(plan.get().outer()) : Optional.empty();
     }
 
     private static double number(Sizing sizing, String column, int row) {
@@ -212,7 +221,8 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
         if (material == 0) {
             return Double.NaN;
         }
-        return parts.bar(material).map(m -> m.yieldStrength()).orElse(Double.NaN);
+        Optional<Material> bar = parts.bar(material);
+        return bar.isPresent() ? bar.get().yieldStrength() : Double.NaN;
     }
 
     private static double module(Sizing sizing, String end, int row) {

@@ -60,7 +60,7 @@ enum TravelLines implements EngineBlock.Figure {
         TRAVEL;
 
         @Override
-        public boolean at(Sizing sizing, Index index) {
+        public boolean has(Sizing sizing, Index index) {
             return switch (this) {
                 case PARTS -> true;
                 case PATH -> sizing.path(index.side()).chosen().isPresent();
@@ -201,7 +201,7 @@ enum TravelLines implements EngineBlock.Figure {
 
         @Override
         public CellValue at(Sizing sizing, Index index) {
-            return known.at(sizing, index)
+            return known.has(sizing, index)
                     ? CellValue.of(print.of(sizing, index, weights * index.row()))
                     : CellValue.NOT_AVAILABLE;
         }
@@ -221,7 +221,7 @@ enum TravelLines implements EngineBlock.Figure {
 
         @Override
         public CellValue at(Sizing sizing, Index index) {
-            if (!Known.SETUP.at(sizing, index)) {
+            if (!Known.SETUP.has(sizing, index)) {
                 return CellValue.NOT_AVAILABLE;
             }
             int joint = SideLines.outcome(sizing, index).jointRow(end.word);

@@ -93,7 +93,7 @@ enum VariantLines implements LiveLine.Formula, LiveLine.Core {
 
     private static final class Varied implements EngineBlock.Present {
         @Override
-        public boolean at(Sizing sizing, Index index) {
+        public boolean has(Sizing sizing, Index index) {
             return VariantPrintLines.varied(sizing) >= 0;
         }
     }

@@ -1,6 +1,5 @@
 package shaftwright.workbook.xlsx;
 
-import java.util.Map;
 import shaftwright.workbook.Area;
 
 /** Reads references to one plain area as formulas write them: {@code 'Bench ''B'''!$A$1:$C$9}. */
@@ -19,19 +18,20 @@ final class AreaReference {
     /**
      * The area, or null if the text is anything else.
      *
-     * @param sheets sheet names as they are, by lower-case name
+     * @param book that knows the sheets
      */
-    static Area parse(String reference, Map<String, String> sheets) {
+    static Area parse(String reference, WorkbookPart book) {
         String text = reference.trim();
         int mark = text.lastIndexOf('!');
         if (mark <= 0) {
             return null;
         }
-        String sheet = sheets.get(XlsxBook.lowerCase(sheetName(text.substring(0, mark))));
+        String sheet = book.sheetOrNull(text.substring(0, mark));
         return sheet == null ? null : new AreaReference(text, mark + 1).area(sheet);
     }
 
-    private static String sheetName(String quoted) {
+    /** A sheet's name without its quotes. */
+    static String sheetName(String quoted) {
         int last = quoted.length() - 1;
         if (last < 1 || quoted.charAt(0) != '\'' || quoted.charAt(last) != '\'') {
             return quoted;

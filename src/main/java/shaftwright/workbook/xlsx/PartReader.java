@@ -13,6 +13,11 @@ import java.util.Arrays;
  */
 final class PartReader {
     private static final String CDATA = "<![CDATA[";
+    private static final String[] ENTITIES = {"&quot;", "&lt;", "&gt;", "&amp;", "&apos;"};
+
+    /** What they stand for, in that order. */
+    private static final String RESOLVED = "\"<>&'";
+
     private static final int ATTRIBUTE = 5;
     private static final int LAST_COLUMN = 1 << 14;
 
@@ -72,6 +77,21 @@ final class PartReader {
             throw reader.broken("no element");
         }
         walk.over(reader);
+    }
+
+    /** A reader for single elements that a walk has found; none stands anywhere yet. */
+    static PartReader ofElements(PartText part) {
+        return new PartReader(part);
+    }
+
+    /**
+     * Stands on the start tag at this place, found by a walk before. Namespaces declared around it
+     * are not known.
+     */
+    void standOn(int place) {
+        depth = 0;
+        declarations = 0;
+        startTag(place);
     }
 
     /** Steps into or along: true on a child's start tag, false on the end tag of its parent. */
@@ -354,11 +374,41 @@ final class PartReader {
     private String resolved(int from, int to, boolean attribute) {
         for (int i = from; i < to; i++) {
             byte c = text[i];
+            if (c == '&' && !attribute) {
+                return withNamedEntities(from, to);
+            }
             if (c == '&' || c == '\r' || (attribute && c < ' ' && c >= 0)) {
                 return resolved(part.text(from, to), attribute);
             }
         }
         return part.text(from, to);
+    }
+
+    /** As {@link #resolved}, quicker where the five named entities are all there is to resolve. */
+    private String withNamedEntities(int from, int to) {
+        byte[] plain = new byte[to - from];
+        int count = 0;
+        int i = from;
+        while (i < to) {
+            byte c = text[i];
+            if (c == '&') {
+                int entity = 0;
+                while (entity < ENTITIES.length && !matches(ENTITIES[entity], i)) {
+                    entity++;
+                }
+                if (entity == ENTITIES.length) {
+                    return resolved(part.text(from, to), false);
+                }
+                c = (byte) RESOLVED.charAt(entity);
+                i += ENTITIES[entity].length();
+            } else if (c == '\r') {
+                return resolved(part.text(from, to), false);
+            } else {
+                i++;
+            }
+            plain[count++] = c;
+        }
+        return part.decoded(plain, count);
     }
 
     private String resolved(String raw, boolean attribute) {
@@ -473,6 +523,14 @@ final class PartReader {
         return -1;
     }
 
+    /** Whether the element has this attribute, without prefix, spelled like this. */
+    boolean says(String name, String value) {
+        int slot = slot(name, false);
+        return slot >= 0
+                && attributes[slot + 4] - attributes[slot + 3] == value.length()
+                && matches(value, attributes[slot + 3]);
+    }
+
     /** Whether the element has this attribute, without prefix. */
     boolean has(String name) {
         return slot(name, false) >= 0;
@@ -493,6 +551,11 @@ final class PartReader {
 
     private String value(int slot) {
         return resolved(attributes[slot + 3], attributes[slot + 4], true);
+    }
+
+    /** Whether the element has no attributes. */
+    boolean isPlain() {
+        return attributeCount == 0;
     }
 
     /** Whether the start tag closes itself. */

@@ -11,6 +11,9 @@ import java.nio.charset.StandardCharsets;
 final class PartText {
     private static final int DECLARATION = 200;
 
+    /** The bit that tells capitals from small letters. */
+    private static final int CASE = 32;
+
     private final String title;
     private final String part;
     private final byte[] bytes;
@@ -105,6 +108,28 @@ final class PartText {
         return bytes;
     }
 
+    /** Whether this ASCII text in lower case stands anywhere, in capitals or not. */
+    boolean contains(String lowerCase) {
+        byte first = (byte) lowerCase.charAt(0);
+        for (int i = this.first; i + lowerCase.length() <= bytes.length; i++) {
+            if ((bytes[i] | CASE) == (first | CASE) && standsAt(i, lowerCase)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean standsAt(int place, String lowerCase) {
+        for (int i = 0; i < lowerCase.length(); i++) {
+            byte found = bytes[place + i];
+            boolean capital = found >= 'A' && found <= 'Z';
+            if ((capital ? found | CASE : found) != lowerCase.charAt(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Where the text starts, after a byte order mark. */
     int first() {
         return first;
@@ -113,6 +138,11 @@ final class PartText {
     /** A stretch as a string. */
     String text(int from, int to) {
         return new String(bytes, from, to - from, charset);
+    }
+
+    /** The first of these bytes as a string. */
+    String decoded(byte[] part, int count) {
+        return new String(part, 0, count, charset);
     }
 
     /** Bytes of new text in this part. */

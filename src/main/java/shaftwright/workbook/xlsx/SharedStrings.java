@@ -1,14 +1,17 @@
 package shaftwright.workbook.xlsx;
 
-import java.util.BitSet;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.Arrays;
 
-/** The table of texts that sheets share; only the asked-for ones are kept. */
+/** The table of texts that sheets share. Only those asked for are decoded. */
 final class SharedStrings {
     private final String title;
     private final PartText part;
-    private final Map<Integer, String> known = new HashMap<>();
+
+    /** Where each text's element stands; null until the first is asked for. */
+    private int[] starts;
+
+    private int count;
+    private PartReader decoder;
 
     /** The table in this part; null where the workbook has none. */
     SharedStrings(String title, PartText part) {
@@ -16,56 +19,42 @@ final class SharedStrings {
         this.part = part;
     }
 
-    /** Makes these texts known. */
-    void need(BitSet wanted) {
-        BitSet missing = new BitSet();
-        for (int i = wanted.nextSetBit(0); i >= 0; i = wanted.nextSetBit(i + 1)) {
-            if (!known.containsKey(i)) {
-                missing.set(i);
+    /**
+     * A text by its number, from 0.
+     *
+     * @throws UnreadableBookException if there is none
+     */
+    String get(int index) {
+        if (starts == null) {
+            starts = new int[256];
+            if (part != null) {
+                PartReader.walk(part, new Listing());
+                decoder = PartReader.ofElements(part);
             }
         }
-        if (missing.isEmpty()) {
-            return;
-        }
-        Picking picking = new Picking(missing);
-        if (part != null) {
-            PartReader.walk(part, picking);
-        }
-        if (missing.length() > picking.count) {
+        if (index >= count) {
             throw new UnreadableBookException(
                     title,
-                    "a cell with shared text " + (missing.length() - 1) + " of " + picking.count,
+                    "a cell with shared text " + index + " of " + count,
                     "a shared text that exists");
         }
+        decoder.standOn(starts[index]);
+        return XmlText.richText(decoder);
     }
 
-    /** Keeps the wanted texts and stops after the last of them. */
-    private final class Picking implements PartReader.Walk {
-        private final BitSet wanted;
-        private int count;
-
-        Picking(BitSet wanted) {
-            this.wanted = wanted;
-        }
-
+    private final class Listing implements PartReader.Walk {
         @Override
         public void over(PartReader reader) {
-            while (count < wanted.length() && reader.nextChild()) {
-                if (!reader.name().equals("si")) {
-                    reader.skip();
-                } else {
-                    if (wanted.get(count)) {
-                        known.put(count, XmlText.richText(reader));
-                    } else {
-                        reader.skip();
+            while (reader.nextChild()) {
+                if (reader.name().equals("si")) {
+                    if (count == starts.length) {
+                        starts = Arrays.copyOf(starts, count * 2);
                     }
+                    starts[count] = reader.start();
                     count++;
                 }
+                reader.skip();
             }
         }
-    }
-
-    String get(int index) {
-        return known.get(index);
     }
 }

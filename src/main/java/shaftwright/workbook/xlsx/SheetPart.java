@@ -6,16 +6,13 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
 
 /**
- * One sheet's part, walked once: where each row and cell stands in its text, and what the cells of
- * the wanted areas hold. The positions are kept in plain int arrays, as a sheet may have a million
- * cells.
+ * One sheet's part, walked once: where each row and cell stands in its text. The positions are kept
+ * in plain int arrays, as a sheet may have a million cells; what a cell holds is decoded when it is
+ * asked for.
  */
 final class SheetPart implements PartReader.Walk {
     /** Fields of a cell in the index; offsets into the text, -1 where there is no such element. */
@@ -28,10 +25,25 @@ final class SheetPart implements PartReader.Walk {
     static final int VALUE_END = 5;
     static final int CLOSE = 6;
 
-    /** 1 where the tag has a type or metadata of its value, else 0. */
+    /** What the tag says of the value's type, 0 where it says nothing. */
     static final int TYPED = 7;
 
-    private static final int CELL = 8;
+    /** A formula's text, {@code t="str"}, and nothing else said. */
+    private static final int FORMULA_TEXT = 1;
+
+    /** An error, {@code t="e"}, and nothing else said. */
+    private static final int FAULT = 2;
+
+    /** Another type, or metadata of the value. */
+    private static final int OTHERWISE_TYPED = 3;
+
+    /** Where a formula element stands that says something, by itself or by a shared formula. */
+    private static final int FORMULA = 8;
+
+    private static final int CELL = 9;
+
+    /** A guess, from sheets with formulas. */
+    private static final int BYTES_A_CELL = 128;
 
     /** Fields of a row in the index; its cells run from FIRST to the next row's FIRST. */
     static final int ROW = 0;
@@ -42,21 +54,23 @@ final class SheetPart implements PartReader.Walk {
     static final int FIRST = 4;
     private static final int ROW_FIELDS = 5;
 
+    private static final String DATA_TABLE = "dataTable";
+
     private static final int LAST_ROW = (1 << 20) - 1;
     private static final int LAST_COLUMN = (1 << 14) - 1;
 
-    private final String title;
     private final String sheet;
     private final PartText part;
-    private final List<Area> wanted;
-    private final Map<CellPlace, CellContent> contents = new HashMap<>();
-    private final List<SharedCell> sharedCells = new ArrayList<>();
-    private final Map<String, String> sharedFormulas = new HashMap<>();
+    private final SharedStrings texts;
+
+    /** Where the first cell of each shared formula has its text. */
+    private final Map<String, Integer> sharedFormulas = new HashMap<>();
+
     private final List<int[]> columnStyles = new ArrayList<>();
 
     private String main = "";
     private String prefix = "";
-    private int[] cells = new int[CELL * 256];
+    private int[] cells;
     private int cellCount;
     private int[] rows = new int[ROW_FIELDS * 64];
     private int rowCount;
@@ -66,21 +80,22 @@ final class SheetPart implements PartReader.Walk {
     private int dataTagEnd = -1;
     private int dataClose = -1;
 
-    /** Columns wanted of the row being read. */
-    private final BitSet wantedColumns = new BitSet();
+    /** Index of the row in which a cell was last looked for; the next is often in the same. */
+    private int lastFound = -1;
 
-    private record SharedCell(CellPlace place, int index, String formula) {}
+    /** Made when the first cell is decoded. */
+    private PartReader decoder;
 
-    private SheetPart(String title, String sheet, PartText part, List<Area> wanted) {
-        this.title = title;
+    private SheetPart(String sheet, PartText part, SharedStrings texts) {
         this.sheet = sheet;
         this.part = part;
-        this.wanted = wanted;
+        this.texts = texts;
+        this.cells = new int[CELL * (part.bytes().length / BYTES_A_CELL + 1)];
     }
 
-    /** Walks the sheet; shared texts are still to be resolved. */
-    static SheetPart read(String title, String sheet, PartText part, List<Area> wanted) {
-        SheetPart read = new SheetPart(title, sheet, part, wanted);
+    /** Walks the sheet of this name. */
+    static SheetPart read(String sheet, PartText part, SharedStrings texts) {
+        SheetPart read = new SheetPart(sheet, part, texts);
         PartReader.walk(part, read);
         return read;
     }
@@ -161,7 +176,7 @@ final class SheetPart implements PartReader.Walk {
                 rows[at + ROW] = address == null ? previous + 1 : AreaReference.rowOf(address);
                 startRow(reader, at, previous);
             }
-            column = readCell(reader, rows[at + ROW], column);
+            column = readCell(reader, column);
         }
         if (!numbered) {
             startRow(reader, at, previous);
@@ -176,16 +191,9 @@ final class SheetPart implements PartReader.Walk {
             throw reader.damaged("a row numbered " + (row + 1), "1 to 1048576");
         }
         rowsOrdered &= row > previous;
-        wantedColumns.clear();
-        for (int i = 0; i < wanted.size(); i++) {
-            Area area = wanted.get(i);
-            if (row >= area.firstRow() && row <= area.lastRow()) {
-                wantedColumns.set(area.firstColumn(), area.lastColumn() + 1);
-            }
-        }
     }
 
-    private int readCell(PartReader reader, int row, int previous) {
+    private int readCell(PartReader reader, int previous) {
         int column = reader.has("r") ? reader.addressColumn("r") : previous + 1;
         if (column < 0 || column > LAST_COLUMN) {
             throw reader.damaged(
@@ -197,26 +205,25 @@ final class SheetPart implements PartReader.Walk {
         cells[at + TAG] = reader.start();
         boolean empty = reader.isEmpty();
         cells[at + TAG_END] = reader.end();
-        String type = reader.attribute("t");
-        cells[at + TYPED] = type != null || reader.has("vm") ? 1 : 0;
-        boolean keep = wantedColumns.get(column);
-        String formula = "";
-        String raw = null;
+        cells[at + TYPED] = typed(reader);
         while (reader.nextChild()) {
-            if (reader.is("f", main)) {
-                formula = readFormula(reader, at, keep);
-            } else if (reader.is("v", main) || reader.is("is", main)) {
-                String found = readValue(reader, at, keep);
-                raw = found == null ? raw : found;
-            } else {
-                reader.skip();
-            }
+            readChild(reader, at);
         }
         cells[at + CLOSE] = empty ? -1 : reader.start();
-        if (keep && (raw != null || !formula.isEmpty())) {
-            keepContent(reader, new CellPlace(sheet, row, column), type, raw, formula);
-        }
         return column;
+    }
+
+    private static int typed(PartReader reader) {
+        if (reader.has("vm")) {
+            return OTHERWISE_TYPED;
+        }
+        if (!reader.has("t")) {
+            return 0;
+        }
+        if (reader.says("t", "str")) {
+            return FORMULA_TEXT;
+        }
+        return reader.says("t", "e") ? FAULT : OTHERWISE_TYPED;
     }
 
     private int newCell() {
@@ -225,92 +232,187 @@ final class SheetPart implements PartReader.Walk {
             cells = Arrays.copyOf(cells, at * 2);
         }
         cellCount++;
+        cells[at + FORMULA] = -1;
         cells[at + FORMULA_END] = -1;
         cells[at + VALUE] = -1;
         return at;
     }
 
-    private String readFormula(PartReader reader, int at, boolean keep) {
-        String shared = reader.attribute("si");
-        String type = reader.attribute("t");
-        String table = "dataTable".equals(type) ? tableText(reader) : null;
-        boolean empty = reader.isEmpty();
+    /**
+     * Only notes where the child stands. One call that passes over it, whatever it is: the compiler
+     * would copy each such call with all that it calls.
+     */
+    private void readChild(PartReader reader, int at) {
+        int start = reader.start();
         int tagEnd = reader.end();
-        String text = "";
-        if (keep || shared != null) {
-            text = reader.text();
-        } else {
-            reader.skip();
-        }
-        cells[at + FORMULA_END] = empty ? tagEnd : reader.end();
-        if (table != null) {
-            return table;
-        }
-        if (shared != null) {
-            if (text.isEmpty()) {
-                return sharedFormulas.getOrDefault(shared, "");
+        boolean empty = reader.isEmpty();
+        boolean formula = reader.is("f", main);
+        boolean value = !formula && (reader.is("v", main) || reader.is("is", main));
+        boolean plain = !formula || reader.isPlain();
+        String shared = plain ? null : reader.attribute("si");
+        boolean table = !plain && reader.says("t", DATA_TABLE);
+        reader.skip();
+        int end = empty ? tagEnd : reader.end();
+        if (value) {
+            cells[at + VALUE] = cells[at + VALUE] < 0 ? start : cells[at + VALUE];
+            cells[at + VALUE_END] = end;
+        } else if (formula) {
+            boolean text = !empty && reader.start() > tagEnd;
+            if (shared != null && text) {
+                sharedFormulas.putIfAbsent(shared, start);
             }
-            sharedFormulas.putIfAbsent(shared, text);
-        }
-        return text;
-    }
-
-    /** A what-if table has no formula text of its own, only its input cells. */
-    private static String tableText(PartReader reader) {
-        return "TABLE(" + reader.attribute("r1") + "," + reader.attribute("r2") + ")";
-    }
-
-    private String readValue(PartReader reader, int at, boolean keep) {
-        if (cells[at + VALUE] < 0) {
-            cells[at + VALUE] = reader.start();
-        }
-        boolean empty = reader.isEmpty();
-        int tagEnd = reader.end();
-        boolean inline = reader.is("is", main);
-        String raw = null;
-        if (!keep) {
-            reader.skip();
-        } else if (inline) {
-            raw = XmlText.richText(reader);
-        } else {
-            raw = reader.text();
-        }
-        cells[at + VALUE_END] = empty ? tagEnd : reader.end();
-        return raw;
-    }
-
-    private void keepContent(
-            PartReader reader, CellPlace place, String type, String raw, String formula) {
-        if ("s".equals(type) && raw != null && !raw.isBlank()) {
-            sharedCells.add(new SharedCell(place, number(raw.trim(), -1), formula));
-            return;
-        }
-        CellValue value = raw == null ? CellValue.BLANK : value(reader, place, type, raw);
-        if (!(value instanceof CellValue.Blank) || !formula.isEmpty()) {
-            contents.put(place, new CellContent(value, formula));
+            boolean says = text || table || (shared != null && sharedFormulas.containsKey(shared));
+            cells[at + FORMULA] = says ? start : -1;
+            cells[at + FORMULA_END] = end;
         }
     }
 
-    private static CellValue value(PartReader reader, CellPlace place, String type, String raw) {
+    /**
+     * What a cell shows.
+     *
+     * @throws UnreadableBookException if it is nothing that a cell can hold
+     */
+    CellValue value(int cell) {
+        if (cell(cell, VALUE) < 0) {
+            return CellValue.BLANK;
+        }
+        String type = null;
+        if (cell(cell, TYPED) == FORMULA_TEXT) {
+            type = "str";
+        } else if (cell(cell, TYPED) == FAULT) {
+            type = "e";
+        } else if (cell(cell, TYPED) != 0) {
+            type = standingOn(cell(cell, TAG)).attribute("t");
+        }
+        PartReader reader = standingOn(cell(cell, VALUE));
+        boolean inline = reader.name().equals("is");
+        String raw = inline ? XmlText.richText(reader) : reader.text();
+        return value(reader, cell, type, raw);
+    }
+
+    /** A cell's formula, see {@link shaftwright.workbook.CellContent#formula()}. */
+    String formula(int cell) {
+        if (!saysFormula(cell)) {
+            return "";
+        }
+        PartReader reader = standingOn(cell(cell, FORMULA));
+        if (reader.says("t", DATA_TABLE)) {
+            // A what-if table has no formula text of its own, only its input cells.
+            return "TABLE(" + reader.attribute("r1") + "," + reader.attribute("r2") + ")";
+        }
+        String shared = reader.attribute("si");
+        String text = reader.text();
+        return text.isEmpty() && shared != null
+                ? standingOn(sharedFormulas.get(shared)).text()
+                : text;
+    }
+
+    private PartReader standingOn(int place) {
+        if (decoder == null) {
+            decoder = PartReader.ofElements(part);
+        }
+        decoder.standOn(place);
+        return decoder;
+    }
+
+    /** Whether there is a formula with a text. */
+    boolean saysFormula(int cell) {
+        return cell(cell, FORMULA) >= 0;
+    }
+
+    /** Whether a cell's value need not change to be this one. */
+    boolean shows(int cell, CellValue value) {
+        if (value instanceof CellValue.Text text
+                && cell(cell, TYPED) == FORMULA_TEXT
+                && spells(cell, text.value())) {
+            return true;
+        }
+        if (value instanceof CellValue.Fault fault
+                && cell(cell, TYPED) == FAULT
+                && spells(cell, fault.code())) {
+            return true;
+        }
+        if (value instanceof CellValue.Numeric number
+                && cell(cell, TYPED) == 0
+                && cell(cell, VALUE) >= 0) {
+            Decimal.Match match =
+                    Decimal.match(part.bytes(), textStart(cell), textEnd(cell), number.value());
+            if (match != Decimal.Match.UNKNOWN) {
+                return match == Decimal.Match.YES;
+            }
+        }
+        return CellXml.same(value(cell), value);
+    }
+
+    /** Whether the value element holds just these characters; false also where it may be so. */
+    private boolean spells(int cell, String text) {
+        int from = textStart(cell);
+        int to = textEnd(cell);
+        if (to - from < text.length() || text.indexOf('&') >= 0 || text.indexOf("_x") >= 0) {
+            return false;
+        }
+        byte[] wanted = part.encoded(text);
+        return Arrays.equals(part.bytes(), from, to, wanted, 0, wanted.length);
+    }
+
+    /** Where the text of a value element begins. */
+    private int textStart(int cell) {
+        byte[] bytes = part.bytes();
+        int at = cell(cell, VALUE);
+        while (bytes[at] != '>') {
+            at++;
+        }
+        return at + 1;
+    }
+
+    /** Where the end tag of a value element begins, or before the text when it has none. */
+    private int textEnd(int cell) {
+        byte[] bytes = part.bytes();
+        int at = cell(cell, VALUE_END) - 1;
+        while (bytes[at] != '<') {
+            at--;
+        }
+        return at;
+    }
+
+    private CellValue value(PartReader reader, int cell, String type, String raw) {
         if (type == null || type.equals("n")) {
-            return number(reader, place, raw.trim());
+            return number(reader, cell, raw.trim());
         }
         return switch (type) {
             case "str" -> CellValue.of(XmlText.decode(raw));
             case "inlineStr", "d" -> CellValue.of(raw);
             case "b" -> new CellValue.Truth(isTrue(raw.trim()));
             case "e" -> new CellValue.Fault(raw.trim());
-            case "s" -> CellValue.BLANK;
+            case "s" -> raw.isBlank() ? CellValue.BLANK : shared(reader, cell, raw.trim());
             default ->
-                    throw reader.damaged(place + " of type \"" + type + "\"", "a known cell type");
+                    throw reader.damaged(
+                            place(cell) + " of type \"" + type + "\"", "a known cell type");
         };
+    }
+
+    private CellValue shared(PartReader reader, int cell, String raw) {
+        int index = number(raw, -1);
+        if (index < 0) {
+            throw reader.damaged(place(cell) + " with a broken shared text", "its number");
+        }
+        return CellValue.of(texts.get(index));
+    }
+
+    /** For messages. */
+    private CellPlace place(int cell) {
+        int index = rowCount - 1;
+        while (row(index, FIRST) > cell) {
+            index--;
+        }
+        return new CellPlace(sheet, row(index, ROW), cell(cell, COLUMN));
     }
 
     private static boolean isTrue(String raw) {
         return raw.equals("1") || raw.equalsIgnoreCase("true");
     }
 
-    private static CellValue number(PartReader reader, CellPlace place, String raw) {
+    private CellValue number(PartReader reader, int cell, String raw) {
         if (raw.isEmpty()) {
             return CellValue.BLANK;
         }
@@ -318,23 +420,22 @@ final class SheetPart implements PartReader.Walk {
             char c = raw.charAt(i);
             // parseDouble would take NaN, Infinity, 1d and 0x1p3 too.
             if ((c < '0' || c > '9') && c != '.' && c != '-' && c != '+' && c != 'e' && c != 'E') {
-                throw notANumber(reader, place, raw);
+                throw notANumber(reader, cell, raw);
             }
         }
         try {
             double value = Double.parseDouble(raw);
             if (Double.isInfinite(value)) {
-                throw notANumber(reader, place, raw);
+                throw notANumber(reader, cell, raw);
             }
             return CellValue.of(value);
         } catch (NumberFormatException e) {
-            throw notANumber(reader, place, raw);
+            throw notANumber(reader, cell, raw);
         }
     }
 
-    private static UnreadableBookException notANumber(
-            PartReader reader, CellPlace place, String raw) {
-        return reader.damaged("\"" + raw + "\" as the number of " + place, "a number");
+    private UnreadableBookException notANumber(PartReader reader, int cell, String raw) {
+        return reader.damaged("\"" + raw + "\" as the number of " + place(cell), "a number");
     }
 
     private static int number(String text, int otherwise) {
@@ -348,76 +449,24 @@ final class SheetPart implements PartReader.Walk {
         }
     }
 
-    /** Adds the indexes of shared texts that the kept cells refer to. */
-    void collectShared(BitSet indexes) {
-        for (int i = 0; i < sharedCells.size(); i++) {
-            SharedCell cell = sharedCells.get(i);
-            if (cell.index() < 0) {
-                throw new UnreadableBookException(
-                        title, cell.place() + " with a broken shared text", "its number");
-            }
-            indexes.set(cell.index());
-        }
-    }
-
-    void resolveShared(SharedStrings texts) {
-        for (int i = 0; i < sharedCells.size(); i++) {
-            SharedCell cell = sharedCells.get(i);
-            contents.put(
-                    cell.place(),
-                    new CellContent(CellValue.of(texts.get(cell.index())), cell.formula()));
-        }
-        sharedCells.clear();
-    }
-
-    /** Whether the contents of these cells were kept. */
-    boolean covers(Area area) {
-        for (int i = 0; i < wanted.size(); i++) {
-            Area kept = wanted.get(i);
-            if (kept.firstRow() <= area.firstRow()
-                    && kept.lastRow() >= area.lastRow()
-                    && kept.firstColumn() <= area.firstColumn()
-                    && kept.lastColumn() >= area.lastColumn()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Whether the content of this cell was kept. */
-    boolean keeps(int row, int column) {
-        for (int i = 0; i < wanted.size(); i++) {
-            Area kept = wanted.get(i);
-            if (row >= kept.firstRow()
-                    && row <= kept.lastRow()
-                    && column >= kept.firstColumn()
-                    && column <= kept.lastColumn()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** Whether a cell that is not one of these has a formula. */
-    boolean hasFormulaOutside(Set<CellPlace> places) {
-        for (int index = 0; index < rowCount; index++) {
-            for (int cell = row(index, FIRST); cell < cellsEnd(index); cell++) {
-                if (hasFormula(cell)
-                        && !places.contains(
-                                new CellPlace(sheet, row(index, ROW), cell(cell, COLUMN)))) {
-                    return true;
-                }
+    boolean hasFormulaOutside(BitSet known) {
+        for (int cell = known.nextClearBit(0);
+                cell < cellCount;
+                cell = known.nextClearBit(cell + 1)) {
+            if (hasFormula(cell)) {
+                return true;
             }
         }
         return false;
     }
 
-    List<Area> wanted() {
-        return wanted;
-    }
-
-    Map<CellPlace, CellContent> contents() {
-        return contents;
+    /** Index of the cell at a place, or -1. */
+    int find(int row, int column) {
+        if (lastFound < 0 || row(lastFound, ROW) != row) {
+            lastFound = Math.max(findRow(row), -1);
+        }
+        return lastFound < 0 ? -1 : Math.max(findCell(lastFound, column), -1);
     }
 
     /** The prefix of the sheet's elements with its colon, or "". */

@@ -17,7 +17,13 @@ final class WorkbookPart implements PartReader.Walk {
     private final String title;
     private final PartText text;
     private final Map<String, String> relationIds = new LinkedHashMap<>();
+
+    /** As they are, by lower-case name. */
     private final Map<String, String> sheetNames = new HashMap<>();
+
+    /** Found so far; a book names its few sheets in a thousand references. */
+    private final Map<String, String> sheetsBySpelling = new HashMap<>();
+
     private final Map<String, Area> names = new LinkedHashMap<>();
     private final Map<String, Area> sheetScoped = new HashMap<>();
     private final Set<String> workbookScoped = new HashSet<>();
@@ -107,7 +113,7 @@ final class WorkbookPart implements PartReader.Walk {
     }
 
     private void addName(String name, String reference, boolean local) {
-        Area area = AreaReference.parse(reference, sheetNames);
+        Area area = AreaReference.parse(reference, this);
         if (!local) {
             workbookScoped.add(name);
         }
@@ -138,9 +144,14 @@ final class WorkbookPart implements PartReader.Walk {
         return relationIds;
     }
 
-    /** Sheet names as they are, by lower-case name. */
-    Map<String, String> sheetNames() {
-        return sheetNames;
+    /** The sheet that formulas spell like this, in quotes or not; null when there is none. */
+    String sheetOrNull(String spelled) {
+        String sheet = sheetsBySpelling.get(spelled);
+        if (sheet == null) {
+            sheet = sheetNames.get(XlsxBook.lowerCase(AreaReference.sheetName(spelled)));
+            sheetsBySpelling.put(spelled, sheet);
+        }
+        return sheet;
     }
 
     Map<String, Area> names() {

@@ -15,6 +15,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -24,6 +25,7 @@ import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Cells;
 import shaftwright.workbook.OpenBook;
 
 /**
@@ -50,7 +52,12 @@ public final class XlsxBook implements OpenBook {
     private final Map<String, String> sheetParts;
     private final SharedStrings sharedStrings;
     private final Map<String, SheetPart> sheets = new HashMap<>();
-    private final Map<CellPlace, CellValue> written = new LinkedHashMap<>();
+
+    /** What was written, in turn; not copied, as it may be most of the book. */
+    private final List<Map<CellPlace, CellValue>> written = new ArrayList<>();
+
+    /** Which cells of each sheet those are, once they have been looked at. */
+    private final Map<String, BitSet> writtenCells = new HashMap<>();
 
     private XlsxBook(Path file, byte[] bytes, FileTime modified) {
         this.file = file;
@@ -180,111 +187,91 @@ public final class XlsxBook implements OpenBook {
     /**
      * {@inheritDoc}
      *
-     * @throws UnreadableBookException if a sheet does not exist or its part is damaged
+     * @throws UnreadableBookException if a sheet does not exist or its part is damaged; a cell that
+     *     holds something impossible is met when it is asked for
      */
     @Override
-    public Map<CellPlace, CellContent> read(Collection<Area> areas) {
-        Map<String, List<Area>> bySheet = new LinkedHashMap<>();
+    public Cells read(Collection<Area> areas) {
+        Set<String> names = new LinkedHashSet<>();
         for (Area area : areas) {
-            addArea(bySheet, area);
+            names.add(area.sheet());
         }
-        Set<String> knownBefore = new HashSet<>(sheets.keySet());
-        load(bySheet);
-        Map<CellPlace, CellContent> found = new HashMap<>();
-        for (Map.Entry<String, List<Area>> sheet : bySheet.entrySet()) {
-            Map<CellPlace, CellContent> cells = sheets.get(sheet.getKey()).contents();
-            if (knownBefore.contains(sheet.getKey())) {
-                addInside(sheet.getValue(), cells, found);
-            } else {
-                found.putAll(cells);
+        load(names);
+        return new ReadCells(List.copyOf(areas));
+    }
+
+    private final class ReadCells implements Cells {
+        private final List<Area> areas;
+
+        ReadCells(List<Area> areas) {
+            this.areas = areas;
+        }
+
+        @Override
+        public CellContent at(CellPlace place) {
+            SheetPart part = sheets.get(place.sheet());
+            int cell = part == null ? -1 : part.find(place.row(), place.column());
+            return cell < 0 ? CellContent.EMPTY : new StoredCell(part, cell);
+        }
+
+        @Override
+        public Map<CellPlace, CellContent> filled() {
+            Map<CellPlace, CellContent> filled = new HashMap<>();
+            for (Area area : areas) {
+                addFilled(area, sheets.get(area.sheet()), filled);
             }
+            return filled;
         }
-        return found;
     }
 
-    private static void addInside(
-            List<Area> areas,
-            Map<CellPlace, CellContent> cells,
-            Map<CellPlace, CellContent> found) {
-        for (Map.Entry<CellPlace, CellContent> cell : cells.entrySet()) {
-            if (isInside(cell.getKey(), areas)) {
-                found.put(cell.getKey(), cell.getValue());
+    private static void addFilled(Area area, SheetPart part, Map<CellPlace, CellContent> filled) {
+        for (int index = 0; index < part.rowCount(); index++) {
+            int row = part.row(index, SheetPart.ROW);
+            if (row < area.firstRow() || row > area.lastRow()) {
+                continue;
             }
-        }
-    }
-
-    private static boolean isInside(CellPlace place, List<Area> areas) {
-        for (int i = 0; i < areas.size(); i++) {
-            if (areas.get(i).contains(place)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static void addArea(Map<String, List<Area>> bySheet, Area area) {
-        List<Area> list = bySheet.get(area.sheet());
-        if (list == null) {
-            list = new ArrayList<>();
-            bySheet.put(area.sheet(), list);
-        }
-        list.add(area);
-    }
-
-    /** Makes sure that these areas' contents are known, walking each sheet at most once more. */
-    private void load(Map<String, List<Area>> bySheet) {
-        List<SheetLoad> loads = new ArrayList<>();
-        for (Map.Entry<String, List<Area>> sheet : bySheet.entrySet()) {
-            SheetPart known = sheets.get(sheet.getKey());
-            if (known == null || !coversAll(known, sheet.getValue())) {
-                List<Area> wanted = new ArrayList<>(sheet.getValue());
-                if (known != null) {
-                    wanted.addAll(known.wanted());
+            int end = part.cellsEnd(index);
+            for (int cell = part.row(index, SheetPart.FIRST); cell < end; cell++) {
+                int column = part.cell(cell, SheetPart.COLUMN);
+                CellContent content = new StoredCell(part, cell);
+                if (column >= area.firstColumn()
+                        && column <= area.lastColumn()
+                        && !content.isEmpty()) {
+                    filled.put(new CellPlace(area.sheet(), row, column), content);
                 }
-                loads.add(new SheetLoad(sheet.getKey(), wanted, known));
+            }
+        }
+    }
+
+    /** Walks these sheets, each once. */
+    private void load(Collection<String> names) {
+        List<SheetLoad> loads = new ArrayList<>();
+        for (String name : names) {
+            if (!sheets.containsKey(name)) {
+                loads.add(new SheetLoad(name));
             }
         }
         Collections.sort(loads);
         TwoAtOnce.run(loads);
-        BitSet shared = new BitSet();
         for (SheetLoad load : loads) {
-            load.part.collectShared(shared);
-        }
-        sharedStrings.need(shared);
-        for (SheetLoad load : loads) {
-            load.part.resolveShared(sharedStrings);
             sheets.put(load.sheet, load.part);
         }
-    }
-
-    private static boolean coversAll(SheetPart part, List<Area> areas) {
-        for (int i = 0; i < areas.size(); i++) {
-            if (!part.covers(areas.get(i))) {
-                return false;
-            }
-        }
-        return true;
     }
 
     /** Inflates and walks one sheet. */
     private final class SheetLoad implements Runnable, Comparable<SheetLoad> {
         private final String sheet;
         private final ZipEntryRecord entry;
-        private final List<Area> wanted;
-        private final PartText known;
         private SheetPart part;
 
-        SheetLoad(String sheet, List<Area> wanted, SheetPart known) {
+        SheetLoad(String sheet) {
             this.sheet = sheet;
             this.entry = sheetEntry(sheet);
-            this.wanted = wanted;
-            this.known = known == null ? null : known.part();
         }
 
         @Override
         public void run() {
-            PartText text = known == null ? text(entry) : known;
-            part = SheetPart.read(title, sheet, text, wanted);
+            part = SheetPart.read(sheet, text(entry), sharedStrings);
         }
 
         /** Largest first, so that both threads finish at about the same time. */
@@ -303,21 +290,10 @@ public final class XlsxBook implements OpenBook {
         return zip.find(part);
     }
 
-    /**
-     * {@inheritDoc}
-     *
-     * @throws IllegalArgumentException if a number is not finite
-     */
+    /** {@inheritDoc} Of values written to one cell the last counts. */
     @Override
     public void write(Map<CellPlace, CellValue> values) {
-        for (Map.Entry<CellPlace, CellValue> cell : values.entrySet()) {
-            if (cell.getValue() instanceof CellValue.Numeric number
-                    && !Double.isFinite(number.value())) {
-                throw new IllegalArgumentException(
-                        cell.getKey() + ": not a finite number: " + number.value());
-            }
-            written.put(cell.getKey(), cell.getValue());
-        }
+        written.add(values);
     }
 
     /**
@@ -343,20 +319,17 @@ public final class XlsxBook implements OpenBook {
     public SaveReport save(Path target, DependentFormulas dependents) {
         SafeReplace.refuseIfOpenElsewhere(target);
         refuseChangedSince(target);
-        Map<CellPlace, CellValue> before = previousValues();
-        if (before.isEmpty() && isSource(target)) {
+        Map<CellPlace, CellValue> changes = changedValues();
+        int changed = changes.size();
+        if (changed == 0 && isSource(target)) {
             return new SaveReport(0, 0, 0, Optional.empty());
         }
         refuseSigned(target);
-        Map<CellPlace, CellValue> changes = new HashMap<>();
-        for (CellPlace place : before.keySet()) {
-            changes.put(place, written.get(place));
-        }
         int recomputed = 0;
         int dropped = 0;
         if (dependents != null && !changes.isEmpty() && hasOtherFormulas()) {
             Map<CellPlace, Optional<CellValue>> found =
-                    dependents.recompute(patched(changes, false), before, written.keySet());
+                    dependents.recompute(patched(changes, false), before(changes), writtenPlaces());
             for (Map.Entry<CellPlace, Optional<CellValue>> cell : found.entrySet()) {
                 changes.put(cell.getKey(), cell.getValue().orElse(CellValue.BLANK));
                 recomputed += cell.getValue().isPresent() ? 1 : 0;
@@ -379,7 +352,7 @@ public final class XlsxBook implements OpenBook {
                                 readBack(target, file, changes);
                             }
                         });
-        return new SaveReport(before.size(), recomputed, dropped, backup);
+        return new SaveReport(changed, recomputed, dropped, backup);
     }
 
     /**
@@ -414,12 +387,16 @@ public final class XlsxBook implements OpenBook {
     /** Cells, by place, of all sheets whose formula holds this text in capitals or not. */
     public Map<CellPlace, String> formulasWith(String text) {
         String wanted = lowerCase(text);
+        load(sheetParts.keySet());
         List<Area> all = new ArrayList<>();
         for (String sheet : sheetParts.keySet()) {
-            all.add(new Area(sheet, 0, 0, LAST_ROW, LAST_COLUMN));
+            // Most sheets have none, and a book may have a hundred thousand formulas.
+            if (sheets.get(sheet).part().contains(wanted)) {
+                all.add(new Area(sheet, 0, 0, LAST_ROW, LAST_COLUMN));
+            }
         }
         Map<CellPlace, String> found = new HashMap<>();
-        for (Map.Entry<CellPlace, CellContent> cell : read(all).entrySet()) {
+        for (Map.Entry<CellPlace, CellContent> cell : read(all).filled().entrySet()) {
             if (lowerCase(cell.getValue().formula()).contains(wanted)) {
                 found.put(cell.getKey(), cell.getValue().formula());
             }
@@ -459,56 +436,84 @@ public final class XlsxBook implements OpenBook {
         }
     }
 
-    /** What the cells hold whose written value differs from it. */
-    private Map<CellPlace, CellValue> previousValues() {
-        loadBounds(written.keySet());
-        Map<CellPlace, CellValue> before = new HashMap<>();
-        for (Map.Entry<CellPlace, CellValue> cell : written.entrySet()) {
-            CellPlace place = cell.getKey();
-            CellContent content = sheets.get(place.sheet()).contents().get(place);
-            CellValue old = content == null ? CellValue.BLANK : content.value();
-            if (!CellXml.same(old, cell.getValue())) {
-                before.put(place, old);
+    /** The written values that are not in the file yet. */
+    private Map<CellPlace, CellValue> changedValues() {
+        writtenCells.clear();
+        Map<CellPlace, CellValue> changed = new HashMap<>();
+        Set<CellPlace> absent = new HashSet<>();
+        for (int i = written.size() - 1; i >= 0; i--) {
+            addChanged(written.get(i), absent, changed);
+        }
+        return changed;
+    }
+
+    /** Leaves out cells to which something was written later. */
+    private void addChanged(
+            Map<CellPlace, CellValue> values,
+            Set<CellPlace> absent,
+            Map<CellPlace, CellValue> changed) {
+        String sheet = null;
+        SheetPart part = null;
+        BitSet done = null;
+        for (Map.Entry<CellPlace, CellValue> value : values.entrySet()) {
+            CellPlace place = value.getKey();
+            if (!place.sheet().equals(sheet)) {
+                sheet = place.sheet();
+                load(List.of(sheet));
+                part = sheets.get(sheet);
+                done = writtenCells.get(sheet);
+                if (done == null) {
+                    done = new BitSet();
+                    writtenCells.put(sheet, done);
+                }
             }
+            int cell = part.find(place.row(), place.column());
+            if (cell < 0) {
+                if (absent.add(place) && !(value.getValue() instanceof CellValue.Blank)) {
+                    changed.put(place, value.getValue());
+                }
+            } else if (!done.get(cell)) {
+                done.set(cell);
+                if (!part.shows(cell, value.getValue())) {
+                    changed.put(place, value.getValue());
+                }
+            }
+        }
+    }
+
+    private Set<CellPlace> writtenPlaces() {
+        Set<CellPlace> places = new HashSet<>();
+        for (Map<CellPlace, CellValue> values : written) {
+            places.addAll(values.keySet());
+        }
+        return places;
+    }
+
+    /** What these cells hold in the file. */
+    private Map<CellPlace, CellValue> before(Map<CellPlace, CellValue> changes) {
+        Map<CellPlace, CellValue> before = new HashMap<>();
+        for (CellPlace place : changes.keySet()) {
+            SheetPart part = sheets.get(place.sheet());
+            int cell = part.find(place.row(), place.column());
+            before.put(place, cell < 0 ? CellValue.BLANK : part.value(cell));
         }
         return before;
     }
 
-    /** Makes sure that all these cells' contents are known, reading whole bounds where not. */
-    private void loadBounds(Collection<CellPlace> places) {
-        Map<String, Area> unknown = new HashMap<>();
-        for (CellPlace place : places) {
-            SheetPart part = sheets.get(place.sheet());
-            boolean known =
-                    part != null
-                            && (part.contents().containsKey(place)
-                                    || part.keeps(place.row(), place.column()));
-            if (!known) {
-                unknown.put(place.sheet(), extended(unknown.get(place.sheet()), place));
-            }
-        }
-        Map<String, List<Area>> bySheet = new HashMap<>();
-        for (Area area : unknown.values()) {
-            addArea(bySheet, area);
-        }
-        load(bySheet);
+    private static boolean shows(SheetPart part, int cell, CellValue value) {
+        return cell < 0 ? value instanceof CellValue.Blank : part.shows(cell, value);
     }
 
-    private static Area extended(Area area, CellPlace place) {
-        int row = place.row();
-        int column = place.column();
-        if (area == null) {
-            return new Area(place.sheet(), row, column, row, column);
+    private static Set<String> sheetsOf(Collection<CellPlace> places) {
+        Set<String> names = new LinkedHashSet<>();
+        String last = "";
+        for (CellPlace place : places) {
+            if (!place.sheet().equals(last)) {
+                last = place.sheet();
+                names.add(last);
+            }
         }
-        if (area.contains(place)) {
-            return area;
-        }
-        return new Area(
-                place.sheet(),
-                Math.min(area.firstRow(), row),
-                Math.min(area.firstColumn(), column),
-                Math.max(area.lastRow(), row),
-                Math.max(area.lastColumn(), column));
+        return names;
     }
 
     /** Whether any cell that was not written has a formula. */
@@ -518,7 +523,8 @@ public final class XlsxBook implements OpenBook {
             boolean found =
                     part == null
                             ? FormulaScan.hasFormula(title, zip, zip.find(sheet.getValue()))
-                            : part.hasFormulaOutside(written.keySet());
+                            : part.hasFormulaOutside(
+                                    writtenCells.getOrDefault(sheet.getKey(), new BitSet()));
             if (found) {
                 return true;
             }
@@ -549,7 +555,7 @@ public final class XlsxBook implements OpenBook {
             }
             values.put(change.getKey(), change.getValue());
         }
-        loadBounds(changes.keySet());
+        load(bySheet.keySet());
         List<PartPatch> work = new ArrayList<>();
         for (Map.Entry<String, Map<CellPlace, CellValue>> sheet : bySheet.entrySet()) {
             work.add(
@@ -595,7 +601,7 @@ public final class XlsxBook implements OpenBook {
 
     /** The area that a reference or a name in a formula stands for, or null. */
     Area areaOf(String reference) {
-        Area area = AreaReference.parse(reference, workbook.sheetNames());
+        Area area = AreaReference.parse(reference, workbook);
         if (area != null) {
             return area;
         }
@@ -637,12 +643,11 @@ public final class XlsxBook implements OpenBook {
     private static void readBack(Path target, Path file, Map<CellPlace, CellValue> changes) {
         try {
             XlsxBook book = open(file);
-            book.loadBounds(changes.keySet());
+            book.load(sheetsOf(changes.keySet()));
             for (Map.Entry<CellPlace, CellValue> change : changes.entrySet()) {
                 CellPlace place = change.getKey();
-                CellContent content = book.sheets.get(place.sheet()).contents().get(place);
-                CellValue found = content == null ? CellValue.BLANK : content.value();
-                if (!CellXml.same(found, change.getValue())) {
+                SheetPart part = book.sheets.get(place.sheet());
+                if (!shows(part, part.find(place.row(), place.column()), change.getValue())) {
                     throw new BookNotWritableException(
                             target, "reading back " + place + " gave another value");
                 }

@@ -78,8 +78,8 @@ class ComparisonInProgramsTest {
         var cells = book.read(List.of(area));
         return java.util.stream.IntStream.range(0, area.size())
                 .mapToObj(area::place)
-                .filter(cells::containsKey)
-                .map(place -> cells.get(place).value())
+                .filter(place -> !cells.at(place).isEmpty())
+                .map(place -> cells.at(place).value())
                 .map(
                         value ->
                                 value instanceof CellValue.Numeric number

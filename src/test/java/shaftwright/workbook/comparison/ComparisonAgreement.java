@@ -10,6 +10,7 @@ import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Cells;
 import shaftwright.workbook.OpenBook;
 import shaftwright.workbook.xlsx.XlsxBook;
 
@@ -29,8 +30,8 @@ public final class ComparisonAgreement {
     /** Compares with a copy that some program computed and saved, nothing moved. */
     public static ComparisonAgreement ofSaved(Path filled, Path saved) {
         XlsxBook copy = XlsxBook.open(saved);
-        Map<CellPlace, CellContent> cells = copy.read(copy.names().values());
-        return of(filled, place -> cells.getOrDefault(place, CellContent.EMPTY).value());
+        Cells cells = copy.read(copy.names().values());
+        return of(filled, place -> cells.at(place).value());
     }
 
     /** Compares with values computed elsewhere. */
@@ -54,10 +55,10 @@ public final class ComparisonAgreement {
 
     private void page(
             OpenBook book, String name, Area area, Function<CellPlace, CellValue> computed) {
-        Map<CellPlace, CellContent> cells = book.read(List.of(area));
+        Cells cells = book.read(List.of(area));
         for (int offset = 0; offset < area.size(); offset++) {
             CellPlace place = area.place(offset);
-            CellContent content = cells.getOrDefault(place, CellContent.EMPTY);
+            CellContent content = cells.at(place);
             if (!content.hasFormula()) {
                 continue;
             }

@@ -29,7 +29,11 @@ class UnreadableBookTest {
 
     private void refused(byte[] bytes, String... words) throws IOException {
         Path file = Files.write(folder.resolve("forest.xlsx"), bytes);
-        assertThatThrownBy(() -> XlsxBook.open(file).read(List.of(new Area("Sheet1", 0, 0, 9, 9))))
+        assertThatThrownBy(
+                        () ->
+                                XlsxBook.open(file)
+                                        .read(List.of(new Area("Sheet1", 0, 0, 9, 9)))
+                                        .filled())
                 .isInstanceOf(UnreadableBookException.class)
                 .hasMessageStartingWith("forest.xlsx: found ")
                 .hasMessageContaining("expected")

@@ -31,7 +31,7 @@ class XlsxBookReadTest {
     }
 
     private CellContent read(PackageBuilder builder, String address) throws IOException {
-        return open(builder).read(List.of(ALL)).getOrDefault(at(address), CellContent.EMPTY);
+        return open(builder).read(List.of(ALL)).at(at(address));
     }
 
     private CellValue value(String cell) throws IOException {
@@ -80,7 +80,7 @@ class XlsxBookReadTest {
                         .sharedStrings(
                                 "<si><t>first_x000D_</t></si><si><t>unused</t></si>"
                                         + "<si><r><t>a &amp; </t></r><r><t>b_x005F_x0041_</t></r></si>");
-        Map<CellPlace, CellContent> cells = open(builder).read(List.of(ALL));
+        Map<CellPlace, CellContent> cells = open(builder).read(List.of(ALL)).filled();
         assertThat(cells.get(at("A1")).value()).isEqualTo(CellValue.of("a & b_x0041_"));
         assertThat(cells.get(at("B1")).value()).isEqualTo(CellValue.of("first\r"));
     }
@@ -90,7 +90,7 @@ class XlsxBookReadTest {
         PackageBuilder builder =
                 PackageBuilder.withRows("<row r=\"1\"><c r=\"A1\" t=\"s\"><v>7</v></c></row>")
                         .sharedStrings("<si><t>one</t></si>");
-        assertThatThrownBy(() -> read(builder, "A1"))
+        assertThatThrownBy(() -> read(builder, "A1").value())
                 .isInstanceOf(UnreadableBookException.class)
                 .hasMessageContaining("shared text 7 of 1");
     }
@@ -102,7 +102,7 @@ class XlsxBookReadTest {
                         "<row><c><v>1</v></c><c r=\"D1\"><v>2</v></c><c><v>3</v></c></row>"
                                 + "<row r=\"5\"><c><v>4</v></c></row><row><c><v>5</v></c></row>"
                                 + "<row><c r=\"B9\"><v>6</v></c></row>");
-        assertThat(open(builder).read(List.of(ALL)).keySet())
+        assertThat(open(builder).read(List.of(ALL)).filled().keySet())
                 .containsExactlyInAnyOrder(
                         at("A1"), at("D1"), at("E1"), at("A5"), at("A6"), at("B9"));
     }
@@ -113,8 +113,8 @@ class XlsxBookReadTest {
                 PackageBuilder.withRows(
                         "<row r=\"1\"><c r=\"A1\"><f t=\"shared\" ref=\"A1:A2\" si=\"0\">B1*2</f><v>2</v></c></row>"
                                 + "<row r=\"2\"><c r=\"A2\"><f t=\"shared\" si=\"0\"/><v>4</v></c></row>");
-        assertThat(open(builder).read(List.of(new Area("Sheet1", 1, 0, 1, 0))))
-                .containsExactly(Map.entry(at("A2"), new CellContent(CellValue.of(4), "B1*2")));
+        assertThat(open(builder).read(List.of(new Area("Sheet1", 1, 0, 1, 0))).filled())
+                .containsExactly(Map.entry(at("A2"), CellContent.of(CellValue.of(4), "B1*2")));
     }
 
     @Test
@@ -162,7 +162,7 @@ class XlsxBookReadTest {
         }
         XlsxBook book = open(builder);
         assertThat(book.names()).containsOnlyKeys("u");
-        assertThat(book.read(book.names().values()).get(at("A1")).value())
+        assertThat(book.read(book.names().values()).at(at("A1")).value())
                 .isEqualTo(CellValue.of(1));
     }
 
@@ -185,7 +185,7 @@ class XlsxBookReadTest {
                                         + "<definedNames><definedName name=\"u\">Sheet1!$A$1</definedName></definedNames>");
         XlsxBook book = open(builder);
         assertThat(book.names()).containsOnlyKeys("u");
-        assertThat(book.read(List.of(ALL)).get(at("A1")).value()).isEqualTo(CellValue.of(1));
+        assertThat(book.read(List.of(ALL)).at(at("A1")).value()).isEqualTo(CellValue.of(1));
     }
 
     @Test
@@ -295,7 +295,7 @@ class XlsxBookReadTest {
                                         + "/worksheet\" Target=\"worksheets/mine.xml\"/></Relationships>")
                         .part("xl/worksheets/mine.xml", "this is not even XML");
         XlsxBook book = open(builder);
-        assertThat(book.read(List.of(ALL))).hasSize(1);
+        assertThat(book.read(List.of(ALL)).filled()).hasSize(1);
         assertThat(book.inflatedSheets()).containsExactly("Sheet1");
         assertThatThrownBy(() -> book.read(List.of(new Area("Mine", 0, 0, 1, 1))))
                 .isInstanceOf(UnreadableBookException.class)
@@ -309,8 +309,8 @@ class XlsxBookReadTest {
                         PackageBuilder.withRows(
                                 "<row r=\"1\"><c r=\"A1\"><v>1</v></c><c r=\"B1\"><v>2</v></c></row>"
                                         + "<row r=\"2\"><c r=\"A2\"><v>3</v></c></row>"));
-        assertThat(book.read(List.of(ALL))).hasSize(3);
-        assertThat(book.read(List.of(new Area("Sheet1", 0, 1, 5, 1))).keySet())
+        assertThat(book.read(List.of(ALL)).filled()).hasSize(3);
+        assertThat(book.read(List.of(new Area("Sheet1", 0, 1, 5, 1))).filled().keySet())
                 .containsExactly(at("B1"));
     }
 }
