@@ -126,6 +126,7 @@ public final class Contract {
         StrengthInputs.ratings(all);
         DoubtInputs.doubt(all);
         DoubtInputs.spares(all);
+        BuiltInputs.declare(all);
         scenarios(all);
         Map<String, Input> byName = new LinkedHashMap<>();
         for (Input input : all) {

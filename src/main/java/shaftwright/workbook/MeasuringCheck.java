@@ -74,7 +74,7 @@ public enum MeasuringCheck {
         List<MeasuringCheck> open = new ArrayList<>();
         if (sizing.readings(Side.LEFT).path().isPresent()) {
             for (MeasuringCheck check : values()) {
-                if (!sizing.inputs().text(check.name).equals("yes")) {
+                if (!sizing.inputs().text(check.name).equalsIgnoreCase("yes")) {
                     open.add(check);
                 }
             }

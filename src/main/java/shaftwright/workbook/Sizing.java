@@ -83,6 +83,7 @@ public final class Sizing {
         }
         sizing.shopLetter(problems);
         MeasuringCheck.check(sizing, problems);
+        AsBuilt.check(sizing, problems);
         Variants.check(sizing, problems);
         sizing.marginChoice(problems);
         return sizing;

@@ -48,6 +48,8 @@ public final class LiveLines {
         ChartLines.declare(lines);
         CardLines.declare(lines);
         GuideLines.declare(lines);
+        ShaftDrawingLines.declare(lines);
+        BuiltLines.declare(lines);
         StartLines.declare(lines);
         return lines;
     }

@@ -48,10 +48,22 @@ public enum Section {
     TABLES,
     /** Why each blank was chosen or refused. */
     BLANK_TABLES,
+    /** Figures behind what is measured on the finished shafts. */
+    BUILT_WORK,
+    /** Slack of the finished shafts as they were cut. */
+    BUILT_CUT,
+    /** End play and angles of the finished shafts. */
+    BUILT_SHOWN,
+    /** What the service log says. */
+    SERVICE,
     /** Limit lines of a side's charts. */
     CHART_LIMITS,
     /** The first sheet's list of verdicts. */
     START,
+    /** Sizes and words of a shop card's drawing. */
+    SHAFT_SIZES,
+    /** Points of a shop card's drawing. */
+    SHAFT_DRAWING,
     /** What a shop card prints for one side. */
     SHOP_CARD
 }

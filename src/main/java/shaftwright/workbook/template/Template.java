@@ -77,6 +77,7 @@ public final class Template {
         for (Side side : Side.values()) {
             CardSheet.lay(draft, side);
         }
+        BuiltSheet.lay(draft);
         WorkingSheets.lay(draft);
     }
 
