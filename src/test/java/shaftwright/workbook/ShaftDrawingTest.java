@@ -85,7 +85,7 @@ class ShaftDrawingTest {
 
     private static double number(String name, int row) {
         Area area = book.names().get(name);
-        CellContent content = book.read(List.of(area)).get(area.place(row));
+        CellContent content = book.read(List.of(area)).at(area.place(row));
         return ((CellValue.Numeric) content.value()).value();
     }
 }
