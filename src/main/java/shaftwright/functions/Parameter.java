@@ -9,8 +9,8 @@ import java.util.Optional;
  * @param measure what it is
  * @param isRange whether it is a block of cells rather than one
  * @param allowed which numbers it takes
- * @param otherwise what counts when it is left out or blank, as a cell would hold it; empty when it
- *     must be there
+ * @param otherwise what counts when it is left out, as a cell would hold it, of a unit in a
+ *     workbook that does not say it; empty when it must be there
  * @param meaning a few words
  */
 public record Parameter(
@@ -35,10 +35,10 @@ public record Parameter(
         if (!allowed.words().isEmpty()) {
             text.append(", ").append(allowed.words());
         }
-        if (otherwise.isPresent() && !otherwise.get().isEmpty()) {
-            text.append("; ").append(otherwise.get()).append(" if left out");
-        } else if (otherwise.isPresent()) {
-            text.append("; may be left out");
+        if (otherwise.isPresent()) {
+            text.append("; ");
+            text.append(measure == Measure.UNIT ? "the workbook's (its cell named unit), or " : "");
+            text.append(otherwise.get()).append(" if left out");
         }
         return text.toString();
     }

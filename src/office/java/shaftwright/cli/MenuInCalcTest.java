@@ -2,20 +2,22 @@ package shaftwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import shaftwright.office.CalcWithExtension;
+import shaftwright.workbook.CellContent;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.xlsx.XlsxBook;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import shaftwright.office.CalcWithExtension;
-import shaftwright.workbook.CellContent;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.xlsx.XlsxBook;
 
 /** The extension's menu, driven in a LibreOffice without windows. */
 class MenuInCalcTest {
@@ -49,6 +51,8 @@ class MenuInCalcTest {
             commands.addAll(List.of("undo", save("undone")));
             commands.addAll(List.of(SPOILT, save("spoilt"), "fill", save("refused")));
             commands.addAll(List.of("new-mm", "new-inch", "windows"));
+            commands.addAll(List.of("=SHAFT.MILLIMETRES(2)", "show", "unit[0]=mm", "show"));
+            commands.addAll(List.of("undo", "show", "unit[0]=cm", "show"));
             commands.addAll(List.of("next", other.toString(), "fill", "check"));
             said = calc.script(SCRIPT, commands.toArray(String[]::new));
         }
@@ -100,6 +104,17 @@ class MenuInCalcTest {
     void newWorkbooksOpenBesideTheOpenOne() throws IOException {
         assertThat(said).contains("windows|SUCCESS|3");
         assertThat(Files.readAllBytes(file)).isEqualTo(untouched);
+    }
+
+    /** Nothing in the formula names the cell that says the unit. */
+    @Test
+    void functionsFollowTheUnitOfTheDocument() {
+        assertThat(said.lines().filter(line -> line.startsWith("show|")))
+                .containsExactly(
+                        "show|SUCCESS|50.8",
+                        "show|SUCCESS|2",
+                        "show|SUCCESS|50.8",
+                        "show|SUCCESS|#VALUE!");
     }
 
     @Test

@@ -1,6 +1,5 @@
 package shaftwright.workbook.template;
 
-import java.util.Set;
 import org.apache.poi.ss.formula.EvaluationName;
 import org.apache.poi.ss.formula.EvaluationWorkbook;
 import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
@@ -22,8 +21,12 @@ import org.apache.poi.ss.formula.ptg.ScalarConstantPtg;
 import org.apache.poi.ss.formula.ptg.UnaryMinusPtg;
 import org.apache.poi.ss.formula.ptg.UnionPtg;
 import org.apache.poi.ss.formula.ptg.ValueOperatorPtg;
+
+import shaftwright.functions.WorkbookUnit;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellPlace;
+
+import java.util.Set;
 
 /** Finds out from one parsed formula what it reads and whether its evaluation can be relied on. */
 final class FormulaTokens {
@@ -150,7 +153,7 @@ final class FormulaTokens {
             lookIntoName(workbook.getName(name), depth);
         } else if (token instanceof NameXPxg name && PackFunctions.isOne(name.getNameName())) {
             // Whether Calc and POI agree on it is tried on the stored value.
-            return;
+            lookIntoUnit(name.getNameName(), depth);
         } else if (token instanceof NameXPxg name && name.getExternalWorkbookNumber() <= 0) {
             int sheet =
                     name.getSheetName() == null ? -1 : workbook.getSheetIndex(name.getSheetName());
@@ -180,6 +183,14 @@ final class FormulaTokens {
             reliable = false;
         } else {
             look(name.getNameDefinition(), depth + 1);
+        }
+    }
+
+    private void lookIntoUnit(String function, int depth) {
+        EvaluationName unit =
+                workbook.getName(WorkbookUnit.NAME, workbook.getSheetIndex(reader.sheet()));
+        if (unit != null && PackFunctions.readsUnit(function)) {
+            lookIntoName(unit, depth);
         }
     }
 
