@@ -86,7 +86,7 @@ public final class SideOutcome {
     /** Travel that the final shaft allows, null when there is no result. */
     public TravelRange travelAllowedOrNull() {
         if (allowed == null && result != null) {
-            allowed = TravelRange.of(result);
+            allowed = TravelRange.of(result, path.ends());
         }
         return allowed;
     }

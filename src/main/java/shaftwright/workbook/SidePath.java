@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.MeasuredPath;
+import shaftwright.travel.TravelEnds;
 
 /**
  * One side's hub path: the one that everything behind it is computed from, and the two sources that
@@ -30,6 +31,12 @@ public record SidePath(SideReadings readings, SideLinkage linkage) {
         }
         Optional<MeasuredPath> measured = readings.path();
         return measured.isPresent() ? Optional.of(measured.get().path()) : Optional.empty();
+    }
+
+    /** How far the path goes; asked for only where there is one. */
+    TravelEnds ends() {
+        HubPath path = chosen().orElseThrow();
+        return linkage.isChosen() ? TravelEnds.ofLinkage(path) : TravelEnds.ofReadings(path);
     }
 
     /** Whether a length may be judged by it: two measured heights are too few. */
