@@ -84,6 +84,7 @@ public final class Sizing {
         sizing.shopLetter(problems);
         Variants.check(sizing, problems);
         sizing.marginChoice(problems);
+        new RestraintCheck(sizing, problems).run();
         return sizing;
     }
 

@@ -64,6 +64,7 @@ public final class Template {
     static void sizing(Draft draft) {
         MeasureSheet.lay(draft);
         LinkageSheet.lay(draft);
+        DampersSheet.lay(draft);
         PartsSheet.lay(draft);
         ScenariosSheet.lay(draft);
         VariantsSheet.lay(draft);
