@@ -62,6 +62,13 @@ public record TravelEnds(End down, End up) {
         return up.travel;
     }
 
+    /** These, or those of something that stops the wheel where it does so before. */
+    public TravelEnds stoppedBy(TravelEnds that) {
+        boolean down = that.down.stop.isRestraint() && that.low() >= low();
+        boolean up = that.up.stop.isRestraint() && that.high() <= high();
+        return nearer(down ? that.down : null, up ? that.up : null);
+    }
+
     /** These, or nearer ones where there are such. */
     TravelEnds nearer(End downOrNull, End upOrNull) {
         return new TravelEnds(

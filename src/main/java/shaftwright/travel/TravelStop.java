@@ -37,4 +37,12 @@ public enum TravelStop {
     public String words() {
         return words;
     }
+
+    /** Whether it is a damper, strap or bump stop. */
+    public boolean isRestraint() {
+        return switch (this) {
+            case DAMPER_CLOSED, DAMPER_OPEN, STRAP_TIGHT, BUMP_STOP_FLAT -> true;
+            default -> false;
+        };
+    }
 }

@@ -13,10 +13,15 @@ import shaftwright.travel.TravelEnds;
  *
  * @param readings tape readings
  * @param linkage pick-up points
+ * @param restraints dampers, straps, bump stops and tubes that move with it
  */
-public record SidePath(SideReadings readings, SideLinkage linkage) {
+public record SidePath(SideReadings readings, SideLinkage linkage, SideRestraints restraints) {
     static SidePath of(InputValues inputs, SideReadings readings, List<Problem> problems) {
-        return new SidePath(readings, SideLinkage.of(inputs, readings, problems));
+        SideLinkage linkage = SideLinkage.of(inputs, readings, problems);
+        return new SidePath(
+                readings,
+                linkage,
+                new SideRestraints(inputs, readings.source(), linkage, chosen(readings, linkage)));
     }
 
     /** The right side's while it is the same as the left: what is wrong was said of the left. */
@@ -26,6 +31,10 @@ public record SidePath(SideReadings readings, SideLinkage linkage) {
 
     /** The chosen source's path, when it has one. */
     public Optional<HubPath> chosen() {
+        return chosen(readings, linkage);
+    }
+
+    private static Optional<HubPath> chosen(SideReadings readings, SideLinkage linkage) {
         if (linkage.isChosen()) {
             return linkage.doubtedPath();
         }
@@ -33,10 +42,9 @@ public record SidePath(SideReadings readings, SideLinkage linkage) {
         return measured.isPresent() ? Optional.of(measured.get().path()) : Optional.empty();
     }
 
-    /** How far the path goes; asked for only where there is one. */
+    /** How far the wheel goes whatever the shaft; asked for only where there is a path. */
     TravelEnds ends() {
-        HubPath path = chosen().orElseThrow();
-        return linkage.isChosen() ? TravelEnds.ofLinkage(path) : TravelEnds.ofReadings(path);
+        return restraints.ends();
     }
 
     /** Whether a length may be judged by it: two measured heights are too few. */
