@@ -115,6 +115,7 @@ public final class Contract {
     private static Map<String, Input> declare() {
         List<Input> all = new ArrayList<>(170);
         vehicle(all);
+        MeasuringCheck.declare(all);
         readings(all);
         linkage(all);
         joints(all);
@@ -125,6 +126,7 @@ public final class Contract {
         StrengthInputs.ratings(all);
         DoubtInputs.doubt(all);
         DoubtInputs.spares(all);
+        BuiltInputs.declare(all);
         scenarios(all);
         Map<String, Input> byName = new LinkedHashMap<>();
         for (Input input : all) {

@@ -43,6 +43,12 @@ public enum Grid {
     /** Something that may move a length. */
     DOUBT(false, false, 10),
     DOUBT_SLOT(false, false, 12),
+    /** A finished shaft. */
+    AS_CUT(true, false, 1),
+    /** A wheel position at which the finished shaft is measured. */
+    BUILT(true, false, 3),
+    /** An entry of the service log. */
+    SERVICE(false, false, 20),
     SCENARIO(false, true, 1),
     SCENARIO_SIDE(true, true, 1),
     /** A travel position of a scenario's side. */
@@ -51,6 +57,8 @@ public enum Grid {
     TABLE(true, true, 25),
     /** A point of a limit line in a side's charts. */
     CHART_POINT(true, false, 25),
+    /** A point of the drawing on a shop card. */
+    DRAWN_POINT(true, false, 69),
     BLANK_REVIEW(true, true, 15),
     BLANK_TABLE(true, true, 12),
     /** A change that was tried on a scenario. */

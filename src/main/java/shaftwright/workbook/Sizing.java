@@ -82,6 +82,8 @@ public final class Sizing {
             sizing.scenarios.add(study.of(scenario));
         }
         sizing.shopLetter(problems);
+        MeasuringCheck.check(sizing, problems);
+        AsBuilt.check(sizing, problems);
         Variants.check(sizing, problems);
         sizing.marginChoice(problems);
         return sizing;

@@ -93,7 +93,30 @@ public final class RandomWorkbook {
         put("shaft_end_diameter_inner", often(0.8) ? length(between(22, 34)) : CellValue.BLANK);
         put("shaft_end_diameter_outer", often(0.8) ? length(between(22, 34)) : CellValue.BLANK);
         put("mockup_pin", often(0.8) ? length(between(4, 10)) : CellValue.BLANK);
+        put("built_gauge", often(0.3) ? CellValue.of(between(0.1, 1)) : CellValue.BLANK);
+        for (String side : List.of("left", "right")) {
+            put("built_e_" + side, often(0.3) ? length(between(300, 700)) : CellValue.BLANK);
+            put("built_k_" + side, often(0.3) ? length(between(300, 700)) : CellValue.BLANK);
+            built("built_play_" + side, 0, 40, true);
+            built("built_angle_inner_" + side, 0, 25, false);
+            built("built_angle_outer_" + side, 0, 25, false);
+        }
+        typed.put("service_hours", List.of(CellValue.BLANK, CellValue.of(random.nextInt(3))));
+        typed.put("service_boots", List.of(text(choose("good", "torn", "replaced"))));
+        typed.put("service_bolts", List.of(CellValue.BLANK, text(choose("yes", "no"))));
+        for (MeasuringCheck check : MeasuringCheck.values()) {
+            put(check.input(), often(0.7) ? text(choose("yes", "Yes", "no")) : CellValue.BLANK);
+        }
         put("shop_scenario", text(choose("A", "a", "B", "C", "Z")));
+    }
+
+    private void built(String name, double least, double most, boolean length) {
+        List<CellValue> cells = new ArrayList<>();
+        for (int row = 0; row < Grid.BUILT.rows(); row++) {
+            double value = between(least, most);
+            cells.add(often(0.4) ? CellValue.BLANK : length ? length(value) : CellValue.of(value));
+        }
+        typed.put(name, cells);
     }
 
     private CellValue fitDegree() {

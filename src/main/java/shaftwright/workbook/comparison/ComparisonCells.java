@@ -58,18 +58,11 @@ final class ComparisonCells {
             Cells contents,
             List<CellValue> wanted,
             List<Problem> problems) {
-        boolean grown = area.size() != wanted.size();
-        int count = 0;
-        for (int offset = 0; offset < area.size(); offset++) {
-            CellPlace place = area.place(offset);
-            CellContent content = contents.at(place);
-            if (grown && content.isEmpty()) {
-                continue;
-            }
-            if (count < wanted.size()) {
-                cells.add(new Cell(name, place, content, wanted.get(count)));
-            }
-            count++;
+        List<CellPlace> places = contents.counting(area, wanted.size());
+        int count = places.size();
+        for (int i = 0; i < Math.min(count, wanted.size()); i++) {
+            CellPlace place = places.get(i);
+            cells.add(new Cell(name, place, contents.at(place), wanted.get(i)));
         }
         if (count != wanted.size()) {
             problems.add(

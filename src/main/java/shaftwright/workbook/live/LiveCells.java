@@ -96,30 +96,19 @@ public final class LiveCells {
             return;
         }
         int wanted = line.grid().cells(scenarios);
-        boolean grown = area.size() != wanted;
-        List<Cell> block = new ArrayList<>(wanted);
-        for (int offset = 0; offset < area.size(); offset++) {
-            CellPlace place = area.place(offset);
-            CellContent content = contents.at(place);
-            if (grown && content.isEmpty()) {
-                continue;
-            }
-            if (block.size() < wanted) {
-                Index index = Index.at(line.grid(), side, block.size(), scenarios);
-                block.add(new Cell(line, index, place, content));
-            } else {
-                block.clear();
-                break;
-            }
-        }
-        if (block.size() != wanted) {
+        List<CellPlace> places = contents.counting(area, wanted);
+        if (places.size() != wanted) {
             problems.add(
                     missing(
                             "the cells of the name " + line.definedName(side),
                             area.size() + " cells on sheet \"" + area.sheet() + "\"",
                             wanted + " cells for \"" + line.label() + "\""));
-        } else {
-            cells.addAll(block);
+            return;
+        }
+        for (int i = 0; i < wanted; i++) {
+            CellPlace place = places.get(i);
+            Index index = Index.at(line.grid(), side, i, scenarios);
+            cells.add(new Cell(line, index, place, contents.at(place)));
         }
     }
 

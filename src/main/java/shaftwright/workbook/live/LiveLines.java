@@ -47,6 +47,9 @@ public final class LiveLines {
         TableLines.declare(lines);
         ChartLines.declare(lines);
         CardLines.declare(lines);
+        GuideLines.declare(lines);
+        ShaftDrawingLines.declare(lines);
+        BuiltLines.declare(lines);
         StartLines.declare(lines);
         return lines;
     }

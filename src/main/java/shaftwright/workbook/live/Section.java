@@ -22,6 +22,8 @@ public enum Section {
     LINKAGE_BLOCK,
     /** A linkage's curves by their coefficients, of the same block. */
     LINKAGE_CURVES,
+    /** What the measuring guide leaves to be said, on several sheets. */
+    GUIDE_NOTES,
     /** Notes beside the typed readings. */
     MEASURE_NOTES,
     /** Results under the scenario inputs. */
@@ -46,10 +48,22 @@ public enum Section {
     TABLES,
     /** Why each blank was chosen or refused. */
     BLANK_TABLES,
+    /** Figures behind what is measured on the finished shafts. */
+    BUILT_WORK,
+    /** Slack of the finished shafts as they were cut. */
+    BUILT_CUT,
+    /** End play and angles of the finished shafts. */
+    BUILT_SHOWN,
+    /** What the service log says. */
+    SERVICE,
     /** Limit lines of a side's charts. */
     CHART_LIMITS,
     /** The first sheet's list of verdicts. */
     START,
+    /** Sizes and words of a shop card's drawing. */
+    SHAFT_SIZES,
+    /** Points of a shop card's drawing. */
+    SHAFT_DRAWING,
     /** What a shop card prints for one side. */
     SHOP_CARD
 }

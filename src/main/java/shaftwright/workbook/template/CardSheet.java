@@ -13,6 +13,8 @@ import shaftwright.workbook.template.Run.Direction;
 
 /** What one shaft needs at the lathe and the bench, on one printed page. */
 final class CardSheet {
+    private static final int COLUMNS = 5;
+
     private static final List<String> CHECKS =
             List.of(
                     "Blank measured end to end before the first cut",
@@ -53,6 +55,8 @@ final class CardSheet {
                 row++;
             }
         }
+        Page.heading(draft, sheet, row + 1, COLUMNS, "To scale, inner end on the left");
+        row = new ShaftPicture(draft, sheet, side).lay(row + 2, COLUMNS, COLUMNS + 2);
         row = lengths(draft, sheet, side, row + 1);
         row = checks(draft, sheet, row + 1);
         draft.text(
@@ -66,6 +70,8 @@ final class CardSheet {
         sheet.addMergedRegion(new CellRangeAddress(row + 1, row + 1, 0, 4));
         sheet.getRow(row + 1).setHeightInPoints(30);
         Page.printOnOnePage(sheet);
+        draft.workbook()
+                .setPrintArea(draft.workbook().getSheetIndex(sheet), 0, COLUMNS - 1, 0, row + 1);
     }
 
     private static boolean isSentence(LiveLine line) {
@@ -78,7 +84,7 @@ final class CardSheet {
 
     private static int lengths(Draft draft, XSSFSheet sheet, Side side, int top) {
         Look look = draft.look();
-        Page.heading(draft, sheet, top, 5, "Lengths");
+        Page.heading(draft, sheet, top, COLUMNS, "Lengths");
         String[] heads = {"decimal", "nearest 1/64", "mm", "as cut, write here"};
         for (int column = 0; column < heads.length; column++) {
             draft.text(sheet, top + 1, 1 + column, heads[column], look.columnHead());
@@ -118,7 +124,7 @@ final class CardSheet {
     }
 
     private static int checks(Draft draft, XSSFSheet sheet, int top) {
-        Page.heading(draft, sheet, top, 5, "Tick when done");
+        Page.heading(draft, sheet, top, COLUMNS, "Tick when done");
         int row = top + 1;
         for (String check : CHECKS) {
             draft.text(sheet, row, 0, check, draft.look().label());

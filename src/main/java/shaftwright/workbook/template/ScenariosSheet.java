@@ -51,6 +51,8 @@ final class ScenariosSheet {
             sheet.setColumnWidth(column, 24 * 256);
         }
         draft.text(sheet, 0, 0, "Scenarios", draft.look().title());
+        GuideSheet.note(
+                draft, sheet, 0, "guide_note_scenarios", Side.LEFT, Math.min(4, columns - 1));
         Page.letters(draft, sheet, 1, columns, "Scenario");
         draft.constants("scenario_letter", sheet, 1, FIRST, 1, draft.scenarios());
         input(draft, sheet, 2, Contract.input("scenario_name"));

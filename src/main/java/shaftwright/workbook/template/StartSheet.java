@@ -16,8 +16,8 @@ final class StartSheet {
     static final String NAME = "Start";
 
     private static final String[] STEPS = {
-        "Measure: set the alignment first, support the vehicle, take the springs out. Type heights and"
-                + " distances as the tape shows them: 25 3/8, 25-3/8\", 645 mm.",
+        "Guide, before you measure: what comes first, what is read from where to where, what to tick.",
+        "Measure: type heights and distances as the tape shows them: 25 3/8, 25-3/8\", 645 mm.",
         "Parts: list your joints, boots and blanks. Bench rows beat a catalogue's plunge.",
         "Scenarios: one column a variant. The verdict stands on top of each column and here.",
         "Tables and charts: slack and angles over the travel, scenarios side by side.",
@@ -38,9 +38,9 @@ final class StartSheet {
     static void lay(Draft draft) {
         XSSFSheet sheet = draft.sheet(NAME);
         int row = top(draft, sheet);
-        row = list(draft, sheet, row + 1, "Order of work", STEPS);
+        row = list(draft, sheet, row + 1, 3, "Order of work", STEPS);
         row = legend(draft, sheet, row + 1);
-        row = list(draft, sheet, row + 1, "Cautions", CAUTIONS);
+        row = list(draft, sheet, row + 1, 3, "Cautions", CAUTIONS);
         version(draft, sheet, row + 1);
     }
 
@@ -58,7 +58,11 @@ final class StartSheet {
         draft.input(Contract.input("vehicle_name"), Side.LEFT, sheet, 1, 1, Direction.DOWN);
         draft.text(sheet, 2, 0, "Unit of this workbook", look.bold());
         draft.input(Contract.input("unit"), Side.LEFT, sheet, 2, 1, Direction.DOWN);
-        return verdicts(draft, sheet, 4);
+        int row = verdicts(draft, sheet, 4);
+        draft.text(sheet, row, 0, "Readings", look.bold());
+        GuideSheet.note(draft, sheet, row, "guide_note_start", Side.LEFT, 2);
+        sheet.getRow(row).setHeightInPoints(42);
+        return row + 1;
     }
 
     private static void version(Draft draft, XSSFSheet sheet, int row) {
@@ -91,12 +95,14 @@ final class StartSheet {
         return top + draft.scenarios() + 1;
     }
 
-    private static int list(Draft draft, XSSFSheet sheet, int top, String title, String[] items) {
-        Page.heading(draft, sheet, top, 3, title);
+    /** Numbered items under a heading. */
+    static int list(
+            Draft draft, XSSFSheet sheet, int top, int columns, String title, String[] items) {
+        Page.heading(draft, sheet, top, columns, title);
         int row = top + 1;
         for (String item : items) {
             draft.text(sheet, row, 0, (row - top) + ".  " + item, draft.look().prose());
-            sheet.addMergedRegion(new CellRangeAddress(row, row, 0, 2));
+            sheet.addMergedRegion(new CellRangeAddress(row, row, 0, columns - 1));
             sheet.getRow(row).setHeightInPoints(28);
             row++;
         }

@@ -36,6 +36,7 @@ final class TablesSheet {
                         + side.word()
                         + " side: each scenario from its full droop to its full bump",
                 draft.look().title());
+        GuideSheet.note(draft, sheet, 1, "guide_note_tables", side, columns - 1);
         int top = 2;
         int count = 0;
         for (LiveLine line : LiveLines.all().in(Section.TABLES)) {

@@ -62,6 +62,7 @@ public final class Template {
 
     /** Everything between the first sheet and the charts. */
     static void sizing(Draft draft) {
+        GuideSheet.lay(draft);
         MeasureSheet.lay(draft);
         LinkageSheet.lay(draft);
         PartsSheet.lay(draft);
@@ -76,6 +77,7 @@ public final class Template {
         for (Side side : Side.values()) {
             CardSheet.lay(draft, side);
         }
+        BuiltSheet.lay(draft);
         WorkingSheets.lay(draft);
     }
 

@@ -60,6 +60,8 @@ final class WorkingSheets {
             own.across(Section.SIDE_WORK, "Set-up, window, choice");
             own.columns(Section.POSITION_WORK, Grid.POSITION, "Positions");
             own.columns(Section.BLANK_WORK, Grid.BLANK_REVIEW, "Blanks");
+            own.columns(Section.BUILT_WORK, Grid.AS_CUT, "Finished shaft");
+            own.columns(Section.BUILT_WORK, Grid.BUILT, "Finished shaft, assembled");
         }
     }
 

@@ -512,6 +512,9 @@ final class PartReader {
     }
 
     private int slot(String name, boolean prefixed) {
+        if (name.length() == 1 && !prefixed) {
+            return slot(name.charAt(0));
+        }
         for (int slot = 0; slot < attributeCount * ATTRIBUTE; slot += ATTRIBUTE) {
             int local = attributes[slot + 1];
             if (attributes[slot + 2] - local == name.length()
@@ -521,6 +524,22 @@ final class PartReader {
             }
         }
         return -1;
+    }
+
+    /** The same for the names that every cell has. */
+    private int slot(char name) {
+        for (int slot = 0; slot < attributeCount * ATTRIBUTE; slot += ATTRIBUTE) {
+            int at = attributes[slot];
+            if (text[at] == name && attributes[slot + 2] == at + 1) {
+                return slot;
+            }
+        }
+        return -1;
+    }
+
+    /** Whether the element has no attributes. */
+    boolean isPlain() {
+        return attributeCount == 0;
     }
 
     /** Whether the element has this attribute, without prefix, spelled like this. */
@@ -551,11 +570,6 @@ final class PartReader {
 
     private String value(int slot) {
         return resolved(attributes[slot + 3], attributes[slot + 4], true);
-    }
-
-    /** Whether the element has no attributes. */
-    boolean isPlain() {
-        return attributeCount == 0;
     }
 
     /** Whether the start tag closes itself. */

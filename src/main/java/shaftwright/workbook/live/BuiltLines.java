@@ -1,0 +1,379 @@
+package shaftwright.workbook.live;
+
+import static shaftwright.workbook.Grid.AS_CUT;
+import static shaftwright.workbook.Grid.BUILT;
+import static shaftwright.workbook.live.Quantity.DEGREE;
+import static shaftwright.workbook.live.Quantity.MILLIMETRE;
+import static shaftwright.workbook.live.Quantity.RADIAN;
+import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
+import static shaftwright.workbook.live.Quantity.TEXT;
+import static shaftwright.workbook.live.Quantity.WHOLE;
+
+import shaftwright.workbook.AsBuilt;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Index;
+import shaftwright.workbook.Input;
+import shaftwright.workbook.Sizing;
+
+/** The finished shafts against the plan: slack as cut, end play and angles to be expected. */
+enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
+    SHIFT(
+            "built_shift",
+            "Cut longer than planned",
+            MILLIMETRE,
+            Section.BUILT_WORK,
+            AS_CUT,
+            "IF(ISNUMBER({card_k}),IF(ISNUMBER({built_k_read}),{built_k_read}-{card_k},"
+                    + "IF(ISNUMBER({built_e_read}),{built_e_read}-{card_e},0)),\"\")"),
+    PLACE(
+            "built_place",
+            "Row of all positions",
+            WHOLE,
+            Section.BUILT_WORK,
+            BUILT,
+            "IF(ISNUMBER({built_shift#0}),(card_index-1)*25+"),
+    PATH_DOUBT(
+            "built_path_doubt",
+            "Doubt of the hub path",
+            MILLIMETRE,
+            Section.BUILT_WORK,
+            BUILT,
+            position("path_doubt")),
+    PLAY(
+            "built_play_plan",
+            "End play as planned",
+            MILLIMETRE,
+            Section.BUILT_WORK,
+            BUILT,
+            "MIN("
+                    + position("slack_in")
+                    + "-{built_shift#0},"
+                    + position("slack_out")
+                    + "+{built_shift#0},"
+                    + position("last_in_in")
+                    + "+"
+                    + position("last_out_in")
+                    + ","
+                    + position("last_in_out")
+                    + "+"
+                    + position("last_out_out")
+                    + ")"),
+    ANGLE_IN(
+            "built_inner_plan",
+            "Inner angle as planned",
+            RADIAN,
+            Section.BUILT_WORK,
+            BUILT,
+            position("shaft_angle_in")),
+    ANGLE_OUT(
+            "built_outer_plan",
+            "Outer angle as planned",
+            RADIAN,
+            Section.BUILT_WORK,
+            BUILT,
+            position("shaft_angle_out")),
+    ANGLE_DOUBT(
+            "built_angle_doubt",
+            "Doubt of an angle",
+            RADIAN,
+            Section.BUILT_WORK,
+            BUILT,
+            "built_gauge_read+({built_path_doubt}+height_graduation_read)/"
+                    + position("centre_distance")),
+    SLACK_IN(
+            "built_slack_in",
+            "Least slack before bottoming",
+            SHOWN_LENGTH,
+            Section.BUILT_CUT,
+            AS_CUT,
+            "({built_worst_in}-{built_shift})/tape_mm"),
+    SLACK_OUT(
+            "built_slack_out",
+            "Least slack before pull-out",
+            SHOWN_LENGTH,
+            Section.BUILT_CUT,
+            AS_CUT,
+            "({built_worst_out}+{built_shift})/tape_mm"),
+    SAYS("built_says", "As it was cut", TEXT, Section.BUILT_CUT, AS_CUT, ""),
+    PLAY_SHOWN(
+            "built_play_expected",
+            "Expected",
+            SHOWN_LENGTH,
+            Section.BUILT_SHOWN,
+            BUILT,
+            "{built_play_plan}/tape_mm"),
+    PLAY_DOUBT(
+            "built_play_doubt",
+            "Doubt ±",
+            SHOWN_LENGTH,
+            Section.BUILT_SHOWN,
+            BUILT,
+            "({built_path_doubt}+tape_graduation_read)/tape_mm"),
+    PLAY_SAYS("built_play_says", "End play", TEXT, Section.BUILT_SHOWN, BUILT, ""),
+    INNER_SHOWN(
+            "built_inner_expected",
+            "Expected",
+            DEGREE,
+            Section.BUILT_SHOWN,
+            BUILT,
+            "DEGREES({built_inner_plan})"),
+    INNER_SAYS("built_inner_says", "Inner angle", TEXT, Section.BUILT_SHOWN, BUILT, ""),
+    OUTER_SHOWN(
+            "built_outer_expected",
+            "Expected",
+            DEGREE,
+            Section.BUILT_SHOWN,
+            BUILT,
+            "DEGREES({built_outer_plan})"),
+    OUTER_SAYS("built_outer_says", "Outer angle", TEXT, Section.BUILT_SHOWN, BUILT, ""),
+    ANGLES_DOUBT(
+            "built_angles_doubt",
+            "Doubt of angles ±",
+            DEGREE,
+            Section.BUILT_SHOWN,
+            BUILT,
+            "DEGREES({built_angle_doubt})");
+
+    private static final String WITHIN = "within the doubt";
+
+    private final String name;
+    private final String label;
+    private final Quantity quantity;
+    private final Section section;
+    private final Grid grid;
+    private final String formula;
+
+    BuiltLines(
+            String name,
+            String label,
+            Quantity quantity,
+            Section section,
+            Grid grid,
+            String formula) {
+        this.name = name;
+        this.label = label;
+        this.quantity = quantity;
+        this.section = section;
+        this.grid = grid;
+        this.formula = formula;
+    }
+
+    /** A figure of the shop scenario's position table on this side. */
+    private static String position(String name) {
+        return "INDEX(" + name + "~,{built_place})";
+    }
+
+    static void declare(LiveLines lines) {
+        for (Input input : Contract.inputs(AS_CUT)) {
+            lines.add(ReadLines.of(input, Section.BUILT_WORK, AS_CUT, input.name() + "~"));
+        }
+        lines.add(LiveLine.ordinal("built_row", Section.BUILT_WORK, BUILT, "Row", 1));
+        for (Input input : Contract.inputs(BUILT)) {
+            String cell = "INDEX(" + input.name() + "~,{built_row})";
+            lines.add(ReadLines.of(input, Section.BUILT_WORK, BUILT, cell));
+        }
+        for (Worst worst : Worst.values()) {
+            lines.add(
+                    new LiveLine(
+                            worst.name,
+                            Section.BUILT_WORK,
+                            AS_CUT,
+                            "Planned slack",
+                            MILLIMETRE,
+                            worst,
+                            worst));
+        }
+        for (BuiltLines line : values()) {
+            lines.add(
+                    new LiveLine(
+                            line.name,
+                            line.section,
+                            line.grid,
+                            line.label,
+                            line.quantity,
+                            line,
+                            line));
+        }
+        ServiceLines.declare(lines);
+    }
+
+    /** Least slack of the shop scenario as planned. */
+    private enum Worst implements LiveLine.Formula, LiveLine.Core {
+        IN("built_worst_in", "worst_slack_in"),
+        OUT("built_worst_out", "worst_slack_out");
+
+        private final String name;
+        private final String source;
+
+        Worst(String name, String source) {
+            this.name = name;
+            this.source = source;
+        }
+
+        @Override
+        public String at(Index index) {
+            return "IF(ISNUMBER({card_k}),"
+                    + CardWordLines.chosen("{" + source + ":each}", CardWordLines.WORKING_COLUMN)
+                    + ",\"\")";
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            AsBuilt built = AsBuilt.ofOrNull(sizing, index.side());
+            return ReadLines.shown(
+                    built == null
+                            ? Double.NaN
+                            : this == IN
+                                    ? built.slackIn() + built.shift()
+                                    : built.slackOut() - built.shift());
+        }
+    }
+
+    @Override
+    public String at(Index index) {
+        return switch (this) {
+            case SHIFT -> formula;
+            case PLACE -> formula + (AsBuilt.Place.of(index.row()).position() + 1) + ",0)";
+            case SLACK_IN, SLACK_OUT -> "IF(ISNUMBER({built_shift})," + formula + ",\"\")";
+            case SAYS -> cutWords();
+            case PLAY_SAYS ->
+                    words(
+                            "{built_play_read}",
+                            "{built_play_plan}",
+                            "{built_path_doubt}+tape_graduation_read",
+                            true);
+            case INNER_SAYS ->
+                    words(
+                            "{built_angle_inner_read}",
+                            "{built_inner_plan}",
+                            "{built_angle_doubt}",
+                            false);
+            case OUTER_SAYS ->
+                    words(
+                            "{built_angle_outer_read}",
+                            "{built_outer_plan}",
+                            "{built_angle_doubt}",
+                            false);
+            default -> "IF({built_place}=0,\"\"," + formula + ")";
+        };
+    }
+
+    private static String cutWords() {
+        return "IF(AND(ISNUMBER({built_shift}),COUNT({built_e_read},{built_k_read})>0),"
+                + "IF({built_slack_in}<0,\"bottoms by \"&"
+                + Phrases.length("0-{built_slack_in}*tape_mm")
+                + ",IF({built_slack_out}<0,\"pulls out by \"&"
+                + Phrases.length("0-{built_slack_out}*tape_mm")
+                + ",\"neither bottoms nor pulls out\")),\"\")";
+    }
+
+    private static String words(String read, String plan, String doubt, boolean length) {
+        String off = "ABS(" + read + "-" + plan + ")";
+        String shown = length ? Phrases.length(off) : Phrases.angle(off);
+        return "IF(COUNT("
+                + read
+                + ","
+                + plan
+                + ")<2,\"\",IF(ROUND("
+                + off
+                + "-("
+                + doubt
+                + "),6)>0,\"off by \"&"
+                + shown
+                + "&IF("
+                + read
+                + ">"
+                + plan
+                + ",\": more\",\": less\")&\" than the doubt allows\",\""
+                + WITHIN
+                + "\"))";
+    }
+
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        AsBuilt built = AsBuilt.ofOrNull(sizing, index.side());
+        if (this == PLACE) {
+            return CellValue.of(
+                    built == null
+                            ? 0
+                            : sizing.shopScenario() * 25
+                                    + AsBuilt.Place.of(index.row()).position()
+                                    + 1);
+        }
+        if (built == null) {
+            return CellValue.of("");
+        }
+        AsBuilt.Place place = AsBuilt.Place.of(index.row());
+        return switch (this) {
+            case SAYS -> CellValue.of(cutWords(sizing, built));
+            case PLAY_SAYS, INNER_SAYS, OUTER_SAYS ->
+                    CellValue.of(words(sizing, index, built, place));
+            default -> number(sizing, core(built, place));
+        };
+    }
+
+    private CellValue number(Sizing sizing, double value) {
+        return CellValue.of(
+                switch (quantity) {
+                    case SHOWN_LENGTH -> value / sizing.unit().mm();
+                    case DEGREE -> Math.toDegrees(value);
+                    default -> value;
+                });
+    }
+
+    private double core(AsBuilt built, AsBuilt.Place place) {
+        return switch (this) {
+            case SHIFT -> built.shift();
+            case PATH_DOUBT -> built.pathDoubt(place);
+            case PLAY, PLAY_SHOWN -> built.play(place);
+            case ANGLE_IN, INNER_SHOWN -> built.innerAngle(place);
+            case ANGLE_OUT, OUTER_SHOWN -> built.outerAngle(place);
+            case ANGLE_DOUBT, ANGLES_DOUBT -> built.angleDoubt(place);
+            case SLACK_IN -> built.slackIn();
+            case SLACK_OUT -> built.slackOut();
+            case PLAY_DOUBT -> built.playDoubt(place);
+            case PLACE, SAYS, PLAY_SAYS, INNER_SAYS, OUTER_SAYS ->
+                    throw new IllegalStateException(name + " is no figure");
+        };
+    }
+
+    private static String cutWords(Sizing sizing, AsBuilt built) {
+        if (!built.cutMeasured()) {
+            return "";
+        }
+        if (built.slackIn() < 0) {
+            return "bottoms by " + Phrases.length(-built.slackIn(), sizing.unit());
+        }
+        return built.slackOut() < 0
+                ? "pulls out by " + Phrases.length(-built.slackOut(), sizing.unit())
+                : "neither bottoms nor pulls out";
+    }
+
+    private String words(Sizing sizing, Index index, AsBuilt built, AsBuilt.Place place) {
+        boolean length = this == PLAY_SAYS;
+        String input =
+                length
+                        ? "built_play"
+                        : this == INNER_SAYS ? "built_angle_inner" : "built_angle_outer";
+        double planned =
+                length
+                        ? built.play(place)
+                        : this == INNER_SAYS ? built.innerAngle(place) : built.outerAngle(place);
+        double doubt = length ? built.playDoubt(place) : built.angleDoubt(place);
+        double off = sizing.inputs().number(input, index) - planned;
+        if (Double.isNaN(off)) {
+            return "";
+        }
+        if (!AsBuilt.isBeyond(off, doubt)) {
+            return WITHIN;
+        }
+        return "off by "
+                + (length
+                        ? Phrases.length(Math.abs(off), sizing.unit())
+                        : Phrases.angle(Math.abs(off)))
+                + (off > 0 ? ": more" : ": less")
+                + " than the doubt allows";
+    }
+}

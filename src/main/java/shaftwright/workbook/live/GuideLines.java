@@ -1,0 +1,103 @@
+package shaftwright.workbook.live;
+
+import java.util.List;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Index;
+import shaftwright.workbook.MeasuringCheck;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.Sizing;
+
+/** What the measuring guide's ticks leave to be said wherever something rests on the readings. */
+enum GuideLines implements LiveLine.Formula, LiveLine.Core {
+    OPEN("guide_open", Section.BOOK_WORK, Grid.BOOK, "Checks before measuring not ticked"),
+    NOTE("guide_note", Section.GUIDE_NOTES, Grid.BOOK, "Before measuring"),
+    START("guide_note_start", Section.GUIDE_NOTES, Grid.BOOK, "Readings"),
+    SCENARIOS("guide_note_scenarios", Section.GUIDE_NOTES, Grid.BOOK, "Readings"),
+    TABLES("guide_note_tables", Section.GUIDE_NOTES, Grid.SIDE, "Readings"),
+    CARD("card_readings", Section.SHOP_CARD, Grid.SIDE, "Readings");
+
+    private static final String ALL_TICKED = "All checks of the measuring guide are ticked.";
+    private static final String SHORT =
+            " of "
+                    + MeasuringCheck.values().length
+                    + " checks before measuring not ticked: lengths may move. See the sheet Guide.";
+
+    private final String name;
+    private final Section section;
+    private final Grid grid;
+    private final String label;
+
+    GuideLines(String name, Section section, Grid grid, String label) {
+        this.name = name;
+        this.section = section;
+        this.grid = grid;
+        this.label = label;
+    }
+
+    static void declare(LiveLines lines) {
+        for (GuideLines line : values()) {
+            lines.add(
+                    new LiveLine(
+                            line.name,
+                            line.section,
+                            line.grid,
+                            line.label,
+                            line == OPEN ? Quantity.WHOLE : Quantity.TEXT,
+                            line,
+                            line));
+        }
+    }
+
+    @Override
+    public String at(Index index) {
+        return switch (this) {
+            case OPEN -> "IF({fit_ready@left}=0,0," + each("+", "0", "1") + ")";
+            case NOTE ->
+                    "IF({fit_ready@left}=0,\"\",IF({guide_open}=0,\""
+                            + ALL_TICKED
+                            + "\",TRIM("
+                            + each("&", "\"\"", null)
+                            + ")))";
+            case START -> "{guide_note}";
+            default -> "IF({guide_open}=0,\"\",{guide_open}&\"" + SHORT + "\")";
+        };
+    }
+
+    /** A part for each check: one thing when it is ticked, another, or its warning, when not. */
+    private static String each(String between, String ticked, String open) {
+        StringBuilder text = new StringBuilder();
+        for (MeasuringCheck check : MeasuringCheck.values()) {
+            text.append(text.length() == 0 ? "" : between)
+                    .append("IF(")
+                    .append(check.input())
+                    .append("=\"yes\",")
+                    .append(ticked)
+                    .append(',')
+                    .append(open == null ? "\"" + check.warning() + " \"" : open)
+                    .append(')');
+        }
+        return text.toString();
+    }
+
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        List<MeasuringCheck> open = MeasuringCheck.open(sizing);
+        return switch (this) {
+            case OPEN -> CellValue.of(open.size());
+            case NOTE, START -> CellValue.of(sentences(sizing, open));
+            default -> CellValue.of(open.isEmpty() ? "" : open.size() + SHORT);
+        };
+    }
+
+    private static String sentences(Sizing sizing, List<MeasuringCheck> open) {
+        if (open.isEmpty()) {
+            return sizing.readings(Side.LEFT).path().isEmpty() ? "" : ALL_TICKED;
+        }
+        StringBuilder text = new StringBuilder();
+        for (MeasuringCheck check : open) {
+            text.append(text.length() == 0 ? "" : " ").append(check.warning());
+        }
+        return text.toString();
+    }
+}

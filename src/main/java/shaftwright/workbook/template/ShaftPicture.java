@@ -1,0 +1,245 @@
+package shaftwright.workbook.template;
+
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xddf.usermodel.PresetColor;
+import org.apache.poi.xddf.usermodel.PresetLineDash;
+import org.apache.poi.xddf.usermodel.XDDFColor;
+import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
+import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
+import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
+import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
+import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
+import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
+import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
+import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
+import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
+import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFDrawing;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTDLbls;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTManualLayout;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterChart;
+import org.openxmlformats.schemas.drawingml.x2006.chart.STDLblPos;
+import org.openxmlformats.schemas.drawingml.x2006.chart.STDispBlanksAs;
+import org.openxmlformats.schemas.drawingml.x2006.chart.STLayoutMode;
+import org.openxmlformats.schemas.drawingml.x2006.chart.STLayoutTarget;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTTextBody;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties;
+import org.openxmlformats.schemas.drawingml.x2006.main.STPresetColorVal;
+import org.openxmlformats.schemas.drawingml.x2006.main.STTextWrappingType;
+import shaftwright.workbook.Area;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.live.DrawnPart;
+import shaftwright.workbook.live.LiveLine;
+import shaftwright.workbook.live.LiveLines;
+import shaftwright.workbook.live.Section;
+import shaftwright.workbook.template.Run.Direction;
+
+/**
+ * The shaft to be cut, drawn to scale by a chart of lines that follows every change. Both axes run
+ * in parts of the blank's length over a frame of fixed proportions, so that lengths and diameters
+ * have one scale.
+ */
+final class ShaftPicture {
+    /** Parts of the blank's length that the frame shows along and, half of it, across. */
+    private static final double BESIDE = 0.02;
+
+    private static final double HALF_HEIGHT = 0.1;
+
+    private static final double ROW_POINTS = 16;
+
+    /** Size of the words, hundredths of a point. */
+    private static final int LETTERS = 800;
+
+    private final Draft draft;
+    private final XSSFSheet sheet;
+    private final Side side;
+
+    ShaftPicture(Draft draft, XSSFSheet sheet, Side side) {
+        this.draft = draft;
+        this.sheet = sheet;
+        this.side = side;
+    }
+
+    /**
+     * Lays the points out beside the page and the chart over rows of it.
+     *
+     * @param columns of the page, over which the chart reaches
+     * @return the first row below the chart
+     */
+    int lay(int top, int columns, int beside) {
+        numbers(beside);
+        double width = 0;
+        for (int column = 0; column < columns; column++) {
+            width += sheet.getColumnWidthInPixels(column) * 0.75;
+        }
+        double height = width * 2 * HALF_HEIGHT / (1 + 2 * BESIDE);
+        int rows = (int) Math.ceil(height / ROW_POINTS);
+        for (int row = top; row < top + rows; row++) {
+            Draft.cell(sheet, row, 0);
+            sheet.getRow(row).setHeightInPoints((float) (height / rows));
+        }
+        XSSFDrawing drawing = sheet.createDrawingPatriarch();
+        XSSFChart chart =
+                drawing.createChart(drawing.createAnchor(0, 0, 0, 0, 0, top, columns, top + rows));
+        draw(chart);
+        return top + rows;
+    }
+
+    private void numbers(int beside) {
+        int column = beside;
+        int row = 0;
+        for (LiveLine line : LiveLines.all().in(Section.SHAFT_SIZES)) {
+            draft.text(sheet, row, column, line.label(), draft.look().note());
+            draft.live(
+                    line,
+                    side,
+                    sheet,
+                    row++,
+                    column + 1,
+                    Direction.DOWN,
+                    draft.look().working(line.quantity()));
+        }
+        column += 2;
+        for (LiveLine line : LiveLines.all().in(Section.SHAFT_DRAWING)) {
+            draft.text(sheet, 0, column, line.label(), draft.look().note());
+            draft.live(
+                    line,
+                    side,
+                    sheet,
+                    1,
+                    column++,
+                    Direction.DOWN,
+                    draft.look().working(line.quantity()));
+        }
+    }
+
+    private void draw(XSSFChart chart) {
+        XDDFValueAxis along = axis(chart, AxisPosition.BOTTOM, -BESIDE, 1 + BESIDE);
+        XDDFValueAxis up = axis(chart, AxisPosition.LEFT, -HALF_HEIGHT, HALF_HEIGHT);
+        along.crossAxis(up);
+        up.crossAxis(along);
+        XDDFScatterChartData data =
+                (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, along, up);
+        data.setStyle(ScatterStyle.LINE);
+        for (DrawnPart part : DrawnPart.values()) {
+            series(data, part);
+        }
+        chart.plot(data);
+        int number = 0;
+        for (DrawnPart part : DrawnPart.values()) {
+            if (part.worded()) {
+                words(chart.getCTChart().getPlotArea().getScatterChartArray(0), number, part);
+            }
+            number++;
+        }
+        fill(chart);
+    }
+
+    private void series(XDDFScatterChartData data, DrawnPart part) {
+        XDDFScatterChartData.Series series =
+                (XDDFScatterChartData.Series)
+                        data.addSeries(source("draw_along", part), source("draw_up", part));
+        if (part.worded()) {
+            CellPlace words = draft.places().run(part.words(), side).place(0);
+            series.setTitle(
+                    "", new CellReference(words.sheet(), words.row(), words.column(), true, true));
+        }
+        series.setSmooth(false);
+        series.setMarkerStyle(MarkerStyle.NONE);
+        XDDFShapeProperties shape = new XDDFShapeProperties();
+        shape.setLineProperties(
+                switch (part) {
+                    case OUTLINE -> stroke(1.5, PresetLineDash.SOLID);
+                    case CUT_OFF -> stroke(1, PresetLineDash.DASH);
+                    case SPLINE_ENDS -> stroke(1, PresetLineDash.DOT);
+                    default -> stroke(0.5, PresetLineDash.SOLID);
+                });
+        series.setShapeProperties(shape);
+    }
+
+    private XDDFNumericalDataSource<Double> source(String name, DrawnPart part) {
+        Run run = draft.places().run(name, side);
+        Area area = run.area();
+        int first = area.firstRow() + part.first();
+        CellRangeAddress range =
+                new CellRangeAddress(
+                        first, first + part.size() - 1, area.firstColumn(), area.firstColumn());
+        return XDDFDataSourcesFactory.fromArray(
+                new Double[part.size()], range.formatAsString(area.sheet(), true));
+    }
+
+    /** A point shows the name of its series, which is a cell. */
+    private static void words(CTScatterChart lines, int number, DrawnPart part) {
+        CTDLbls labels = lines.getSerArray(number).addNewDLbls();
+        CTTextBody text = labels.addNewTxPr();
+        text.addNewBodyPr().setWrap(STTextWrappingType.NONE);
+        text.addNewLstStyle();
+        CTTextCharacterProperties letters = text.addNewP().addNewPPr().addNewDefRPr();
+        letters.setSz(LETTERS);
+        letters.addNewSolidFill().addNewPrstClr().setVal(STPresetColorVal.BLACK);
+        labels.addNewDLblPos()
+                .setVal(
+                        switch (part) {
+                            case GROOVE_IN, CUT_IN -> STDLblPos.R;
+                            case GROOVE_OUT, CUT_OUT -> STDLblPos.L;
+                            default -> STDLblPos.B;
+                        });
+        labels.addNewShowLegendKey().setVal(false);
+        labels.addNewShowVal().setVal(false);
+        labels.addNewShowCatName().setVal(false);
+        labels.addNewShowSerName().setVal(true);
+        labels.addNewShowPercent().setVal(false);
+        labels.addNewShowBubbleSize().setVal(false);
+    }
+
+    private static XDDFValueAxis axis(
+            XSSFChart chart, AxisPosition position, double least, double most) {
+        XDDFValueAxis axis = chart.createValueAxis(position);
+        axis.setCrosses(AxisCrosses.MIN);
+        axis.setMinimum(least);
+        axis.setMaximum(most);
+        axis.setVisible(false);
+        return axis;
+    }
+
+    private static XDDFLineProperties stroke(double points, PresetLineDash dash) {
+        XDDFLineProperties line =
+                new XDDFLineProperties(
+                        new XDDFSolidFillProperties(XDDFColor.from(PresetColor.BLACK)));
+        line.setWidth(points);
+        line.setPresetDash(new XDDFPresetLineDash(dash));
+        return line;
+    }
+
+    /** The lines fill the frame, or lengths and diameters would have two scales. */
+    private static void fill(XSSFChart chart) {
+        CTManualLayout layout =
+                (chart.getCTChart().getPlotArea().isSetLayout()
+                                ? chart.getCTChart().getPlotArea().getLayout()
+                                : chart.getCTChart().getPlotArea().addNewLayout())
+                        .addNewManualLayout();
+        layout.addNewLayoutTarget().setVal(STLayoutTarget.INNER);
+        layout.addNewXMode().setVal(STLayoutMode.EDGE);
+        layout.addNewYMode().setVal(STLayoutMode.EDGE);
+        layout.addNewX().setVal(0);
+        layout.addNewY().setVal(0);
+        layout.addNewW().setVal(1);
+        layout.addNewH().setVal(1);
+        if (!chart.getCTChart().isSetAutoTitleDeleted()) {
+            chart.getCTChart().addNewAutoTitleDeleted();
+        }
+        chart.getCTChart().getAutoTitleDeleted().setVal(true);
+        chart.getCTChart().addNewDispBlanksAs().setVal(STDispBlanksAs.GAP);
+        if (chart.getCTChartSpace().isSetRoundedCorners()) {
+            chart.getCTChartSpace().unsetRoundedCorners();
+        }
+        chart.getCTChartSpace().addNewRoundedCorners().setVal(false);
+    }
+}

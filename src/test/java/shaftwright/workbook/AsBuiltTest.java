@@ -1,0 +1,122 @@
+package shaftwright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.shaft.FittedPosition;
+import shaftwright.shaft.SideResult;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Finished shafts against the plan. Geometry is its own check; what counts is common practice. */
+class AsBuiltTest {
+    private static final double LONGER = 4;
+
+    @TempDir private static Path folder;
+    private static Path demo;
+
+    @BeforeAll
+    static void write() {
+        demo = DemoBook.write(folder.resolve("demo.xlsx"));
+    }
+
+    @Test
+    void aShaftCutLongerLosesSlackInwardAndGainsItOutward() {
+        Sizing sizing = with(Map.of("built_k_left", List.of(k() + LONGER + " mm"))).sizing;
+        AsBuilt built = AsBuilt.ofOrNull(sizing, Side.LEFT);
+        SideResult planned = sizing.resultOrNull(new Index(Side.LEFT, 0, 0));
+
+        assertThat(built.shift()).isCloseTo(LONGER, within(1e-9));
+        assertThat(built.slackIn())
+                .isCloseTo(planned.leastSlackIn().value() - LONGER, within(1e-9));
+        assertThat(built.slackOut())
+                .isCloseTo(planned.leastSlackOut().value() + LONGER, within(1e-9));
+    }
+
+    /** A shaft of that length, computed anew, instead of a shift of the planned slack. */
+    @Test
+    void playIsThatOfAShaftOfTheLengthAsCut() {
+        Sizing sizing = with(Map.of("built_k_left", List.of(k() + LONGER + " mm"))).sizing;
+        AsBuilt built = AsBuilt.ofOrNull(sizing, Side.LEFT);
+        SideResult planned = sizing.resultOrNull(new Index(Side.LEFT, 0, 0));
+
+        for (AsBuilt.Place place : AsBuilt.Place.values()) {
+            FittedPosition row = planned.fitted().get(place.position());
+            FittedPosition anew =
+                    FittedPosition.of(
+                            planned.setup(), row.position(), planned.length().spacing() + LONGER);
+            assertThat(built.play(place)).isCloseTo(anew.freePlay(), within(1e-9));
+            assertThat(built.innerAngle(place)).isCloseTo(anew.innerAngle(), within(0.006));
+        }
+    }
+
+    @Test
+    void whatIsWithinTheDoubtIsNoFindingAndWhatIsBeyondIsOne() {
+        assertThat(with(Map.of()).problems).isEmpty();
+
+        assertThat(with(Map.of("built_play_left", List.of("3/8"))).problems)
+                .singleElement()
+                .asString()
+                .contains("End play at full bump, left")
+                .contains("within a doubt of");
+        assertThat(with(Map.of("built_angle_inner_left", List.of("", "", "12"))).problems)
+                .singleElement()
+                .asString()
+                .contains("Inner joint angle at full droop, left")
+                .contains("found 12.0°");
+    }
+
+    @Test
+    void aShaftCutTooLongIsSaidToBottom() {
+        assertThat(with(Map.of("built_k_left", List.of(k() + 40 + " mm"))).problems)
+                .anySatisfy(problem -> assertThat(problem).contains("this one bottoms by"));
+    }
+
+    @Test
+    void boltsAreDueUntilTheLogHasThem() {
+        assertThat(with(Map.of("service_bolts", List.of("no"))).problems)
+                .singleElement()
+                .asString()
+                .contains("bolts torqued again after the first run");
+        assertThat(with(Map.of("service_boots", List.of("torn"))).problems)
+                .singleElement()
+                .asString()
+                .contains("a torn boot");
+        assertThat(with(Map.of("service_boots", List.of("torn", "replaced"))).problems).isEmpty();
+    }
+
+    private record Outcome(Sizing sizing, List<String> problems) {}
+
+    private static double k() {
+        return with(Map.of()).sizing.resultOrNull(new Index(Side.LEFT, 0, 0)).length().clipToClip();
+    }
+
+    private static Outcome with(Map<String, List<String>> changes) {
+        XlsxBook book = XlsxBook.open(demo);
+        Map<String, Area> names = book.names();
+        Map<CellPlace, CellValue> cells = new HashMap<>();
+        for (Map.Entry<String, List<String>> change : changes.entrySet()) {
+            Area area = names.get(change.getKey());
+            for (int row = 0; row < area.size(); row++) {
+                String text = row < change.getValue().size() ? change.getValue().get(row) : "";
+                cells.put(area.place(row), Contract.named(change.getKey()).typed(text));
+            }
+        }
+        book.write(cells);
+        Path changed = folder.resolve("changed.xlsx");
+        book.save(changed);
+        Filling.Report report = Filling.compute(XlsxBook.open(changed));
+        List<String> problems = new ArrayList<>();
+        for (Problem problem : report.problems()) {
+            problems.add(problem.toString());
+        }
+        return new Outcome(report.sizing().orElseThrow(), problems);
+    }
+}
