@@ -18,6 +18,12 @@ public interface OpenBook {
     Cells read(Collection<Area> areas);
 
     /**
+     * Formulas of the builder's own, anywhere in the book, that hold this text in capitals or not.
+     * Formulas of cells that were written may be left out.
+     */
+    Map<CellPlace, String> ownFormulasWith(String text);
+
+    /**
      * Replaces values and nothing else: a formula cell keeps its formula and gets a new cached
      * value, any other cell gets the value itself. Takes effect when the book is saved; the map
      * must not change until then.

@@ -1,5 +1,12 @@
 package shaftwright.workbook.xlsx;
 
+import shaftwright.workbook.Area;
+import shaftwright.workbook.CellContent;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Cells;
+import shaftwright.workbook.OpenBook;
+
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -21,12 +28,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellContent;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Cells;
-import shaftwright.workbook.OpenBook;
 
 /**
  * An .xlsx (or .xlsm, .xltx, .xltm) file as an open book.
@@ -384,8 +385,11 @@ public final class XlsxBook implements OpenBook {
                 });
     }
 
-    /** Cells, by place, of all sheets whose formula holds this text in capitals or not. */
-    public Map<CellPlace, String> formulasWith(String text) {
+    @Override
+    public Map<CellPlace, String> ownFormulasWith(String text) {
+        if (!hasOtherFormulas()) {
+            return Map.of();
+        }
         String wanted = lowerCase(text);
         load(sheetParts.keySet());
         List<Area> all = new ArrayList<>();
