@@ -171,12 +171,12 @@ final class CalcBook implements OpenBook {
     }
 
     @Override
-    public Map<CellPlace, String> ownFormulasWith(String text) {
+    public Map<CellPlace, String> formulasCalling(String prefix) {
         Map<CellPlace, String> found = new HashMap<>();
         for (String sheet : sheets.getElementNames()) {
             XSearchable search = UnoRuntime.queryInterface(XSearchable.class, sheet(sheet));
             XSearchDescriptor wanted = search.createSearchDescriptor();
-            wanted.setSearchString(text);
+            wanted.setSearchString(prefix);
             XSheetCellRanges cells =
                     UnoRuntime.queryInterface(XSheetCellRanges.class, search.findAll(wanted));
             for (CellRangeAddress at : cells == null ? NO_CELLS : cells.getRangeAddresses()) {

@@ -17,11 +17,8 @@ public interface OpenBook {
     /** All cells inside these areas that are not blank, or hold a formula. */
     Cells read(Collection<Area> areas);
 
-    /**
-     * Formulas of the builder's own, anywhere in the book, that hold this text in capitals or not.
-     * Formulas of cells that were written may be left out.
-     */
-    Map<CellPlace, String> ownFormulasWith(String text);
+    /** Formulas, anywhere in the book, in which a name begins so, in capitals or not. */
+    Map<CellPlace, String> formulasCalling(String prefix);
 
     /**
      * Replaces values and nothing else: a formula cell keeps its formula and gets a new cached

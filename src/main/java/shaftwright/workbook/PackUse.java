@@ -25,7 +25,7 @@ public record PackUse(List<CellPlace> places) {
 
     /** Looks through all formulas. */
     public static PackUse in(OpenBook book) {
-        Map<CellPlace, String> formulas = book.ownFormulasWith(CellFunction.PREFIX);
+        Map<CellPlace, String> formulas = book.formulasCalling(CellFunction.PREFIX);
         List<CellPlace> places = new ArrayList<>();
         for (Map.Entry<CellPlace, String> cell : formulas.entrySet()) {
             if (uses(cell.getValue())) {
@@ -81,11 +81,16 @@ public record PackUse(List<CellPlace> places) {
         for (int i = 0; i < formula.length(); i++) {
             char sign = formula.charAt(i);
             quoted ^= sign == '"';
-            if (!quoted && sign == '(' && Catalogue.find(wordBefore(formula, i)).isPresent()) {
+            if (!quoted && sign == '(' && isFunction(wordBefore(formula, i))) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** The catalogue is loaded only for a word that may be in it. */
+    private static boolean isFunction(String word) {
+        return !word.isEmpty() && Catalogue.find(word).isPresent();
     }
 
     /** The dotted word that ends here, empty when it is not of the pack. */

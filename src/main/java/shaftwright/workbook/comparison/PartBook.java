@@ -63,7 +63,7 @@ public final class PartBook implements OpenBook {
 
     /** A comparison takes over none of the builders' own sheets. */
     @Override
-    public Map<CellPlace, String> ownFormulasWith(String text) {
+    public Map<CellPlace, String> formulasCalling(String prefix) {
         return Map.of();
     }
 
