@@ -1,12 +1,13 @@
 package shaftwright.workbook;
 
+import shaftwright.workbook.live.LiveCells;
+import shaftwright.workbook.live.LiveLines;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import shaftwright.workbook.live.LiveCells;
-import shaftwright.workbook.live.LiveLines;
 
 /**
  * Reads an open book, computes everything and writes it back: open book, inputs, hub path, scenario
@@ -155,7 +156,16 @@ public final class Filling {
     private int write(Map<CellPlace, CellValue> results, TypedCells overlay) {
         book.write(results);
         book.write(overlay.values());
+        notePackUse();
         return results.size() + overlay.values().size();
+    }
+
+    /** Workbooks made before the note was have no cell for it. */
+    private void notePackUse() {
+        Area note = book.names().get(Contract.PACK_NOTE_NAME);
+        if (note != null) {
+            book.write(Map.of(note.place(0), CellValue.of(PackUse.in(book).note())));
+        }
     }
 
     private boolean stopped() {

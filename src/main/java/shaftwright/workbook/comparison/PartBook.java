@@ -1,13 +1,14 @@
 package shaftwright.workbook.comparison;
 
-import java.util.Collection;
-import java.util.HashMap;
-import java.util.Map;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Cells;
 import shaftwright.workbook.OpenBook;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
  * One of the sizing workbooks in a comparison, as an open book of its own: its names without their
@@ -58,6 +59,12 @@ public final class PartBook implements OpenBook {
     @Override
     public Cells read(Collection<Area> areas) {
         return whole.read(areas);
+    }
+
+    /** A comparison takes over none of the builders' own sheets. */
+    @Override
+    public Map<CellPlace, String> formulasCalling(String prefix) {
+        return Map.of();
     }
 
     @Override

@@ -2,19 +2,21 @@ package shaftwright.workbook.template;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+
+import shaftwright.functions.LambdaText;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
+
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFRow;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.junit.jupiter.api.Test;
-import shaftwright.functions.LambdaText;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
 
 /** Builders' own formulas with functions of the pack follow a fill. */
 class PackFunctionsTest {
@@ -39,6 +41,42 @@ class PackFunctionsTest {
     void errorOfAFunctionIsTheCells() throws IOException {
         assertThat(recomputed("SHAFT.REACH(B1,A1)", 0, false))
                 .isEqualTo(Optional.of(new CellValue.Fault("#NUM!")));
+    }
+
+    /** 1.5 in are 38.1 mm; the cell named unit went from inch to mm, and no formula names it. */
+    @Test
+    void lengthsFollowTheWorkbooksUnit() throws IOException {
+        try (XSSFWorkbook workbook = new XSSFWorkbook();
+                ByteArrayOutputStream out = new ByteArrayOutputStream()) {
+            XSSFRow row = workbook.createSheet("Own").createRow(0);
+            row.createCell(0).setCellValue("mm");
+            XSSFCell cell = row.createCell(3);
+            cell.getCTCell().addNewF().setStringValue("SHAFT.MILLIMETRES(1.5)");
+            cell.getCTCell().setV("38.1");
+            var name = workbook.createName();
+            name.setNameName("unit");
+            name.setRefersToFormula("Own!$A$1");
+            workbook.write(out);
+            assertThat(
+                            new PoiDependentFormulas()
+                                    .recompute(
+                                            out.toByteArray(),
+                                            Map.of(CHANGED, CellValue.of("inch")),
+                                            Set.of(CHANGED))
+                                    .get(FORMULA))
+                    .isEqualTo(Optional.of(CellValue.of(1.5)));
+        }
+    }
+
+    /** Blank counts as 0, whether the argument may be left out or not; E1 is empty. */
+    @Test
+    void emptyCellCountsAsZeroAndNothingGivenAsLeftOut() throws IOException {
+        assertThat(recomputed("ROUND(SHAFT.DISTANCE(A1,E1,E1),9)", 3, false))
+                .isEqualTo(Optional.of(CellValue.of(6)));
+        assertThat(recomputed("SHAFT.CHOOSELENGTH(1,A1+1,E1)", 1, false))
+                .isEqualTo(Optional.of(CellValue.of(1)));
+        assertThat(recomputed("SHAFT.CHOOSELENGTH(1,A1+1,,)", 1.75, false))
+                .isEqualTo(Optional.of(CellValue.of(2.5)));
     }
 
     /** A stored value that POI does not get either is not trusted. */
