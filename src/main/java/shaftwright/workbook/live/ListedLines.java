@@ -207,7 +207,9 @@ record ListedLines(Kind kind, What what) implements LiveLine.Formula, LiveLine.C
         }
         if (kind.isShaft()) {
             SideResult result = scenario.side(kind.side()).resultOrNull();
-            return result == null || result.plan().isEmpty() ? 0 : result.plan().get().row() + 1;
+            return result == null || result.plan().isEmpty()
+                    ? 0
+                    : sizing.parts().blankSlot(result.plan().get().row()) + 1;
         }
         if (kind.isJoint()) {
             return kind.isInner() ? scenario.jointRowInner() : scenario.jointRowOuter();
