@@ -4,12 +4,16 @@ import com.sun.star.lang.XSingleComponentFactory;
 import com.sun.star.lib.uno.helper.Factory;
 import com.sun.star.lib.uno.helper.WeakBase;
 
-/** An add-in whose functions hand back their first argument: what is left is the way there and back. */
+/**
+ * An add-in whose functions hand back their first argument: what is left is the way there and back.
+ */
 public final class Bridge extends WeakBase implements XBridge, XServiceInfo {
     private static final String[] SERVICES = {"com.sun.star.sheet.AddIn", "BRIDGE"};
 
     public static XSingleComponentFactory __getComponentFactory(String implementation) {
-        return implementation.equals("Bridge") ? Factory.createComponentFactory(Bridge.class, SERVICES) : null;
+        return implementation.equals("Bridge")
+                ? Factory.createComponentFactory(Bridge.class, SERVICES)
+                : null;
     }
 
     @Override
@@ -18,7 +22,8 @@ public final class Bridge extends WeakBase implements XBridge, XServiceInfo {
     }
 
     @Override
-    public Object emptyindocument(XPropertySet document, Object reach, Object rise, Object foreaft, Object unit) {
+    public Object emptyindocument(
+            XPropertySet document, Object reach, Object rise, Object foreaft, Object unit) {
         return reach;
     }
 

@@ -6,10 +6,12 @@ import com.sun.star.uno.XInterface;
 /** Functions that do nothing, as UNO knows them. */
 public interface XBridge extends XInterface {
     TypeInfo[] UNOTYPEINFO = {
-        new MethodTypeInfo("empty", 0, TypeInfo.ANY), new MethodTypeInfo("emptyindocument", 1, TypeInfo.ANY),
+        new MethodTypeInfo("empty", 0, TypeInfo.ANY),
+        new MethodTypeInfo("emptyindocument", 1, TypeInfo.ANY),
     };
 
     Object empty(Object reach, Object rise, Object foreaft, Object unit);
 
-    Object emptyindocument(XPropertySet document, Object reach, Object rise, Object foreaft, Object unit);
+    Object emptyindocument(
+            XPropertySet document, Object reach, Object rise, Object foreaft, Object unit);
 }

@@ -1,14 +1,13 @@
 package shaftwright.calc;
 
-import shaftwright.functions.Catalogue;
-import shaftwright.functions.CellFunction;
-import shaftwright.functions.Parameter;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import shaftwright.functions.Catalogue;
+import shaftwright.functions.CellFunction;
+import shaftwright.functions.Parameter;
 
 /**
  * Writes, from the catalogue, the texts by which Calc knows the functions: the UNO interface as IDL

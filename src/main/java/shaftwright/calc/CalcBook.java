@@ -22,19 +22,17 @@ import com.sun.star.uno.Any;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XSearchDescriptor;
 import com.sun.star.util.XSearchable;
-
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Cells;
 import shaftwright.workbook.OpenBook;
-
-import java.util.Collection;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.Locale;
-import java.util.Map;
 
 /**
  * The document open in Calc as an open book.

@@ -2,15 +2,13 @@ package shaftwright.calc;
 
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.uno.Any;
-
-import shaftwright.functions.Catalogue;
-import shaftwright.functions.CellFunction;
-import shaftwright.functions.Value;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.functions.Catalogue;
+import shaftwright.functions.CellFunction;
+import shaftwright.functions.Value;
 
 /** Calls of cell functions by Calc: values in, value out, errors as cells show them. */
 final class Call {

@@ -17,12 +17,10 @@ import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.XModifyBroadcaster;
 import com.sun.star.util.XModifyListener;
-
-import shaftwright.functions.Value;
-import shaftwright.functions.WorkbookUnit;
-
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import shaftwright.functions.Value;
+import shaftwright.functions.WorkbookUnit;
 
 /**
  * The unit of lengths of each open document.

@@ -1,14 +1,13 @@
 package shaftwright.cli;
 
+import java.io.PrintStream;
+import java.util.List;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.PackUse;
 import shaftwright.workbook.Problem;
 import shaftwright.workbook.comparison.Comparison;
 import shaftwright.workbook.comparison.ComparisonFilling;
 import shaftwright.workbook.xlsx.XlsxBook;
-
-import java.io.PrintStream;
-import java.util.List;
 
 /** Says all that is wrong or doubtful in a workbook. */
 final class CheckCommand {

@@ -1,14 +1,13 @@
 package shaftwright.cli;
 
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
 import shaftwright.functions.CellFunction;
 import shaftwright.functions.LambdaText;
 import shaftwright.functions.WorkbookUnit;
 import shaftwright.workbook.xlsx.NamedFormulas;
 import shaftwright.workbook.xlsx.XlsxBook;
-
-import java.nio.file.Path;
-import java.util.Map;
-import java.util.Optional;
 
 /** Puts the functions into a workbook as named formulas, or takes them out. */
 final class PackCommand {

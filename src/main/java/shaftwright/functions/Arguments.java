@@ -1,12 +1,11 @@
 package shaftwright.functions;
 
-import shaftwright.units.Length;
-import shaftwright.units.LengthUnit;
-import shaftwright.units.UnreadableLengthException;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import shaftwright.units.Length;
+import shaftwright.units.LengthUnit;
+import shaftwright.units.UnreadableLengthException;
 
 /**
  * The arguments of one call, checked, in the core's units. A function's rule asks for them by name.

@@ -1,10 +1,9 @@
 package shaftwright.functions;
 
-import shaftwright.units.LengthUnit;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import shaftwright.units.LengthUnit;
 
 /** One function of the pack. */
 public final class CellFunction {

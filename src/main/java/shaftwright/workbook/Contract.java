@@ -3,13 +3,12 @@ package shaftwright.workbook;
 import static shaftwright.workbook.Grid.*;
 import static shaftwright.workbook.InputKind.*;
 
-import shaftwright.suspension.LinkageKind;
-import shaftwright.workbook.Input.Range;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.suspension.LinkageKind;
+import shaftwright.workbook.Input.Range;
 
 /**
  * The workbook contract: every input, declared once. Whatever else needs to know an input's name,
@@ -558,8 +557,8 @@ public final class Contract {
                         OFFSET,
                         new Range(-30, 80),
                         "Joint centre to the rim of the cup, toward the cup bottom: half the width"
-                            + " of a joint that bolts onto the rim. Says whether the shaft goes in"
-                            + " between the cups. Empty: not said."));
+                                + " of a joint that bolts onto the rim. Says whether the shaft goes in"
+                                + " between the cups. Empty: not said."));
         all.add(
                 angle(
                         "joint_angle_max",

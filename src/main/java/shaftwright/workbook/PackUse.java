@@ -1,12 +1,11 @@
 package shaftwright.workbook;
 
-import shaftwright.functions.Catalogue;
-import shaftwright.functions.CellFunction;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import shaftwright.functions.Catalogue;
+import shaftwright.functions.CellFunction;
 
 /**
  * Cells of a book that use functions of the pack and can't be computed where it is missing.

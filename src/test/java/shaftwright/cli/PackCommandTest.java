@@ -2,21 +2,19 @@ package shaftwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import shaftwright.functions.Catalogue;
 import shaftwright.functions.CellFunction;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.xlsx.XlsxBook;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
 
 /** The pack from the command line. */
 class PackCommandTest {

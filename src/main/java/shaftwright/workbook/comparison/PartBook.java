@@ -1,14 +1,13 @@
 package shaftwright.workbook.comparison;
 
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.Map;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Cells;
 import shaftwright.workbook.OpenBook;
-
-import java.util.Collection;
-import java.util.HashMap;
-import java.util.Map;
 
 /**
  * One of the sizing workbooks in a comparison, as an open book of its own: its names without their

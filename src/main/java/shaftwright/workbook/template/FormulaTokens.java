@@ -1,5 +1,6 @@
 package shaftwright.workbook.template;
 
+import java.util.Set;
 import org.apache.poi.ss.formula.EvaluationName;
 import org.apache.poi.ss.formula.EvaluationWorkbook;
 import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
@@ -21,12 +22,9 @@ import org.apache.poi.ss.formula.ptg.ScalarConstantPtg;
 import org.apache.poi.ss.formula.ptg.UnaryMinusPtg;
 import org.apache.poi.ss.formula.ptg.UnionPtg;
 import org.apache.poi.ss.formula.ptg.ValueOperatorPtg;
-
 import shaftwright.functions.WorkbookUnit;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellPlace;
-
-import java.util.Set;
 
 /** Finds out from one parsed formula what it reads and whether its evaluation can be relied on. */
 final class FormulaTokens {

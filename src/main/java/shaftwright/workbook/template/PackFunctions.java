@@ -1,5 +1,8 @@
 package shaftwright.workbook.template;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import org.apache.poi.ss.formula.EvaluationName;
 import org.apache.poi.ss.formula.OperationEvaluationContext;
 import org.apache.poi.ss.formula.eval.AreaEval;
@@ -18,15 +21,10 @@ import org.apache.poi.ss.formula.udf.DefaultUDFFinder;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-
 import shaftwright.functions.Catalogue;
 import shaftwright.functions.CellFunction;
 import shaftwright.functions.Value;
 import shaftwright.functions.WorkbookUnit;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
 
 /** The pack's functions for POI's evaluator. */
 public final class PackFunctions {

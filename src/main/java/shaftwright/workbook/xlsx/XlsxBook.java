@@ -1,12 +1,5 @@
 package shaftwright.workbook.xlsx;
 
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellContent;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Cells;
-import shaftwright.workbook.OpenBook;
-
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -28,6 +21,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import shaftwright.workbook.Area;
+import shaftwright.workbook.CellContent;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Cells;
+import shaftwright.workbook.OpenBook;
 
 /**
  * An .xlsx (or .xlsm, .xltx, .xltm) file as an open book.

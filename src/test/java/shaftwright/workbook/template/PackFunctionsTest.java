@@ -2,21 +2,19 @@ package shaftwright.workbook.template;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFRow;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.junit.jupiter.api.Test;
-
-import shaftwright.functions.LambdaText;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
-
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import shaftwright.functions.LambdaText;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
 
 /** Builders' own formulas with functions of the pack follow a fill. */
 class PackFunctionsTest {
