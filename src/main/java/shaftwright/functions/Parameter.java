@@ -36,9 +36,8 @@ public record Parameter(
             text.append(", ").append(allowed.words());
         }
         if (otherwise.isPresent()) {
-            text.append("; ");
-            text.append(measure == Measure.UNIT ? "the workbook's (its cell named unit), or " : "");
-            text.append(otherwise.get()).append(" if left out");
+            text.append("; ").append(otherwise.get()).append(" if left out");
+            text.append(measure == Measure.UNIT ? " and no cell named unit says other" : "");
         }
         return text.toString();
     }

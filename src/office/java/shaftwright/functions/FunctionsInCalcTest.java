@@ -52,9 +52,9 @@ class FunctionsInCalcTest {
         Path book = folder.resolve("uses.xlsx");
         write(uses, book);
         Path inches = folder.resolve("inches.ods");
-        writeOpenDocument(inches, "");
+        writeOpenDocument(inches, WorkbookUnit.NONE);
         Path metric = folder.resolve("metric.ods");
-        writeOpenDocument(metric, METRIC_NAME);
+        writeOpenDocument(metric, METRIC);
         try (CalcWithExtension calc = CalcWithExtension.installed()) {
             List<Path> saved = calc.recalculated(List.of(book, inches, metric));
             usesSaved = Files.copy(saved.get(0), folder.resolve("uses-saved.xlsx"));
@@ -86,8 +86,7 @@ class FunctionsInCalcTest {
     /** Its cell named unit says mm. */
     @Test
     void lengthsAreInTheDocumentsUnit() throws IOException {
-        assertThat(wrongExamples(metricSaved, () -> Value.of("mm"))).isEmpty();
-        assertThat(wrongExamples(metricSaved, WorkbookUnit.NONE)).isNotEmpty();
+        assertThat(wrongExamples(metricSaved, METRIC)).isEmpty();
     }
 
     private static List<String> wrongExamples(Path saved, WorkbookUnit unit) throws IOException {
@@ -96,7 +95,7 @@ class FunctionsInCalcTest {
             int row = 1;
             for (CellFunction function : Catalogue.all()) {
                 if (!function.isBlock()) {
-                    Use use = new Use(function, function.example().arguments());
+                    Use use = new Use(function, arguments(function, unit));
                     compare(use, unit, workbook.getSheetAt(0).getRow(row++), wrong);
                 }
             }
@@ -104,12 +103,20 @@ class FunctionsInCalcTest {
         return wrong;
     }
 
+    /** A worked example's arguments; in a metric document without the unit, if it gives one. */
+    private static List<Value> arguments(CellFunction function, WorkbookUnit unit) {
+        List<Value> given = function.example().arguments();
+        boolean givesUnit = function.hasUnit() && given.size() == function.parameters().size();
+        return unit == METRIC && givesUnit ? given.subList(0, given.size() - 1) : given;
+    }
+
     /** The first row holds a unit, the others the worked examples. */
-    private static void writeOpenDocument(Path book, String names) throws IOException {
+    private static void writeOpenDocument(Path book, WorkbookUnit unit) throws IOException {
         StringBuilder rows = new StringBuilder(UNIT_ROW);
         for (CellFunction function : Catalogue.all()) {
             if (!function.isBlock()) {
-                String formula = function.example().formula(function.name());
+                Example example = new Example(arguments(function, unit), List.of(), 0, "");
+                String formula = example.formula(function.name());
                 rows.append("<table:table-row><table:table-cell table:formula=\"of:=");
                 rows.append(openDocument(formula)).append("\"/></table:table-row>\n");
             }
@@ -117,7 +124,7 @@ class FunctionsInCalcTest {
         try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(book))) {
             put(zip, "mimetype", MIME_TYPE);
             put(zip, "META-INF/manifest.xml", MANIFEST);
-            put(zip, "content.xml", HEAD + rows + TABLE_END + names + END);
+            put(zip, "content.xml", HEAD + rows + TABLE_END + (unit == METRIC ? METRIC_NAME : "") + END);
         }
     }
 
@@ -137,6 +144,7 @@ class FunctionsInCalcTest {
         zip.closeEntry();
     }
 
+    private static final WorkbookUnit METRIC = () -> Value.of("mm");
     private static final String MIME_TYPE = "application/vnd.oasis.opendocument.spreadsheet";
     private static final String MANIFEST =
             """
