@@ -49,6 +49,7 @@ public final class LiveLines {
         CardLines.declare(lines);
         GuideLines.declare(lines);
         ShaftDrawingLines.declare(lines);
+        ListedLines.declare(lines);
         BuiltLines.declare(lines);
         StartLines.declare(lines);
         return lines;

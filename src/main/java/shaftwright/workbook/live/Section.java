@@ -48,6 +48,8 @@ public enum Section {
     TABLES,
     /** Why each blank was chosen or refused. */
     BLANK_TABLES,
+    /** What to buy for each scenario. */
+    PARTS_LIST,
     /** Figures behind what is measured on the finished shafts. */
     BUILT_WORK,
     /** Slack of the finished shafts as they were cut. */

@@ -72,6 +72,7 @@ public final class Template {
             TablesSheet.lay(draft, side);
         }
         BlanksSheet.lay(draft);
+        PartsListSheet.lay(draft);
         StrengthSheet.lay(draft);
         DoubtSheet.lay(draft);
         for (Side side : Side.values()) {
