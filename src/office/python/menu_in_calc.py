@@ -3,8 +3,9 @@
 menu_in_calc.py -env:… -env:… SOURCE COMMAND [COMMAND …] [next SOURCE COMMAND …]
 
 A command is one of the menu's (fill, check, new-inch, new-mm), `undo`, `save:FILE`, or
-`NAME[i]=TEXT`, which types into cell i of a defined name. Each answer is printed as a line
-`COMMAND|STATE|TEXT`.
+`NAME[i]=TEXT`, which types into cell i of a defined name, `FORMULA` with its equals sign first,
+which goes into a cell of a sheet of its own, or `show`, which tells what that cell shows. Each
+answer is printed as a line `COMMAND|STATE|TEXT`.
 """
 
 import os
@@ -18,6 +19,7 @@ from com.sun.star.beans import PropertyValue
 from com.sun.star.connection import NoConnectException
 
 PATIENCE_SECONDS = 120
+OWN_SHEET = "Own"
 
 
 def started(settings):
@@ -58,7 +60,24 @@ def typed(document, command):
     cells.getCellByPosition(0 if down else at, at if down else 0).String = text
 
 
+def own_cell(document):
+    """The builder's own cell, behind all sheets."""
+    if not document.Sheets.hasByName(OWN_SHEET):
+        document.Sheets.insertNewByName(OWN_SHEET, document.Sheets.Count)
+    return document.Sheets.getByName(OWN_SHEET).getCellByPosition(0, 0)
+
+
 def run(context, document, command):
+    if command.startswith("="):
+        own_cell(document).Formula = command
+        return "SUCCESS", ""
+    if command == "show":
+        # What is to be computed later comes in the order of its events.
+        later = context.ServiceManager.createInstanceWithContext(
+            "com.sun.star.awt.Toolkit", context
+        )
+        later.processEventsToIdle()
+        return "SUCCESS", own_cell(document).String
     if "=" in command:
         typed(document, command)
         return "SUCCESS", ""

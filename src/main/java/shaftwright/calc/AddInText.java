@@ -44,13 +44,20 @@ public final class AddInText {
         return function.shortName().toLowerCase(Locale.ROOT);
     }
 
-    /** The interface as UNO's interface definition language has it. */
+    /**
+     * The interface as UNO's interface definition language has it. Calc gives a parameter of this
+     * sort the document that the cell stands in, and does not show it to whoever writes a formula.
+     */
     public static String idl() {
         StringBuilder text = new StringBuilder("module shaftwright { module calc {\n");
         text.append("interface XFunctions : com::sun::star::uno::XInterface {\n");
         for (CellFunction function : Catalogue.all()) {
             text.append("    any ").append(method(function)).append('(');
             String gap = "";
+            if (function.hasUnit()) {
+                text.append("[in] com::sun::star::beans::XPropertySet document");
+                gap = ", ";
+            }
             for (Parameter parameter : function.parameters()) {
                 text.append(gap).append("[in] any ").append(parameter.name());
                 gap = ", ";
@@ -72,6 +79,7 @@ public final class AddInText {
             methods.append(header(function)).append(";\n");
         }
         return "package shaftwright.calc;\n"
+                + "import com.sun.star.beans.XPropertySet;\n"
                 + "import com.sun.star.lib.uno.typeinfo.MethodTypeInfo;\n"
                 + "import com.sun.star.lib.uno.typeinfo.TypeInfo;\n"
                 + "import com.sun.star.uno.XInterface;\n"
@@ -91,17 +99,23 @@ public final class AddInText {
         StringBuilder methods = new StringBuilder();
         for (CellFunction function : Catalogue.all()) {
             methods.append("@Override\npublic ").append(header(function)).append("{\n");
-            methods.append("return Call.of(\"").append(function.shortName()).append('"');
+            methods.append("return call.of(\"").append(function.shortName());
+            methods.append(function.hasUnit() ? "\", document" : "\", null");
             for (Parameter parameter : function.parameters()) {
                 methods.append(", ").append(parameter.name());
             }
             methods.append(");\n}\n");
         }
         return "package shaftwright.calc;\n"
+                + "import com.sun.star.beans.XPropertySet;\n"
+                + "import com.sun.star.uno.XComponentContext;\n"
                 + "/** The cell functions for Calc; written from the catalogue. */\n"
                 + "public final class CellFunctions extends Component implements XFunctions {\n"
                 + "static final String[] SERVICES = {\"com.sun.star.sheet.AddIn\", \"SHAFT\"};\n"
-                + "public CellFunctions() { super(CellFunctions.class.getName(), SERVICES); }\n"
+                + "private final Call call;\n"
+                + "public CellFunctions(XComponentContext context) {\n"
+                + "super(CellFunctions.class.getName(), SERVICES);\n"
+                + "call = new Call(new DocumentUnits(context));\n}\n"
                 + methods
                 + "}\n";
     }
@@ -109,6 +123,10 @@ public final class AddInText {
     private static String header(CellFunction function) {
         StringBuilder text = new StringBuilder("Object ").append(method(function)).append('(');
         String gap = "";
+        if (function.hasUnit()) {
+            text.append("XPropertySet document");
+            gap = ", ";
+        }
         for (Parameter parameter : function.parameters()) {
             text.append(gap).append("Object ").append(parameter.name());
             gap = ", ";

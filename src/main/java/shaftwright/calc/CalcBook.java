@@ -10,6 +10,7 @@ import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangeReferrer;
+import com.sun.star.sheet.XSheetCellRanges;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheets;
@@ -19,6 +20,8 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.text.XTextRange;
 import com.sun.star.uno.Any;
 import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.XSearchDescriptor;
+import com.sun.star.util.XSearchable;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -38,6 +41,7 @@ import shaftwright.workbook.OpenBook;
  * other cells whose value changes, as one step that undo takes back. Nothing is saved.
  */
 final class CalcBook implements OpenBook {
+    private static final CellRangeAddress[] NO_CELLS = {};
     private static final String STEP = "Shaftwright: fill";
 
     private final XSpreadsheetDocument document;
@@ -162,6 +166,41 @@ final class CalcBook implements OpenBook {
             return CellValue.of(string);
         }
         return text.isEmpty() ? CellValue.BLANK : CellValue.NOT_AVAILABLE;
+    }
+
+    @Override
+    public Map<CellPlace, String> formulasCalling(String prefix) {
+        Map<CellPlace, String> found = new HashMap<>();
+        for (String sheet : sheets.getElementNames()) {
+            XSearchable search = UnoRuntime.queryInterface(XSearchable.class, sheet(sheet));
+            XSearchDescriptor wanted = search.createSearchDescriptor();
+            wanted.setSearchString(prefix);
+            XSheetCellRanges cells =
+                    UnoRuntime.queryInterface(XSheetCellRanges.class, search.findAll(wanted));
+            for (CellRangeAddress at : cells == null ? NO_CELLS : cells.getRangeAddresses()) {
+                addFormulas(
+                        new Area(sheet, at.StartRow, at.StartColumn, at.EndRow, at.EndColumn),
+                        found);
+            }
+        }
+        return found;
+    }
+
+    private void addFormulas(Area area, Map<CellPlace, String> found) {
+        String[][] texts =
+                UnoRuntime.queryInterface(XCellRangeFormula.class, range(area)).getFormulaArray();
+        for (int row = 0; row < texts.length; row++) {
+            for (int column = 0; column < texts[row].length; column++) {
+                if (texts[row][column].startsWith("=")) {
+                    found.put(
+                            new CellPlace(
+                                    area.sheet(),
+                                    area.firstRow() + row,
+                                    area.firstColumn() + column),
+                            texts[row][column]);
+                }
+            }
+        }
     }
 
     @Override

@@ -1,5 +1,6 @@
 package shaftwright.calc;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.uno.Any;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -7,10 +8,9 @@ import java.util.List;
 import java.util.Map;
 import shaftwright.functions.Catalogue;
 import shaftwright.functions.CellFunction;
-import shaftwright.functions.Parameter;
 import shaftwright.functions.Value;
 
-/** One call of a cell function by Calc: values in, value out, errors as cells show them. */
+/** Calls of cell functions by Calc: values in, value out, errors as cells show them. */
 final class Call {
     /** Calc reads an error from the low bits of a number that is none. */
     private static final long NOT_A_NUMBER = 0x7FF8_0000_0000_0000L;
@@ -22,7 +22,11 @@ final class Call {
 
     private static final Map<String, CellFunction> FUNCTIONS = functions();
 
-    private Call() {}
+    private final DocumentUnits units;
+
+    Call(DocumentUnits units) {
+        this.units = units;
+    }
 
     private static Map<String, CellFunction> functions() {
         Map<String, CellFunction> functions = new HashMap<>();
@@ -32,24 +36,18 @@ final class Call {
         return functions;
     }
 
-    static Object of(String function, Object... arguments) {
+    /** With the document that the cell stands in, if the function has to do with lengths. */
+    Object of(String function, XPropertySet documentOrNull, Object... arguments) {
         try {
-            CellFunction called = FUNCTIONS.get(function);
             List<Value> given = new ArrayList<>(arguments.length);
-            for (int i = 0; i < arguments.length; i++) {
-                given.add(given(called.parameters().get(i), value(arguments[i])));
+            for (Object argument : arguments) {
+                given.add(value(argument));
             }
-            return result(called.evaluate(given));
+            return result(FUNCTIONS.get(function).evaluate(given, units.of(documentOrNull)));
         } catch (RuntimeException e) {
             // A fault of the program must not stop a recalculation; the cell shows an error.
             return error(WRONG_SORT);
         }
-    }
-
-    /** Calc hands over a single empty cell as 0, which is seen only where a text belongs. */
-    private static Value given(Parameter parameter, Value value) {
-        boolean isZero = value instanceof Value.Numeric number && number.number() == 0;
-        return isZero && !parameter.measure().isNumber() ? Value.BLANK : value;
     }
 
     private static Value value(Object argument) {

@@ -1,55 +1,62 @@
 package shaftwright.calc;
 
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.uno.XComponentContext;
+
 /** The cell functions for Calc; written from the catalogue. */
 public final class CellFunctions extends Component implements XFunctions {
     static final String[] SERVICES = {"com.sun.star.sheet.AddIn", "SHAFT"};
+    private final Call call;
 
-    public CellFunctions() {
+    public CellFunctions(XComponentContext context) {
         super(CellFunctions.class.getName(), SERVICES);
+        call = new Call(new DocumentUnits(context));
     }
 
     @Override
-    public Object length(Object length, Object unit) {
-        return Call.of("LENGTH", length, unit);
+    public Object length(XPropertySet document, Object length, Object unit) {
+        return call.of("LENGTH", document, length, unit);
     }
 
     @Override
-    public Object millimetres(Object length, Object unit) {
-        return Call.of("MILLIMETRES", length, unit);
+    public Object millimetres(XPropertySet document, Object length, Object unit) {
+        return call.of("MILLIMETRES", document, length, unit);
     }
 
     @Override
-    public Object inches(Object length, Object unit) {
-        return Call.of("INCHES", length, unit);
+    public Object inches(XPropertySet document, Object length, Object unit) {
+        return call.of("INCHES", document, length, unit);
     }
 
     @Override
-    public Object fractiontext(Object length, Object parts, Object unit) {
-        return Call.of("FRACTIONTEXT", length, parts, unit);
+    public Object fractiontext(XPropertySet document, Object length, Object parts, Object unit) {
+        return call.of("FRACTIONTEXT", document, length, parts, unit);
     }
 
     @Override
-    public Object decimaltext(Object length, Object unit) {
-        return Call.of("DECIMALTEXT", length, unit);
+    public Object decimaltext(XPropertySet document, Object length, Object unit) {
+        return call.of("DECIMALTEXT", document, length, unit);
     }
 
     @Override
-    public Object metrictext(Object length, Object unit) {
-        return Call.of("METRICTEXT", length, unit);
+    public Object metrictext(XPropertySet document, Object length, Object unit) {
+        return call.of("METRICTEXT", document, length, unit);
     }
 
     @Override
-    public Object neareststep(Object length, Object step, Object unit) {
-        return Call.of("NEARESTSTEP", length, step, unit);
+    public Object neareststep(XPropertySet document, Object length, Object step, Object unit) {
+        return call.of("NEARESTSTEP", document, length, step, unit);
     }
 
     @Override
-    public Object distance(Object reach, Object rise, Object foreaft, Object unit) {
-        return Call.of("DISTANCE", reach, rise, foreaft, unit);
+    public Object distance(
+            XPropertySet document, Object reach, Object rise, Object foreaft, Object unit) {
+        return call.of("DISTANCE", document, reach, rise, foreaft, unit);
     }
 
     @Override
     public Object pointdistance(
+            XPropertySet document,
             Object xfirst,
             Object yfirst,
             Object zfirst,
@@ -57,48 +64,65 @@ public final class CellFunctions extends Component implements XFunctions {
             Object ysecond,
             Object zsecond,
             Object unit) {
-        return Call.of("POINTDISTANCE", xfirst, yfirst, zfirst, xsecond, ysecond, zsecond, unit);
+        return call.of(
+                "POINTDISTANCE", document, xfirst, yfirst, zfirst, xsecond, ysecond, zsecond, unit);
     }
 
     @Override
-    public Object reach(Object distance, Object rise, Object foreaft, Object unit) {
-        return Call.of("REACH", distance, rise, foreaft, unit);
+    public Object reach(
+            XPropertySet document, Object distance, Object rise, Object foreaft, Object unit) {
+        return call.of("REACH", document, distance, rise, foreaft, unit);
     }
 
     @Override
     public Object innerangle(
-            Object reach, Object rise, Object foreaft, Object tilt, Object sweep, Object unit) {
-        return Call.of("INNERANGLE", reach, rise, foreaft, tilt, sweep, unit);
+            XPropertySet document,
+            Object reach,
+            Object rise,
+            Object foreaft,
+            Object tilt,
+            Object sweep,
+            Object unit) {
+        return call.of("INNERANGLE", document, reach, rise, foreaft, tilt, sweep, unit);
     }
 
     @Override
     public Object outerangle(
-            Object reach, Object rise, Object foreaft, Object camber, Object toe, Object unit) {
-        return Call.of("OUTERANGLE", reach, rise, foreaft, camber, toe, unit);
+            XPropertySet document,
+            Object reach,
+            Object rise,
+            Object foreaft,
+            Object camber,
+            Object toe,
+            Object unit) {
+        return call.of("OUTERANGLE", document, reach, rise, foreaft, camber, toe, unit);
     }
 
     @Override
-    public Object frontangle(Object reach, Object rise, Object tilt, Object unit) {
-        return Call.of("FRONTANGLE", reach, rise, tilt, unit);
+    public Object frontangle(
+            XPropertySet document, Object reach, Object rise, Object tilt, Object unit) {
+        return call.of("FRONTANGLE", document, reach, rise, tilt, unit);
     }
 
     @Override
-    public Object planangle(Object reach, Object foreaft, Object sweep, Object unit) {
-        return Call.of("PLANANGLE", reach, foreaft, sweep, unit);
+    public Object planangle(
+            XPropertySet document, Object reach, Object foreaft, Object sweep, Object unit) {
+        return call.of("PLANANGLE", document, reach, foreaft, sweep, unit);
     }
 
     @Override
     public Object trueangle(Object front, Object plan) {
-        return Call.of("TRUEANGLE", front, plan);
+        return call.of("TRUEANGLE", null, front, plan);
     }
 
     @Override
-    public Object slopedrop(Object distance, Object angle, Object unit) {
-        return Call.of("SLOPEDROP", distance, angle, unit);
+    public Object slopedrop(XPropertySet document, Object distance, Object angle, Object unit) {
+        return call.of("SLOPEDROP", document, distance, angle, unit);
     }
 
     @Override
     public Object centredistance(
+            XPropertySet document,
             Object reach,
             Object rise,
             Object foreaft,
@@ -109,8 +133,9 @@ public final class CellFunctions extends Component implements XFunctions {
             Object tilt,
             Object sweep,
             Object unit) {
-        return Call.of(
+        return call.of(
                 "CENTREDISTANCE",
+                document,
                 reach,
                 rise,
                 foreaft,
@@ -124,23 +149,31 @@ public final class CellFunctions extends Component implements XFunctions {
     }
 
     @Override
-    public Object benchlimit(Object angle, Object angles, Object limits, Object unit) {
-        return Call.of("BENCHLIMIT", angle, angles, limits, unit);
+    public Object benchlimit(
+            XPropertySet document, Object angle, Object angles, Object limits, Object unit) {
+        return call.of("BENCHLIMIT", document, angle, angles, limits, unit);
     }
 
     @Override
     public Object plungelimit(
-            Object plunge, Object residual, Object anglemax, Object angle, Object unit) {
-        return Call.of("PLUNGELIMIT", plunge, residual, anglemax, angle, unit);
+            XPropertySet document,
+            Object plunge,
+            Object residual,
+            Object anglemax,
+            Object angle,
+            Object unit) {
+        return call.of("PLUNGELIMIT", document, plunge, residual, anglemax, angle, unit);
     }
 
     @Override
-    public Object overhang(Object halfwidth, Object stub, Object counterbore, Object unit) {
-        return Call.of("OVERHANG", halfwidth, stub, counterbore, unit);
+    public Object overhang(
+            XPropertySet document, Object halfwidth, Object stub, Object counterbore, Object unit) {
+        return call.of("OVERHANG", document, halfwidth, stub, counterbore, unit);
     }
 
     @Override
     public Object endlimit(
+            XPropertySet document,
             Object cupbottom,
             Object halfwidth,
             Object stub,
@@ -148,12 +181,21 @@ public final class CellFunctions extends Component implements XFunctions {
             Object angle,
             Object counterbore,
             Object unit) {
-        return Call.of(
-                "ENDLIMIT", cupbottom, halfwidth, stub, enddiameter, angle, counterbore, unit);
+        return call.of(
+                "ENDLIMIT",
+                document,
+                cupbottom,
+                halfwidth,
+                stub,
+                enddiameter,
+                angle,
+                counterbore,
+                unit);
     }
 
     @Override
     public Object boregap(
+            XPropertySet document,
             Object cupradius,
             Object halfwidth,
             Object stub,
@@ -161,46 +203,68 @@ public final class CellFunctions extends Component implements XFunctions {
             Object angle,
             Object counterbore,
             Object unit) {
-        return Call.of(
-                "BOREGAP", cupradius, halfwidth, stub, enddiameter, angle, counterbore, unit);
+        return call.of(
+                "BOREGAP",
+                document,
+                cupradius,
+                halfwidth,
+                stub,
+                enddiameter,
+                angle,
+                counterbore,
+                unit);
     }
 
     @Override
     public Object lipgap(
+            XPropertySet document,
             Object lipradius,
             Object lipdepth,
             Object travel,
             Object enddiameter,
             Object angle,
             Object unit) {
-        return Call.of("LIPGAP", lipradius, lipdepth, travel, enddiameter, angle, unit);
+        return call.of("LIPGAP", document, lipradius, lipdepth, travel, enddiameter, angle, unit);
     }
 
     @Override
-    public Object counterboregain(Object counterboreinner, Object counterboreouter, Object unit) {
-        return Call.of("COUNTERBOREGAIN", counterboreinner, counterboreouter, unit);
+    public Object counterboregain(
+            XPropertySet document, Object counterboreinner, Object counterboreouter, Object unit) {
+        return call.of("COUNTERBOREGAIN", document, counterboreinner, counterboreouter, unit);
     }
 
     @Override
-    public Object endtoend(Object cliptoclip, Object stubinner, Object stubouter, Object unit) {
-        return Call.of("ENDTOEND", cliptoclip, stubinner, stubouter, unit);
+    public Object endtoend(
+            XPropertySet document,
+            Object cliptoclip,
+            Object stubinner,
+            Object stubouter,
+            Object unit) {
+        return call.of("ENDTOEND", document, cliptoclip, stubinner, stubouter, unit);
     }
 
     @Override
-    public Object cliptoclip(Object endtoend, Object stubinner, Object stubouter, Object unit) {
-        return Call.of("CLIPTOCLIP", endtoend, stubinner, stubouter, unit);
+    public Object cliptoclip(
+            XPropertySet document,
+            Object endtoend,
+            Object stubinner,
+            Object stubouter,
+            Object unit) {
+        return call.of("CLIPTOCLIP", document, endtoend, stubinner, stubouter, unit);
     }
 
     @Override
     public Object racespacing(
+            XPropertySet document,
             Object cliptoclip,
             Object halfwidthinner,
             Object halfwidthouter,
             Object counterboreinner,
             Object counterboreouter,
             Object unit) {
-        return Call.of(
+        return call.of(
                 "RACESPACING",
+                document,
                 cliptoclip,
                 halfwidthinner,
                 halfwidthouter,
@@ -211,14 +275,16 @@ public final class CellFunctions extends Component implements XFunctions {
 
     @Override
     public Object clipsforraces(
+            XPropertySet document,
             Object racespacing,
             Object halfwidthinner,
             Object halfwidthouter,
             Object counterboreinner,
             Object counterboreouter,
             Object unit) {
-        return Call.of(
+        return call.of(
                 "CLIPSFORRACES",
+                document,
                 racespacing,
                 halfwidthinner,
                 halfwidthouter,
@@ -229,6 +295,7 @@ public final class CellFunctions extends Component implements XFunctions {
 
     @Override
     public Object pushedspacing(
+            XPropertySet document,
             Object reach,
             Object rise,
             Object foreaft,
@@ -239,8 +306,9 @@ public final class CellFunctions extends Component implements XFunctions {
             Object tilt,
             Object sweep,
             Object unit) {
-        return Call.of(
+        return call.of(
                 "PUSHEDSPACING",
+                document,
                 reach,
                 rise,
                 foreaft,
@@ -255,6 +323,7 @@ public final class CellFunctions extends Component implements XFunctions {
 
     @Override
     public Object slackin(
+            XPropertySet document,
             Object reach,
             Object rise,
             Object foreaft,
@@ -266,8 +335,9 @@ public final class CellFunctions extends Component implements XFunctions {
             Object tilt,
             Object sweep,
             Object unit) {
-        return Call.of(
+        return call.of(
                 "SLACKIN",
+                document,
                 reach,
                 rise,
                 foreaft,
@@ -283,6 +353,7 @@ public final class CellFunctions extends Component implements XFunctions {
 
     @Override
     public Object slackout(
+            XPropertySet document,
             Object reach,
             Object rise,
             Object foreaft,
@@ -294,8 +365,9 @@ public final class CellFunctions extends Component implements XFunctions {
             Object tilt,
             Object sweep,
             Object unit) {
-        return Call.of(
+        return call.of(
                 "SLACKOUT",
+                document,
                 reach,
                 rise,
                 foreaft,
@@ -311,6 +383,7 @@ public final class CellFunctions extends Component implements XFunctions {
 
     @Override
     public Object pushin(
+            XPropertySet document,
             Object reach,
             Object rise,
             Object foreaft,
@@ -320,11 +393,23 @@ public final class CellFunctions extends Component implements XFunctions {
             Object tilt,
             Object sweep,
             Object unit) {
-        return Call.of("PUSHIN", reach, rise, foreaft, racespacing, camber, toe, tilt, sweep, unit);
+        return call.of(
+                "PUSHIN",
+                document,
+                reach,
+                rise,
+                foreaft,
+                racespacing,
+                camber,
+                toe,
+                tilt,
+                sweep,
+                unit);
     }
 
     @Override
     public Object fittedangles(
+            XPropertySet document,
             Object reach,
             Object rise,
             Object foreaft,
@@ -334,45 +419,70 @@ public final class CellFunctions extends Component implements XFunctions {
             Object tilt,
             Object sweep,
             Object unit) {
-        return Call.of(
-                "FITTEDANGLES", reach, rise, foreaft, racespacing, camber, toe, tilt, sweep, unit);
+        return call.of(
+                "FITTEDANGLES",
+                document,
+                reach,
+                rise,
+                foreaft,
+                racespacing,
+                camber,
+                toe,
+                tilt,
+                sweep,
+                unit);
     }
 
     @Override
-    public Object window(Object travels, Object shortest, Object longest, Object unit) {
-        return Call.of("WINDOW", travels, shortest, longest, unit);
+    public Object window(
+            XPropertySet document, Object travels, Object shortest, Object longest, Object unit) {
+        return call.of("WINDOW", document, travels, shortest, longest, unit);
     }
 
     @Override
     public Object chooselength(
-            Object shortest, Object longest, Object bias, Object step, Object unit) {
-        return Call.of("CHOOSELENGTH", shortest, longest, bias, step, unit);
+            XPropertySet document,
+            Object shortest,
+            Object longest,
+            Object bias,
+            Object step,
+            Object unit) {
+        return call.of("CHOOSELENGTH", document, shortest, longest, bias, step, unit);
     }
 
     @Override
-    public Object cuttotal(Object blanklength, Object endtoend, Object unit) {
-        return Call.of("CUTTOTAL", blanklength, endtoend, unit);
+    public Object cuttotal(
+            XPropertySet document, Object blanklength, Object endtoend, Object unit) {
+        return call.of("CUTTOTAL", document, blanklength, endtoend, unit);
     }
 
     @Override
     public Object splineneeded(
-            Object halfwidth, Object stub, Object runout, Object counterbore, Object unit) {
-        return Call.of("SPLINENEEDED", halfwidth, stub, runout, counterbore, unit);
+            XPropertySet document,
+            Object halfwidth,
+            Object stub,
+            Object runout,
+            Object counterbore,
+            Object unit) {
+        return call.of("SPLINENEEDED", document, halfwidth, stub, runout, counterbore, unit);
     }
 
     @Override
     public Object cutroom(
+            XPropertySet document,
             Object splinelength,
             Object halfwidth,
             Object stub,
             Object runout,
             Object counterbore,
             Object unit) {
-        return Call.of("CUTROOM", splinelength, halfwidth, stub, runout, counterbore, unit);
+        return call.of(
+                "CUTROOM", document, splinelength, halfwidth, stub, runout, counterbore, unit);
     }
 
     @Override
     public Object cutends(
+            XPropertySet document,
             Object blanklength,
             Object endtoend,
             Object splineinner,
@@ -380,8 +490,9 @@ public final class CellFunctions extends Component implements XFunctions {
             Object neededinner,
             Object neededouter,
             Object unit) {
-        return Call.of(
+        return call.of(
                 "CUTENDS",
+                document,
                 blanklength,
                 endtoend,
                 splineinner,
@@ -392,100 +503,125 @@ public final class CellFunctions extends Component implements XFunctions {
     }
 
     @Override
-    public Object grooveouterwall(Object stub, Object ringthickness, Object unit) {
-        return Call.of("GROOVEOUTERWALL", stub, ringthickness, unit);
+    public Object grooveouterwall(
+            XPropertySet document, Object stub, Object ringthickness, Object unit) {
+        return call.of("GROOVEOUTERWALL", document, stub, ringthickness, unit);
     }
 
     @Override
     public Object grooveinnerwall(
-            Object stub, Object ringthickness, Object groovewidth, Object unit) {
-        return Call.of("GROOVEINNERWALL", stub, ringthickness, groovewidth, unit);
+            XPropertySet document,
+            Object stub,
+            Object ringthickness,
+            Object groovewidth,
+            Object unit) {
+        return call.of("GROOVEINNERWALL", document, stub, ringthickness, groovewidth, unit);
     }
 
     @Override
-    public Object landwanted(Object groovedepth, Object unit) {
-        return Call.of("LANDWANTED", groovedepth, unit);
+    public Object landwanted(XPropertySet document, Object groovedepth, Object unit) {
+        return call.of("LANDWANTED", document, groovedepth, unit);
     }
 
     @Override
-    public Object mockupholes(Object cliptoclip, Object pindiameter, Object unit) {
-        return Call.of("MOCKUPHOLES", cliptoclip, pindiameter, unit);
+    public Object mockupholes(
+            XPropertySet document, Object cliptoclip, Object pindiameter, Object unit) {
+        return call.of("MOCKUPHOLES", document, cliptoclip, pindiameter, unit);
     }
 
     @Override
-    public Object tyrediameter(Object size, Object unit) {
-        return Call.of("TYREDIAMETER", size, unit);
+    public Object tyrediameter(XPropertySet document, Object size, Object unit) {
+        return call.of("TYREDIAMETER", document, size, unit);
     }
 
     @Override
-    public Object tyrewidth(Object size, Object unit) {
-        return Call.of("TYREWIDTH", size, unit);
+    public Object tyrewidth(XPropertySet document, Object size, Object unit) {
+        return call.of("TYREWIDTH", document, size, unit);
     }
 
     @Override
-    public Object rimdiameter(Object size, Object unit) {
-        return Call.of("RIMDIAMETER", size, unit);
+    public Object rimdiameter(XPropertySet document, Object size, Object unit) {
+        return call.of("RIMDIAMETER", document, size, unit);
     }
 
     @Override
-    public Object rollinglength(Object diameter, Object unit) {
-        return Call.of("ROLLINGLENGTH", diameter, unit);
+    public Object rollinglength(XPropertySet document, Object diameter, Object unit) {
+        return call.of("ROLLINGLENGTH", document, diameter, unit);
     }
 
     @Override
-    public Object wheelspeed(Object speed, Object diameter, Object unit) {
-        return Call.of("WHEELSPEED", speed, diameter, unit);
+    public Object wheelspeed(XPropertySet document, Object speed, Object diameter, Object unit) {
+        return call.of("WHEELSPEED", document, speed, diameter, unit);
     }
 
     @Override
-    public Object roadspeed(Object rpm, Object diameter, Object unit) {
-        return Call.of("ROADSPEED", rpm, diameter, unit);
+    public Object roadspeed(XPropertySet document, Object rpm, Object diameter, Object unit) {
+        return call.of("ROADSPEED", document, rpm, diameter, unit);
     }
 
     @Override
-    public Object clearancegain(Object diameter, Object diameterbefore, Object unit) {
-        return Call.of("CLEARANCEGAIN", diameter, diameterbefore, unit);
+    public Object clearancegain(
+            XPropertySet document, Object diameter, Object diameterbefore, Object unit) {
+        return call.of("CLEARANCEGAIN", document, diameter, diameterbefore, unit);
     }
 
     @Override
-    public Object trackwidth(Object hubface, Object spacer, Object offset, Object unit) {
-        return Call.of("TRACKWIDTH", hubface, spacer, offset, unit);
+    public Object trackwidth(
+            XPropertySet document, Object hubface, Object spacer, Object offset, Object unit) {
+        return call.of("TRACKWIDTH", document, hubface, spacer, offset, unit);
     }
 
     @Override
-    public Object overallwidth(Object track, Object size, Object unit) {
-        return Call.of("OVERALLWIDTH", track, size, unit);
+    public Object overallwidth(XPropertySet document, Object track, Object size, Object unit) {
+        return call.of("OVERALLWIDTH", document, track, size, unit);
     }
 
     @Override
     public Object groundclearance(
-            Object clearanceride, Object travel, Object tyregain, Object unit) {
-        return Call.of("GROUNDCLEARANCE", clearanceride, travel, tyregain, unit);
+            XPropertySet document,
+            Object clearanceride,
+            Object travel,
+            Object tyregain,
+            Object unit) {
+        return call.of("GROUNDCLEARANCE", document, clearanceride, travel, tyregain, unit);
     }
 
     @Override
     public Object bumplimit(
-            Object clearanceride, Object clearancewanted, Object tyregain, Object unit) {
-        return Call.of("BUMPLIMIT", clearanceride, clearancewanted, tyregain, unit);
+            XPropertySet document,
+            Object clearanceride,
+            Object clearancewanted,
+            Object tyregain,
+            Object unit) {
+        return call.of("BUMPLIMIT", document, clearanceride, clearancewanted, tyregain, unit);
     }
 
     @Override
-    public Object travelsteps(Object droop, Object bump, Object unit) {
-        return Call.of("TRAVELSTEPS", droop, bump, unit);
+    public Object travelsteps(XPropertySet document, Object droop, Object bump, Object unit) {
+        return call.of("TRAVELSTEPS", document, droop, bump, unit);
     }
 
     @Override
     public Object motionratio(
+            XPropertySet document,
             Object lengthfirst,
             Object lengthsecond,
             Object travelfirst,
             Object travelsecond,
             Object unit) {
-        return Call.of("MOTIONRATIO", lengthfirst, lengthsecond, travelfirst, travelsecond, unit);
+        return call.of(
+                "MOTIONRATIO",
+                document,
+                lengthfirst,
+                lengthsecond,
+                travelfirst,
+                travelsecond,
+                unit);
     }
 
     @Override
     public Object pathtable(
+            XPropertySet document,
             Object heights,
             Object distances,
             Object rideheight,
@@ -493,8 +629,9 @@ public final class CellFunctions extends Component implements XFunctions {
             Object travels,
             Object graduation,
             Object unit) {
-        return Call.of(
+        return call.of(
                 "PATHTABLE",
+                document,
                 heights,
                 distances,
                 rideheight,
@@ -505,126 +642,148 @@ public final class CellFunctions extends Component implements XFunctions {
     }
 
     @Override
-    public Object normaltravel(Object travel, Object lowest, Object highest, Object unit) {
-        return Call.of("NORMALTRAVEL", travel, lowest, highest, unit);
+    public Object normaltravel(
+            XPropertySet document, Object travel, Object lowest, Object highest, Object unit) {
+        return call.of("NORMALTRAVEL", document, travel, lowest, highest, unit);
     }
 
     @Override
     public Object polynomial(Object variable, Object coefficients) {
-        return Call.of("POLYNOMIAL", variable, coefficients);
+        return call.of("POLYNOMIAL", null, variable, coefficients);
     }
 
     @Override
-    public Object curveallowance(Object rows, Object travel, Object unit) {
-        return Call.of("CURVEALLOWANCE", rows, travel, unit);
+    public Object curveallowance(XPropertySet document, Object rows, Object travel, Object unit) {
+        return call.of("CURVEALLOWANCE", document, rows, travel, unit);
     }
 
     @Override
-    public Object tapedoubt(Object graduation, Object unit) {
-        return Call.of("TAPEDOUBT", graduation, unit);
+    public Object tapedoubt(XPropertySet document, Object graduation, Object unit) {
+        return call.of("TAPEDOUBT", document, graduation, unit);
     }
 
     @Override
-    public Object plusminus(Object limit, Object unit) {
-        return Call.of("PLUSMINUS", limit, unit);
+    public Object plusminus(XPropertySet document, Object limit, Object unit) {
+        return call.of("PLUSMINUS", document, limit, unit);
     }
 
     @Override
-    public Object repeatdoubt(Object readings, Object unit) {
-        return Call.of("REPEATDOUBT", readings, unit);
+    public Object repeatdoubt(XPropertySet document, Object readings, Object unit) {
+        return call.of("REPEATDOUBT", document, readings, unit);
     }
 
     @Override
-    public Object rootsumsquare(Object contributions, Object unit) {
-        return Call.of("ROOTSUMSQUARE", contributions, unit);
+    public Object rootsumsquare(XPropertySet document, Object contributions, Object unit) {
+        return call.of("ROOTSUMSQUARE", document, contributions, unit);
     }
 
     @Override
-    public Object worstcase(Object limits, Object unit) {
-        return Call.of("WORSTCASE", limits, unit);
+    public Object worstcase(XPropertySet document, Object limits, Object unit) {
+        return call.of("WORSTCASE", document, limits, unit);
     }
 
     @Override
-    public Object expanded(Object standard, Object bias, Object unit) {
-        return Call.of("EXPANDED", standard, bias, unit);
+    public Object expanded(XPropertySet document, Object standard, Object bias, Object unit) {
+        return call.of("EXPANDED", document, standard, bias, unit);
     }
 
     @Override
-    public Object barstress(Object torque, Object diameter, Object bore, Object unit) {
-        return Call.of("BARSTRESS", torque, diameter, bore, unit);
+    public Object barstress(
+            XPropertySet document, Object torque, Object diameter, Object bore, Object unit) {
+        return call.of("BARSTRESS", document, torque, diameter, bore, unit);
     }
 
     @Override
-    public Object bartorque(Object yieldstrength, Object diameter, Object bore, Object unit) {
-        return Call.of("BARTORQUE", yieldstrength, diameter, bore, unit);
+    public Object bartorque(
+            XPropertySet document,
+            Object yieldstrength,
+            Object diameter,
+            Object bore,
+            Object unit) {
+        return call.of("BARTORQUE", document, yieldstrength, diameter, bore, unit);
     }
 
     @Override
     public Object bartwist(
+            XPropertySet document,
             Object torque,
             Object length,
             Object diameter,
             Object bore,
             Object shearmodulus,
             Object unit) {
-        return Call.of("BARTWIST", torque, length, diameter, bore, shearmodulus, unit);
+        return call.of("BARTWIST", document, torque, length, diameter, bore, shearmodulus, unit);
     }
 
     @Override
     public Object criticalspeed(
+            XPropertySet document,
             Object length,
             Object diameter,
             Object bore,
             Object elasticmodulus,
             Object density,
             Object unit) {
-        return Call.of("CRITICALSPEED", length, diameter, bore, elasticmodulus, density, unit);
+        return call.of(
+                "CRITICALSPEED", document, length, diameter, bore, elasticmodulus, density, unit);
     }
 
     @Override
-    public Object splinerootshear(Object torque, Object teeth, Object outside, Object unit) {
-        return Call.of("SPLINEROOTSHEAR", torque, teeth, outside, unit);
+    public Object splinerootshear(
+            XPropertySet document, Object torque, Object teeth, Object outside, Object unit) {
+        return call.of("SPLINEROOTSHEAR", document, torque, teeth, outside, unit);
     }
 
     @Override
     public Object splinetoothshear(
+            XPropertySet document,
             Object torque,
             Object teeth,
             Object outside,
             Object length,
             Object misalignment,
             Object unit) {
-        return Call.of("SPLINETOOTHSHEAR", torque, teeth, outside, length, misalignment, unit);
+        return call.of(
+                "SPLINETOOTHSHEAR", document, torque, teeth, outside, length, misalignment, unit);
     }
 
     @Override
     public Object splinebearing(
+            XPropertySet document,
             Object torque,
             Object teeth,
             Object outside,
             Object length,
             Object misalignment,
             Object unit) {
-        return Call.of("SPLINEBEARING", torque, teeth, outside, length, misalignment, unit);
+        return call.of(
+                "SPLINEBEARING", document, torque, teeth, outside, length, misalignment, unit);
     }
 
     @Override
-    public Object boltpreload(Object torque, Object diameter, Object nutfactor, Object unit) {
-        return Call.of("BOLTPRELOAD", torque, diameter, nutfactor, unit);
+    public Object boltpreload(
+            XPropertySet document, Object torque, Object diameter, Object nutfactor, Object unit) {
+        return call.of("BOLTPRELOAD", document, torque, diameter, nutfactor, unit);
     }
 
     @Override
-    public Object boltarea(Object diameter, Object pitch, Object unit) {
-        return Call.of("BOLTAREA", diameter, pitch, unit);
+    public Object boltarea(XPropertySet document, Object diameter, Object pitch, Object unit) {
+        return call.of("BOLTAREA", document, diameter, pitch, unit);
     }
 
     @Override
-    public Object proofload(Object diameter, Object pitch, Object strengthclass, Object unit) {
-        return Call.of("PROOFLOAD", diameter, pitch, strengthclass, unit);
+    public Object proofload(
+            XPropertySet document,
+            Object diameter,
+            Object pitch,
+            Object strengthclass,
+            Object unit) {
+        return call.of("PROOFLOAD", document, diameter, pitch, strengthclass, unit);
     }
 
     @Override
     public Object flangetorque(
+            XPropertySet document,
             Object count,
             Object circle,
             Object diameter,
@@ -634,8 +793,9 @@ public final class CellFunctions extends Component implements XFunctions {
             Object nutfactor,
             Object friction,
             Object unit) {
-        return Call.of(
+        return call.of(
                 "FLANGETORQUE",
+                document,
                 count,
                 circle,
                 diameter,
@@ -649,26 +809,27 @@ public final class CellFunctions extends Component implements XFunctions {
 
     @Override
     public Object jointfactor(Object angle) {
-        return Call.of("JOINTFACTOR", angle);
+        return call.of("JOINTFACTOR", null, angle);
     }
 
     @Override
     public Object jointlife(Object capacity, Object torque, Object angle, Object rpm) {
-        return Call.of("JOINTLIFE", capacity, torque, angle, rpm);
+        return call.of("JOINTLIFE", null, capacity, torque, angle, rpm);
     }
 
     @Override
     public Object enginetorque(Object torque, Object ratio, Object efficiency, Object share) {
-        return Call.of("ENGINETORQUE", torque, ratio, efficiency, share);
+        return call.of("ENGINETORQUE", null, torque, ratio, efficiency, share);
     }
 
     @Override
     public Object slipshare(Object bias) {
-        return Call.of("SLIPSHARE", bias);
+        return call.of("SLIPSHARE", null, bias);
     }
 
     @Override
-    public Object griptorque(Object friction, Object load, Object radius, Object unit) {
-        return Call.of("GRIPTORQUE", friction, load, radius, unit);
+    public Object griptorque(
+            XPropertySet document, Object friction, Object load, Object radius, Object unit) {
+        return call.of("GRIPTORQUE", document, friction, load, radius, unit);
     }
 }

@@ -1,5 +1,6 @@
 package shaftwright.calc;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lib.uno.typeinfo.MethodTypeInfo;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.uno.XInterface;
@@ -94,31 +95,32 @@ public interface XFunctions extends XInterface {
     };
 
     /** A length as a number, from tape text such as 25 3/8. */
-    Object length(Object length, Object unit);
+    Object length(XPropertySet document, Object length, Object unit);
 
     /** A length in millimetres. */
-    Object millimetres(Object length, Object unit);
+    Object millimetres(XPropertySet document, Object length, Object unit);
 
     /** A length in inches. */
-    Object inches(Object length, Object unit);
+    Object inches(XPropertySet document, Object length, Object unit);
 
     /** A length as inches and a fraction, 25 3/8 in. */
-    Object fractiontext(Object length, Object parts, Object unit);
+    Object fractiontext(XPropertySet document, Object length, Object parts, Object unit);
 
     /** A length as decimal inches, 25.375 in. */
-    Object decimaltext(Object length, Object unit);
+    Object decimaltext(XPropertySet document, Object length, Object unit);
 
     /** A length as millimetres, 644.5 mm. */
-    Object metrictext(Object length, Object unit);
+    Object metrictext(XPropertySet document, Object length, Object unit);
 
     /** A length to the nearest step of the shop. */
-    Object neareststep(Object length, Object step, Object unit);
+    Object neareststep(XPropertySet document, Object length, Object step, Object unit);
 
     /** Distance of two points from how far they lie apart sideways, in height and fore-aft. */
-    Object distance(Object reach, Object rise, Object foreaft, Object unit);
+    Object distance(XPropertySet document, Object reach, Object rise, Object foreaft, Object unit);
 
     /** Distance of two points from their coordinates. */
     Object pointdistance(
+            XPropertySet document,
             Object xfirst,
             Object yfirst,
             Object zfirst,
@@ -128,30 +130,44 @@ public interface XFunctions extends XInterface {
             Object unit);
 
     /** Sideways distance of two points from their distance, height and fore-aft difference. */
-    Object reach(Object distance, Object rise, Object foreaft, Object unit);
+    Object reach(XPropertySet document, Object distance, Object rise, Object foreaft, Object unit);
 
     /** Angle of the inner joint, from centre to centre, shaft against flange axis. */
     Object innerangle(
-            Object reach, Object rise, Object foreaft, Object tilt, Object sweep, Object unit);
+            XPropertySet document,
+            Object reach,
+            Object rise,
+            Object foreaft,
+            Object tilt,
+            Object sweep,
+            Object unit);
 
     /** Angle of the outer joint, from centre to centre, shaft against stub axis. */
     Object outerangle(
-            Object reach, Object rise, Object foreaft, Object camber, Object toe, Object unit);
+            XPropertySet document,
+            Object reach,
+            Object rise,
+            Object foreaft,
+            Object camber,
+            Object toe,
+            Object unit);
 
     /** Angle of a shaft in front view, positive when its outer end stands higher. */
-    Object frontangle(Object reach, Object rise, Object tilt, Object unit);
+    Object frontangle(XPropertySet document, Object reach, Object rise, Object tilt, Object unit);
 
     /** Angle of a shaft in plan, positive when its outer end lies forward. */
-    Object planangle(Object reach, Object foreaft, Object sweep, Object unit);
+    Object planangle(
+            XPropertySet document, Object reach, Object foreaft, Object sweep, Object unit);
 
     /** Joint angle from its angles in front view and in plan. */
     Object trueangle(Object front, Object plan);
 
     /** How far the outer end stands off the axis for a shaft at an angle. */
-    Object slopedrop(Object distance, Object angle, Object unit);
+    Object slopedrop(XPropertySet document, Object distance, Object angle, Object unit);
 
     /** Distance of the joint centres from where the datums lie. */
     Object centredistance(
+            XPropertySet document,
             Object reach,
             Object rise,
             Object foreaft,
@@ -164,16 +180,25 @@ public interface XFunctions extends XInterface {
             Object unit);
 
     /** Travel limit of a joint at an angle, from bench readings; straight lines between them. */
-    Object benchlimit(Object angle, Object angles, Object limits, Object unit);
+    Object benchlimit(
+            XPropertySet document, Object angle, Object angles, Object limits, Object unit);
 
     /** Travel limit each way of a joint of which the straight plunge is known. */
-    Object plungelimit(Object plunge, Object residual, Object anglemax, Object angle, Object unit);
+    Object plungelimit(
+            XPropertySet document,
+            Object plunge,
+            Object residual,
+            Object anglemax,
+            Object angle,
+            Object unit);
 
     /** Race centre to the shaft's end. */
-    Object overhang(Object halfwidth, Object stub, Object counterbore, Object unit);
+    Object overhang(
+            XPropertySet document, Object halfwidth, Object stub, Object counterbore, Object unit);
 
     /** Inward travel until the shaft's end meets the cup bottom. */
     Object endlimit(
+            XPropertySet document,
             Object cupbottom,
             Object halfwidth,
             Object stub,
@@ -184,6 +209,7 @@ public interface XFunctions extends XInterface {
 
     /** Gap between the tilted shaft's end and the bore of the cup, negative when they touch. */
     Object boregap(
+            XPropertySet document,
             Object cupradius,
             Object halfwidth,
             Object stub,
@@ -197,6 +223,7 @@ public interface XFunctions extends XInterface {
      * touch.
      */
     Object lipgap(
+            XPropertySet document,
             Object lipradius,
             Object lipdepth,
             Object travel,
@@ -205,16 +232,28 @@ public interface XFunctions extends XInterface {
             Object unit);
 
     /** Slack outward that counterboring two races adds at the same clip-to-clip length. */
-    Object counterboregain(Object counterboreinner, Object counterboreouter, Object unit);
+    Object counterboregain(
+            XPropertySet document, Object counterboreinner, Object counterboreouter, Object unit);
 
     /** Overall length of a shaft from its clip-to-clip length. */
-    Object endtoend(Object cliptoclip, Object stubinner, Object stubouter, Object unit);
+    Object endtoend(
+            XPropertySet document,
+            Object cliptoclip,
+            Object stubinner,
+            Object stubouter,
+            Object unit);
 
     /** Clip-to-clip length of a shaft from its overall length. */
-    Object cliptoclip(Object endtoend, Object stubinner, Object stubouter, Object unit);
+    Object cliptoclip(
+            XPropertySet document,
+            Object endtoend,
+            Object stubinner,
+            Object stubouter,
+            Object unit);
 
     /** Race centre to race centre, from the clip-to-clip length. */
     Object racespacing(
+            XPropertySet document,
             Object cliptoclip,
             Object halfwidthinner,
             Object halfwidthouter,
@@ -224,6 +263,7 @@ public interface XFunctions extends XInterface {
 
     /** Clip-to-clip length that puts the races so far apart. */
     Object clipsforraces(
+            XPropertySet document,
             Object racespacing,
             Object halfwidthinner,
             Object halfwidthouter,
@@ -233,6 +273,7 @@ public interface XFunctions extends XInterface {
 
     /** Race spacing with the races pushed toward their cup backs so far. */
     Object pushedspacing(
+            XPropertySet document,
             Object reach,
             Object rise,
             Object foreaft,
@@ -246,6 +287,7 @@ public interface XFunctions extends XInterface {
 
     /** How much longer the shaft could be before it bottoms, negative when it does. */
     Object slackin(
+            XPropertySet document,
             Object reach,
             Object rise,
             Object foreaft,
@@ -260,6 +302,7 @@ public interface XFunctions extends XInterface {
 
     /** How much shorter the shaft could be before it pulls out, negative when it does. */
     Object slackout(
+            XPropertySet document,
             Object reach,
             Object rise,
             Object foreaft,
@@ -277,6 +320,7 @@ public interface XFunctions extends XInterface {
      * when pulled outward.
      */
     Object pushin(
+            XPropertySet document,
             Object reach,
             Object rise,
             Object foreaft,
@@ -289,6 +333,7 @@ public interface XFunctions extends XInterface {
 
     /** Angles of the inner and the outer joint with a shaft in, side by side. */
     Object fittedangles(
+            XPropertySet document,
             Object reach,
             Object rise,
             Object foreaft,
@@ -303,23 +348,36 @@ public interface XFunctions extends XInterface {
      * Shortest and longest race spacing that fit over the whole travel, side by side; the first
      * exceeds the second when none does.
      */
-    Object window(Object travels, Object shortest, Object longest, Object unit);
+    Object window(
+            XPropertySet document, Object travels, Object shortest, Object longest, Object unit);
 
     /** Length inside a window, by bias, on a whole step of the shop; #N/A when no step fits. */
-    Object chooselength(Object shortest, Object longest, Object bias, Object step, Object unit);
+    Object chooselength(
+            XPropertySet document,
+            Object shortest,
+            Object longest,
+            Object bias,
+            Object step,
+            Object unit);
 
     /** What comes off a blank in all. */
-    Object cuttotal(Object blanklength, Object endtoend, Object unit);
+    Object cuttotal(XPropertySet document, Object blanklength, Object endtoend, Object unit);
 
     /** Splined length that a race needs from the shaft's end. */
     Object splineneeded(
-            Object halfwidth, Object stub, Object runout, Object counterbore, Object unit);
+            XPropertySet document,
+            Object halfwidth,
+            Object stub,
+            Object runout,
+            Object counterbore,
+            Object unit);
 
     /**
      * What may come off one end of a blank before its spline gets too short, negative when it is
      * already.
      */
     Object cutroom(
+            XPropertySet document,
             Object splinelength,
             Object halfwidth,
             Object stub,
@@ -332,6 +390,7 @@ public interface XFunctions extends XInterface {
      * too short; #N/A when the blank will not do.
      */
     Object cutends(
+            XPropertySet document,
             Object blanklength,
             Object endtoend,
             Object splineinner,
@@ -341,55 +400,73 @@ public interface XFunctions extends XInterface {
             Object unit);
 
     /** Shaft's end to the groove wall that the ring leans on. */
-    Object grooveouterwall(Object stub, Object ringthickness, Object unit);
+    Object grooveouterwall(XPropertySet document, Object stub, Object ringthickness, Object unit);
 
     /** Shaft's end to the groove's inner wall. */
-    Object grooveinnerwall(Object stub, Object ringthickness, Object groovewidth, Object unit);
+    Object grooveinnerwall(
+            XPropertySet document,
+            Object stub,
+            Object ringthickness,
+            Object groovewidth,
+            Object unit);
 
     /** Least land between a groove and the shaft's end. */
-    Object landwanted(Object groovedepth, Object unit);
+    Object landwanted(XPropertySet document, Object groovedepth, Object unit);
 
     /** Distance of the cross holes of a mock-up stick, centre to centre. */
-    Object mockupholes(Object cliptoclip, Object pindiameter, Object unit);
+    Object mockupholes(XPropertySet document, Object cliptoclip, Object pindiameter, Object unit);
 
     /** Diameter of a new tyre by its size. */
-    Object tyrediameter(Object size, Object unit);
+    Object tyrediameter(XPropertySet document, Object size, Object unit);
 
     /** Section width of a tyre by its size. */
-    Object tyrewidth(Object size, Object unit);
+    Object tyrewidth(XPropertySet document, Object size, Object unit);
 
     /** Nominal rim diameter of a tyre size. */
-    Object rimdiameter(Object size, Object unit);
+    Object rimdiameter(XPropertySet document, Object size, Object unit);
 
     /** Way that a tyre rolls in one turn. */
-    Object rollinglength(Object diameter, Object unit);
+    Object rollinglength(XPropertySet document, Object diameter, Object unit);
 
     /** Turns of wheel and half shaft at a road speed, without slip. */
-    Object wheelspeed(Object speed, Object diameter, Object unit);
+    Object wheelspeed(XPropertySet document, Object speed, Object diameter, Object unit);
 
     /** Road speed at so many turns of the half shaft, without slip. */
-    Object roadspeed(Object rpm, Object diameter, Object unit);
+    Object roadspeed(XPropertySet document, Object rpm, Object diameter, Object unit);
 
     /** Ground clearance gained by another tyre, negative when lost. */
-    Object clearancegain(Object diameter, Object diameterbefore, Object unit);
+    Object clearancegain(
+            XPropertySet document, Object diameter, Object diameterbefore, Object unit);
 
     /** Track width, between the wheels' centre planes. */
-    Object trackwidth(Object hubface, Object spacer, Object offset, Object unit);
+    Object trackwidth(
+            XPropertySet document, Object hubface, Object spacer, Object offset, Object unit);
 
     /** Width over both tyres. */
-    Object overallwidth(Object track, Object size, Object unit);
+    Object overallwidth(XPropertySet document, Object track, Object size, Object unit);
 
     /** Ground clearance at a travel. */
-    Object groundclearance(Object clearanceride, Object travel, Object tyregain, Object unit);
+    Object groundclearance(
+            XPropertySet document,
+            Object clearanceride,
+            Object travel,
+            Object tyregain,
+            Object unit);
 
     /** Bump travel that leaves the wanted ground clearance. */
-    Object bumplimit(Object clearanceride, Object clearancewanted, Object tyregain, Object unit);
+    Object bumplimit(
+            XPropertySet document,
+            Object clearanceride,
+            Object clearancewanted,
+            Object tyregain,
+            Object unit);
 
     /** The 25 travels of the workbook's tables, in a column, droop first. */
-    Object travelsteps(Object droop, Object bump, Object unit);
+    Object travelsteps(XPropertySet document, Object droop, Object bump, Object unit);
 
     /** Change of one length over change of another, such as damper over wheel. */
     Object motionratio(
+            XPropertySet document,
             Object lengthfirst,
             Object lengthsecond,
             Object travelfirst,
@@ -401,6 +478,7 @@ public interface XFunctions extends XInterface {
      * datum, a row a travel.
      */
     Object pathtable(
+            XPropertySet document,
             Object heights,
             Object distances,
             Object rideheight,
@@ -410,40 +488,44 @@ public interface XFunctions extends XInterface {
             Object unit);
 
     /** Travel on a scale from −1 at the lowest to 1 at the highest. */
-    Object normaltravel(Object travel, Object lowest, Object highest, Object unit);
+    Object normaltravel(
+            XPropertySet document, Object travel, Object lowest, Object highest, Object unit);
 
     /** Value of a polynomial. */
     Object polynomial(Object variable, Object coefficients);
 
     /** What the true path may differ from the curve through so many heights. */
-    Object curveallowance(Object rows, Object travel, Object unit);
+    Object curveallowance(XPropertySet document, Object rows, Object travel, Object unit);
 
     /** Standard uncertainty of a reading to the nearest graduation. */
-    Object tapedoubt(Object graduation, Object unit);
+    Object tapedoubt(XPropertySet document, Object graduation, Object unit);
 
     /** Standard uncertainty of a length stated as plus or minus a limit. */
-    Object plusminus(Object limit, Object unit);
+    Object plusminus(XPropertySet document, Object limit, Object unit);
 
     /** Standard uncertainty of the mean of repeated readings, two or more. */
-    Object repeatdoubt(Object readings, Object unit);
+    Object repeatdoubt(XPropertySet document, Object readings, Object unit);
 
     /** Independent contributions taken together, root of the sum of squares. */
-    Object rootsumsquare(Object contributions, Object unit);
+    Object rootsumsquare(XPropertySet document, Object contributions, Object unit);
 
     /** All limits reached at once. */
-    Object worstcase(Object limits, Object unit);
+    Object worstcase(XPropertySet document, Object limits, Object unit);
 
     /** Twice a standard uncertainty and a bias on top: about 95 in 100 lie inside. */
-    Object expanded(Object standard, Object bias, Object unit);
+    Object expanded(XPropertySet document, Object standard, Object bias, Object unit);
 
     /** Shear stress at the surface of a round bar under torque. */
-    Object barstress(Object torque, Object diameter, Object bore, Object unit);
+    Object barstress(
+            XPropertySet document, Object torque, Object diameter, Object bore, Object unit);
 
     /** Torque at which the surface of a round bar begins to yield. */
-    Object bartorque(Object yieldstrength, Object diameter, Object bore, Object unit);
+    Object bartorque(
+            XPropertySet document, Object yieldstrength, Object diameter, Object bore, Object unit);
 
     /** Angle that one end of a round bar turns against the other. */
     Object bartwist(
+            XPropertySet document,
             Object torque,
             Object length,
             Object diameter,
@@ -453,6 +535,7 @@ public interface XFunctions extends XInterface {
 
     /** First bending critical speed of a round bar between two joints. */
     Object criticalspeed(
+            XPropertySet document,
             Object length,
             Object diameter,
             Object bore,
@@ -461,10 +544,12 @@ public interface XFunctions extends XInterface {
             Object unit);
 
     /** Shear stress under the roots of a 30° involute spline. */
-    Object splinerootshear(Object torque, Object teeth, Object outside, Object unit);
+    Object splinerootshear(
+            XPropertySet document, Object torque, Object teeth, Object outside, Object unit);
 
     /** Shear stress of the teeth of a 30° involute spline. */
     Object splinetoothshear(
+            XPropertySet document,
             Object torque,
             Object teeth,
             Object outside,
@@ -477,6 +562,7 @@ public interface XFunctions extends XInterface {
      * ninth.
      */
     Object splinebearing(
+            XPropertySet document,
             Object torque,
             Object teeth,
             Object outside,
@@ -485,19 +571,26 @@ public interface XFunctions extends XInterface {
             Object unit);
 
     /** Tension of a bolt from its tightening torque. */
-    Object boltpreload(Object torque, Object diameter, Object nutfactor, Object unit);
+    Object boltpreload(
+            XPropertySet document, Object torque, Object diameter, Object nutfactor, Object unit);
 
     /** Stress area of a metric thread, mm². */
-    Object boltarea(Object diameter, Object pitch, Object unit);
+    Object boltarea(XPropertySet document, Object diameter, Object pitch, Object unit);
 
     /** Tension that leaves no set in a metric bolt. */
-    Object proofload(Object diameter, Object pitch, Object strengthclass, Object unit);
+    Object proofload(
+            XPropertySet document,
+            Object diameter,
+            Object pitch,
+            Object strengthclass,
+            Object unit);
 
     /**
      * Torque that bolts let a flange pass on by friction; #NUM! when they are tightened beyond
      * three quarters of their proof load.
      */
     Object flangetorque(
+            XPropertySet document,
             Object count,
             Object circle,
             Object diameter,
@@ -521,5 +614,6 @@ public interface XFunctions extends XInterface {
     Object slipshare(Object bias);
 
     /** Torque that a tyre can pass to the ground. */
-    Object griptorque(Object friction, Object load, Object radius, Object unit);
+    Object griptorque(
+            XPropertySet document, Object friction, Object load, Object radius, Object unit);
 }

@@ -3,6 +3,7 @@ package shaftwright.cli;
 import java.io.PrintStream;
 import java.util.List;
 import shaftwright.workbook.Filling;
+import shaftwright.workbook.PackUse;
 import shaftwright.workbook.Problem;
 import shaftwright.workbook.comparison.Comparison;
 import shaftwright.workbook.comparison.ComparisonFilling;
@@ -37,7 +38,10 @@ final class CheckCommand {
         ProblemList problems = new ProblemList(request.file(), found);
         PrintStream out = terminal.out();
         problems.print(out);
-        new PackUse(book).print(out);
+        String packUse = PackUse.in(book).sentence();
+        if (!packUse.isEmpty()) {
+            out.println("note: " + packUse);
+        }
         int errors = problems.count(true);
         out.println(
                 request.file().getFileName()

@@ -50,7 +50,8 @@ import shaftwright.workbook.Sizing;
  *     plunge_used_mm, bump_mm, droop_mm (below zero)
  *     travel_up_mm, travel_down_mm (what the shaft allows from ride, both 0 or more),
  *     travel_up_stop, travel_down_stop (BOTTOMS, PULLS_OUT, SOFT_STOP, TOUCHES_CUP, INNER_ANGLE,
- *     OUTER_ANGLE or HEIGHTS), travel_empty (whether a stop is met at ride already)
+ *     OUTER_ANGLE, DAMPER_CLOSED, DAMPER_OPEN, STRAP_TIGHT, BUMP_STOP_FLAT, HEIGHTS or LINKAGE: as
+ *     far as readings or linkage go), travel_empty (whether a stop is met at ride already)
  *     inner_angle_bump_rad, …_ride_rad, …_droop_rad, …_limit_rad, …_running_limit_rad; outer_…
  *     positions   from droop to bump: travel_mm, distance_mm, slack_in_mm, slack_out_mm,
  *                 free_play_mm, doubt_mm, inner_angle_rad, outer_angle_rad

@@ -1,9 +1,11 @@
 package shaftwright.cli;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import shaftwright.functions.CellFunction;
 import shaftwright.functions.LambdaText;
+import shaftwright.functions.WorkbookUnit;
 import shaftwright.workbook.xlsx.NamedFormulas;
 import shaftwright.workbook.xlsx.XlsxBook;
 
@@ -28,7 +30,7 @@ final class PackCommand {
         NamedFormulas names =
                 remove
                         ? NamedFormulas.out(CellFunction.PREFIX)
-                        : NamedFormulas.in(CellFunction.PREFIX, LambdaText.all());
+                        : NamedFormulas.in(CellFunction.PREFIX, formulas(book));
         progress.step("Writing " + target.getFileName());
         Optional<Path> backup = book.saveNames(target, names);
         terminal.out().print(target + ": ");
@@ -46,5 +48,11 @@ final class PackCommand {
                 kept -> terminal.out().print("; the previous file is " + kept.getFileName()));
         terminal.out().println(".");
         return ExitCode.SUCCESS;
+    }
+
+    private static Map<String, String> formulas(XlsxBook book) {
+        return book.names().containsKey(WorkbookUnit.NAME)
+                ? LambdaText.allInWorkbooksUnit()
+                : LambdaText.all();
     }
 }

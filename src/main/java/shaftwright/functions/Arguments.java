@@ -3,7 +3,6 @@ package shaftwright.functions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import shaftwright.units.Length;
 import shaftwright.units.LengthUnit;
 import shaftwright.units.UnreadableLengthException;
@@ -20,7 +19,7 @@ final class Arguments {
     private final LengthUnit unit;
 
     /** Checks the number of arguments and passes on an error among them. */
-    Arguments(CellFunction function, List<Value> given) {
+    Arguments(CellFunction function, List<Value> given, WorkbookUnit workbook) {
         this.parameters = function.parameters();
         this.given = given;
         if (given.size() > parameters.size()) {
@@ -29,9 +28,8 @@ final class Arguments {
         for (Value value : given) {
             passOnFault(value);
         }
-        Parameter last = parameters.get(parameters.size() - 1);
         this.unit =
-                last.measure() == Measure.UNIT ? readUnit(parameters.size() - 1) : LengthUnit.INCH;
+                function.hasUnit() ? readUnit(parameters.size() - 1, workbook) : LengthUnit.INCH;
     }
 
     private static void passOnFault(Value value) {
@@ -50,10 +48,14 @@ final class Arguments {
         }
     }
 
-    private LengthUnit readUnit(int place) {
+    private LengthUnit readUnit(int place, WorkbookUnit workbook) {
         Value value = single(place);
-        if (value.isBlank()) {
-            return LengthUnit.INCH;
+        if (isLeftOut(value) || value.equals(Value.EMPTY_CELL)) {
+            value = workbook.value();
+            if (isLeftOut(value)) {
+                return LengthUnit.INCH;
+            }
+            passOnFault(value);
         }
         if (value instanceof Value.Text text) {
             switch (text.text().trim().toLowerCase(Locale.ROOT)) {
@@ -69,6 +71,10 @@ final class Arguments {
         throw wrong("a unit of length is a text");
     }
 
+    private static boolean isLeftOut(Value value) {
+        return value instanceof Value.Blank;
+    }
+
     /** The unit of bare lengths. */
     LengthUnit unit() {
         return unit;
@@ -78,10 +84,7 @@ final class Arguments {
     double number(String name) {
         int place = place(name);
         Value value = single(place);
-        if (value.isBlank()) {
-            return number(parameters.get(place), otherwise(place));
-        }
-        return number(parameters.get(place), value);
+        return number(parameters.get(place), isLeftOut(value) ? otherwise(place) : value);
     }
 
     /** A whole number. */
@@ -93,16 +96,11 @@ final class Arguments {
         return (int) number;
     }
 
-    /** A number in the core's unit, or empty when it was left out. */
-    Optional<Double> numberIfGiven(String name) {
-        return single(place(name)).isBlank() ? Optional.empty() : Optional.of(number(name));
-    }
-
     /** A text as it was written. */
     String text(String name) {
         int place = place(name);
         Value value = single(place);
-        if (value.isBlank()) {
+        if (isLeftOut(value)) {
             value = otherwise(place);
         }
         if (value instanceof Value.Text text) {
@@ -161,25 +159,6 @@ final class Arguments {
         return columns;
     }
 
-    /** Whether an argument was given and is not blank, or has any cell that is not. */
-    boolean has(String name) {
-        int place = place(name);
-        if (place >= given.size()) {
-            return false;
-        }
-        if (given.get(place) instanceof Value.Block block) {
-            for (List<Value> row : block.rows()) {
-                for (Value cell : row) {
-                    if (!cell.isBlank()) {
-                        return true;
-                    }
-                }
-            }
-            return false;
-        }
-        return !given.get(place).isBlank();
-    }
-
     private double[] numbersAndGaps(String name) {
         int place = place(name);
         Parameter parameter = parameters.get(place);
@@ -193,8 +172,8 @@ final class Arguments {
     }
 
     private List<Value> cells(int place) {
-        if (place >= given.size()) {
-            return List.of();
+        if (place >= given.size() || isLeftOut(given.get(place))) {
+            throw wrong(parameters.get(place).name() + " is missing");
         }
         if (!(given.get(place) instanceof Value.Block block)) {
             return List.of(given.get(place));
@@ -256,7 +235,8 @@ final class Arguments {
         if (block.cells() != 1) {
             throw wrong(parameters.get(place).name() + " must be one cell");
         }
-        return block.rows().get(0).get(0);
+        Value cell = block.rows().get(0).get(0);
+        return cell.isBlank() ? Value.EMPTY_CELL : cell;
     }
 
     private int place(String name) {

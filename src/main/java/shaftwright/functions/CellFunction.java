@@ -81,6 +81,12 @@ public final class CellFunction {
         return example;
     }
 
+    /** Whether it has to do with lengths; the unit is then its last argument. */
+    public boolean hasUnit() {
+        return !parameters.isEmpty()
+                && parameters.get(parameters.size() - 1).measure() == Measure.UNIT;
+    }
+
     /** Name and arguments, {@code [those in brackets]} may be left out. */
     public String signature() {
         StringBuilder text = new StringBuilder(name()).append('(');
@@ -93,17 +99,23 @@ public final class CellFunction {
         return text.append(')').toString();
     }
 
+    /** Computes it in a workbook that says nothing of units: lengths are inches unless told. */
+    public Value evaluate(List<Value> given) {
+        return evaluate(given, WorkbookUnit.NONE);
+    }
+
     /**
      * Computes it. Errors among the arguments come out as they went in; otherwise an argument of a
      * wrong sort gives {@code #VALUE!}, numbers that cannot be give {@code #NUM!}, a question
      * without an answer gives {@code #N/A}.
      *
      * @param given arguments in order; those at the end may be missing
+     * @param workbook asked for the unit of lengths when no argument gives it
      * @return never an infinite number, never an exception
      */
-    public Value evaluate(List<Value> given) {
+    public Value evaluate(List<Value> given, WorkbookUnit workbook) {
         try {
-            Arguments arguments = new Arguments(this, given);
+            Arguments arguments = new Arguments(this, given, workbook);
             if (rule instanceof Rule.OfText text) {
                 return Value.of(text.text(arguments));
             }

@@ -13,6 +13,9 @@ final class Declaration {
     /** Joint angles end short of a right angle. */
     static final double STEEPEST = 89;
 
+    /** Lengths where neither the call nor the workbook says what they are. */
+    static final String INCHES = "in";
+
     final String name;
     final Topic topic;
     final String meaning;
@@ -70,17 +73,8 @@ final class Declaration {
         return add(name, measure, true, allowed, null, meaning);
     }
 
-    /** A block of numbers that may be left out; it then counts as empty. */
-    Declaration numbersIfAny(String name, Measure measure, Allowed allowed, String meaning) {
-        return add(name, measure, true, allowed, "", meaning);
-    }
-
     Declaration text(String name, String meaning) {
         return add(name, Measure.TEXT, false, Allowed.ANY, null, meaning);
-    }
-
-    Declaration text(String name, String otherwise, String meaning) {
-        return add(name, Measure.TEXT, false, Allowed.ANY, otherwise, meaning);
     }
 
     private Declaration add(
@@ -172,7 +166,7 @@ final class Declaration {
             hasLength |= parameter.measure().hasLength();
         }
         if (hasLength) {
-            add("unit", Measure.UNIT, false, Allowed.ANY, "in", "unit of lengths: in or mm");
+            add("unit", Measure.UNIT, false, Allowed.ANY, INCHES, "unit of lengths: in or mm");
         }
         return new CellFunction(this, rule);
     }

@@ -7,8 +7,8 @@ import java.util.List;
  *
  * <p>Written with functions that spreadsheet programs have had for long, parameters in small
  * letters; {@code unit_mm} stands for the millimetres of the unit argument. Around it go the checks
- * that the function makes as well: something that is no number gives {@code #VALUE!}, a number that
- * cannot be {@code #NUM!}. Lengths must be numbers here, texts are not read.
+ * that the function makes as well: a text gives {@code #VALUE!}, a number that cannot be {@code
+ * #NUM!}; an empty cell counts as 0. Lengths must be numbers here, texts are not read.
  */
 public final class Expression {
     private static final String UNIT_MM = "unit_mm";
@@ -40,26 +40,26 @@ public final class Expression {
 
     /** The formula, checks included, with these texts in place of the parameters. */
     public String with(Argument argument) {
-        StringBuilder numbers = new StringBuilder();
+        StringBuilder texts = new StringBuilder();
         StringBuilder bounds = new StringBuilder();
         for (Parameter parameter : parameters) {
             if (parameter.measure().isNumber()) {
                 String given = argument.of(parameter);
-                numbers.append(numbers.length() == 0 ? "" : ",");
-                numbers.append("ISNUMBER(").append(given).append(')');
+                texts.append(texts.length() == 0 ? "" : ",");
+                texts.append("ISTEXT(").append(given).append(')');
                 bounds.append(bounds.length() == 0 ? "" : ",").append(bounds(parameter, given));
             }
         }
         if (!condition.isEmpty()) {
             bounds.append(',').append(replaced(condition, argument));
         }
-        return "IF(AND("
-                + numbers
-                + "),IF(AND("
+        return "IF(OR("
+                + texts
+                + "),#VALUE!,IF(AND("
                 + bounds
                 + "),"
                 + replaced(text, argument)
-                + ",#NUM!),#VALUE!)";
+                + ",#NUM!))";
     }
 
     private static String bounds(Parameter parameter, String given) {
@@ -108,7 +108,7 @@ public final class Expression {
                         + unit
                         + "=\"in\","
                         + unit
-                        + "=\"inch\"),25.4,1/0))";
+                        + "=\"inch\"),25.4,#VALUE!))";
             }
         }
         throw new IllegalArgumentException("no parameter is called " + word + ": " + text);

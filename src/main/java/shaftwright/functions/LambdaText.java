@@ -12,39 +12,58 @@ import java.util.Map;
 public final class LambdaText {
     private LambdaText() {}
 
-    /** Every function that has a closed form, by name, as files store it. */
+    /** Every function that has a closed form, by name, as files store it; lengths are inches. */
     public static Map<String, String> all() {
+        return all('"' + Declaration.INCHES + '"');
+    }
+
+    /**
+     * The same for a workbook that has a cell named {@link WorkbookUnit#NAME}: its lengths are in
+     * that unit unless a call says otherwise.
+     */
+    public static Map<String, String> allInWorkbooksUnit() {
+        return all(WorkbookUnit.NAME);
+    }
+
+    private static Map<String, String> all(String unit) {
         Map<String, String> texts = new LinkedHashMap<>();
         for (CellFunction function : Catalogue.all()) {
             if (function.expression().isPresent()) {
-                texts.put(function.name(), of(function.expression().get()));
+                texts.put(function.name(), of(function.expression().get(), unit));
             }
         }
         return texts;
     }
 
-    private static String of(Expression expression) {
+    private static String of(Expression expression, String unit) {
         StringBuilder text = new StringBuilder("_xlfn.LAMBDA(");
         for (Parameter parameter : expression.parameters()) {
             text.append(parameter.isOptional() ? "_xlop." : "_xlpm.");
-            text.append(parameter.name()).append(',');
+            text.append(name(parameter)).append(',');
         }
-        return text.append(expression.with(LambdaText::used)).append(')').toString();
+        return text.append(expression.with(parameter -> used(parameter, unit)))
+                .append(')')
+                .toString();
     }
 
-    private static String used(Parameter parameter) {
-        String name = "_xlpm." + parameter.name();
+    private static String used(Parameter parameter, String unit) {
+        String name = "_xlpm." + name(parameter);
         if (!parameter.isOptional()) {
             return name;
         }
-        String otherwise = parameter.otherwise().orElseThrow();
-        boolean isNumber = parameter.measure().isNumber();
-        return "IF(_xlfn.ISOMITTED("
-                + name
-                + "),"
-                + (isNumber ? otherwise : '"' + otherwise + '"')
-                + ","
-                + name
-                + ")";
+        if (parameter.measure() == Measure.UNIT) {
+            // An empty cell counts as left out.
+            return otherwise(name, unit, "IF(ISBLANK(" + name + ")," + unit + "," + name + ")");
+        }
+        return otherwise(name, parameter.otherwise().orElseThrow(), name);
+    }
+
+    private static String otherwise(String name, String leftOut, String given) {
+        return "IF(_xlfn.ISOMITTED(" + name + ")," + leftOut + "," + given + ")";
+    }
+
+    /** A parameter called unit would hide the workbook's cell of that name. */
+    private static String name(Parameter parameter) {
+        return parameter.measure() == Measure.UNIT ? "lengthunit" : parameter.name();
     }
 }

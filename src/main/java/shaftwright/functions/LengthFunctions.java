@@ -19,7 +19,7 @@ final class LengthFunctions {
                 of("LENGTH", "A length as a number, from tape text such as 25 3/8.", Measure.LENGTH)
                         .length("length", ANY, "text or number")
                         .source(INCH)
-                        .example("fraction written out", 9, "25 3/8", 25.375)
+                        .example("fraction written out", 9, "25 3/8", "in", 25.375)
                         .number(a -> a.number("length")),
                 of("MILLIMETRES", "A length in millimetres.", Measure.NUMBER)
                         .length("length", ANY, "text or number")
@@ -37,7 +37,7 @@ final class LengthFunctions {
                         .length("length", ANY, "text or number")
                         .number("parts", Measure.NUMBER, Allowed.within(16, 64), 64, "16, 32 or 64")
                         .source(TAPE)
-                        .example("fraction written out", 0, 25.37, 64, "25 3/8 in")
+                        .example("fraction written out", 0, 25.37, 64, "in", "25 3/8 in")
                         .text(
                                 a ->
                                         new Length(a.number("length"))

@@ -9,8 +9,8 @@ import java.util.Optional;
  * @param measure what it is
  * @param isRange whether it is a block of cells rather than one
  * @param allowed which numbers it takes
- * @param otherwise what counts when it is left out or blank, as a cell would hold it; empty when it
- *     must be there
+ * @param otherwise what counts when it is left out, as a cell would hold it, of a unit in a
+ *     workbook that does not say it; empty when it must be there
  * @param meaning a few words
  */
 public record Parameter(
@@ -35,10 +35,9 @@ public record Parameter(
         if (!allowed.words().isEmpty()) {
             text.append(", ").append(allowed.words());
         }
-        if (otherwise.isPresent() && !otherwise.get().isEmpty()) {
+        if (otherwise.isPresent()) {
             text.append("; ").append(otherwise.get()).append(" if left out");
-        } else if (otherwise.isPresent()) {
-            text.append("; may be left out");
+            text.append(measure == Measure.UNIT ? " and no cell named unit says other" : "");
         }
         return text.toString();
     }

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** What a cell function is given or gives: the content of a cell, or a block of cells. */
 public sealed interface Value {
-    /** An empty cell, or an argument that was left out. */
+    /** An argument that was left out, or an empty cell of a block. */
     record Blank() implements Value {
         @Override
         public boolean isBlank() {
@@ -20,7 +20,7 @@ public sealed interface Value {
         }
     }
 
-    /** A text. One without characters counts as blank. */
+    /** A text. One without characters counts as blank in a block: Calc has empty cells so. */
     record Text(String text) implements Value {
         @Override
         public boolean isBlank() {
@@ -54,6 +54,12 @@ public sealed interface Value {
     }
 
     Value BLANK = new Blank();
+
+    /**
+     * A single empty cell. Calc hands it over as 0, like its own arithmetic does, and does not tell
+     * it from a typed 0; so it counts as 0 in every program.
+     */
+    Value EMPTY_CELL = new Numeric(0);
 
     /** The argument is of the wrong sort: a text where a number belongs, a block of other shape. */
     Fault WRONG_SORT = new Fault("#VALUE!");

@@ -21,6 +21,9 @@ public final class Contract {
     /** Defined name of the cell that holds {@link #VERSION}. */
     public static final String VERSION_NAME = "shaftwright_contract";
 
+    /** Name of the cell that says which cells need the function pack. */
+    public static final String PACK_NOTE_NAME = "pack_note";
+
     /** Defined name by which a comparison of several workbooks is told from one of them. */
     public static final String COMPARISON_NAME = "shaftwright_comparison";
 
@@ -127,6 +130,7 @@ public final class Contract {
         DoubtInputs.doubt(all);
         DoubtInputs.spares(all);
         BuiltInputs.declare(all);
+        RestraintInputs.declare(all);
         scenarios(all);
         Map<String, Input> byName = new LinkedHashMap<>();
         for (Input input : all) {
@@ -143,7 +147,8 @@ public final class Contract {
                                 "Unit of this workbook",
                                 CHOICE,
                                 List.of("inch", "mm"),
-                                "Unit of bare numbers and of every result. Chosen when the workbook is made.")
+                                "Unit of bare numbers and of every result. Chosen when the workbook"
+                                        + " is made.")
                         .starting("inch", "mm"));
         all.add(
                 words(
@@ -160,7 +165,8 @@ public final class Contract {
                                 "Shaft length is cut to the nearest",
                                 new Range(0.01, 25.4),
                                 new Range(0.05, 13),
-                                "Finished end-to-end lengths are rounded to this step where the window allows it.")
+                                "Finished end-to-end lengths are rounded to this step where the"
+                                        + " window allows it.")
                         .orElse(1)
                         .starting("1/16", "1"));
         all.add(
@@ -190,7 +196,8 @@ public final class Contract {
                                 "Curve through the readings",
                                 CHOICE,
                                 List.of("auto", "4", "5"),
-                                "auto: degree 2 for three or four heights, 3 from five on. Degree 4 or 5 needs nine heights.")
+                                "auto: degree 2 for three or four heights, 3 from five on. Degree 4"
+                                        + " or 5 needs nine heights.")
                         .starting("auto", "auto"));
         all.add(
                 length(
@@ -199,7 +206,8 @@ public final class Contract {
                                 "Curve allowance, three or four heights",
                                 NOT_NEGATIVE,
                                 new Range(0, 10),
-                                "Doubt added for what so few heights can't show, for 450 mm of travel; scales with travel to the power 3.")
+                                "Doubt added for what so few heights can't show, for 450 mm of"
+                                        + " travel; scales with travel to the power 3.")
                         .orElse(2.0)
                         .starting("2 mm", "2"));
         all.add(
@@ -209,7 +217,8 @@ public final class Contract {
                                 "Curve allowance, five or more heights",
                                 NOT_NEGATIVE,
                                 new Range(0, 10),
-                                "Doubt added for what the readings can't show, for 450 mm of travel; scales with travel to the power 4.")
+                                "Doubt added for what the readings can't show, for 450 mm of"
+                                        + " travel; scales with travel to the power 4.")
                         .orElse(0.8)
                         .starting("0.8 mm", "0.8"));
         all.add(
@@ -219,7 +228,8 @@ public final class Contract {
                                 "Right side",
                                 CHOICE,
                                 List.of("same as left", "measured"),
-                                "Same as left: the left readings serve both sides. Measured: the right has its own.")
+                                "Same as left: the left readings serve both sides. Measured: the"
+                                        + " right has its own.")
                         .starting("same as left", "same as left"));
         all.add(
                 angle(
@@ -227,7 +237,8 @@ public final class Contract {
                                 BOOK,
                                 "Inner flange tilt, outer end up",
                                 new Range(-20, 20),
-                                "Slope of the transaxle's output axis in front view; 0 when it is level.")
+                                "Slope of the transaxle's output axis in front view; 0 when it is"
+                                        + " level.")
                         .orElse(0));
         all.add(
                 angle(
@@ -235,7 +246,8 @@ public final class Contract {
                                 BOOK,
                                 "Inner flange sweep, outer end forward",
                                 new Range(-20, 20),
-                                "Slope of the transaxle's output axis in plan view; 0 when it is square to the vehicle.")
+                                "Slope of the transaxle's output axis in plan view; 0 when it is"
+                                        + " square to the vehicle.")
                         .orElse(0));
         all.add(
                 words(
@@ -244,7 +256,8 @@ public final class Contract {
                                 "Hub path from",
                                 CHOICE,
                                 List.of("measured", "linkage"),
-                                "Measured: the readings below. Linkage: the points on the sheet Linkage, worked out by a fill.")
+                                "Measured: the readings below. Linkage: the points on the sheet"
+                                        + " Linkage, worked out by a fill.")
                         .starting("measured", "measured"));
         all.add(
                 length(
@@ -253,7 +266,8 @@ public final class Contract {
                         "Vehicle centre to inner datum",
                         OFFSET,
                         new Range(20, 700),
-                        "Sideways distance from the vehicle's centre plane to the inner datum face. Needed for track, overall width and a linkage."));
+                        "Sideways distance from the vehicle's centre plane to the inner datum face."
+                                + " Needed for track, overall width and a linkage."));
         all.add(
                 length(
                         "inner_height",
@@ -261,7 +275,8 @@ public final class Contract {
                         "Inner datum height",
                         OFFSET,
                         new Range(100, 1_200),
-                        "Height of the centre of the inner datum face, from the same floor as all heights."));
+                        "Height of the centre of the inner datum face, from the same floor as all"
+                                + " heights."));
         all.add(
                 length(
                         "ride_height",
@@ -269,7 +284,8 @@ public final class Contract {
                         "Outer datum height at ride",
                         OFFSET,
                         new Range(100, 1_200),
-                        "Height of the centre of the outer datum face with the vehicle at its static height."));
+                        "Height of the centre of the outer datum face with the vehicle at its"
+                                + " static height."));
         all.add(
                 length(
                                 "hub_face_offset",
@@ -277,7 +293,8 @@ public final class Contract {
                                 "Outer datum to wheel mounting face",
                                 OFFSET,
                                 new Range(0, 300),
-                                "Along the stub axis, outward. Needed for track, width and the wheel centre's rise.")
+                                "Along the stub axis, outward. Needed for track, width and the"
+                                        + " wheel centre's rise.")
                         .orElse(0));
         all.add(
                 length(
@@ -294,7 +311,8 @@ public final class Contract {
                         "Diameter of the tyre fitted then",
                         SIZE,
                         new Range(300, 1_300),
-                        "Measured diameter of the tyre that was on when the clearance was measured."));
+                        "Measured diameter of the tyre that was on when the clearance was"
+                                + " measured."));
         all.add(
                 length(
                         "width_limit",
@@ -302,7 +320,8 @@ public final class Contract {
                         "Overall width limit",
                         SIZE,
                         new Range(1_000, 3_000),
-                        "Widest that the vehicle may be, by your rules or your trailer. Empty: no limit."));
+                        "Widest that the vehicle may be, by your rules or your trailer. Empty: no"
+                                + " limit."));
     }
 
     private static void readings(List<Input> all) {
@@ -313,9 +332,11 @@ public final class Contract {
                         "Outer datum height",
                         OFFSET,
                         new Range(100, 1_500),
-                        "Height of the centre of the outer datum face (not of the hub face) for this row."));
+                        "Height of the centre of the outer datum face (not of the hub face) for"
+                                + " this row."));
         String distance =
-                "Straight tape distance from the inner datum to the outer datum. Repeat readings go in the next columns.";
+                "Straight tape distance from the inner datum to the outer datum. Repeat readings go"
+                        + " in the next columns.";
         Range usual = new Range(150, 1_500);
         all.add(length("distance_first", READING, "Distance, first", SIZE, usual, distance));
         all.add(length("distance_second", READING, "Distance, second", SIZE, usual, distance));
@@ -327,7 +348,8 @@ public final class Contract {
                                 "Outer ahead of inner",
                                 OFFSET,
                                 new Range(-400, 400),
-                                "How far the outer datum sits ahead of the inner one; negative when behind. Empty: 0.")
+                                "How far the outer datum sits ahead of the inner one; negative when"
+                                        + " behind. Empty: 0.")
                         .orElse(0));
         all.add(
                 angle(
@@ -335,7 +357,8 @@ public final class Contract {
                         READING,
                         "Camber, top out +",
                         new Range(-15, 15),
-                        "Camber at this height; positive when the wheel's top leans outward. May stay empty."));
+                        "Camber at this height; positive when the wheel's top leans outward. May"
+                                + " stay empty."));
         all.add(
                 angle(
                         "toe",
@@ -353,7 +376,8 @@ public final class Contract {
                                 "Kind of linkage",
                                 CHOICE,
                                 linkageKinds(),
-                                "Decides which points are needed; their names stand beside the rows.")
+                                "Decides which points are needed; their names stand beside the"
+                                        + " rows.")
                         .starting(
                                 LinkageKind.DOUBLE_WISHBONE.tradeName(),
                                 LinkageKind.DOUBLE_WISHBONE.tradeName()));
@@ -365,7 +389,8 @@ public final class Contract {
                                 "Solved up from ride",
                                 TRAVEL,
                                 usual,
-                                "Travel of the outer datum above ride that the linkage is worked out for.")
+                                "Travel of the outer datum above ride that the linkage is worked"
+                                        + " out for.")
                         .starting("6", "150"));
         all.add(
                 length(
@@ -374,7 +399,8 @@ public final class Contract {
                                 "Solved down from ride",
                                 TRAVEL,
                                 usual,
-                                "Travel of the outer datum below ride that the linkage is worked out for.")
+                                "Travel of the outer datum below ride that the linkage is worked"
+                                        + " out for.")
                         .starting("6", "150"));
         all.add(
                 length(
@@ -383,7 +409,8 @@ public final class Contract {
                                 "Inner datum ahead of the mark",
                                 PLACE,
                                 AHEAD,
-                                "Fore-aft place of the inner datum, from any mark that all points share. Empty: the inner datum is the mark.")
+                                "Fore-aft place of the inner datum, from any mark that all points"
+                                        + " share. Empty: the inner datum is the mark.")
                         .orElse(0));
         all.add(
                 length(
@@ -392,7 +419,8 @@ public final class Contract {
                         "Outer datum ahead of the mark, at ride",
                         PLACE,
                         AHEAD,
-                        "Fore-aft place of the outer datum at ride; negative when behind the mark."));
+                        "Fore-aft place of the outer datum at ride; negative when behind the"
+                                + " mark."));
         all.add(
                 length(
                         "outer_out",
@@ -400,7 +428,9 @@ public final class Contract {
                         "Outer datum from the centreline, at ride",
                         PLACE,
                         OUTWARD,
-                        "Sideways distance from the vehicle's centre plane to the outer datum at ride. Its height is the ride height on the first sheet of measures."));
+                        "Sideways distance from the vehicle's centre plane to the outer datum at"
+                                + " ride. Its height is the ride height on the first sheet of"
+                                + " measures."));
         all.add(
                 angle(
                                 "static_camber",
@@ -432,7 +462,8 @@ public final class Contract {
                         "From the centreline",
                         PLACE,
                         OUTWARD,
-                        "Sideways distance of this point from the vehicle's centre plane, at ride."));
+                        "Sideways distance of this point from the vehicle's centre plane, at"
+                                + " ride."));
         all.add(
                 length(
                         "point_height",
@@ -483,7 +514,8 @@ public final class Contract {
                         "Datum to joint centre",
                         OFFSET,
                         new Range(0, 120),
-                        "From the face that the tape touched to the joint centre, toward the other end. 0 when measured at joint centres."));
+                        "From the face that the tape touched to the joint centre, toward the other"
+                                + " end. 0 when measured at joint centres."));
         all.add(
                 length(
                         "joint_cup_bottom",
@@ -491,7 +523,8 @@ public final class Contract {
                         "Centre to cup bottom",
                         SIZE,
                         new Range(15, 150),
-                        "Joint centre to the nearest thing that the shaft end can hit: cup back, plug, or a spring pressed solid."));
+                        "Joint centre to the nearest thing that the shaft end can hit: cup back,"
+                                + " plug, or a spring pressed solid."));
         all.add(
                 length(
                         "joint_cup_radius",
@@ -499,7 +532,8 @@ public final class Contract {
                         "Cup inner radius",
                         SIZE,
                         new Range(10, 100),
-                        "Radius inside the cup where the tilted shaft end's corner swings. Empty: not checked."));
+                        "Radius inside the cup where the tilted shaft end's corner swings. Empty:"
+                                + " not checked."));
         all.add(
                 length(
                         "joint_lip_radius",
@@ -523,7 +557,9 @@ public final class Contract {
                         "Centre to cup rim",
                         OFFSET,
                         new Range(-30, 80),
-                        "Joint centre to the rim of the cup, toward the cup bottom: half the width of a joint that bolts onto the rim. Says whether the shaft goes in between the cups. Empty: not said."));
+                        "Joint centre to the rim of the cup, toward the cup bottom: half the width"
+                                + " of a joint that bolts onto the rim. Says whether the shaft goes in"
+                                + " between the cups. Empty: not said."));
         all.add(
                 angle(
                         "joint_angle_max",
@@ -553,7 +589,8 @@ public final class Contract {
                         "Plunge, straight, total",
                         NOT_NEGATIVE,
                         new Range(5, 90),
-                        "Stop to stop with the joint straight. Not used when the bench table has rows for this joint."));
+                        "Stop to stop with the joint straight. Not used when the bench table has"
+                                + " rows for this joint."));
         all.add(
                 number(
                                 "joint_plunge_residual",
@@ -562,7 +599,8 @@ public final class Contract {
                                 NUMBER,
                                 new Range(0, 1),
                                 new Range(0, 1),
-                                "Part of the straight plunge that is left at the angle limit, falling evenly. Common practice, no source.")
+                                "Part of the straight plunge that is left at the angle limit,"
+                                        + " falling evenly. Common practice, no source.")
                         .orElse(0.3));
         all.add(
                 number(
@@ -572,7 +610,8 @@ public final class Contract {
                         COUNT,
                         new Range(1, 100),
                         new Range(10, 60),
-                        "Spline count of the race; compared with the blank's when both are given."));
+                        "Spline count of the race; compared with the blank's when both are"
+                                + " given."));
         all.add(
                 number(
                         "joint_mass",
@@ -605,7 +644,8 @@ public final class Contract {
                         "Travel inward",
                         OFFSET,
                         new Range(-10, 60),
-                        "Race travel toward the cup bottom from mid-stroke to the stop, along the cup."));
+                        "Race travel toward the cup bottom from mid-stroke to the stop, along the"
+                                + " cup."));
         all.add(
                 length(
                         "bench_outward",
@@ -629,8 +669,25 @@ public final class Contract {
                                 "Change of outward travel",
                                 OFFSET,
                                 new Range(-30, 30),
-                                "Added to the joint's outward limit; negative when the boot stops it earlier.")
+                                "Added to the joint's outward limit; negative when the boot stops"
+                                        + " it earlier.")
                         .orElse(0));
+        all.add(
+                length(
+                        "boot_length",
+                        BOOT,
+                        "Length along the shaft",
+                        SIZE,
+                        new Range(20, 300),
+                        "From the joint's centre to the boot's small end, as fitted. Empty: its gap to tubes is not looked at."));
+        all.add(
+                length(
+                        "boot_diameter",
+                        BOOT,
+                        "Largest diameter",
+                        SIZE,
+                        new Range(40, 200),
+                        "As fitted, folds bulged out. Empty: its gap to tubes is not looked at."));
         all.add(money("boot_price", BOOT, "Price each", "Your price for one boot kit."));
     }
 
@@ -775,7 +832,8 @@ public final class Contract {
                                 "Mock-up pin diameter",
                                 SIZE,
                                 new Range(2, 16),
-                                "Diameter of the cross pins in the mock-up stick; the races bear on their sides.")
+                                "Diameter of the cross pins in the mock-up stick; the races bear on"
+                                        + " their sides.")
                         .orElse(6)
                         .starting("1/4", "6"));
     }
@@ -804,7 +862,8 @@ public final class Contract {
                         "Tyre diameter, measured",
                         SIZE,
                         new Range(300, 1_300),
-                        "Overrides the size: tyres commonly measure under their nominal diameter."));
+                        "Overrides the size: tyres commonly measure under their nominal"
+                                + " diameter."));
         all.add(
                 length(
                                 "wheel_offset",
@@ -812,7 +871,8 @@ public final class Contract {
                                 "Wheel offset, inward +",
                                 OFFSET,
                                 new Range(-150, 150),
-                                "Mounting face outboard of the wheel's centre plane is positive. Moves the tyre, not the shaft.")
+                                "Mounting face outboard of the wheel's centre plane is positive."
+                                        + " Moves the tyre, not the shaft.")
                         .orElse(0));
         all.add(
                 length(
@@ -830,7 +890,8 @@ public final class Contract {
                                 "Hub moved outward, each side",
                                 OFFSET,
                                 new Range(-200, 200),
-                                "Half of a change of track made by wider arms. The shaft changes with it.")
+                                "Half of a change of track made by wider arms. The shaft changes"
+                                        + " with it.")
                         .orElse(0));
         Range shift = new Range(-150, 150);
         all.add(
@@ -849,7 +910,8 @@ public final class Contract {
                                 "Transaxle moved left",
                                 OFFSET,
                                 shift,
-                                "Toward the vehicle's left; the right shaft grows by what the left one loses.")
+                                "Toward the vehicle's left; the right shaft grows by what the left"
+                                        + " one loses.")
                         .orElse(0));
         all.add(
                 length(
@@ -947,7 +1009,8 @@ public final class Contract {
                         "Bump limit comes from",
                         CHOICE,
                         List.of("typed", "clearance"),
-                        "typed: the next row. clearance: bump until the wanted ground clearance is left."));
+                        "typed: the next row. clearance: bump until the wanted ground clearance is"
+                                + " left."));
         Range travel = new Range(0.1, 600);
         Range usualTravel = new Range(20, 350);
         all.add(
@@ -965,7 +1028,8 @@ public final class Contract {
                         "Clearance wanted at full bump",
                         OFFSET,
                         new Range(0, 300),
-                        "Ground clearance that must be left at full bump, when the limit comes from clearance."));
+                        "Ground clearance that must be left at full bump, when the limit comes from"
+                                + " clearance."));
         all.add(
                 length(
                         "droop_limit",
@@ -982,7 +1046,8 @@ public final class Contract {
                                 "Margin before bottoming",
                                 NOT_NEGATIVE,
                                 margin,
-                                "Kept free at the tightest position for soft mounts, flex and what the tape can't see.")
+                                "Kept free at the tightest position for soft mounts, flex and what"
+                                        + " the tape can't see.")
                         .orElse(6));
         all.add(
                 length(
@@ -1001,14 +1066,16 @@ public final class Contract {
                                 NUMBER,
                                 new Range(0, 1),
                                 new Range(0, 1),
-                                "Default 0.25: bottoming breaks the transaxle, pull-out tears a boot. Common practice, no source.")
+                                "Default 0.25: bottoming breaks the transaxle, pull-out tears a"
+                                        + " boot. Common practice, no source.")
                         .orElse(0.25));
         all.add(
                 pick(
                         "blank_choice",
                         "Blank",
                         "blank_name",
-                        "auto or empty: the best usable one. Else the name of a blank in the blank table."));
+                        "auto or empty: the best usable one. Else the name of a blank in the blank"
+                                + " table."));
         StrengthInputs.scenarios(all);
         all.add(
                 money(
@@ -1043,8 +1110,8 @@ public final class Contract {
                         "Scenario to vary",
                         TEXT,
                         List.of(),
-                        "Letter of the scenario of which changes and the grid below are computed by a"
-                                + " fill. Empty: none."));
+                        "Letter of the scenario of which changes and the grid below are computed by"
+                                + " a fill. Empty: none."));
         axis(all, "across", "across", SweepInput.TYRE);
         axis(all, "down", "down", SweepInput.HUBS);
     }

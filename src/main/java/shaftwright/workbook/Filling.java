@@ -155,7 +155,16 @@ public final class Filling {
     private int write(Map<CellPlace, CellValue> results, TypedCells overlay) {
         book.write(results);
         book.write(overlay.values());
+        notePackUse();
         return results.size() + overlay.values().size();
+    }
+
+    /** Workbooks made before the note was have no cell for it. */
+    private void notePackUse() {
+        Area note = book.names().get(Contract.PACK_NOTE_NAME);
+        if (note != null) {
+            book.write(Map.of(note.place(0), CellValue.of(PackUse.in(book).note())));
+        }
     }
 
     private boolean stopped() {

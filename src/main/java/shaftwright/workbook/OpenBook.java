@@ -17,6 +17,9 @@ public interface OpenBook {
     /** All cells inside these areas that are not blank, or hold a formula. */
     Cells read(Collection<Area> areas);
 
+    /** Formulas, anywhere in the book, in which a name begins so, in capitals or not. */
+    Map<CellPlace, String> formulasCalling(String prefix);
+
     /**
      * Replaces values and nothing else: a formula cell keeps its formula and gets a new cached
      * value, any other cell gets the value itself. Takes effect when the book is saved; the map

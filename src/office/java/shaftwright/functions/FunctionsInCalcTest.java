@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.zip.CRC32;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.util.CellReference;
@@ -16,6 +20,7 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellFormulaType;
@@ -30,23 +35,44 @@ class FunctionsInCalcTest {
     private static final int WIDEST_RESULT = 5;
     private static final int NASTY_CALLS = 12;
 
-    @TempDir Path folder;
+    @TempDir private static Path folder;
 
     /** One cell formula and what it must show. */
     private record Use(CellFunction function, List<Value> given) {}
 
-    @Test
-    void everyFunctionGivesInCalcWhatItGivesHere() throws IOException {
-        List<Use> uses = uses();
+    private static List<Use> uses;
+    private static Path usesSaved;
+    private static Path inchesSaved;
+    private static Path metricSaved;
+
+    /** One start of the program for all; each takes long. */
+    @BeforeAll
+    static void recalculate() throws IOException {
+        uses = uses();
         Path book = folder.resolve("uses.xlsx");
         write(uses, book);
+        Path inches = folder.resolve("inches.ods");
+        writeOpenDocument(inches, WorkbookUnit.NONE);
+        Path metric = folder.resolve("metric.ods");
+        writeOpenDocument(metric, METRIC);
+        try (CalcWithExtension calc = CalcWithExtension.installed()) {
+            List<Path> saved = calc.recalculated(List.of(book, inches, metric));
+            usesSaved = Files.copy(saved.get(0), folder.resolve("uses-saved.xlsx"));
+            inchesSaved = Files.copy(saved.get(1), folder.resolve("inches-saved.xlsx"));
+            metricSaved = Files.copy(saved.get(2), folder.resolve("metric-saved.xlsx"));
+        }
+    }
 
-        try (CalcWithExtension calc = CalcWithExtension.installed();
-                XSSFWorkbook saved =
-                        new XSSFWorkbook(Files.newInputStream(calc.recalculated(book)))) {
+    @Test
+    void everyFunctionGivesInCalcWhatItGivesHere() throws IOException {
+        try (XSSFWorkbook saved = new XSSFWorkbook(Files.newInputStream(usesSaved))) {
             List<String> wrong = new ArrayList<>();
             for (int i = 0; i < uses.size(); i++) {
-                compare(uses.get(i), saved.getSheetAt(0).getRow(i * ROWS_A_CALL), wrong);
+                compare(
+                        uses.get(i),
+                        WorkbookUnit.NONE,
+                        saved.getSheetAt(0).getRow(i * ROWS_A_CALL),
+                        wrong);
             }
             assertThat(wrong).isEmpty();
         }
@@ -54,39 +80,99 @@ class FunctionsInCalcTest {
 
     @Test
     void workedExamplesComeOutOfAnOpenDocumentFile() throws IOException {
-        StringBuilder rows = new StringBuilder();
-        List<CellFunction> functions = new ArrayList<>();
+        assertThat(wrongExamples(inchesSaved, WorkbookUnit.NONE)).isEmpty();
+    }
+
+    /** Its cell named unit says mm. */
+    @Test
+    void lengthsAreInTheDocumentsUnit() throws IOException {
+        assertThat(wrongExamples(metricSaved, METRIC)).isEmpty();
+    }
+
+    private static List<String> wrongExamples(Path saved, WorkbookUnit unit) throws IOException {
+        List<String> wrong = new ArrayList<>();
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(saved))) {
+            int row = 1;
+            for (CellFunction function : Catalogue.all()) {
+                if (!function.isBlock()) {
+                    Use use = new Use(function, arguments(function, unit));
+                    compare(use, unit, workbook.getSheetAt(0).getRow(row++), wrong);
+                }
+            }
+        }
+        return wrong;
+    }
+
+    /** A worked example's arguments; in a metric document without the unit, if it gives one. */
+    private static List<Value> arguments(CellFunction function, WorkbookUnit unit) {
+        List<Value> given = function.example().arguments();
+        boolean givesUnit = function.hasUnit() && given.size() == function.parameters().size();
+        return unit == METRIC && givesUnit ? given.subList(0, given.size() - 1) : given;
+    }
+
+    /** The first row holds a unit, the others the worked examples. */
+    private static void writeOpenDocument(Path book, WorkbookUnit unit) throws IOException {
+        StringBuilder rows = new StringBuilder(UNIT_ROW);
         for (CellFunction function : Catalogue.all()) {
             if (!function.isBlock()) {
-                functions.add(function);
-                String formula = function.example().formula(function.name());
+                Example example = new Example(arguments(function, unit), List.of(), 0, "");
+                String formula = example.formula(function.name());
                 rows.append("<table:table-row><table:table-cell table:formula=\"of:=");
                 rows.append(openDocument(formula)).append("\"/></table:table-row>\n");
             }
         }
-        Path book = folder.resolve("examples.fods");
-        Files.writeString(book, FLAT_HEAD + rows + FLAT_END);
-
-        try (CalcWithExtension calc = CalcWithExtension.installed();
-                XSSFWorkbook saved =
-                        new XSSFWorkbook(Files.newInputStream(calc.recalculated(book)))) {
-            List<String> wrong = new ArrayList<>();
-            for (int i = 0; i < functions.size(); i++) {
-                Use use = new Use(functions.get(i), functions.get(i).example().arguments());
-                compare(use, saved.getSheetAt(0).getRow(i), wrong);
-            }
-            assertThat(wrong).isEmpty();
+        try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(book))) {
+            put(zip, "mimetype", MIME_TYPE);
+            put(zip, "META-INF/manifest.xml", MANIFEST);
+            put(
+                    zip,
+                    "content.xml",
+                    HEAD + rows + TABLE_END + (unit == METRIC ? METRIC_NAME : "") + END);
         }
     }
 
-    private static final String FLAT_HEAD =
+    private static void put(ZipOutputStream zip, String part, String text) throws IOException {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        ZipEntry entry = new ZipEntry(part);
+        if (part.equals("mimetype")) {
+            // The format wants it uncompressed.
+            CRC32 sum = new CRC32();
+            sum.update(bytes);
+            entry.setMethod(ZipEntry.STORED);
+            entry.setSize(bytes.length);
+            entry.setCrc(sum.getValue());
+        }
+        zip.putNextEntry(entry);
+        zip.write(bytes);
+        zip.closeEntry();
+    }
+
+    private static final WorkbookUnit METRIC = () -> Value.of("mm");
+    private static final String MIME_TYPE = "application/vnd.oasis.opendocument.spreadsheet";
+    private static final String MANIFEST =
             """
             <?xml version="1.0" encoding="UTF-8"?>
-            <office:document xmlns:office="urn:oasis:names:tc:opendocument:xmlns:office:1.0" xmlns:table="urn:oasis:names:tc:opendocument:xmlns:table:1.0" xmlns:of="urn:oasis:names:tc:opendocument:xmlns:of:1.2" office:version="1.3" office:mimetype="application/vnd.oasis.opendocument.spreadsheet">
+            <manifest:manifest xmlns:manifest="urn:oasis:names:tc:opendocument:xmlns:manifest:1.0" manifest:version="1.3">
+            <manifest:file-entry manifest:full-path="/" manifest:media-type="application/vnd.oasis.opendocument.spreadsheet"/>
+            <manifest:file-entry manifest:full-path="content.xml" manifest:media-type="text/xml"/>
+            </manifest:manifest>
+            """;
+    private static final String HEAD =
+            """
+            <?xml version="1.0" encoding="UTF-8"?>
+            <office:document-content xmlns:office="urn:oasis:names:tc:opendocument:xmlns:office:1.0" xmlns:table="urn:oasis:names:tc:opendocument:xmlns:table:1.0" xmlns:text="urn:oasis:names:tc:opendocument:xmlns:text:1.0" xmlns:of="urn:oasis:names:tc:opendocument:xmlns:of:1.2" office:version="1.3">
             <office:body><office:spreadsheet><table:table table:name="Examples">
             """;
-    private static final String FLAT_END =
-            "</table:table></office:spreadsheet></office:body></office:document>\n";
+    private static final String UNIT_ROW =
+            "<table:table-row><table:table-cell office:value-type=\"string\"><text:p>mm</text:p>"
+                    + "</table:table-cell></table:table-row>\n";
+    private static final String TABLE_END = "</table:table>";
+    private static final String METRIC_NAME =
+            "<table:named-expressions><table:named-range table:name=\"unit\""
+                    + " table:base-cell-address=\"$Examples.$A$1\""
+                    + " table:cell-range-address=\"$Examples.$A$1\"/></table:named-expressions>";
+    private static final String END =
+            "</office:spreadsheet></office:body></office:document-content>\n";
 
     /** Semicolons between arguments, bars between an array's rows. */
     private static String openDocument(String formula) {
@@ -184,6 +270,9 @@ class FunctionsInCalcTest {
     private static void put(Value value, XSSFCell cell) {
         if (value instanceof Value.Numeric number) {
             cell.setCellValue(number.number());
+        } else if (value instanceof Value.Text text && text.text().isEmpty()) {
+            // Calc would read a stored text without characters as an empty cell.
+            cell.getCTCell().addNewF().setStringValue("\"\"");
         } else if (value instanceof Value.Text text) {
             cell.setCellValue(text.text());
         } else if (value instanceof Value.Fault fault) {
@@ -191,8 +280,8 @@ class FunctionsInCalcTest {
         }
     }
 
-    private static void compare(Use use, XSSFRow row, List<String> wrong) {
-        Value result = use.function.evaluate(asCalcGivesThem(use));
+    private static void compare(Use use, WorkbookUnit unit, XSSFRow row, List<String> wrong) {
+        Value result = use.function.evaluate(asProgramsGiveThem(use), unit);
         List<Value> expected =
                 result instanceof Value.Block block ? block.rows().get(0) : List.of(result);
         for (int i = 0; i < expected.size(); i++) {
@@ -212,18 +301,10 @@ class FunctionsInCalcTest {
         }
     }
 
-    /** A single empty cell counts as 0 in Calc, as in its own arithmetic. */
-    private static List<Value> asCalcGivesThem(Use use) {
+    /** A single empty cell counts as 0. */
+    private static List<Value> asProgramsGiveThem(Use use) {
         List<Value> given = new ArrayList<>(use.given);
-        for (int i = 0; i < given.size(); i++) {
-            boolean isNumber = use.function.parameters().get(i).measure().isNumber();
-            boolean isZero = given.get(i) instanceof Value.Numeric n && n.number() == 0;
-            if (given.get(i).isBlank() && isNumber) {
-                given.set(i, Value.of(0));
-            } else if (isZero && !isNumber) {
-                given.set(i, Value.BLANK);
-            }
-        }
+        given.replaceAll(value -> value.equals(Value.BLANK) ? Value.EMPTY_CELL : value);
         return given;
     }
 

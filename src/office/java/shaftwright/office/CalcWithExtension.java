@@ -46,20 +46,24 @@ public final class CalcWithExtension implements AutoCloseable {
     }
 
     /** Has every formula computed anew and saves as .xlsx, into a new folder. */
-    public Path recalculated(Path book) throws IOException {
+    public List<Path> recalculated(List<Path> books) throws IOException {
         Path out = Files.createTempDirectory(folder, "saved");
         List<String> command = new ArrayList<>(List.of("soffice"));
         command.addAll(profile);
         command.addAll(List.of("--headless", "--convert-to", "xlsx", "--outdir"));
         command.add(out.toString());
-        command.add(book.toString());
+        books.forEach(book -> command.add(book.toString()));
         String said = SpreadsheetPrograms.run(folder, command);
-        String name = book.getFileName().toString();
-        Path saved = out.resolve(name.substring(0, name.lastIndexOf('.')) + ".xlsx");
-        if (!Files.isRegularFile(saved)) {
-            throw new AssertionError(book + " was not saved; the program said: " + said);
+        List<Path> all = new ArrayList<>();
+        for (Path book : books) {
+            String name = book.getFileName().toString();
+            Path saved = out.resolve(name.substring(0, name.lastIndexOf('.')) + ".xlsx");
+            if (!Files.isRegularFile(saved)) {
+                throw new AssertionError(book + " was not saved; the program said: " + said);
+            }
+            all.add(saved);
         }
-        return saved;
+        return all;
     }
 
     /** Runs a Python script of {@code src/office/python} with the profile's two settings first. */

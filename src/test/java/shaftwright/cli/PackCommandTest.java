@@ -5,11 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.functions.Catalogue;
 import shaftwright.functions.CellFunction;
+import shaftwright.workbook.Area;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.xlsx.XlsxBook;
 
 /** The pack from the command line. */
 class PackCommandTest {
@@ -68,6 +73,43 @@ class PackCommandTest {
         assertThat(said)
                 .contains("1 cell uses functions of the pack")
                 .contains("sheet \"Own\", cell B5");
+        assertThat(Run.of("fill", file).code()).isZero();
+        assertThat(packNote(file))
+                .startsWith("1 cell uses SHAFT functions (sheet \"Own\", cell B5)");
         assertThat(Run.of("check", Demo.inches(folder)).out()).doesNotContain("pack");
+    }
+
+    /** Once the cells are gone, so is the note. */
+    @Test
+    void firstSheetSaysNothingWhereNoCellNeedsThePack() throws IOException {
+        Path file = folder.resolve("own.xlsx");
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(Demo.inches(folder)));
+                var out = Files.newOutputStream(file)) {
+            var note = new CellReference(workbook.getName("pack_note").getRefersToFormula());
+            workbook.getSheet(note.getSheetName())
+                    .getRow(note.getRow())
+                    .getCell(note.getCol())
+                    .setCellValue("1 cell uses SHAFT functions");
+            workbook.write(out);
+        }
+        assertThat(Run.of("fill", file).code()).isZero();
+        assertThat(packNote(file)).isEmpty();
+    }
+
+    private static String packNote(Path file) {
+        XlsxBook book = XlsxBook.open(file);
+        Area area = book.names().get("pack_note");
+        CellValue value = book.read(List.of(area)).at(area.place(0)).value();
+        return value instanceof CellValue.Text text ? text.value() : "";
+    }
+
+    @Test
+    void namedFormulasAreInTheWorkbooksUnit() throws IOException {
+        Path file = Demo.inches(folder);
+        assertThat(Run.of("pack", file).code()).isZero();
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+            assertThat(workbook.getName("SHAFT.MILLIMETRES").getRefersToFormula())
+                    .contains("IF(_xlfn.ISOMITTED(_xlpm.lengthunit),unit,");
+        }
     }
 }

@@ -94,6 +94,22 @@ class AnyArgumentsTest {
     }
 
     @Test
+    void unitOfTheWorkbookCountsWhereNoneIsGiven() {
+        CellFunction function = Catalogue.find("MILLIMETRES").orElseThrow();
+        List<Value> two = List.of(Value.of(2));
+
+        assertThat(function.evaluate(two)).isEqualTo(Value.of(50.8));
+        assertThat(function.evaluate(two, () -> Value.of("mm"))).isEqualTo(Value.of(2));
+        assertThat(function.evaluate(two, () -> Value.of("inch"))).isEqualTo(Value.of(50.8));
+        assertThat(function.evaluate(two, () -> Value.of("each"))).isEqualTo(Value.WRONG_SORT);
+        assertThat(function.evaluate(two, () -> Value.EMPTY_CELL)).isEqualTo(Value.WRONG_SORT);
+        assertThat(function.evaluate(List.of(Value.of(2), Value.of("in")), () -> Value.of("mm")))
+                .isEqualTo(Value.of(50.8));
+        assertThat(function.evaluate(List.of(Value.of(2), Value.EMPTY_CELL), () -> Value.of("mm")))
+                .isEqualTo(Value.of(2));
+    }
+
+    @Test
     void blankRowsOfColumnsAreLeftOutButNotHalfRows() {
         CellFunction bench = Catalogue.find("BENCHLIMIT").orElseThrow();
         Value angles = column(Value.of(0), Value.BLANK, Value.of(20));

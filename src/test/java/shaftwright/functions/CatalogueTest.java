@@ -22,9 +22,20 @@ class CatalogueTest {
     @ParameterizedTest
     @MethodSource("all")
     void workedExampleComesOut(CellFunction function) {
+        workedExampleComesOut(function, WorkbookUnit.NONE);
+    }
+
+    /** Whoever tries an example may sit before a workbook in either unit. */
+    @ParameterizedTest
+    @MethodSource("all")
+    void workedExampleComesOutInMetricWorkbooks(CellFunction function) {
+        workedExampleComesOut(function, () -> Value.of("mm"));
+    }
+
+    private static void workedExampleComesOut(CellFunction function, WorkbookUnit unit) {
         Example example = function.example();
         List<Value> row = new ArrayList<>();
-        Value result = function.evaluate(example.arguments());
+        Value result = function.evaluate(example.arguments(), unit);
         row.addAll(result instanceof Value.Block block ? block.rows().get(0) : List.of(result));
 
         for (int i = 0; i < example.expected().size(); i++) {

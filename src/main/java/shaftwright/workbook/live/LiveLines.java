@@ -32,7 +32,10 @@ public final class LiveLines {
         BlankLines.declare(lines);
         WindowLines.declare(lines);
         PlanLines.declare(lines);
+        RestraintSlotLines.declare(lines);
         TravelLines.declare(lines);
+        RestraintLines.declare(lines);
+        StopLines.declare(lines);
         VariantPrintLines.declare(lines);
         VariantLines.declare(lines);
         StrengthBookLines.declare(lines);

@@ -22,6 +22,7 @@ import org.apache.poi.ss.formula.ptg.ScalarConstantPtg;
 import org.apache.poi.ss.formula.ptg.UnaryMinusPtg;
 import org.apache.poi.ss.formula.ptg.UnionPtg;
 import org.apache.poi.ss.formula.ptg.ValueOperatorPtg;
+import shaftwright.functions.WorkbookUnit;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellPlace;
 
@@ -150,7 +151,7 @@ final class FormulaTokens {
             lookIntoName(workbook.getName(name), depth);
         } else if (token instanceof NameXPxg name && PackFunctions.isOne(name.getNameName())) {
             // Whether Calc and POI agree on it is tried on the stored value.
-            return;
+            lookIntoUnit(name.getNameName(), depth);
         } else if (token instanceof NameXPxg name && name.getExternalWorkbookNumber() <= 0) {
             int sheet =
                     name.getSheetName() == null ? -1 : workbook.getSheetIndex(name.getSheetName());
@@ -180,6 +181,14 @@ final class FormulaTokens {
             reliable = false;
         } else {
             look(name.getNameDefinition(), depth + 1);
+        }
+    }
+
+    private void lookIntoUnit(String function, int depth) {
+        EvaluationName unit =
+                workbook.getName(WorkbookUnit.NAME, workbook.getSheetIndex(reader.sheet()));
+        if (unit != null && PackFunctions.readsUnit(function)) {
+            lookIntoName(unit, depth);
         }
     }
 

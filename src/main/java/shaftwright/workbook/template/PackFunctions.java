@@ -3,14 +3,20 @@ package shaftwright.workbook.template;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.apache.poi.ss.formula.EvaluationName;
+import org.apache.poi.ss.formula.OperationEvaluationContext;
 import org.apache.poi.ss.formula.eval.AreaEval;
+import org.apache.poi.ss.formula.eval.BlankEval;
 import org.apache.poi.ss.formula.eval.BoolEval;
 import org.apache.poi.ss.formula.eval.ErrorEval;
+import org.apache.poi.ss.formula.eval.MissingArgEval;
 import org.apache.poi.ss.formula.eval.NumberEval;
 import org.apache.poi.ss.formula.eval.RefEval;
 import org.apache.poi.ss.formula.eval.StringEval;
 import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.formula.functions.FreeRefFunction;
+import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.formula.ptg.Ref3DPxg;
 import org.apache.poi.ss.formula.udf.DefaultUDFFinder;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Name;
@@ -18,6 +24,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import shaftwright.functions.Catalogue;
 import shaftwright.functions.CellFunction;
 import shaftwright.functions.Value;
+import shaftwright.functions.WorkbookUnit;
 
 /** The pack's functions for POI's evaluator. */
 public final class PackFunctions {
@@ -40,7 +47,7 @@ public final class PackFunctions {
         for (int i = 0; i < words.length; i++) {
             CellFunction function = functions.get(i);
             words[i] = function.name();
-            rules[i] = (arguments, context) -> evaluated(function, arguments);
+            rules[i] = (arguments, context) -> evaluated(function, arguments, context);
         }
         workbook.addToolPack(new DefaultUDFFinder(words, rules));
     }
@@ -50,14 +57,32 @@ public final class PackFunctions {
                 && Catalogue.find(name).isPresent();
     }
 
-    private static ValueEval evaluated(CellFunction function, ValueEval[] arguments) {
+    /** Whether a function of the pack has lengths, which are in the workbook's unit unless told. */
+    static boolean readsUnit(String name) {
+        return Catalogue.find(name).orElseThrow().hasUnit();
+    }
+
+    private static ValueEval evaluated(
+            CellFunction function, ValueEval[] arguments, OperationEvaluationContext context) {
         List<Value> given = new ArrayList<>(arguments.length);
         for (ValueEval argument : arguments) {
             given.add(value(argument));
         }
-        Value result = function.evaluate(given);
+        Value result = function.evaluate(given, () -> unit(context));
         // One cell of a block is shown where no array formula asks for more.
         return eval(result instanceof Value.Block block ? block.rows().get(0).get(0) : result);
+    }
+
+    private static Value unit(OperationEvaluationContext context) {
+        EvaluationName name =
+                context.getWorkbook().getName(WorkbookUnit.NAME, context.getSheetIndex());
+        if (name == null) {
+            return Value.BLANK;
+        }
+        Ptg[] formula = name.getNameDefinition();
+        return formula.length == 1 && formula[0] instanceof Ref3DPxg cell
+                ? value(context.getRef3DEval(cell))
+                : Value.WRONG_SORT;
     }
 
     private static Value value(ValueEval argument) {
@@ -69,7 +94,8 @@ public final class PackFunctions {
             for (int row = 0; row < area.getHeight(); row++) {
                 List<Value> cells = new ArrayList<>(area.getWidth());
                 for (int column = 0; column < area.getWidth(); column++) {
-                    cells.add(value(area.getRelativeValue(row, column)));
+                    ValueEval cell = area.getRelativeValue(row, column);
+                    cells.add(cell instanceof BlankEval ? Value.BLANK : value(cell));
                 }
                 rows.add(cells);
             }
@@ -87,7 +113,7 @@ public final class PackFunctions {
         if (argument instanceof ErrorEval error) {
             return new Value.Fault(error.getErrorString());
         }
-        return Value.BLANK;
+        return argument instanceof MissingArgEval ? Value.BLANK : Value.EMPTY_CELL;
     }
 
     private static ValueEval eval(Value value) {

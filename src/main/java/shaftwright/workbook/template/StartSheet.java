@@ -16,7 +16,8 @@ final class StartSheet {
     static final String NAME = "Start";
 
     private static final String[] STEPS = {
-        "Guide, before you measure: what comes first, what is read from where to where, what to tick.",
+        "Guide, before you measure: what comes first, what is read from where to where, what to"
+                + " tick.",
         "Measure: type heights and distances as the tape shows them: 25 3/8, 25-3/8\", 645 mm.",
         "Parts: list your joints, boots and blanks. Bench rows beat a catalogue's plunge.",
         "Scenarios: one column a variant. The verdict stands on top of each column and here.",
@@ -25,12 +26,13 @@ final class StartSheet {
     };
 
     static final String[] CAUTIONS = {
-        "Support the vehicle on stands, never on a jack alone. Take springs out before you cycle the"
-                + " suspension by hand.",
-        "Eye, hand and face protection when hardened steel is cut. No rotating test with hands near.",
+        "Support the vehicle on stands, never on a jack alone. Take springs out before you cycle"
+                + " the suspension by hand.",
+        "Eye, hand and face protection when hardened steel is cut. No rotating test with hands"
+                + " near.",
         "Check bolt torques after the first run, and clearances at both ends of the travel.",
-        "The result is a sizing aid, not approval. Local rules, event rules and licensed or certified"
-                + " practice decide what may be driven.",
+        "The result is a sizing aid, not approval. Local rules, event rules and licensed or"
+                + " certified practice decide what may be driven.",
     };
 
     private StartSheet() {}
@@ -58,11 +60,22 @@ final class StartSheet {
         draft.input(Contract.input("vehicle_name"), Side.LEFT, sheet, 1, 1, Direction.DOWN);
         draft.text(sheet, 2, 0, "Unit of this workbook", look.bold());
         draft.input(Contract.input("unit"), Side.LEFT, sheet, 2, 1, Direction.DOWN);
+        packNote(draft, sheet, 3);
         int row = verdicts(draft, sheet, 4);
         draft.text(sheet, row, 0, "Readings", look.bold());
         GuideSheet.note(draft, sheet, row, "guide_note_start", Side.LEFT, 2);
         sheet.getRow(row).setHeightInPoints(42);
         return row + 1;
+    }
+
+    /** Empty until a fill finds cells that need the function pack. */
+    private static void packNote(Draft draft, XSSFSheet sheet, int row) {
+        for (int column = 0; column <= 2; column++) {
+            Draft.cell(sheet, row, column).setCellStyle(draft.look().prose());
+        }
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 0, 2));
+        sheet.getRow(row).setHeightInPoints(28);
+        draft.constants(Contract.PACK_NOTE_NAME, sheet, row, 0, 1, 1);
     }
 
     private static void version(Draft draft, XSSFSheet sheet, int row) {

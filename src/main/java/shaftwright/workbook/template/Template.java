@@ -65,6 +65,7 @@ public final class Template {
         GuideSheet.lay(draft);
         MeasureSheet.lay(draft);
         LinkageSheet.lay(draft);
+        DampersSheet.lay(draft);
         PartsSheet.lay(draft);
         ScenariosSheet.lay(draft);
         VariantsSheet.lay(draft);

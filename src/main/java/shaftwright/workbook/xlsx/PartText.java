@@ -2,6 +2,7 @@ package shaftwright.workbook.xlsx;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 
 /**
  * The text of one part, kept as bytes of an encoding in which markup is plain ASCII. Offsets into
@@ -12,6 +13,8 @@ final class PartText {
     private static final int DECLARATION = 200;
 
     /** The bit that tells capitals from small letters. */
+    private static final int SIGNS = 256;
+
     private static final int CASE = 32;
 
     private final String title;
@@ -108,15 +111,33 @@ final class PartText {
         return bytes;
     }
 
-    /** Whether this ASCII text in lower case stands anywhere, in capitals or not. */
-    boolean contains(String lowerCase) {
-        byte first = (byte) lowerCase.charAt(0);
-        for (int i = this.first; i + lowerCase.length() <= bytes.length; i++) {
-            if ((bytes[i] | CASE) == (first | CASE) && standsAt(i, lowerCase)) {
-                return true;
+    /**
+     * Whether this ASCII text in lower case stands anywhere, in capitals or not, with a letter
+     * behind it. Skips ahead by R. N. Horspool, "Practical fast searching in strings", 1980.
+     */
+    boolean hasNameAfter(String lowerCase) {
+        int length = lowerCase.length();
+        byte[] skips = new byte[SIGNS];
+        Arrays.fill(skips, (byte) length);
+        for (int i = 0; i < length - 1; i++) {
+            char sign = lowerCase.charAt(i);
+            skips[sign] = (byte) (length - 1 - i);
+            if (sign >= 'a' && sign <= 'z') {
+                skips[sign ^ CASE] = skips[sign];
             }
         }
+        int last = first + length - 1;
+        while (last < bytes.length - 1) {
+            if (standsAt(last - length + 1, lowerCase) && isLetter(bytes[last + 1])) {
+                return true;
+            }
+            last += skips[bytes[last] & (SIGNS - 1)];
+        }
         return false;
+    }
+
+    private static boolean isLetter(byte sign) {
+        return (sign | CASE) >= 'a' && (sign | CASE) <= 'z';
     }
 
     private boolean standsAt(int place, String lowerCase) {

@@ -57,6 +57,8 @@ public final class XlsxBook implements OpenBook {
     private final List<Map<CellPlace, CellValue>> written = new ArrayList<>();
 
     /** Which cells of each sheet those are, once they have been looked at. */
+    private final Map<String, Boolean> scanned = new HashMap<>();
+
     private final Map<String, BitSet> writtenCells = new HashMap<>();
 
     private XlsxBook(Path file, byte[] bytes, FileTime modified) {
@@ -415,14 +417,18 @@ public final class XlsxBook implements OpenBook {
                 });
     }
 
-    /** Cells, by place, of all sheets whose formula holds this text in capitals or not. */
-    public Map<CellPlace, String> formulasWith(String text) {
-        String wanted = lowerCase(text);
-        load(sheetParts.keySet());
+    @Override
+    public Map<CellPlace, String> formulasCalling(String prefix) {
+        String wanted = lowerCase(prefix);
         List<Area> all = new ArrayList<>();
         for (String sheet : sheetParts.keySet()) {
             // Most sheets have none, and a book may have a hundred thousand formulas.
-            if (sheets.get(sheet).part().contains(wanted)) {
+            SheetPart part = sheets.get(sheet);
+            boolean found =
+                    part == null
+                            ? hasFormula(sheet) && text(sheetEntry(sheet)).hasNameAfter(wanted)
+                            : part.part().hasNameAfter(wanted);
+            if (found) {
                 all.add(new Area(sheet, 0, 0, LAST_ROW, LAST_COLUMN));
             }
         }
@@ -548,12 +554,22 @@ public final class XlsxBook implements OpenBook {
     }
 
     /** Whether any cell that was not written has a formula. */
+    /** Whether a sheet that nothing was read of has any; it may be large, so it is scanned once. */
+    private boolean hasFormula(String sheet) {
+        Boolean found = scanned.get(sheet);
+        if (found == null) {
+            found = FormulaScan.hasFormula(title, zip, sheetEntry(sheet));
+            scanned.put(sheet, found);
+        }
+        return found;
+    }
+
     private boolean hasOtherFormulas() {
         for (Map.Entry<String, String> sheet : sheetParts.entrySet()) {
             SheetPart part = sheets.get(sheet.getKey());
             boolean found =
                     part == null
-                            ? FormulaScan.hasFormula(title, zip, zip.find(sheet.getValue()))
+                            ? hasFormula(sheet.getKey())
                             : part.hasFormulaOutside(
                                     writtenCells.getOrDefault(sheet.getKey(), new BitSet()));
             if (found) {

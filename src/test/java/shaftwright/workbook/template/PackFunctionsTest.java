@@ -41,6 +41,42 @@ class PackFunctionsTest {
                 .isEqualTo(Optional.of(new CellValue.Fault("#NUM!")));
     }
 
+    /** 1.5 in are 38.1 mm; the cell named unit went from inch to mm, and no formula names it. */
+    @Test
+    void lengthsFollowTheWorkbooksUnit() throws IOException {
+        try (XSSFWorkbook workbook = new XSSFWorkbook();
+                ByteArrayOutputStream out = new ByteArrayOutputStream()) {
+            XSSFRow row = workbook.createSheet("Own").createRow(0);
+            row.createCell(0).setCellValue("mm");
+            XSSFCell cell = row.createCell(3);
+            cell.getCTCell().addNewF().setStringValue("SHAFT.MILLIMETRES(1.5)");
+            cell.getCTCell().setV("38.1");
+            var name = workbook.createName();
+            name.setNameName("unit");
+            name.setRefersToFormula("Own!$A$1");
+            workbook.write(out);
+            assertThat(
+                            new PoiDependentFormulas()
+                                    .recompute(
+                                            out.toByteArray(),
+                                            Map.of(CHANGED, CellValue.of("inch")),
+                                            Set.of(CHANGED))
+                                    .get(FORMULA))
+                    .isEqualTo(Optional.of(CellValue.of(1.5)));
+        }
+    }
+
+    /** Blank counts as 0, whether the argument may be left out or not; E1 is empty. */
+    @Test
+    void emptyCellCountsAsZeroAndNothingGivenAsLeftOut() throws IOException {
+        assertThat(recomputed("ROUND(SHAFT.DISTANCE(A1,E1,E1),9)", 3, false))
+                .isEqualTo(Optional.of(CellValue.of(6)));
+        assertThat(recomputed("SHAFT.CHOOSELENGTH(1,A1+1,E1)", 1, false))
+                .isEqualTo(Optional.of(CellValue.of(1)));
+        assertThat(recomputed("SHAFT.CHOOSELENGTH(1,A1+1,,)", 1.75, false))
+                .isEqualTo(Optional.of(CellValue.of(2.5)));
+    }
+
     /** A stored value that POI does not get either is not trusted. */
     @Test
     void valueOfUnknownFunctionIsDropped() throws IOException {
