@@ -157,8 +157,8 @@ enum Command {
     CLEAR_AUTHORS(
             "clear-authors",
             "Takes the names of authors out of a workbook before you hand it on: of the document's"
-                    + " properties, of notes and of comments. The words of notes and all else stay;"
-                    + " the previous file is kept as NAME.backup.xlsx.",
+                    + " properties, of notes and of comments, and the folder it was saved in. The"
+                    + " words of notes and all else stay; the previous file is kept as NAME.backup.xlsx.",
             List.of(Parameter.one("FILE", "any .xlsx workbook")),
             List.of(
                     Option.value(

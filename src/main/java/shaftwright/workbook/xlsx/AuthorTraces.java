@@ -7,20 +7,27 @@ import java.util.Map;
 
 /**
  * Where a workbook's package names who wrote it: the document's properties, the authors of notes,
- * the persons of threaded comments. The words of a note are the builder's and stay, also where a
- * program put a name before them.
+ * the persons of threaded comments, the folder it was saved in (which often holds the user's name)
+ * and who reserved it. The words of a note are the builder's and stay, also where a program put a
+ * name before them.
  */
 final class AuthorTraces {
     private static final List<String> PROPERTIES =
             List.of("creator", "lastModifiedBy", "Company", "Manager");
+
+    private static final Map<String, List<String>> PERSON =
+            Map.of("person", List.of("displayName", "userId"));
+
+    private static final Map<String, List<String>> WORKBOOK =
+            Map.of("absPath", List.of("url"), "fileSharing", List.of("userName"));
 
     private final Map<PartText, List<Splice>> found = new LinkedHashMap<>();
     private int count;
 
     private AuthorTraces() {}
 
-    /** Those of a package that are not empty. */
-    static AuthorTraces in(String title, ZipSnapshot zip) {
+    /** Those of a package with this main part that are not empty. */
+    static AuthorTraces in(String title, ZipSnapshot zip, String main) {
         AuthorTraces traces = new AuthorTraces();
         for (ZipEntryRecord entry : zip.entries()) {
             String name = XlsxBook.lowerCase(entry.name());
@@ -29,7 +36,8 @@ final class AuthorTraces {
                             || (name.startsWith("docprops/") && name.endsWith(".xml"));
             boolean notes = name.contains("comments") && name.endsWith(".xml");
             boolean persons = name.contains("persons/") && name.endsWith(".xml");
-            if (properties || notes || persons) {
+            boolean workbook = entry.name().equals(main);
+            if (properties || notes || persons || workbook) {
                 PartText part = PartText.of(title, entry.name(), zip.inflate(entry));
                 List<Splice> splices = new ArrayList<>();
                 PartReader.walk(
@@ -38,7 +46,9 @@ final class AuthorTraces {
                             if (properties) {
                                 properties(reader, splices);
                             } else if (persons) {
-                                persons(reader, splices);
+                                attributes(part, reader, splices, PERSON);
+                            } else if (workbook) {
+                                attributes(part, reader, splices, WORKBOOK);
                             } else {
                                 notes(reader, splices);
                             }
@@ -101,21 +111,24 @@ final class AuthorTraces {
         }
     }
 
-    /** Comments point to their person by its id, which tells nothing. */
-    private static void persons(PartReader reader, List<Splice> splices) {
+    /** Empties attributes; comments point to their person by its id, which tells nothing. */
+    private static void attributes(
+            PartText part, PartReader reader, List<Splice> splices, Map<String, List<String>> of) {
         while (reader.nextChild()) {
-            String id = reader.attribute("id");
-            boolean named =
-                    !"".equals(reader.attribute("displayName"))
-                            || !"".equals(reader.attribute("userId"));
-            if (reader.name().equals("person") && reader.isEmpty() && id != null && named) {
-                StringBuilder person = new StringBuilder("<").append(reader.prefix());
-                person.append("person displayName=\"\" id=\"");
-                XmlText.encode(person, id);
-                person.append("\" userId=\"\" providerId=\"None\"/>");
-                splices.add(new Splice(reader.start(), reader.end(), person.toString()));
+            List<String> names = of.get(reader.name());
+            if (names != null) {
+                String tag = part.text(reader.start(), reader.end());
+                String cleared = tag;
+                for (String name : names) {
+                    if (TagText.attribute(tag, name) != null) {
+                        cleared = TagText.withAttribute(cleared, name, "");
+                    }
+                }
+                if (!cleared.equals(tag)) {
+                    splices.add(new Splice(reader.start(), reader.end(), cleared));
+                }
             }
-            reader.skip();
+            attributes(part, reader, splices, of);
         }
     }
 }

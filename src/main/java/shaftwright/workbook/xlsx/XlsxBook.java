@@ -386,9 +386,13 @@ public final class XlsxBook implements OpenBook {
                 });
     }
 
+    private AuthorTraces traces() {
+        return AuthorTraces.in(title, zip, workbook.text().part());
+    }
+
     /** How many names of authors the file holds, outside its cells and the words of its notes. */
     public int authors() {
-        return AuthorTraces.in(title, zip).count();
+        return traces().count();
     }
 
     /**
@@ -400,7 +404,7 @@ public final class XlsxBook implements OpenBook {
     public Optional<Path> saveWithoutAuthors(Path target) {
         SafeReplace.refuseIfOpenElsewhere(target);
         refuseChangedSince(target);
-        AuthorTraces traces = AuthorTraces.in(title, zip);
+        AuthorTraces traces = traces();
         if (traces.count() == 0 && isSource(target)) {
             return Optional.empty();
         }

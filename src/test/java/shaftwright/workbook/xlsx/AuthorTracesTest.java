@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
@@ -81,6 +84,31 @@ class AuthorTracesTest {
                 .doesNotContain("x@y");
     }
 
+    @Test
+    void theFolderItWasSavedInIsForgotten() throws IOException {
+        Path file = folder.resolve("path.xlsx");
+        Path plain = written();
+        try (FileSystem zip = FileSystems.newFileSystem(plain)) {
+            Path part = zip.getPath("xl/workbook.xml");
+            String text = Files.readString(part);
+            Files.writeString(
+                    part,
+                    text.replaceFirst(
+                            "<sheets>",
+                            "<fileSharing readOnlyRecommended=\"1\" userName=\"Invented Author\"/>"
+                                    + "<mc:AlternateContent xmlns:mc=\"http://schemas.openxmlformats.org/markup-compatibility/2006\">"
+                                    + "<mc:Choice Requires=\"x15\"><x15ac:absPath url=\"/home/Invented Author/\" xmlns:x15ac=\"http://schemas.microsoft.com/office/spreadsheetml/2010/11/ac\"/>"
+                                    + "</mc:Choice></mc:AlternateContent><sheets>"));
+        }
+
+        XlsxBook.open(plain).saveWithoutAuthors(file);
+
+        assertThat(parts(file).get("xl/workbook.xml"))
+                .contains("readOnlyRecommended=\"1\" userName=\"\"", "<x15ac:absPath url=\"\"")
+                .doesNotContain(AUTHOR);
+        assertThat(XlsxBook.open(file).authors()).isZero();
+    }
+
     private Path written() throws IOException {
         Path file = folder.resolve("authors.xlsx");
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
@@ -109,7 +137,7 @@ class AuthorTracesTest {
     private static Map<String, String> parts(Path file) throws IOException {
         Map<String, String> parts = new TreeMap<>();
         try (ZipFile zip = new ZipFile(file.toFile())) {
-            for (ZipEntry entry : java.util.Collections.list(zip.entries())) {
+            for (ZipEntry entry : Collections.list(zip.entries())) {
                 parts.put(
                         entry.getName(),
                         new String(
