@@ -117,9 +117,7 @@ class AuthorTracesTest {
             cell.setCellValue(25.375);
             var helper = workbook.getCreationHelper();
             XSSFComment note =
-                    (XSSFComment)
-                            sheet.createDrawingPatriarch()
-                                    .createCellComment(helper.createClientAnchor());
+                    sheet.createDrawingPatriarch().createCellComment(helper.createClientAnchor());
             note.setString(helper.createRichTextString("measured twice"));
             note.setAuthor(AUTHOR);
             cell.setCellComment(note);
