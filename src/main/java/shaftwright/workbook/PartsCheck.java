@@ -71,14 +71,23 @@ final class PartsCheck {
     }
 
     private void tooMany(String column) {
-        for (int row = Parts.slots(column); row < inputs.rows(column, Side.LEFT); row++) {
+        int first = 0;
+        int count = 0;
+        for (int row = inputs.rows(column, Side.LEFT) - 1; row >= Parts.slots(column); row--) {
             if (!parts.text(column, row).isEmpty()) {
-                error(
-                        column,
-                        row,
-                        quoted(parts.text(column, row)) + ", a row more than can be read",
-                        "at most " + Parts.slots(column) + " rows; delete those that are empty");
+                first = row;
+                count++;
             }
+        }
+        if (count > 0) {
+            error(
+                    column,
+                    first,
+                    quoted(parts.text(column, first))
+                            + (count == 1
+                                    ? ", a row more than can be read"
+                                    : ", with it " + count + " rows more than can be read"),
+                    "at most " + Parts.slots(column) + " rows; delete those not wanted");
         }
     }
 

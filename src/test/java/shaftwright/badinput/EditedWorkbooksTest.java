@@ -213,6 +213,18 @@ class EditedWorkbooksTest {
     }
 
     @Test
+    void eightyJointsTooManyAreOneMessage() {
+        SmallBook book = withRows("joint_name", 84);
+        for (int row = 20; row < 100; row++) {
+            typeBelow(book, "joint_name", row, "joint " + row);
+        }
+
+        Refusal.of(book)
+                .says("\"joint 20\", with it 80 rows more than can be read", "at most 20 rows")
+                .only(1);
+    }
+
+    @Test
     void moreReadingsThanCanBeReadAreRefused() {
         SmallBook book = withRows("height_left", 6);
         typeBelow(book, "height_left", 20, "24");

@@ -50,6 +50,7 @@ public final class LiveLines {
         TableLines.declare(lines);
         ChartLines.declare(lines);
         CardLines.declare(lines);
+        BandLines.declare(lines);
         GuideLines.declare(lines);
         ShaftDrawingLines.declare(lines);
         ListedLines.declare(lines);

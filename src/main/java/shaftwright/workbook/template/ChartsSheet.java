@@ -24,7 +24,6 @@ import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
-import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTValAx;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STDispBlanksAs;
@@ -32,10 +31,14 @@ import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.Grid;
+import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.template.Run.Direction;
 
-/** One side's charts over travel, all scenarios overlaid, limits drawn heavy. */
+/**
+ * One side's charts: over travel with all scenarios overlaid and limits drawn heavy, the band of
+ * lengths with the chosen shaft inside, and bars of every scenario's least slack.
+ */
 final class ChartsSheet {
     /** Most scenarios that a chart can keep apart without colour. */
     private static final int MOST_LINES = 8;
@@ -62,20 +65,82 @@ final class ChartsSheet {
         canvas.chart(2, "Inner joint angle, °", "table_angle_in", "limit_angle_in");
         canvas.chart(3, "Outer joint angle, °", "table_angle_out", "limit_angle_out");
         canvas.chart(4, "Centre distance, " + unit, "table_distance", "");
+        canvas.band(5, "Card's shaft, E, and its limits, " + unit);
+        canvas.bars(6, "Least slack of each scenario, " + unit);
         Page.printOnOnePage(sheet);
     }
 
     private record Canvas(Draft draft, Side side, XSSFSheet sheet) {
         void chart(int number, String title, String table, String limit) {
-            XSSFDrawing drawing = sheet.createDrawingPatriarch();
+            XSSFChart chart = titled(anchor(number, 1), title);
+            XDDFScatterChartData data = overTravel(chart, title);
+            int lines = Math.min(MOST_LINES, draft.scenarios());
+            for (int scenario = 0; scenario < lines; scenario++) {
+                scenario(data, table, scenario);
+            }
+            if (!limit.isEmpty()) {
+                drawn(data, "limit_travel", limit, LIMIT);
+            }
+            chart.plot(data);
+            finish(chart);
+        }
+
+        /** The chosen shaft between what bottoms and what pulls out. */
+        void band(int number, String title) {
+            XSSFChart chart = titled(anchor(number, 1), title);
+            XDDFScatterChartData data = overTravel(chart, title);
+            drawn(data, "band_travel", "band_longest", LINES.get(0));
+            drawn(data, "band_travel", "band_chosen", LIMIT);
+            drawn(data, "band_travel", "band_shortest", LINES.get(1));
+            chart.plot(data);
+            finish(chart);
+        }
+
+        /** Both slacks of every scenario, side by side. */
+        void bars(int number, String title) {
+            Run in = draft.places().run("result_slack_in", side);
+            Run out = draft.places().run("result_slack_out", side);
+            String[] letters = new String[draft.scenarios()];
+            for (int scenario = 0; scenario < letters.length; scenario++) {
+                letters[scenario] = ScenarioOutcome.letter(scenario);
+            }
+            new BarChart(
+                            sheet,
+                            anchor(number, 2),
+                            title,
+                            draft.unit(),
+                            draft.places().run("work_letter", Side.LEFT).area(),
+                            letters)
+                    .draw(
+                            in.area(),
+                            new CellReference(in.sheet(), in.row(), 0, true, true),
+                            out.area(),
+                            new CellReference(out.sheet(), out.row(), 0, true, true));
+        }
+
+        private XSSFClientAnchor anchor(int number, int wide) {
             int column = number % 2 * (CHART_COLUMNS + 1);
             int row = 2 + number / 2 * (CHART_ROWS + 1);
-            XSSFClientAnchor anchor =
-                    drawing.createAnchor(
-                            0, 0, 0, 0, column, row, column + CHART_COLUMNS, row + CHART_ROWS);
-            XSSFChart chart = drawing.createChart(anchor);
+            return sheet.createDrawingPatriarch()
+                    .createAnchor(
+                            0,
+                            0,
+                            0,
+                            0,
+                            column,
+                            row,
+                            column + wide * CHART_COLUMNS + wide - 1,
+                            row + CHART_ROWS);
+        }
+
+        private XSSFChart titled(XSSFClientAnchor anchor, String title) {
+            XSSFChart chart = sheet.createDrawingPatriarch().createChart(anchor);
             chart.setTitleText(title);
             chart.setTitleOverlay(false);
+            return chart;
+        }
+
+        private XDDFScatterChartData overTravel(XSSFChart chart, String title) {
             XDDFValueAxis travel =
                     axis(
                             chart,
@@ -87,15 +152,7 @@ final class ChartsSheet {
             XDDFScatterChartData data =
                     (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, travel, value);
             data.setStyle(ScatterStyle.LINE);
-            int lines = Math.min(MOST_LINES, draft.scenarios());
-            for (int scenario = 0; scenario < lines; scenario++) {
-                scenario(data, table, scenario);
-            }
-            if (!limit.isEmpty()) {
-                limit(data, limit);
-            }
-            chart.plot(data);
-            finish(chart);
+            return data;
         }
 
         private void scenario(XDDFScatterChartData data, String table, int scenario) {
@@ -108,17 +165,13 @@ final class ChartsSheet {
             style(series, LINES.get(scenario));
         }
 
-        private void limit(XDDFScatterChartData data, String limit) {
-            Run x = draft.places().run("limit_travel", side);
-            Run y = draft.places().run(limit, side);
+        /** A line of its own cells, named by the cell above them. */
+        private void drawn(XDDFScatterChartData data, String travel, String name, Stroke stroke) {
+            Run x = draft.places().run(travel, side);
+            Run y = draft.places().run(name, side);
             XDDFScatterChartData.Series series = series(data, x.area(), y.area());
-            series.setTitle(
-                    "", new CellReference(name(y.sheet()), y.row() - 1, y.column(), true, true));
-            style(series, LIMIT);
-        }
-
-        private static String name(String sheet) {
-            return sheet;
+            series.setTitle("", new CellReference(y.sheet(), y.row() - 1, y.column(), true, true));
+            style(series, stroke);
         }
 
         private static XDDFScatterChartData.Series series(

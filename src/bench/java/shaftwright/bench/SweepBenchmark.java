@@ -1,0 +1,72 @@
+package shaftwright.bench;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Filling;
+import shaftwright.workbook.Lever;
+import shaftwright.workbook.LeverSearch;
+import shaftwright.workbook.Sizing;
+import shaftwright.workbook.Sweep;
+import shaftwright.workbook.SweepAxis;
+import shaftwright.workbook.TradeOff;
+import shaftwright.workbook.TradeOffSearch;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Variants of the invented vehicle's scenarios, each computed in full for both sides. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.Throughput)
+@OutputTimeUnit(TimeUnit.SECONDS)
+@Fork(1)
+@Warmup(iterations = 5, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class SweepBenchmark {
+    private static final int SIDE = 20;
+    private static final int SHORT_SCENARIO = 1;
+
+    private final Sizing sizing =
+            Filling.compute(XlsxBook.open(Path.of("workbooks/forest-special-inch.xlsx")))
+                    .sizing()
+                    .orElseThrow();
+    private final SweepAxis tyre =
+            new SweepAxis(Contract.input("tyre_measured"), 27 * 25.4, 33 * 25.4, SIDE);
+    private final SweepAxis hubs = new SweepAxis(Contract.input("hub_shift"), 0, 76, SIDE);
+    private final SweepAxis droop = new SweepAxis(Contract.input("droop_limit"), 60, 120, SIDE);
+
+    /** Scenarios a second where every other one moves the hubs. */
+    @Benchmark
+    @OperationsPerInvocation(SIDE * SIDE)
+    public Sweep tyresAndTracks() {
+        return Sweep.of(sizing, 0, tyre, hubs);
+    }
+
+    /** Scenarios a second where travel and hubs change. */
+    @Benchmark
+    @OperationsPerInvocation(SIDE * SIDE)
+    public Sweep tracksAndTravels() {
+        return Sweep.of(sizing, 0, hubs, droop);
+    }
+
+    /** Whole searches a second for what a scenario that is too short needs. */
+    @Benchmark
+    public List<Lever> levers() {
+        return LeverSearch.of(sizing, SHORT_SCENARIO);
+    }
+
+    /** Whole searches a second over joints, blanks, hubs and travels. */
+    @Benchmark
+    public List<TradeOff> tradeOffs() {
+        return TradeOffSearch.of(sizing, 0);
+    }
+}

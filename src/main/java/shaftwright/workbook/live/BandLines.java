@@ -1,0 +1,80 @@
+package shaftwright.workbook.live;
+
+import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
+
+import shaftwright.shaft.FittedPosition;
+import shaftwright.shaft.SideResult;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Grid;
+import shaftwright.workbook.Index;
+import shaftwright.workbook.Sizing;
+
+/**
+ * The band of lengths that each position of the shop card's scenario allows, and the chosen shaft
+ * inside it, end to end; margins and doubt are not taken off.
+ */
+enum BandLines implements LiveLine.Formula, LiveLine.Core {
+    TRAVEL("band_travel", "Travel, card's scenario"),
+    LONGEST("band_longest", "Bottoms above"),
+    CHOSEN("band_chosen", "Chosen shaft, E"),
+    SHORTEST("band_shortest", "Pulls out below");
+
+    private final String name;
+    private final String label;
+
+    BandLines(String name, String label) {
+        this.name = name;
+        this.label = label;
+    }
+
+    static void declare(LiveLines lines) {
+        for (BandLines line : values()) {
+            lines.add(
+                    new LiveLine(
+                            line.name,
+                            Section.CHART_LIMITS,
+                            Grid.CHART_POINT,
+                            line.label,
+                            SHOWN_LENGTH,
+                            line,
+                            line));
+        }
+    }
+
+    @Override
+    public String at(Index index) {
+        String length = "{card_e}/tape_mm";
+        String value =
+                switch (this) {
+                    case TRAVEL -> length + "*0+" + row("table_travel", index);
+                    case LONGEST -> length + "+" + row("table_slack_in", index);
+                    case CHOSEN -> length;
+                    case SHORTEST -> length + "-" + row("table_slack_out", index);
+                };
+        return "IF(card_index=0,NA(),IFERROR(" + value + ",NA()))";
+    }
+
+    private static String row(String table, Index index) {
+        return "INDEX({" + table + ":each}," + (index.row() + 1) + ",card_index)";
+    }
+
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        SideResult result = CardWordLines.resultOrNull(sizing, index);
+        return result == null
+                ? CellValue.NOT_AVAILABLE
+                : CellValue.of(core(result, index.row()) / sizing.unit().mm());
+    }
+
+    /** In mm. */
+    private double core(SideResult result, int row) {
+        FittedPosition position = result.fitted().get(row);
+        double length = result.length().endToEnd();
+        return switch (this) {
+            case TRAVEL -> position.travel();
+            case LONGEST -> length + position.slackIn();
+            case CHOSEN -> length;
+            case SHORTEST -> length - position.slackOut();
+        };
+    }
+}
