@@ -124,7 +124,10 @@ class FunctionsInCalcTest {
         try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(book))) {
             put(zip, "mimetype", MIME_TYPE);
             put(zip, "META-INF/manifest.xml", MANIFEST);
-            put(zip, "content.xml", HEAD + rows + TABLE_END + (unit == METRIC ? METRIC_NAME : "") + END);
+            put(
+                    zip,
+                    "content.xml",
+                    HEAD + rows + TABLE_END + (unit == METRIC ? METRIC_NAME : "") + END);
         }
     }
 

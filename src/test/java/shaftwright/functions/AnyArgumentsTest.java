@@ -103,13 +103,9 @@ class AnyArgumentsTest {
         assertThat(function.evaluate(two, () -> Value.of("inch"))).isEqualTo(Value.of(50.8));
         assertThat(function.evaluate(two, () -> Value.of("each"))).isEqualTo(Value.WRONG_SORT);
         assertThat(function.evaluate(two, () -> Value.EMPTY_CELL)).isEqualTo(Value.WRONG_SORT);
-        assertThat(
-                        function.evaluate(
-                                List.of(Value.of(2), Value.of("in")), () -> Value.of("mm")))
+        assertThat(function.evaluate(List.of(Value.of(2), Value.of("in")), () -> Value.of("mm")))
                 .isEqualTo(Value.of(50.8));
-        assertThat(
-                        function.evaluate(
-                                List.of(Value.of(2), Value.EMPTY_CELL), () -> Value.of("mm")))
+        assertThat(function.evaluate(List.of(Value.of(2), Value.EMPTY_CELL), () -> Value.of("mm")))
                 .isEqualTo(Value.of(2));
     }
 
