@@ -8,6 +8,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import shaftwright.doubt.SlackChances;
 import shaftwright.joint.Joint;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.CutPlan;
@@ -19,8 +20,10 @@ import shaftwright.suspension.LinkagePath;
 import shaftwright.travel.TravelRange;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Contract;
+import shaftwright.workbook.Filling;
 import shaftwright.workbook.Input;
 import shaftwright.workbook.InputKind;
+import shaftwright.workbook.Problem;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.SideLinkage;
@@ -47,12 +50,21 @@ import shaftwright.workbook.Sizing;
  *     plunge_used_mm, bump_mm, droop_mm (below zero)
  *     travel_up_mm, travel_down_mm (what the shaft allows from ride, both 0 or more),
  *     travel_up_stop, travel_down_stop (BOTTOMS, PULLS_OUT, SOFT_STOP, TOUCHES_CUP, INNER_ANGLE,
- *     OUTER_ANGLE or HEIGHTS), travel_empty (whether a stop is met at ride already)
+ *     OUTER_ANGLE, DAMPER_CLOSED, DAMPER_OPEN, STRAP_TIGHT, BUMP_STOP_FLAT, HEIGHTS or LINKAGE: as
+ *     far as readings or linkage go), travel_empty (whether a stop is met at ride already)
  *     inner_angle_bump_rad, …_ride_rad, …_droop_rad, …_limit_rad, …_running_limit_rad; outer_…
  *     positions   from droop to bump: travel_mm, distance_mm, slack_in_mm, slack_out_mm,
  *                 free_play_mm, doubt_mm, inner_angle_rad, outer_angle_rad
  *   tyre_diameter_mm, clearance_ride_mm, clearance_bump_mm, track_mm, overall_width_mm
- *   cost   in the builder's currency: shafts, joints, boots, total
+ *   cost   in the builder's currency: shafts, joints, boots, total, spares
+ *   strength  of one shaft: torque_engine_nm, torque_clutch_nm, torque_grip_nm,
+ *             torque_landing_nm, torque_needed_nm (with the shock factor), weakest_part (null:
+ *             none known), least_factor, parts: part, side (left, right or both), torque_nm,
+ *             factor, of those known; left, right: twist_rad, critical_rpm, inner_life_h,
+ *             outer_life_h
+ *   in left and right: chances  null when no trials were asked for; else trials, bottoming,
+ *             bottoming_at_bump, bottoming_at_droop, pull_out, pull_out_at_bump,
+ *             pull_out_at_droop (each 0 to 1), window_mean_mm, window_spread_mm
  * paths       left, right (what --side leaves):
  *   source    measured or linkage
  *   low_mm, high_mm (travel that it covers), doubt_ride_mm
@@ -60,6 +72,7 @@ import shaftwright.workbook.Sizing;
  *             (curves off the linkage), readings (null, or how tape and linkage agree: rows,
  *             agreement WITHIN_TAPE, WITH_OFFSETS or DIFFERENT, off_mm, tape_mm,
  *             off_with_offsets_mm, flange_out_mm, flange_up_mm, datum_out_mm, singular_values)
+ * warnings    sentences on what is doubtful, cell by cell
  * </pre>
  *
  * A number that is not known is null. A comparison gives contract, file and books: one such object
@@ -70,14 +83,17 @@ final class JsonReport {
     static final String FILE = "file";
 
     private final String file;
+    private final List<Problem> problems;
     private final Sizing sizing;
     private final List<Side> sides;
     private final List<ScenarioOutcome> scenarios;
     private JsonGenerator json;
 
-    JsonReport(String file, Sizing sizing, List<Side> sides, List<ScenarioOutcome> scenarios) {
+    JsonReport(
+            String file, Filling.Report report, List<Side> sides, List<ScenarioOutcome> scenarios) {
         this.file = file;
-        this.sizing = sizing;
+        problems = report.problems();
+        sizing = report.sizing().orElseThrow();
         this.sides = sides;
         this.scenarios = scenarios;
     }
@@ -132,6 +148,11 @@ final class JsonReport {
         }
         json.writeEndArray();
         paths();
+        json.writeArrayFieldStart("warnings");
+        for (Problem problem : problems) {
+            json.writeString(problem.toString());
+        }
+        json.writeEndArray();
         json.writeEndObject();
     }
 
@@ -230,6 +251,7 @@ final class JsonReport {
                 shaft(result);
                 slack(result);
                 allowed(scenario.side(side).travelAllowedOrNull());
+                chances(scenario.side(side).chancesOrNull());
                 angles("inner", result);
                 angles("outer", result);
                 positions(result);
@@ -237,6 +259,25 @@ final class JsonReport {
             json.writeEndObject();
         }
         vehicle(scenario);
+        new StrengthReport(json, scenario.strength(), sides).write();
+        json.writeEndObject();
+    }
+
+    private void chances(SlackChances chances) throws IOException {
+        if (chances == null) {
+            json.writeNullField("chances");
+            return;
+        }
+        json.writeObjectFieldStart("chances");
+        json.writeNumberField("trials", chances.trials());
+        number("bottoming", chances.bottoming());
+        number("bottoming_at_bump", chances.bottomingAtBump());
+        number("bottoming_at_droop", chances.bottomingAtDroop());
+        number("pull_out", chances.pullOut());
+        number("pull_out_at_bump", chances.pullOutAtBump());
+        number("pull_out_at_droop", chances.pullOutAtDroop());
+        number("window_mean_mm", chances.windowMean());
+        number("window_spread_mm", chances.windowSpread());
         json.writeEndObject();
     }
 
@@ -329,11 +370,16 @@ final class JsonReport {
         number("joints", scenario.cost().joints());
         number("boots", scenario.cost().boots());
         number("total", scenario.cost().total());
+        number("spares", scenario.cost().spares());
         json.writeEndObject();
     }
 
-    /** JSON has neither infinities nor NaN. */
     private void number(String name, double value) throws IOException {
+        number(json, name, value);
+    }
+
+    /** JSON has neither infinities nor NaN. */
+    static void number(JsonGenerator json, String name, double value) throws IOException {
         if (Double.isFinite(value)) {
             json.writeNumberField(name, value);
         } else {

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import shaftwright.doubt.SlackChances;
 import shaftwright.joint.Joint;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.CutPlan;
@@ -15,7 +16,9 @@ import shaftwright.travel.TravelRange;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
 import shaftwright.units.LengthUnit;
+import shaftwright.workbook.InputKind;
 import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.ScenarioStrength;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.SideLinkage;
 import shaftwright.workbook.Sizing;
@@ -68,6 +71,8 @@ final class ResultTable {
                 shaft(result);
                 travel(result);
                 allowed(scenario.side(side).travelAllowedOrNull());
+                chances(scenario.side(side).chancesOrNull());
+                strength(scenario.strength(), side);
             }
             out.println();
         }
@@ -144,6 +149,56 @@ final class ResultTable {
                                 + " down ("
                                 + range.downStop().words()
                                 + ")");
+    }
+
+    /** Nothing unless trials were asked for. */
+    private void chances(SlackChances chances) {
+        if (chances != null) {
+            row(
+                    "chances",
+                    percent(chances.bottoming())
+                            + " bottoming, "
+                            + percent(chances.pullOut())
+                            + " pull-out, of "
+                            + chances.trials()
+                            + " trials");
+        }
+    }
+
+    private static String percent(double chance) {
+        return rounded(100 * chance, 1) + " %";
+    }
+
+    /** Nothing unless a torque and a part that takes one are known. */
+    private void strength(ScenarioStrength strength, Side side) {
+        if (Double.isNaN(strength.leastFactor())) {
+            return;
+        }
+        row("torque, one shaft", torque(strength.torques().needed()));
+        for (ScenarioStrength.ShaftPart part : ScenarioStrength.ShaftPart.values()) {
+            part(part.words(), strength.shaft(side).capacity(part), strength);
+        }
+        for (ScenarioStrength.SharedPart part : ScenarioStrength.SharedPart.values()) {
+            part(part.words(), strength.capacity(part), strength);
+        }
+    }
+
+    private void part(String words, double capacity, ScenarioStrength strength) {
+        if (!Double.isNaN(capacity)) {
+            row(
+                    "  takes",
+                    torque(capacity)
+                            + ", factor "
+                            + rounded(strength.factor(capacity), 2)
+                            + ": "
+                            + words);
+        }
+    }
+
+    private String torque(double newtonMetres) {
+        return rounded(InputKind.TORQUE.typed(newtonMetres, sizing.unit()), 0)
+                + " "
+                + InputKind.TORQUE.symbol(sizing.unit());
     }
 
     private static String angles(FittedPosition[] places, boolean inner, Joint joint) {

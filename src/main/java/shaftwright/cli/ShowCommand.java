@@ -66,7 +66,7 @@ final class ShowCommand {
             all.add(
                     new JsonReport(
                             books.get(i).title(),
-                            sizing,
+                            reports.get(i),
                             sides,
                             ScenarioChoice.of(request, sizing)));
         }

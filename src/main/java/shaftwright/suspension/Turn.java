@@ -7,7 +7,7 @@ package shaftwright.suspension;
  * @param axis of length one
  * @param angle rad, right-handed about the axis
  */
-record Turn(Point centre, Point axis, double angle) {
+public record Turn(Point centre, Point axis, double angle) {
     /** No turn yet about the line through two points. */
     static Turn about(Point a, Point b) {
         return new Turn(a, b.minus(a).unit(), 0);
@@ -22,6 +22,11 @@ record Turn(Point centre, Point axis, double angle) {
                 centre, axis, Math.atan2(across.dot(b), a.dot(b) - axis.dot(a) * axis.dot(b)));
     }
 
+    /** The least turn about the origin that takes one direction to another. */
+    public static Turn between(Point from, Point to) {
+        return swing(new Point(0, 0, 0), from, to);
+    }
+
     /** The least turn about one end of a rod that takes its other end from here to there. */
     static Turn swing(Point centre, Point from, Point to) {
         Point a = from.minus(centre);
@@ -34,7 +39,7 @@ record Turn(Point centre, Point axis, double angle) {
     }
 
     /** Where a point goes. */
-    Point of(Point point) {
+    public Point of(Point point) {
         Point r = point.minus(centre);
         double cosine = Math.cos(angle);
         double half = Math.sin(angle / 2);

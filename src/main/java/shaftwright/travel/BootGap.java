@@ -1,8 +1,5 @@
 package shaftwright.travel;
 
-import shaftwright.suspension.HubPose;
-import shaftwright.suspension.Linkage;
-import shaftwright.suspension.LinkageSolver;
 import shaftwright.suspension.Point;
 import shaftwright.units.Require;
 
@@ -16,6 +13,7 @@ import shaftwright.units.Require;
  */
 public record BootGap(double gap, double travel, double along) {
     private static final double STEP = 5;
+    private static final Point OUTWARD = new Point(0, 1, 0);
 
     /** At which end of the shaft a boot sits. */
     public enum End {
@@ -36,57 +34,47 @@ public record BootGap(double gap, double travel, double along) {
         }
     }
 
-    /** A tube with both ends on parts of the linkage, radius in mm. */
+    /** A tube by both ends of its axis, radius in mm. */
     public record Tube(CarriedPoint a, CarriedPoint b, double radius) {}
 
     /**
-     * Where the joint centres lie: distances from the datum faces toward the shaft's other end.
+     * Where the joint centres lie.
      *
-     * @param inner mm along the inner flange axis
-     * @param outer mm along the stub axis
-     * @param innerAxis of length one, pointing outward
+     * @param inner the inner one, in the frame of {@link CarriedPoint}
+     * @param outer distance of the outer one from the outer datum along the stub axis, inward, mm
+     * @param hubShift by how much the hub stands farther out than the motion has it, mm
      */
-    public record Centres(double inner, double outer, Point innerAxis) {}
+    public record Centres(Point inner, double outer, double hubShift) {}
 
     /**
-     * Looks at every 5 mm of travel and both its ends.
+     * Looks at even steps of 5 mm of travel at most, both its ends among them.
      *
-     * @throws IllegalArgumentException if the linkage does not reach the travel
+     * @throws IllegalArgumentException if the wheel does not get that far
      */
     public static BootGap least(
-            Linkage linkage, Centres centres, Boot boot, Tube tube, double low, double high) {
-        LinkageSolver solver = new LinkageSolver(linkage);
+            Motion motion, Centres centres, Boot boot, Tube tube, double low, double high) {
         int steps = (int) Math.max(4, Math.ceil((high - low) / STEP));
         BootGap least = null;
         for (int i = 0; i <= steps; i++) {
-            double travel = low + (high - low) * i / steps;
-            if (!solver.moveTo(travel)) {
-                throw new IllegalArgumentException(
-                        "the linkage does not reach "
-                                + travel
-                                + " mm; it goes to "
-                                + solver.travel());
-            }
-            BootGap here = at(linkage, solver.pose(), centres, boot, tube);
+            BootGap here = at(motion, centres, boot, tube, low + (high - low) * i / steps);
             least = least == null || here.gap < least.gap ? here : least;
         }
         return least;
     }
 
-    private static BootGap at(
-            Linkage linkage, HubPose pose, Centres centres, Boot boot, Tube tube) {
-        Point inner = linkage.hub().innerDatum().plus(centres.inner(), centres.innerAxis());
-        Point outer = pose.datum().plus(-centres.outer(), pose.turned(linkage.hub().stubAxis()));
-        Point from = boot.end() == End.INNER ? inner : outer;
-        Point to = boot.end() == End.INNER ? outer : inner;
+    /** The gap at one travel. */
+    public static BootGap at(Motion motion, Centres centres, Boot boot, Tube tube, double travel) {
+        Motion.Stance stance = motion.at(travel);
+        Point outer =
+                stance.datum()
+                        .plus(-centres.outer(), stance.stubAxis())
+                        .plus(centres.hubShift(), OUTWARD);
+        Point from = boot.end() == End.INNER ? centres.inner() : outer;
+        Point to = boot.end() == End.INNER ? outer : centres.inner();
         Point end = from.plus(boot.length() / from.distanceTo(to), to.minus(from));
         Capsule.Gap gap =
                 new Capsule(from, end, boot.radius())
-                        .to(
-                                new Capsule(
-                                        tube.a().at(linkage, pose),
-                                        tube.b().at(linkage, pose),
-                                        tube.radius()));
-        return new BootGap(gap.gap(), pose.travel(), gap.along() * boot.length());
+                        .to(new Capsule(stance.of(tube.a()), stance.of(tube.b()), tube.radius()));
+        return new BootGap(gap.gap(), travel, gap.along() * boot.length());
     }
 }

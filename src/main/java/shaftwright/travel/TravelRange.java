@@ -6,6 +6,7 @@ import shaftwright.shaft.Position;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.SideSetup;
 import shaftwright.suspension.HubPath;
+import shaftwright.travel.TravelEnds.End;
 
 /**
  * How far from ride the wheel may go on either way with a side's final shaft in. Neither margins
@@ -37,24 +38,35 @@ public record TravelRange(
     /** The same of angles, rad. */
     private static final double NO_ANGLE = 1e-9;
 
-    /** The range that the final shaft of this side allows. */
-    public static TravelRange of(SideResult result) {
-        SideSetup setup = result.setup();
-        double spacing = result.length().spacing();
-        TravelStop atRide = stopOrNull(setup, spacing, 0);
+    /**
+     * The range that the final shaft of this side allows.
+     *
+     * @param ends how far the wheel could go without a shaft
+     */
+    public static TravelRange of(SideResult result, TravelEnds ends) {
+        return of(result.setup(), result.length().spacing(), ends);
+    }
+
+    /**
+     * The range that a shaft allows.
+     *
+     * @param spacing of its race centres, mm
+     */
+    static TravelRange of(SideSetup setup, double spacing, TravelEnds ends) {
+        TravelStop shaft = stopOrNull(setup, spacing, 0);
+        TravelStop atRide = shaft == null && ends.metAtRide() ? ends.up().stop() : shaft;
         if (atRide != null) {
             return new TravelRange(true, 0, atRide, 0, atRide);
         }
-        End high = end(setup, spacing, setup.path().tMax());
-        End low = end(setup, spacing, setup.path().tMin());
+        End high = end(setup, spacing, ends.up());
+        End low = end(setup, spacing, ends.down());
         return new TravelRange(
-                false, Math.abs(high.travel), high.stop, Math.abs(low.travel), low.stop);
+                false, Math.abs(high.travel()), high.stop(), Math.abs(low.travel()), low.stop());
     }
 
     /** Last travel one way that meets no stop, and the stop beyond it. */
-    private record End(double travel, TravelStop stop) {}
-
-    private static End end(SideSetup setup, double spacing, double limit) {
+    private static End end(SideSetup setup, double spacing, End last) {
+        double limit = last.travel();
         double sense = Math.signum(limit);
         double good = 0;
         while (good != limit) {
@@ -65,7 +77,7 @@ public record TravelRange(
             }
             good = next;
         }
-        return new End(limit, TravelStop.HEIGHTS);
+        return last;
     }
 
     private static End narrowed(

@@ -14,8 +14,18 @@ public enum TravelStop {
     INNER_ANGLE("inner angle limit"),
     /** The outer joint is at its angle limit. */
     OUTER_ANGLE("outer angle limit"),
-    /** Nothing binds up to the end of the hub path. */
-    HEIGHTS("end of measured heights");
+    /** A damper is as short as it gets. */
+    DAMPER_CLOSED("damper closed"),
+    /** A damper is as long as it gets. */
+    DAMPER_OPEN("damper fully open"),
+    /** A strap is tight. */
+    STRAP_TIGHT("strap tight"),
+    /** A bump stop is squeezed flat. */
+    BUMP_STOP_FLAT("bump stop flat"),
+    /** Nothing binds up to the end of the readings. */
+    HEIGHTS("end of measured heights"),
+    /** Nothing binds up to the end of what the linkage was worked out for. */
+    LINKAGE("as far as the linkage goes");
 
     private final String words;
 
@@ -26,5 +36,13 @@ public enum TravelStop {
     /** As builders say it. */
     public String words() {
         return words;
+    }
+
+    /** Whether it is a damper, strap or bump stop. */
+    public boolean isRestraint() {
+        return switch (this) {
+            case DAMPER_CLOSED, DAMPER_OPEN, STRAP_TIGHT, BUMP_STOP_FLAT -> true;
+            default -> false;
+        };
     }
 }

@@ -130,6 +130,7 @@ public final class Contract {
         DoubtInputs.doubt(all);
         DoubtInputs.spares(all);
         BuiltInputs.declare(all);
+        RestraintInputs.declare(all);
         scenarios(all);
         Map<String, Input> byName = new LinkedHashMap<>();
         for (Input input : all) {
@@ -671,6 +672,22 @@ public final class Contract {
                                 "Added to the joint's outward limit; negative when the boot stops"
                                         + " it earlier.")
                         .orElse(0));
+        all.add(
+                length(
+                        "boot_length",
+                        BOOT,
+                        "Length along the shaft",
+                        SIZE,
+                        new Range(20, 300),
+                        "From the joint's centre to the boot's small end, as fitted. Empty: its gap to tubes is not looked at."));
+        all.add(
+                length(
+                        "boot_diameter",
+                        BOOT,
+                        "Largest diameter",
+                        SIZE,
+                        new Range(40, 200),
+                        "As fitted, folds bulged out. Empty: its gap to tubes is not looked at."));
         all.add(money("boot_price", BOOT, "Price each", "Your price for one boot kit."));
     }
 

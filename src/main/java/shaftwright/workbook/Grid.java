@@ -49,6 +49,16 @@ public enum Grid {
     BUILT(true, false, 3),
     /** An entry of the service log. */
     SERVICE(false, false, 20),
+    /** A damper, strap or bump stop. */
+    RESTRAINT(false, false, 5),
+    RESTRAINT_SLOT(false, false, 6),
+    /** The same as it moves on one side. */
+    RESTRAINT_SIDE(true, false, 6),
+    /** The same over each scenario's travel, scenarios side by side. */
+    RESTRAINT_TABLE(true, true, 6),
+    /** A tube that a boot may rub on. */
+    TUBE(false, false, 3),
+    TUBE_SLOT(false, false, 4),
     SCENARIO(false, true, 1),
     SCENARIO_SIDE(true, true, 1),
     /** A travel position of a scenario's side. */
@@ -95,7 +105,7 @@ public enum Grid {
 
     /** Whether scenarios stand side by side and rows below each other in one block. */
     public boolean block() {
-        return this == TABLE || this == BLANK_TABLE;
+        return this == TABLE || this == BLANK_TABLE || this == RESTRAINT_TABLE;
     }
 
     /** Cells side by side in a block. */

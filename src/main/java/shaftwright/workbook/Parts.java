@@ -67,6 +67,8 @@ public final class Parts {
             case RATING -> Grid.RATING_SLOT.rows();
             case DUTY -> Grid.DUTY_SLOT.rows();
             case DOUBT -> Grid.DOUBT_SLOT.rows();
+            case RESTRAINT -> Grid.RESTRAINT_SLOT.rows();
+            case TUBE -> Grid.TUBE_SLOT.rows();
             default -> throw new IllegalArgumentException(column + " is in no parts table");
         };
     }

@@ -37,7 +37,10 @@ final class PartsCheck {
             strength(row);
         }
         names("material_name", "material_yield");
-        for (String column : new String[] {"rated_joint", "rating_part", "duty_share"}) {
+        for (String column :
+                new String[] {
+                    "rated_joint", "rating_part", "duty_share", "restraint_name", "tube_name"
+                }) {
             tooMany(column);
         }
         for (int row = 0; row < slots("rated_joint"); row++) {

@@ -243,7 +243,13 @@ final class ScenarioStudy {
             SideOutcome.SetUp setUp = setUp(scenario, side, picks, tyre, path.get());
             String beyond = travelTrouble(setUp, path.get());
             if (!beyond.isEmpty()) {
-                return new SideOutcome(beyond, Finding.INCOMPLETE, setUp, null);
+                return new SideOutcome(
+                        beyond,
+                        Finding.INCOMPLETE,
+                        setUp,
+                        null,
+                        sizing.doubts(),
+                        sizing.path(side));
             }
             SideResult result = compute(scenario, setUp, path.get());
             return new SideOutcome(
@@ -295,6 +301,8 @@ final class ScenarioStudy {
                 mounted(scenario, "outer", picks.outerJoint(), picks.outerBoot()),
                 picks.innerJoint(),
                 picks.outerJoint(),
+                picks.innerBoot(),
+                picks.outerBoot(),
                 firstAngle(picks.innerJoint()),
                 firstAngle(picks.outerJoint()),
                 new Vector(

@@ -6,6 +6,7 @@ import shaftwright.joint.MountedJoint;
 import shaftwright.scenario.Finding;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.Vector;
+import shaftwright.travel.BootGap;
 import shaftwright.travel.ClearanceRule;
 import shaftwright.travel.TravelRange;
 
@@ -23,6 +24,8 @@ public final class SideOutcome {
             MountedJoint outer,
             int innerRow,
             int outerRow,
+            int innerBoot,
+            int outerBoot,
             double innerFirstAngle,
             double outerFirstAngle,
             Vector transaxleShift,
@@ -43,6 +46,7 @@ public final class SideOutcome {
     private final Doubts doubts;
     private final SidePath path;
     private SlackChances chances;
+    private SideStops stops;
 
     SideOutcome(String trouble, Finding finding, SetUp setUp, SideResult result) {
         this(trouble, finding, setUp, result, null, null);
@@ -86,9 +90,28 @@ public final class SideOutcome {
     /** Travel that the final shaft allows, null when there is no result. */
     public TravelRange travelAllowedOrNull() {
         if (allowed == null && result != null) {
-            allowed = TravelRange.of(result);
+            allowed = TravelRange.of(result, path.ends());
         }
         return allowed;
+    }
+
+    /** What dampers, straps and tubes make of it, null when there is no result. */
+    public SideStops stopsOrNull() {
+        if (stops == null && result != null) {
+            stops = path.restraints().of(this);
+        }
+        return stops;
+    }
+
+    /** A size of the boot at an end from the boot table, mm, NaN when it is not known. */
+    public double bootSize(String column, BootGap.End end) {
+        int row = bootRow(end);
+        return row == 0 ? Double.NaN : path.restraints().boot(column, row);
+    }
+
+    /** Row, from 1, of the boot at an end, 0 when there is none. */
+    private int bootRow(BootGap.End end) {
+        return end == BootGap.End.INNER ? setUp.innerBoot() : setUp.outerBoot();
     }
 
     /** Chances of running out of travel, null when no trials were asked for. */

@@ -86,6 +86,7 @@ public final class Sizing {
         AsBuilt.check(sizing, problems);
         Variants.check(sizing, problems);
         sizing.marginChoice(problems);
+        new RestraintCheck(sizing, problems).run();
         return sizing;
     }
 

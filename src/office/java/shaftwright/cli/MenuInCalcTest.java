@@ -29,7 +29,7 @@ class MenuInCalcTest {
             <office:body><office:spreadsheet><table:table table:name="Other"><table:table-row><table:table-cell/></table:table-row></table:table></office:spreadsheet></office:body></office:document>
             """;
     private static final String SCRIPT = "menu_in_calc.py";
-    private static final String WIDER = "hub_shift[0]=1";
+    private static final String WIDER = "hub_shift[2]=1.25";
 
     private static final String SPOILT = "distance_first_left[2]=25 3/0";
 
@@ -72,7 +72,7 @@ class MenuInCalcTest {
     @Test
     void fillingInCalcGivesWhatFillingTheFileGives() {
         Path filled = folder.resolve("by-command.xlsx");
-        assertThat(Run.of("fill", "--set", "hub_shift[A]=1", "--out", filled, file).code())
+        assertThat(Run.of("fill", "--set", "hub_shift[C]=1.25", "--out", filled, file).code())
                 .isZero();
 
         assertThat(said).contains("fill|SUCCESS|Filled: ").contains("Nothing is saved yet.");

@@ -63,6 +63,43 @@ class ShowCommandTest {
     }
 
     @Test
+    void jsonHasStrengthChancesAndWarnings() throws IOException {
+        Path file = Demo.inches(folder);
+        Run.of("fill", "--set", "trial_count=500", "--set", "done_level=no", file);
+
+        Map<String, Object> report = json(Run.of("show", "--json", file).out());
+
+        Map<?, ?> first = (Map<?, ?>) ((List<?>) report.get("scenarios")).get(0);
+        Map<?, ?> strength = (Map<?, ?>) first.get("strength");
+        assertThat(strength.get("least_factor")).isEqualTo(number(file, "result_factor"));
+        double least = (Double) strength.get("least_factor");
+        double found = Double.POSITIVE_INFINITY;
+        for (Object part : (List<?>) strength.get("parts")) {
+            found = Math.min(found, (Double) ((Map<?, ?>) part).get("factor"));
+        }
+        assertThat(found).isEqualTo(least);
+        Map<?, ?> chances = (Map<?, ?>) ((Map<?, ?>) first.get("left")).get("chances");
+        assertThat(chances.get("trials")).isEqualTo(500.0);
+        assertThat((Double) chances.get("bottoming")).isBetween(0.0, 1.0);
+        assertThat((List<?>) report.get("warnings"))
+                .singleElement()
+                .asString()
+                .contains("Level on stands not ticked");
+    }
+
+    @Test
+    void tableHasStrengthAndChances() {
+        Path file = Demo.inches(folder);
+        Run.of("fill", "--set", "trial_count=500", file);
+
+        Run run = Run.of("show", "--scenario", "A", file);
+
+        assertThat(run.out())
+                .contains("of 500 trials")
+                .containsPattern("takes +[0-9]+ lb·ft, factor");
+    }
+
+    @Test
     void everyNumberOfASideNamesItsUnit() throws IOException {
         Map<String, Object> report = json(Run.of("show", "--json", Demo.inches(folder)).out());
         for (Object scenario : (List<?>) report.get("scenarios")) {

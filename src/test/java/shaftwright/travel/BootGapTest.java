@@ -97,9 +97,9 @@ class BootGapTest {
                         new CarriedPoint(Linkage.FRAME, new Point(200, 210, -60)),
                         15);
         BootGap.Boot boot = new BootGap.Boot(BootGap.End.INNER, 90, 35);
-        BootGap.Centres centres = new BootGap.Centres(30, 30, new Point(0, 1, 0));
+        BootGap.Centres centres = new BootGap.Centres(new Point(0, 180, 0), 30, 0);
 
-        BootGap least = BootGap.least(linkage, centres, boot, tube, -100, 100);
+        BootGap least = BootGap.least(new LinkageMotion(linkage), centres, boot, tube, -100, 100);
 
         // In the plane of y and z the shaft falls 100 mm from y = 180 to y = 670; the tube's axis
         // lies 30 mm outward and 60 mm below its inner joint.

@@ -39,7 +39,7 @@ class TravelRangeTest {
     @Test
     void bumpAndDroopOnAStraightPathEndWhereTheClosedFormSays() {
         SideResult side = side(plain(300, 200), joint(20, 5, 1.0, 60, OutwardStop.HARD), -20, 20);
-        TravelRange range = TravelRange.of(side);
+        TravelRange range = allowed(side);
 
         // Fully out at travel t: |d - 5u - 5n| with u = n = (0, 1, 0), so (500 - 10)² + t² = S².
         double spacing = side.length().spacing();
@@ -56,7 +56,7 @@ class TravelRangeTest {
     @Test
     void anAngleLimitEndsTheRangeWhereTheClosedFormSays() {
         SideResult side = side(plain(300, 200), joint(20, 60, 0.3, 60, OutwardStop.HARD), -20, 20);
-        TravelRange range = TravelRange.of(side);
+        TravelRange range = allowed(side);
 
         // A shaft of spacing S rises by t with both ends level: sin β = t/S.
         double steepest = side.length().spacing() * Math.sin(0.3);
@@ -69,7 +69,7 @@ class TravelRangeTest {
     @Test
     void theSteeperJointIsNamed() {
         MountedJoint joint = joint(20, 60, 0.3, 60, OutwardStop.HARD);
-        TravelRange range = TravelRange.of(side(plain(300, 200), joint, -20, 20, 0.05));
+        TravelRange range = allowed(side(plain(300, 200), joint, -20, 20, 0.05));
 
         assertThat(range.upStop()).isEqualTo(TravelStop.OUTER_ANGLE);
         assertThat(range.downStop()).isEqualTo(TravelStop.INNER_ANGLE);
@@ -82,7 +82,7 @@ class TravelRangeTest {
         Polynomial squared = Polynomial.of(500 * 500, -2 * 500 * 100, 100 * 100);
         HubPath path = path(200, squared);
         SideResult side = side(path, joint(8, 10, 1.0, 60, OutwardStop.HARD), -20, 20);
-        TravelRange range = TravelRange.of(side);
+        TravelRange range = allowed(side);
 
         assertThat(range.upStop()).isEqualTo(TravelStop.BOTTOMS);
         double s = range.up() / 200;
@@ -94,8 +94,7 @@ class TravelRangeTest {
     @Test
     void theEndOfTheMeasuredHeightsIsNamedWhenNothingBinds() {
         TravelRange range =
-                TravelRange.of(
-                        side(plain(90, 60), joint(20, 40, 1.0, 60, OutwardStop.HARD), -20, 20));
+                allowed(side(plain(90, 60), joint(20, 40, 1.0, 60, OutwardStop.HARD), -20, 20));
 
         assertThat(range)
                 .isEqualTo(new TravelRange(false, 60, TravelStop.HEIGHTS, 90, TravelStop.HEIGHTS));
@@ -108,7 +107,7 @@ class TravelRangeTest {
     @Test
     void aSoftStopEndsTheRangeWhereTheClosedFormSays() {
         SideResult side = side(plain(300, 200), joint(5, 5, 1.0, 60, OutwardStop.SOFT), -20, 20);
-        TravelRange range = TravelRange.of(side);
+        TravelRange range = allowed(side);
 
         double far = side.length().spacing();
         double travel = Math.sqrt(far * far - REACH * REACH);
@@ -120,7 +119,7 @@ class TravelRangeTest {
     @Test
     void aCupEndsTheRangeWhereTheClosedFormSays() {
         SideResult side = side(plain(300, 200), joint(20, 60, 1.0, 16, OutwardStop.HARD), -20, 20);
-        TravelRange range = TravelRange.of(side);
+        TravelRange range = allowed(side);
 
         double beta = Math.asin(16 / Math.hypot(22, 12)) - Math.atan2(12, 22);
         double travel = side.length().spacing() * Math.sin(beta);
@@ -135,7 +134,7 @@ class TravelRangeTest {
         SideResult tight = side(plain(300, 200), joint(-5, 40, 1.0, 60, OutwardStop.HARD), -20, 20);
         SideResult longShaft = withLength(tight, side);
 
-        assertThat(TravelRange.of(longShaft))
+        assertThat(allowed(longShaft))
                 .isEqualTo(new TravelRange(true, 0, TravelStop.BOTTOMS, 0, TravelStop.BOTTOMS));
     }
 
@@ -144,7 +143,7 @@ class TravelRangeTest {
     void aBruteForceScanFindsTheSameRange() {
         for (double offset = -12; offset <= 12; offset += 4) {
             SideResult side = curved(offset);
-            TravelRange range = TravelRange.of(side);
+            TravelRange range = allowed(side);
             if (range.empty()) {
                 assertThat(holds(side, 0)).isFalse();
                 continue;
@@ -166,7 +165,7 @@ class TravelRangeTest {
     void theRangeAgreesWithThePositionTable() {
         for (double offset = -12; offset <= 12; offset += 2) {
             SideResult side = curved(offset);
-            TravelRange range = TravelRange.of(side);
+            TravelRange range = allowed(side);
             boolean whole = true;
             for (FittedPosition row : side.fitted()) {
                 boolean inside = row.travel() <= range.up() && row.travel() >= -range.down();
@@ -189,8 +188,8 @@ class TravelRangeTest {
         SideResult less = curved(offset);
         MountedJoint more = bent(inward, outward);
         SideResult wider = withLength(side(less.setup().path(), more, -120, 90), less);
-        TravelRange few = TravelRange.of(less);
-        TravelRange many = TravelRange.of(wider);
+        TravelRange few = allowed(less);
+        TravelRange many = allowed(wider);
         assertThat(many.up()).isGreaterThanOrEqualTo(few.up() - TravelRange.PRECISION);
         assertThat(many.down()).isGreaterThanOrEqualTo(few.down() - TravelRange.PRECISION);
     }
@@ -309,5 +308,9 @@ class TravelRangeTest {
                 side.plan(),
                 ShaftLength.ofSpacing(spacing, side.setup().inner(), side.setup().outer()),
                 FittedPosition.table(side.setup(), side.positions(), spacing));
+    }
+
+    private static TravelRange allowed(SideResult side) {
+        return TravelRange.of(side, TravelEnds.ofReadings(side.setup().path()));
     }
 }

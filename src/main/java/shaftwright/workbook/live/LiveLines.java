@@ -32,7 +32,10 @@ public final class LiveLines {
         BlankLines.declare(lines);
         WindowLines.declare(lines);
         PlanLines.declare(lines);
+        RestraintSlotLines.declare(lines);
         TravelLines.declare(lines);
+        RestraintLines.declare(lines);
+        StopLines.declare(lines);
         VariantPrintLines.declare(lines);
         VariantLines.declare(lines);
         StrengthBookLines.declare(lines);
@@ -49,6 +52,7 @@ public final class LiveLines {
         CardLines.declare(lines);
         GuideLines.declare(lines);
         ShaftDrawingLines.declare(lines);
+        ListedLines.declare(lines);
         BuiltLines.declare(lines);
         StartLines.declare(lines);
         return lines;

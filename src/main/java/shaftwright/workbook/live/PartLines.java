@@ -46,6 +46,8 @@ enum PartLines implements LiveLine.Formula, LiveLine.Core {
         table(lines, "rating_slot", Grid.RATING, Grid.RATING_SLOT);
         table(lines, "duty_slot", Grid.DUTY, Grid.DUTY_SLOT);
         table(lines, "doubt_slot", Grid.DOUBT, Grid.DOUBT_SLOT);
+        table(lines, "restraint_slot", Grid.RESTRAINT, Grid.RESTRAINT_SLOT);
+        table(lines, "tube_slot", Grid.TUBE, Grid.TUBE_SLOT);
     }
 
     private static void table(LiveLines lines, String ordinal, Grid typed, Grid slots) {

@@ -30,6 +30,14 @@ public enum Section {
     SCENARIO_RESULTS,
     /** Travel that each side's shaft allows, below its results: an engine block. */
     TRAVEL_BLOCK,
+    /** How dampers and straps move on a side: an engine block. */
+    RESTRAINT_BLOCK,
+    /** The same row by row. */
+    RESTRAINT_ROWS,
+    /** What they and boots make of each scenario's travel: an engine block. */
+    STOP_BLOCK,
+    /** Lengths over each scenario's travel, of the same block. */
+    STOP_TABLE,
     /** What changes do for the scenario to vary: an engine block. */
     LEVER_BLOCK,
     /** Values along the edges of the grid of variants. */
@@ -48,6 +56,8 @@ public enum Section {
     TABLES,
     /** Why each blank was chosen or refused. */
     BLANK_TABLES,
+    /** What to buy for each scenario. */
+    PARTS_LIST,
     /** Figures behind what is measured on the finished shafts. */
     BUILT_WORK,
     /** Slack of the finished shafts as they were cut. */

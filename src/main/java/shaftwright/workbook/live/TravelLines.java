@@ -38,6 +38,7 @@ enum TravelLines implements EngineBlock.Figure {
 
     static void declare(LiveLines lines) {
         path(lines);
+        RestraintSlotLines.mark(lines);
         joints(lines);
         EngineBlock block =
                 new EngineBlock("travel", SCENARIO_SIDE, Section.SIDE_WORK, Section.TRAVEL_BLOCK);
@@ -45,7 +46,8 @@ enum TravelLines implements EngineBlock.Figure {
                 new Fingerprint(lines)
                         .whole("path_print", "joint_print_in", "joint_print_out")
                         .measured("shift_x", "shift_y", "shift_z", "shift_hub")
-                        .measured("spacing_final", "tape_mm");
+                        .measured("spacing_final", "tape_mm")
+                        .whole("restraint_mark");
         block.stamp(lines, all, "{ready}=1", Known.TRAVEL);
         for (TravelLines line : values()) {
             block.figure(lines, line.name, line.label, line.quantity, Known.TRAVEL, line);

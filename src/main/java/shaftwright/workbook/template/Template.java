@@ -65,6 +65,7 @@ public final class Template {
         GuideSheet.lay(draft);
         MeasureSheet.lay(draft);
         LinkageSheet.lay(draft);
+        DampersSheet.lay(draft);
         PartsSheet.lay(draft);
         ScenariosSheet.lay(draft);
         VariantsSheet.lay(draft);
@@ -72,6 +73,7 @@ public final class Template {
             TablesSheet.lay(draft, side);
         }
         BlanksSheet.lay(draft);
+        PartsListSheet.lay(draft);
         StrengthSheet.lay(draft);
         DoubtSheet.lay(draft);
         for (Side side : Side.values()) {

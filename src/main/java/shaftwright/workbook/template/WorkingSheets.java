@@ -48,6 +48,8 @@ final class WorkingSheets {
         shared.columns(Section.PARTS_WORK, Grid.RATING_SLOT, "Ratings of other parts");
         shared.columns(Section.PARTS_WORK, Grid.DUTY_SLOT, "Duty of the joints");
         shared.columns(Section.PARTS_WORK, Grid.DOUBT_SLOT, "Doubt of lengths");
+        shared.columns(Section.PARTS_WORK, Grid.RESTRAINT_SLOT, "Dampers and straps as numbers");
+        shared.columns(Section.PARTS_WORK, Grid.TUBE_SLOT, "Tubes as numbers");
         shared.columns(Section.PARTS_WORK, Grid.LIMIT, "Travel limits of all joints");
         shared.fractions();
         for (Side side : Side.values()) {

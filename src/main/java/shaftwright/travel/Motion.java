@@ -1,0 +1,30 @@
+package shaftwright.travel;
+
+import shaftwright.suspension.Point;
+
+/** How the points move that go along with a wheel. */
+public interface Motion {
+    /**
+     * Where everything stands at a travel.
+     *
+     * @param travel of the outer datum, mm, positive in bump
+     * @throws IllegalArgumentException if the wheel does not get there
+     */
+    Stance at(double travel);
+
+    /** Where everything stands at one travel, in the frame of {@link CarriedPoint}. */
+    interface Stance {
+        /**
+         * Where a point has gone to.
+         *
+         * @throws IllegalArgumentException if nothing is called as what it goes along with
+         */
+        Point of(CarriedPoint point);
+
+        /** The outer datum. */
+        Point datum();
+
+        /** Stub axis, pointing outward, of length one. */
+        Point stubAxis();
+    }
+}

@@ -1,0 +1,72 @@
+package shaftwright.travel;
+
+import shaftwright.shaft.SideSetup;
+import shaftwright.shaft.Vector;
+import shaftwright.suspension.HubPath;
+import shaftwright.suspension.HubPoint;
+import shaftwright.suspension.Linkage;
+import shaftwright.suspension.Point;
+import shaftwright.suspension.Turn;
+
+/**
+ * The motion that a hub path gives: the upright moves with the outer datum and turns as its stub
+ * axis does. How it spins about that axis no reading tells; it is taken not to. On a trailing arm,
+ * which spins the upright, points far from the axis need the linkage.
+ */
+public final class PathMotion implements Motion {
+    private final HubPath path;
+    private final double innerOffset;
+    private final Stand ride;
+
+    /**
+     * @param innerOffset vehicle's centre plane to the inner datum, mm
+     */
+    public PathMotion(HubPath path, double innerOffset) {
+        this.path = path;
+        this.innerOffset = innerOffset;
+        ride = stand(0);
+    }
+
+    private record Stand(Point datum, Point stubAxis) {}
+
+    private Stand stand(double travel) {
+        HubPoint hub = path.at(travel);
+        if (!(hub.reachSquared() >= 0)) {
+            throw new IllegalArgumentException(
+                    "the hub path has no lateral reach at travel " + travel + " mm");
+        }
+        Vector n = SideSetup.stubAxis(hub);
+        return new Stand(
+                new Point(hub.foreAft(), innerOffset + hub.reach(), hub.rise()),
+                new Point(n.x(), n.y(), n.z()));
+    }
+
+    @Override
+    public Stance at(double travel) {
+        return new OnPath(ride, stand(travel));
+    }
+
+    private record OnPath(Stand ride, Stand now) implements Stance {
+        @Override
+        public Point of(CarriedPoint point) {
+            if (point.part().equals(Linkage.FRAME)) {
+                return point.atRide();
+            }
+            if (!point.part().equals(Linkage.HUB)) {
+                throw new IllegalArgumentException("no part is called \"" + point.part() + "\"");
+            }
+            Point arm = point.atRide().minus(ride.datum);
+            return now.datum.plus(1, Turn.between(ride.stubAxis, now.stubAxis).of(arm));
+        }
+
+        @Override
+        public Point datum() {
+            return now.datum;
+        }
+
+        @Override
+        public Point stubAxis() {
+            return now.stubAxis;
+        }
+    }
+}

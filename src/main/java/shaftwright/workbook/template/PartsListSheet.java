@@ -1,0 +1,59 @@
+package shaftwright.workbook.template;
+
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.workbook.Side;
+import shaftwright.workbook.live.LiveLine;
+import shaftwright.workbook.live.LiveLines;
+import shaftwright.workbook.live.Quantity;
+import shaftwright.workbook.live.Section;
+import shaftwright.workbook.template.Run.Direction;
+
+/** What to buy for each scenario: part, number, price each, price, spares, and what it comes to. */
+final class PartsListSheet {
+    static final String NAME = "Parts list";
+
+    private static final int FIRST = ScenariosSheet.FIRST;
+
+    private PartsListSheet() {}
+
+    static void lay(Draft draft) {
+        XSSFSheet sheet = draft.sheet(NAME);
+        int columns = FIRST + draft.scenarios();
+        sheet.setColumnWidth(0, 38 * 256);
+        for (int column = FIRST; column < columns; column++) {
+            sheet.setColumnWidth(column, 24 * 256);
+        }
+        draft.text(sheet, 0, 0, "Parts list", draft.look().title());
+        draft.text(
+                sheet,
+                1,
+                0,
+                "Prices are those that you typed, in your currency. \"no price\" counts as 0.",
+                draft.look().note());
+        Page.letters(draft, sheet, 2, columns, "Scenario");
+        int row = 3;
+        for (LiveLine line : LiveLines.all().in(Section.PARTS_LIST)) {
+            boolean part = line.quantity() == Quantity.TEXT;
+            if (line.name().equals("list_pair")) {
+                Page.heading(draft, sheet, row++, columns, "In all");
+            }
+            draft.text(
+                    sheet,
+                    row,
+                    0,
+                    line.label(),
+                    part ? draft.look().boldLabel() : draft.look().label());
+            draft.live(
+                    line,
+                    Side.LEFT,
+                    sheet,
+                    row,
+                    FIRST,
+                    Direction.ACROSS,
+                    draft.look().result(line.quantity()));
+            sheet.getRow(row++).setHeightInPoints(part ? 28 : 15);
+        }
+        sheet.createFreezePane(FIRST, 3);
+        Page.printByBreaks(sheet, true, columns + 1);
+    }
+}
