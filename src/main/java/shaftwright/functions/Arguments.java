@@ -12,7 +12,7 @@ import shaftwright.units.UnreadableLengthException;
  */
 final class Arguments {
     /** So many cells are read of a block; whole columns go beyond that. */
-    private static final int MOST_CELLS = 100_000;
+    static final int MOST_CELLS = 100_000;
 
     private final List<Parameter> parameters;
     private final List<Value> given;

@@ -107,13 +107,21 @@ public final class CellFunction {
     /**
      * Computes it. Errors among the arguments come out as they went in; otherwise an argument of a
      * wrong sort gives {@code #VALUE!}, numbers that cannot be give {@code #NUM!}, a question
-     * without an answer gives {@code #N/A}.
+     * without an answer gives {@code #N/A}. With blocks of cells where it takes one value it gives
+     * a block, one answer a row.
      *
      * @param given arguments in order; those at the end may be missing
      * @param workbook asked for the unit of lengths when no argument gives it
      * @return never an infinite number, never an exception
      */
     public Value evaluate(List<Value> given, WorkbookUnit workbook) {
+        return WholeColumns.areIn(this, given)
+                ? WholeColumns.answers(this, given, workbook)
+                : answer(given, workbook);
+    }
+
+    /** One answer. */
+    Value answer(List<Value> given, WorkbookUnit workbook) {
         try {
             Arguments arguments = new Arguments(this, given, workbook);
             if (rule instanceof Rule.OfText text) {
