@@ -40,10 +40,9 @@ final class Arguments {
             if (block.cells() > MOST_CELLS) {
                 throw wrong("a block of " + block.cells() + " cells");
             }
-            for (List<Value> row : block.rows()) {
-                for (Value cell : row) {
-                    passOnFault(cell);
-                }
+            if (block.hasFault()) {
+                // Calc refuses such a block before any function sees it.
+                throw wrong("an error in a block");
             }
         }
     }

@@ -105,8 +105,8 @@ public final class CellFunction {
     }
 
     /**
-     * Computes it. Errors among the arguments come out as they went in; otherwise an argument of a
-     * wrong sort gives {@code #VALUE!}, numbers that cannot be give {@code #NUM!}, a question
+     * Computes it. An argument that is an error comes out as it went in; otherwise an argument of a
+     * wrong sort and an error inside a block give {@code #VALUE!}, numbers that cannot be give {@code #NUM!}, a question
      * without an answer gives {@code #N/A}. With blocks of cells where it takes one value it gives
      * a block, one answer a row.
      *

@@ -48,7 +48,8 @@ final class WholeColumns {
     /**
      * One answer for each row and column of the blocks, errors among them where they belong.
      *
-     * @return a block, or {@code #VALUE!} when the blocks do not go together or are too many cells
+     * @return a block, or {@code #VALUE!} when the blocks do not go together, hold an error or are
+     *     too many cells
      */
     static Value answers(CellFunction function, List<Value> given, WorkbookUnit workbook) {
         WholeColumns columns = new WholeColumns(function, given);
@@ -64,8 +65,11 @@ final class WholeColumns {
             }
         }
         for (int i = 0; i < given.size(); i++) {
-            if (isSpread(function, i, given.get(i)) && !fits((Value.Block) given.get(i))) {
-                return false;
+            if (isSpread(function, i, given.get(i))) {
+                Value.Block block = (Value.Block) given.get(i);
+                if (!fits(block) || block.hasFault()) {
+                    return false;
+                }
             }
         }
         return (long) height * width <= Arguments.MOST_CELLS;

@@ -99,13 +99,13 @@ class AnyArgumentsTest {
                 .isEqualTo(column(Value.of(7), Value.of(5), Value.WRONG_SORT, Value.WRONG_SORT));
         assertThat(distance.evaluate(List.of(column(Value.of(3), Value.of(6)), Value.of(4))))
                 .isEqualTo(column(Value.of(5), Value.of(Math.sqrt(52))));
-        Value across = new Value.Block(List.of(List.of(Value.of(4), Value.NO_ANSWER)));
+        Value across = new Value.Block(List.of(List.of(Value.of(4), Value.of(1e300))));
         assertThat(distance.evaluate(List.of(column(Value.of(3), Value.of(0)), across)))
                 .isEqualTo(
                         new Value.Block(
                                 List.of(
-                                        List.of(Value.of(5), Value.NO_ANSWER),
-                                        List.of(Value.of(4), Value.NO_ANSWER))));
+                                        List.of(Value.of(5), Value.IMPOSSIBLE),
+                                        List.of(Value.of(4), Value.IMPOSSIBLE))));
     }
 
     @Test
@@ -115,6 +115,8 @@ class AnyArgumentsTest {
         Value three = column(Value.of(1), Value.of(2), Value.of(3));
 
         assertThat(distance.evaluate(List.of(two, three))).isEqualTo(Value.WRONG_SORT);
+        assertThat(distance.evaluate(List.of(column(Value.of(1), Value.NO_ANSWER), two)))
+                .isEqualTo(Value.WRONG_SORT);
         assertThat(distance.evaluate(List.of(two, Value.of(1), Value.of(1), two)))
                 .isEqualTo(column(Value.WRONG_SORT, Value.WRONG_SORT));
     }
