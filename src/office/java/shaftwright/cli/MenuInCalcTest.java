@@ -11,6 +11,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.calc.AddInText;
 import shaftwright.functions.Catalogue;
 import shaftwright.functions.Parameter;
 import shaftwright.office.CalcWithExtension;
@@ -140,7 +141,7 @@ class MenuInCalcTest {
         StringBuilder asked = new StringBuilder();
         for (Parameter parameter : Catalogue.find("DISTANCE").orElseThrow().parameters()) {
             asked.append(asked.length() == 0 ? "" : " / ");
-            asked.append(parameter.name()).append(": ").append(parameter.description());
+            asked.append(parameter.name()).append(": ").append(AddInText.asked(parameter));
         }
         assertThat(said).contains("wizard:SHAFT.DISTANCE|SUCCESS|" + asked);
     }

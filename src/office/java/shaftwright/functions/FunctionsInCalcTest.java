@@ -17,7 +17,6 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
@@ -366,8 +365,7 @@ class FunctionsInCalcTest {
                         sheet.getRow(first + row).createCell(column + beside));
             }
         }
-        CellReference last =
-                new CellReference(first + height - 1, column + width - 1, true, true);
+        CellReference last = new CellReference(first + height - 1, column + width - 1, true, true);
         return reference + ":" + last.formatAsString();
     }
 
