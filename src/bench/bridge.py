@@ -14,14 +14,23 @@ from com.sun.star.sheet.FillDirection import TO_BOTTOM
 
 CELLS = 20000
 PATIENCE_SECONDS = 60
-FORMULAS = (
-    ("arithmetic, what the function computes", "=SQRT(A{0}^2+B{0}^2+C{0}^2)"),
-    ("its closed form, checks included", "=IF(OR(ISTEXT(A{0});ISTEXT(B{0});ISTEXT(C{0}));#VALUE!;IF(AND(A{0}>=-1000000000;"
-     "A{0}<=1000000000;B{0}>=-1000000000;B{0}<=1000000000;C{0}>=-1000000000;C{0}<=1000000000);SQRT(A{0}^2+B{0}^2+C{0}^2);#NUM!))"),
-    ("a function that does nothing", '=BRIDGE.EMPTY(A{0};B{0};C{0};"in")'),
-    ("the same, given the document as well", '=BRIDGE.EMPTYINDOCUMENT(A{0};B{0};C{0};"in")'),
-    ("SHAFT.DISTANCE, unit given", '=SHAFT.DISTANCE(A{0};B{0};C{0};"in")'),
-    ("SHAFT.DISTANCE, the document's unit", "=SHAFT.DISTANCE(A{0};B{0};C{0})"),
+SQUARES = "SQRT({0}^2+{1}^2+{2}^2)"
+CELLS_BY_THEMSELVES = (
+    ("arithmetic", "=" + SQUARES),
+    ("the function's closed form, checks included", "=IF(OR(ISTEXT({0});ISTEXT({1});ISTEXT({2}));#VALUE!;IF(AND({0}>=-1000000000;"
+     "{0}<=1000000000;{1}>=-1000000000;{1}<=1000000000;{2}>=-1000000000;{2}<=1000000000);" + SQUARES + ";#NUM!))"),
+    ("a function that does nothing, no arguments", "=BRIDGE.NOTHING()"),
+    ("a function that does nothing, three numbers", "=BRIDGE.NUMBERS({0};{1};{2})"),
+    ("a function that does nothing, four values", '=BRIDGE.EMPTY({0};{1};{2};"in")'),
+    ("the same, given the document as well", '=BRIDGE.EMPTYINDOCUMENT({0};{1};{2};"in")'),
+    ("SHAFT.DISTANCE, unit given", '=SHAFT.DISTANCE({0};{1};{2};"in")'),
+    ("SHAFT.DISTANCE, the document's unit", "=SHAFT.DISTANCE({0};{1};{2})"),
+)
+ONE_ARRAY = (
+    ("arithmetic", "=" + SQUARES),
+    ("a function that does nothing, four values", '=BRIDGE.EMPTY({0};{1};{2};"in")'),
+    ("SHAFT.DISTANCE, unit given", '=SHAFT.DISTANCE({0};{1};{2};"in")'),
+    ("SHAFT.DISTANCE, the document's unit", "=SHAFT.DISTANCE({0};{1};{2})"),
 )
 
 
@@ -42,27 +51,42 @@ def started(settings):
             time.sleep(0.2)
 
 
-def measure(document, name, formula, runs):
+def by_themselves(sheet, formula):
+    # Written cell by cell, formulas would be computed and listened to one by one.
+    sheet.getCellByPosition(3, 0).Formula = formula.format("A1", "B1", "C1")
+    sheet.getCellRangeByPosition(3, 0, 3, CELLS - 1).fillAuto(TO_BOTTOM, 1)
+
+
+def one_array(sheet, formula):
+    columns = [column + "1:" + column + str(CELLS) for column in "ABC"]
+    sheet.getCellRangeByPosition(3, 0, 3, CELLS - 1).setArrayFormula(formula.format(*columns))
+
+
+def measure(document, name, formula, write, runs):
     sheets = document.Sheets
     sheets.insertNewByName("work", 1)
     sheet = sheets.getByName("work")
     sheet.getCellRangeByPosition(0, 0, 2, CELLS - 1).setDataArray(
         tuple((300.0 + row % 400, row % 90 - 45.0, row % 30 / 10) for row in range(CELLS))
     )
-    # Written cell by cell, formulas would be computed and listened to one by one.
-    sheet.getCellByPosition(3, 0).Formula = formula.format(1)
-    sheet.getCellRangeByPosition(3, 0, 3, CELLS - 1).fillAuto(TO_BOTTOM, 1)
+    write(sheet, formula)
     times = []
     for run in range(runs + 2):
         begun = time.time()
         document.calculateAll()
         times.append(time.time() - begun)
-    shown = sheet.getCellByPosition(3, CELLS - 1)
-    if shown.getError():
-        raise SystemExit(name + " shows an error: " + shown.String)
+    first, last = (sheet.getCellByPosition(3, row) for row in (0, CELLS - 1))
+    if first.getError() or last.getError():
+        raise SystemExit(name + " shows an error: " + first.String + ", " + last.String)
+    if "SHAFT" in formula and abs(last.Value - sheet_answer(sheet, CELLS - 1)) > 1e-9:
+        raise SystemExit(name + " shows " + last.String)
     sheets.removeByName("work")
     kept = times[2:]
-    print("%-42s %6.3f s  (%.3f to %.3f)" % (name, statistics.median(kept), min(kept), max(kept)), flush=True)
+    print("%-46s %6.3f s  (%.3f to %.3f)" % (name, statistics.median(kept), min(kept), max(kept)), flush=True)
+
+
+def sheet_answer(sheet, row):
+    return sum(sheet.getCellByPosition(column, row).Value ** 2 for column in range(3)) ** 0.5
 
 
 def main(arguments):
@@ -77,8 +101,12 @@ def main(arguments):
         document.UndoManager.lock()
         document.enableAutomaticCalculation(False)
         print("%d cells, median of %d after two to warm up" % (CELLS, runs))
-        for name, formula in FORMULAS:
-            measure(document, name, formula, runs)
+        print("each cell by itself:")
+        for name, formula in CELLS_BY_THEMSELVES:
+            measure(document, name, formula, by_themselves, runs)
+        print("all as one array formula:")
+        for name, formula in ONE_ARRAY:
+            measure(document, name, formula, one_array, runs)
     finally:
         # An open document would keep the program from ending.
         document.close(True)

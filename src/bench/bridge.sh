@@ -1,12 +1,12 @@
 #!/usr/bin/env bash
 # Measures how long LibreOffice takes to recalculate 20,000 cells of plain arithmetic, of functions that do nothing and of a
-# function of the pack. The add-in that does nothing is made here and is no part of the extension.
+# function of the pack, each cell by itself and all as one array formula. The add-in that does nothing is made here and is no part of the extension.
 #
-#   src/bench/bridge.sh [RUNS]     default 7; needs mvn -DskipTests package before it
+#   src/bench/bridge.sh [RUNS]     default 5; needs mvn -DskipTests package before it
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."
 
-runs=${1:-7}
+runs=${1:-5}
 work=target/bench/bridge
 uno=$(find "$HOME/.m2/repository/org/libreoffice/libreoffice" -name 'libreoffice-*.jar' | head -n 1)
 [ -f target/shaftwright.oxt ] || { echo "bridge: target/shaftwright.oxt is missing; run mvn -DskipTests package" >&2; exit 1; }
@@ -18,6 +18,8 @@ printf 'RegistrationClassName: Bridge\n' >"$work/manifest"
 jar cfm "$work/part/bridge.jar" "$work/manifest" -C "$work/classes" .
 cat >"$work/part/bridge.idl" <<'IDL'
 interface XBridge : com::sun::star::uno::XInterface {
+    double nothing();
+    double numbers([in] double reach, [in] double rise, [in] double foreaft);
     any empty([in] any reach, [in] any rise, [in] any foreaft, [in] any unit);
     any emptyindocument([in] com::sun::star::beans::XPropertySet document, [in] any reach, [in] any rise, [in] any foreaft, [in] any unit);
 };
@@ -31,6 +33,8 @@ cat >"$work/part/CalcAddIns.xcu" <<'XML'
 <?xml version="1.0" encoding="UTF-8"?>
 <oor:component-data xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" oor:name="CalcAddIns" oor:package="org.openoffice.Office">
 <node oor:name="AddInInfo"><node oor:name="BRIDGE" oor:op="replace"><node oor:name="AddInFunctions">
+<node oor:name="nothing" oor:op="replace"><prop oor:name="DisplayName"><value xml:lang="en-US">BRIDGE.NOTHING</value></prop></node>
+<node oor:name="numbers" oor:op="replace"><prop oor:name="DisplayName"><value xml:lang="en-US">BRIDGE.NUMBERS</value></prop></node>
 <node oor:name="empty" oor:op="replace"><prop oor:name="DisplayName"><value xml:lang="en-US">BRIDGE.EMPTY</value></prop></node>
 <node oor:name="emptyindocument" oor:op="replace"><prop oor:name="DisplayName"><value xml:lang="en-US">BRIDGE.EMPTYINDOCUMENT</value></prop></node>
 </node></node></node></oor:component-data>

@@ -5,7 +5,8 @@ import com.sun.star.lib.uno.helper.Factory;
 import com.sun.star.lib.uno.helper.WeakBase;
 
 /**
- * An add-in whose functions hand back their first argument: what is left is the way there and back.
+ * An add-in whose functions hand back their first argument or a number: what is left is the way
+ * there and back.
  */
 public final class Bridge extends WeakBase implements XBridge, XServiceInfo {
     private static final String[] SERVICES = {"com.sun.star.sheet.AddIn", "BRIDGE"};
@@ -14,6 +15,16 @@ public final class Bridge extends WeakBase implements XBridge, XServiceInfo {
         return implementation.equals("Bridge")
                 ? Factory.createComponentFactory(Bridge.class, SERVICES)
                 : null;
+    }
+
+    @Override
+    public double nothing() {
+        return 1;
+    }
+
+    @Override
+    public double numbers(double reach, double rise, double foreaft) {
+        return reach;
     }
 
     @Override

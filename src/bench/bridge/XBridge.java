@@ -6,9 +6,15 @@ import com.sun.star.uno.XInterface;
 /** Functions that do nothing, as UNO knows them. */
 public interface XBridge extends XInterface {
     TypeInfo[] UNOTYPEINFO = {
-        new MethodTypeInfo("empty", 0, TypeInfo.ANY),
-        new MethodTypeInfo("emptyindocument", 1, TypeInfo.ANY),
+        new MethodTypeInfo("nothing", 0, 0),
+        new MethodTypeInfo("numbers", 1, 0),
+        new MethodTypeInfo("empty", 2, TypeInfo.ANY),
+        new MethodTypeInfo("emptyindocument", 3, TypeInfo.ANY),
     };
+
+    double nothing();
+
+    double numbers(double reach, double rise, double foreaft);
 
     Object empty(Object reach, Object rise, Object foreaft, Object unit);
 

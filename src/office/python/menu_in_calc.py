@@ -4,8 +4,8 @@ menu_in_calc.py -env:… -env:… SOURCE COMMAND [COMMAND …] [next SOURCE COMM
 
 A command is one of the menu's (fill, check, new-inch, new-mm), `undo`, `save:FILE`, or
 `NAME[i]=TEXT`, which types into cell i of a defined name, `FORMULA` with its equals sign first,
-which goes into a cell of a sheet of its own, or `show`, which tells what that cell shows. Each
-answer is printed as a line `COMMAND|STATE|TEXT`.
+which goes into a cell of a sheet of its own, `show`, which tells what that cell shows, or
+`wizard:FUNCTION`, which tells what the function wizard asks for. Each answer is printed as a line `COMMAND|STATE|TEXT`.
 """
 
 import os
@@ -71,6 +71,13 @@ def run(context, document, command):
     if command.startswith("="):
         own_cell(document).Formula = command
         return "SUCCESS", ""
+    if command.startswith("wizard:"):
+        functions = context.ServiceManager.createInstanceWithContext(
+            "com.sun.star.sheet.FunctionDescriptions", context
+        )
+        told = {each.Name: each.Value for each in functions.getByName(command[7:])}
+        asked = [each.Name + ": " + each.Description for each in told["Arguments"]]
+        return "SUCCESS", " / ".join(asked)
     if command == "show":
         # What is to be computed later comes in the order of its events.
         later = context.ServiceManager.createInstanceWithContext(

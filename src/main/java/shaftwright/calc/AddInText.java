@@ -155,7 +155,7 @@ public final class AddInText {
                 + " Example: "
                 + function.example().formula(function.name())
                 + " gives "
-                + function.example().shown()
+                + function.exampleResult()
                 + ".";
     }
 
@@ -163,9 +163,14 @@ public final class AddInText {
         for (Parameter parameter : parameters) {
             node(text, parameter.name());
             property(text, "DisplayName", parameter.name(), true);
-            property(text, "Description", parameter.description(), true);
+            property(text, "Description", asked(parameter), true);
             text.append("</node>\n");
         }
+    }
+
+    /** What the wizard says of an argument; it calls all of them optional by itself. */
+    public static String asked(Parameter parameter) {
+        return parameter.description() + (parameter.isOptional() ? "" : "; must be given");
     }
 
     private static void node(StringBuilder text, String name) {

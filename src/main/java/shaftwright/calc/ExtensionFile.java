@@ -59,6 +59,7 @@ public final class ExtensionFile {
         parts.put("Addons.xcu", bytes(ExtensionText.menu()));
         parts.put("ProtocolHandler.xcu", bytes(ExtensionText.protocol()));
         parts.put("description.xml", bytes(ExtensionText.description(version)));
+        parts.put(ExtensionText.ABOUT_PART, bytes(ExtensionText.about()));
         parts.put("META-INF/manifest.xml", bytes(ExtensionText.manifest()));
         for (String workbook : List.of("blank-inch.xlsx", "blank-mm.xlsx")) {
             parts.put(workbook, Files.readAllBytes(workbooks.resolve(workbook)));

@@ -7,7 +7,15 @@ final class ExtensionText {
             "<oor:component-data xmlns:oor=\"http://openoffice.org/2001/registry\""
                     + " xmlns:xs=\"http://www.w3.org/2001/XMLSchema\"";
 
+    /** The part that the list of installed extensions shows. */
+    static final String ABOUT_PART = "about.txt";
+
     private ExtensionText() {}
+
+    static String about() {
+        return "Sizes half shafts with plunging joints: a menu that fills and checks sizing"
+                + " workbooks, and cell functions named SHAFT. A sizing aid, not approval.\n";
+    }
 
     static String manifest() {
         return XML
@@ -82,6 +90,9 @@ final class ExtensionText {
                 + "\"/>\n<version value=\""
                 + version
                 + "\"/>\n<display-name><name lang=\"en\">Shaftwright</name></display-name>\n"
+                + "<extension-description><src lang=\"en\" xlink:href=\""
+                + ABOUT_PART
+                + "\"/></extension-description>\n"
                 + "</description>\n";
     }
 }

@@ -425,7 +425,7 @@ public interface XFunctions extends XInterface {
     /** Nominal rim diameter of a tyre size. */
     Object rimdiameter(XPropertySet document, Object size, Object unit);
 
-    /** Way that a tyre rolls in one turn. */
+    /** How far a tyre rolls in one turn. */
     Object rollinglength(XPropertySet document, Object diameter, Object unit);
 
     /** Turns of wheel and half shaft at a road speed, without slip. */
@@ -586,8 +586,8 @@ public interface XFunctions extends XInterface {
             Object unit);
 
     /**
-     * Torque that bolts let a flange pass on by friction; #NUM! when they are tightened beyond
-     * three quarters of their proof load.
+     * Torque that a bolted flange passes on by friction; #NUM! when bolts are tightened beyond 3/4
+     * of proof load.
      */
     Object flangetorque(
             XPropertySet document,

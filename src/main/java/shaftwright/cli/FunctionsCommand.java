@@ -61,7 +61,7 @@ final class FunctionsCommand {
                 "Example: ="
                         + function.example().formula(function.name())
                         + " gives "
-                        + function.example().shown()
+                        + function.exampleResult()
                         + " ("
                         + function.example().from()
                         + ")");
@@ -69,13 +69,15 @@ final class FunctionsCommand {
             out.println("Closed form: " + function.expression().get().text());
         }
         out.println(
-                "Errors: #VALUE! for what is no number, text or block of the right sort; #NUM! for"
+                "Errors: #VALUE! for a text where a number belongs or blocks that do not go together; #NUM! for"
                         + " numbers that cannot be; #N/A when there is no answer.");
     }
 
     private static String gives(CellFunction function) {
         Measure measure = function.columns().get(0);
         String what = measure.unit().isEmpty() ? "a number" : measure.unit();
-        return function.isBlock() ? "a block of cells, " + what + "; enter it as an array" : what;
+        return function.isBlock()
+                ? "a block of cells, " + what + "; enter it as an array formula"
+                : what + "; for columns of cells, as an array formula, one answer a row";
     }
 }

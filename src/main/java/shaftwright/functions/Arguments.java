@@ -12,7 +12,7 @@ import shaftwright.units.UnreadableLengthException;
  */
 final class Arguments {
     /** So many cells are read of a block; whole columns go beyond that. */
-    private static final int MOST_CELLS = 100_000;
+    static final int MOST_CELLS = 100_000;
 
     private final List<Parameter> parameters;
     private final List<Value> given;
@@ -40,10 +40,9 @@ final class Arguments {
             if (block.cells() > MOST_CELLS) {
                 throw wrong("a block of " + block.cells() + " cells");
             }
-            for (List<Value> row : block.rows()) {
-                for (Value cell : row) {
-                    passOnFault(cell);
-                }
+            if (block.hasFault()) {
+                // Calc refuses such a block before any function sees it.
+                throw wrong("an error in a block");
             }
         }
     }

@@ -81,6 +81,13 @@ public final class CellFunction {
         return example;
     }
 
+    /** What the worked example gives, with its unit where that does not depend on lengths. */
+    public String exampleResult() {
+        Measure measure = columns.get(0);
+        boolean hasUnit = measure.isNumber() && !measure.hasLength() && !measure.unit().isEmpty();
+        return example.shown() + (hasUnit ? ' ' + measure.unit() : "");
+    }
+
     /** Whether it has to do with lengths; the unit is then its last argument. */
     public boolean hasUnit() {
         return !parameters.isEmpty()
@@ -105,15 +112,23 @@ public final class CellFunction {
     }
 
     /**
-     * Computes it. Errors among the arguments come out as they went in; otherwise an argument of a
-     * wrong sort gives {@code #VALUE!}, numbers that cannot be give {@code #NUM!}, a question
-     * without an answer gives {@code #N/A}.
+     * Computes it. An argument that is an error comes out as it went in; otherwise an argument of a
+     * wrong sort and an error inside a block give {@code #VALUE!}, numbers that cannot be give
+     * {@code #NUM!}, a question without an answer gives {@code #N/A}. With blocks of cells where it
+     * takes one value it gives a block, one answer a row.
      *
      * @param given arguments in order; those at the end may be missing
      * @param workbook asked for the unit of lengths when no argument gives it
      * @return never an infinite number, never an exception
      */
     public Value evaluate(List<Value> given, WorkbookUnit workbook) {
+        return WholeColumns.areIn(this, given)
+                ? WholeColumns.answers(this, given, workbook)
+                : answer(given, workbook);
+    }
+
+    /** One answer. */
+    Value answer(List<Value> given, WorkbookUnit workbook) {
         try {
             Arguments arguments = new Arguments(this, given, workbook);
             if (rule instanceof Rule.OfText text) {

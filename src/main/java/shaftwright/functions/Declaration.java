@@ -166,7 +166,7 @@ final class Declaration {
             hasLength |= parameter.measure().hasLength();
         }
         if (hasLength) {
-            add("unit", Measure.UNIT, false, Allowed.ANY, INCHES, "unit of lengths: in or mm");
+            add("unit", Measure.UNIT, false, Allowed.ANY, INCHES, "unit of bare lengths, in or mm");
         }
         return new CellFunction(this, rule);
     }

@@ -45,12 +45,12 @@ final class DoubtFunctions {
                 of(
                                 "ROOTSUMSQUARE",
                                 "Independent contributions taken together, root of the sum of squares.")
-                        .lengths("contributions", NOT_NEGATIVE, "one for one")
+                        .lengths("contributions", NOT_NEGATIVE, "standard uncertainty of each")
                         .source(GUM + ", 5.1.2 with sensitivities of 1")
                         .example("√(3² + 4²)", 9, new double[] {3, 4}, 5)
                         .number(a -> combined(Contribution.Kind.SCATTER, a).standard()),
                 of("WORSTCASE", "All limits reached at once.")
-                        .lengths("limits", NOT_NEGATIVE, "each either way")
+                        .lengths("limits", NOT_NEGATIVE, "the limits, each either way")
                         .source("plain sum")
                         .example("3 + 4", 9, new double[] {3, 4}, 7)
                         .number(a -> combined(Contribution.Kind.PLUS_MINUS, a).worst()),

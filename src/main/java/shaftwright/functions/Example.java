@@ -1,7 +1,8 @@
 package shaftwright.functions;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A worked example of a function.
@@ -39,8 +40,10 @@ public record Example(List<Value> arguments, List<Value> expected, int decimals,
         if (value instanceof Value.Numeric number) {
             return decimals > 9
                     ? Allowed.plain(number.number())
-                    : String.format(
-                            Locale.ROOT, "%." + Math.max(0, decimals) + "f", number.number());
+                    : BigDecimal.valueOf(number.number())
+                            .setScale(Math.max(0, decimals), RoundingMode.HALF_UP)
+                            .stripTrailingZeros()
+                            .toPlainString();
         }
         return value instanceof Value.Text text ? text.text() : written(value);
     }

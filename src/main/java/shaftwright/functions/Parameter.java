@@ -29,15 +29,19 @@ public record Parameter(
     /** Meaning, unit, range and what counts without it, in one line. */
     public String description() {
         StringBuilder text = new StringBuilder(meaning);
+        String gap = "; ";
         if (measure.isNumber() && !measure.unit().isEmpty()) {
-            text.append(", ").append(measure.unit());
+            text.append(gap).append(measure.unit());
+            gap = ", ";
         }
         if (!allowed.words().isEmpty()) {
-            text.append(", ").append(allowed.words());
+            text.append(gap).append(allowed.words());
         }
-        if (otherwise.isPresent()) {
+        if (measure == Measure.UNIT) {
+            text.append("; if left out, as the cell named unit says, else ");
+            text.append(otherwise.orElseThrow());
+        } else if (otherwise.isPresent()) {
             text.append("; ").append(otherwise.get()).append(" if left out");
-            text.append(measure == Measure.UNIT ? " and no cell named unit says other" : "");
         }
         return text.toString();
     }

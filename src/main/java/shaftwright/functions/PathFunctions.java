@@ -34,15 +34,15 @@ final class PathFunctions {
                         .length("graduation", POSITIVE, "smallest division of tape and heights")
                         .source(FORSYTHE)
                         .example(
-                                "a reach of 500 at every height, rise 100",
+                                "a reach of 120 at every height: 50² + 120² = 130²",
                                 6,
                                 HEIGHTS,
                                 DISTANCES,
-                                400,
+                                350,
                                 300,
                                 new double[] {0},
                                 1,
-                                new double[] {0, 500, 100, 509.901951})
+                                new double[] {0, 120, 50, 130})
                         .block(PathFunctions::table),
                 new Declaration(
                                 Topic.PATH,
@@ -58,12 +58,12 @@ final class PathFunctions {
                         .example("a quarter from the top", 9, 50, -100, 100, 0.5)
                         .number(PathFunctions::normal),
                 new Declaration(Topic.PATH, "POLYNOMIAL", "Value of a polynomial.", Measure.NUMBER)
-                        .number("variable", Measure.NUMBER, ANY, "where")
+                        .number("variable", Measure.NUMBER, ANY, "what stands for s")
                         .numbers(
                                 "coefficients",
                                 Measure.NUMBER,
                                 ANY,
-                                "of 1, s, s² and so on, twelve at most")
+                                "coefficients of 1, s, s² and so on, twelve at most")
                         .source("Horner's rule")
                         .example("1 + 2 · 3 + 3 · 9", 9, 3, new double[] {1, 2, 3}, 34)
                         .number(
@@ -89,8 +89,8 @@ final class PathFunctions {
                         .number(PathFunctions::allowance));
     }
 
-    private static final double[] HEIGHTS = {300, 400, 500};
-    private static final double[] DISTANCES = {500, Math.sqrt(260_000), Math.sqrt(290_000)};
+    private static final double[] HEIGHTS = {300, 350, 390};
+    private static final double[] DISTANCES = {120, 130, 150};
 
     private static Declaration of(String name, String meaning) {
         return new Declaration(Topic.PATH, name, meaning, Measure.LENGTH);

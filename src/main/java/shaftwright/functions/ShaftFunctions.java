@@ -267,7 +267,7 @@ final class ShaftFunctions {
                                 Measure.NUMBER,
                                 Allowed.within(0, 1),
                                 0.25,
-                                "0 short end to 1 long end")
+                                "where in the window, 0 at its short end, 1 at its long end")
                         .length("step", NOT_NEGATIVE, 0, "what lengths are cut to")
                         .source("length choice of the workbook")
                         .example(

@@ -28,7 +28,6 @@ final class StrengthFunctions {
     private static final String BOLTS = "F = T/(K d); ISO 898-1";
     private static final String LIFE =
             "Seherr-Thoss, Schmelz, Aucktor, Universal Joints and Driveshafts, from memory";
-    private static final String STEEL = "plain steel if left out";
     private static final Allowed COUNT = Allowed.within(1, 100);
     private static final Allowed TEETH = Allowed.within(3, 200);
 
@@ -89,7 +88,7 @@ final class StrengthFunctions {
                                 Measure.MODULUS,
                                 POSITIVE,
                                 80,
-                                "shear modulus, " + STEEL)
+                                "shear modulus, plain steel 80")
                         .formula(
                                 "DEGREES(32*torque*length*unit_mm/(PI()*shearmodulus*((diameter*unit_mm)^4-(bore*unit_mm)^4)))")
                         .only("bore<diameter")
@@ -120,8 +119,8 @@ final class StrengthFunctions {
                                 Measure.MODULUS,
                                 POSITIVE,
                                 206,
-                                "elastic modulus, " + STEEL)
-                        .number("density", Measure.DENSITY, POSITIVE, 7850, "density, " + STEEL)
+                                "elastic modulus, plain steel 206")
+                        .number("density", Measure.DENSITY, POSITIVE, 7850, "density, steel 7850")
                         .formula(
                                 "30/PI()*(PI()/(length*unit_mm))^2*SQRT((diameter*unit_mm)^2+(bore*unit_mm)^2)/4*SQRT(elasticmodulus*1000/(density*1E-12))")
                         .only("bore<diameter")
@@ -209,7 +208,7 @@ final class StrengthFunctions {
                                 Measure.NUMBER,
                                 Allowed.within(0.05, 0.5),
                                 0.2,
-                                "K, 0.2 dry, 0.15 oiled")
+                                "nut factor K, 0.2 dry, 0.15 oiled")
                         .formula("1000*torque/(nutfactor*diameter*unit_mm)")
                         .source(BOLTS)
                         .example("50 000/(0.2 · 10)", 6, 50, 10, 0.2, "mm", 25000)
@@ -252,7 +251,7 @@ final class StrengthFunctions {
                         .number(a -> bolts(thread(a), boltClass(a), 1, 1, 0, 0.2, 0).proofLoad()),
                 of(
                                 "FLANGETORQUE",
-                                "Torque that bolts let a flange pass on by friction; #NUM! when they are tightened beyond three quarters of their proof load.",
+                                "Torque that a bolted flange passes on by friction; #NUM! when bolts are tightened beyond 3/4 of proof load.",
                                 Measure.TORQUE)
                         .number("count", Measure.NUMBER, COUNT, "number of bolts")
                         .length("circle", POSITIVE, "diameter of the bolt circle")
@@ -265,7 +264,7 @@ final class StrengthFunctions {
                                 Measure.NUMBER,
                                 Allowed.within(0.05, 0.5),
                                 0.2,
-                                "K, 0.2 dry, 0.15 oiled")
+                                "nut factor K, 0.2 dry, 0.15 oiled")
                         .number(
                                 "friction",
                                 Measure.NUMBER,

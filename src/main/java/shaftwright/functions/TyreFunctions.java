@@ -40,7 +40,7 @@ final class TyreFunctions {
                         .source(ISO)
                         .example("25.4 · 15", 9, "235/75 R15", "mm", 381)
                         .number(a -> TyreSize.parse(a.text("size")).rimDiameter()),
-                of("ROLLINGLENGTH", "Way that a tyre rolls in one turn.", Measure.LENGTH)
+                of("ROLLINGLENGTH", "How far a tyre rolls in one turn.", Measure.LENGTH)
                         .length("diameter", POSITIVE, "free diameter")
                         .formula("3.05*diameter")
                         .source(ROLLING)

@@ -51,6 +51,18 @@ public sealed interface Value {
         public int cells() {
             return rows.isEmpty() ? 0 : rows.size() * rows.get(0).size();
         }
+
+        /** Whether any cell shows an error. */
+        boolean hasFault() {
+            for (List<Value> row : rows) {
+                for (Value cell : row) {
+                    if (cell instanceof Fault) {
+                        return true;
+                    }
+                }
+            }
+            return false;
+        }
     }
 
     Value BLANK = new Blank();

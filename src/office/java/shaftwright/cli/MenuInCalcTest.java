@@ -11,6 +11,9 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.calc.AddInText;
+import shaftwright.functions.Catalogue;
+import shaftwright.functions.Parameter;
 import shaftwright.office.CalcWithExtension;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
@@ -53,6 +56,7 @@ class MenuInCalcTest {
             commands.addAll(List.of("new-mm", "new-inch", "windows"));
             commands.addAll(List.of("show", "unit[0]=mm", "show"));
             commands.addAll(List.of("undo", "show", "unit[0]=cm", "show"));
+            commands.add("wizard:SHAFT.DISTANCE");
             commands.addAll(List.of("next", other.toString(), "fill", "check"));
             said = calc.script(SCRIPT, commands.toArray(String[]::new));
         }
@@ -129,6 +133,17 @@ class MenuInCalcTest {
                         "show|SUCCESS|2",
                         "show|SUCCESS|50.8",
                         "show|SUCCESS|#VALUE!");
+    }
+
+    /** Not for the document, which Calc gives by itself. */
+    @Test
+    void wizardAsksForTheArgumentsOfTheFunction() {
+        StringBuilder asked = new StringBuilder();
+        for (Parameter parameter : Catalogue.find("DISTANCE").orElseThrow().parameters()) {
+            asked.append(asked.length() == 0 ? "" : " / ");
+            asked.append(parameter.name()).append(": ").append(AddInText.asked(parameter));
+        }
+        assertThat(said).contains("wizard:SHAFT.DISTANCE|SUCCESS|" + asked);
     }
 
     @Test

@@ -17,7 +17,6 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
@@ -28,17 +27,69 @@ import shaftwright.office.CalcWithExtension;
 
 /** The functions as cells of LibreOffice Calc show them, with the extension installed. */
 class FunctionsInCalcTest {
-    /** Arguments stand in columns from here, each block in a column of its own. */
+    /** Arguments stand in columns from here, each in two. */
     private static final int FIRST_ARGUMENT = 10;
 
-    private static final int ROWS_A_CALL = 8;
+    private static final int COLUMNS_AN_ARGUMENT = 2;
     private static final int WIDEST_RESULT = 5;
-    private static final int NASTY_CALLS = 12;
+    private static final int TALLEST_RESULT = 6;
+    private static final int RANDOM_CALLS = 3;
+
+    /** What a cell may hold in place of one good argument; NaN and infinity show as #NUM!. */
+    private static final List<Value> SPOILT =
+            List.of(
+                    Value.BLANK,
+                    Value.of(""),
+                    Value.of("no number"),
+                    Value.of("25 3/0"),
+                    new Value.Fault("#N/A"),
+                    new Value.Fault("#DIV/0!"),
+                    Value.IMPOSSIBLE,
+                    Value.of(0),
+                    Value.of(-7),
+                    Value.of(-1e300),
+                    Value.of(1e300),
+                    Value.of(1e-190),
+                    Value.of(-1e-190));
 
     @TempDir private static Path folder;
 
-    /** One cell formula and what it must show. */
-    private record Use(CellFunction function, List<Value> given) {}
+    private static final List<Value> IN_BLOCKS =
+            List.of(Value.BLANK, Value.of("x"), Value.of(-1e300), Value.NO_ANSWER);
+
+    /** One formula, and what the core answers. */
+    private record Use(CellFunction function, List<Value> given, Value answer) {
+        static Use of(CellFunction function, List<Value> given) {
+            return of(function, given, WorkbookUnit.NONE);
+        }
+
+        /** A single empty cell counts as 0. */
+        static Use of(CellFunction function, List<Value> given, WorkbookUnit unit) {
+            List<Value> counting = new ArrayList<>(given);
+            counting.replaceAll(value -> value.equals(Value.BLANK) ? Value.EMPTY_CELL : value);
+            return new Use(function, given, function.evaluate(counting, unit));
+        }
+
+        boolean isArray() {
+            return function.isBlock() || answer instanceof Value.Block;
+        }
+
+        List<List<Value>> shown() {
+            return answer instanceof Value.Block block
+                    ? block.rows().subList(0, Math.min(TALLEST_RESULT, block.rows().size()))
+                    : List.of(List.of(answer));
+        }
+
+        int height() {
+            int height = shown().size();
+            for (Value value : given) {
+                if (value instanceof Value.Block block) {
+                    height = Math.max(height, block.rows().size());
+                }
+            }
+            return height;
+        }
+    }
 
     private static List<Use> uses;
     private static Path usesSaved;
@@ -67,12 +118,10 @@ class FunctionsInCalcTest {
     void everyFunctionGivesInCalcWhatItGivesHere() throws IOException {
         try (XSSFWorkbook saved = new XSSFWorkbook(Files.newInputStream(usesSaved))) {
             List<String> wrong = new ArrayList<>();
-            for (int i = 0; i < uses.size(); i++) {
-                compare(
-                        uses.get(i),
-                        WorkbookUnit.NONE,
-                        saved.getSheetAt(0).getRow(i * ROWS_A_CALL),
-                        wrong);
+            int row = 0;
+            for (Use use : uses) {
+                compare(use, saved.getSheetAt(0), row, wrong);
+                row += use.height();
             }
             assertThat(wrong).isEmpty();
         }
@@ -95,8 +144,8 @@ class FunctionsInCalcTest {
             int row = 1;
             for (CellFunction function : Catalogue.all()) {
                 if (!function.isBlock()) {
-                    Use use = new Use(function, arguments(function, unit));
-                    compare(use, unit, workbook.getSheetAt(0).getRow(row++), wrong);
+                    Use use = Use.of(function, arguments(function, unit), unit);
+                    compare(use, workbook.getSheetAt(0), row++, wrong);
                 }
             }
         }
@@ -182,16 +231,58 @@ class FunctionsInCalcTest {
     private static List<Use> uses() {
         List<Use> uses = new ArrayList<>();
         for (CellFunction function : Catalogue.all()) {
-            uses.add(new Use(function, function.example().arguments()));
+            uses.add(Use.of(function, function.example().arguments()));
+            for (int place = 0; place < function.example().arguments().size(); place++) {
+                addSpoilt(function, place, uses);
+            }
             RandomArguments random = new RandomArguments(function.name().hashCode());
-            while (uses.size() % (NASTY_CALLS + 1) != 0) {
+            int wanted = uses.size() + RANDOM_CALLS;
+            while (uses.size() < wanted) {
                 List<Value> given = random.nasty(function.parameters());
                 if (canBeTyped(given) && given.size() <= function.parameters().size()) {
-                    uses.add(new Use(function, given));
+                    uses.add(Use.of(function, given));
                 }
             }
         }
         return uses;
+    }
+
+    /** The worked example with everything else that a cell or an area may hold at one place. */
+    private static void addSpoilt(CellFunction function, int place, List<Use> uses) {
+        List<Value> good = function.example().arguments();
+        for (Value spoilt : SPOILT) {
+            uses.add(Use.of(function, with(good, place, spoilt)));
+        }
+        Value one = good.get(place);
+        if (one instanceof Value.Block block) {
+            List<List<Value>> rows = block.rows();
+            uses.add(Use.of(function, with(good, place, rows.get(0).get(0))));
+            if (rows.size() > 1) {
+                uses.add(block(function, place, rows.subList(0, rows.size() - 1)));
+            }
+            for (Value spoilt : IN_BLOCKS) {
+                List<List<Value>> changed = new ArrayList<>(rows);
+                changed.set(rows.size() - 1, List.of(spoilt));
+                uses.add(block(function, place, changed));
+            }
+        } else {
+            for (Value spoilt : IN_BLOCKS) {
+                uses.add(block(function, place, List.of(List.of(one), List.of(spoilt))));
+            }
+            uses.add(block(function, place, List.of(List.of(one, one))));
+            uses.add(block(function, place, List.of(List.of(one, one), List.of(one, one))));
+        }
+    }
+
+    private static Use block(CellFunction function, int place, List<List<Value>> rows) {
+        List<Value> good = function.example().arguments();
+        return Use.of(function, with(good, place, new Value.Block(rows)));
+    }
+
+    private static List<Value> with(List<Value> good, int place, Value value) {
+        List<Value> given = new ArrayList<>(good);
+        given.set(place, value);
+        return given;
     }
 
     private static boolean canBeTyped(List<Value> given) {
@@ -206,7 +297,7 @@ class FunctionsInCalcTest {
     }
 
     private static boolean blockCanBeTyped(Value.Block block) {
-        if (block.cells() == 0 || block.rows().get(0).size() > 1) {
+        if (block.cells() == 0 || block.rows().get(0).size() > COLUMNS_AN_ARGUMENT) {
             return false;
         }
         for (List<Value> row : block.rows()) {
@@ -225,15 +316,17 @@ class FunctionsInCalcTest {
         try (XSSFWorkbook workbook = new XSSFWorkbook();
                 OutputStream out = Files.newOutputStream(book)) {
             XSSFSheet sheet = workbook.createSheet();
-            for (int i = 0; i < uses.size(); i++) {
-                write(uses.get(i), sheet, i * ROWS_A_CALL);
+            int row = 0;
+            for (Use use : uses) {
+                write(use, sheet, row);
+                row += use.height();
             }
             workbook.write(out);
         }
     }
 
     private static void write(Use use, XSSFSheet sheet, int first) {
-        for (int row = first; row < first + ROWS_A_CALL; row++) {
+        for (int row = first; row < first + use.height(); row++) {
             sheet.createRow(row);
         }
         StringBuilder formula = new StringBuilder(use.function.name()).append('(');
@@ -243,28 +336,37 @@ class FunctionsInCalcTest {
         XSSFCell cell = sheet.getRow(first).createCell(0);
         var text = cell.getCTCell().addNewF();
         text.setStringValue(formula.append(')').toString());
-        if (use.function.isBlock()) {
+        if (use.isArray()) {
+            CellReference last =
+                    new CellReference(
+                            first + use.shown().size() - 1,
+                            use.answer instanceof Value.Block
+                                    ? use.shown().get(0).size() - 1
+                                    : WIDEST_RESULT - 1);
             text.setT(STCellFormulaType.ARRAY);
-            text.setRef("A" + (first + 1) + ":" + (char) ('A' + WIDEST_RESULT - 1) + (first + 1));
+            text.setRef("A" + (first + 1) + ":" + last.formatAsString());
         }
     }
 
     /** Types an argument into cells and returns the reference to them. */
     private static String typed(Value value, XSSFSheet sheet, int first, int place) {
-        int column = FIRST_ARGUMENT + place;
-        String reference = "$" + CellReference.convertNumToColString(column) + "$" + (first + 1);
+        int column = FIRST_ARGUMENT + place * COLUMNS_AN_ARGUMENT;
+        String reference = new CellReference(first, column, true, true).formatAsString();
         if (!(value instanceof Value.Block block)) {
             put(value, sheet.getRow(first).createCell(column));
             return reference;
         }
-        for (int row = 0; row < block.rows().size(); row++) {
-            put(block.rows().get(row).get(0), sheet.getRow(first + row).createCell(column));
+        int width = block.rows().get(0).size();
+        int height = block.rows().size();
+        for (int row = 0; row < height; row++) {
+            for (int beside = 0; beside < width; beside++) {
+                put(
+                        block.rows().get(row).get(beside),
+                        sheet.getRow(first + row).createCell(column + beside));
+            }
         }
-        return reference
-                + ":$"
-                + CellReference.convertNumToColString(column)
-                + "$"
-                + (first + block.rows().size());
+        CellReference last = new CellReference(first + height - 1, column + width - 1, true, true);
+        return reference + ":" + last.formatAsString();
     }
 
     private static void put(Value value, XSSFCell cell) {
@@ -280,32 +382,27 @@ class FunctionsInCalcTest {
         }
     }
 
-    private static void compare(Use use, WorkbookUnit unit, XSSFRow row, List<String> wrong) {
-        Value result = use.function.evaluate(asProgramsGiveThem(use), unit);
-        List<Value> expected =
-                result instanceof Value.Block block ? block.rows().get(0) : List.of(result);
-        for (int i = 0; i < expected.size(); i++) {
-            String shown = shown(row.getCell(i));
-            // Which of several errors comes first is Calc's choice.
-            boolean oneOfThem = use.given.contains(new Value.Fault(shown));
-            if (!oneOfThem && !agree(expected.get(i), row.getCell(i), shown)) {
-                wrong.add(
-                        String.format(
-                                Locale.ROOT,
-                                "%s of %s shows %s, not %s",
-                                use.function.name(),
-                                use.given,
-                                shown,
-                                expected.get(i)));
+    private static void compare(Use use, XSSFSheet sheet, int first, List<String> wrong) {
+        List<List<Value>> expected = use.shown();
+        for (int row = 0; row < expected.size(); row++) {
+            for (int column = 0; column < expected.get(row).size(); column++) {
+                XSSFCell cell = sheet.getRow(first + row).getCell(column);
+                String shown = shown(cell);
+                // Which of several errors comes first is Calc's choice.
+                boolean oneOfThem = use.given.contains(new Value.Fault(shown));
+                Value wanted = expected.get(row).get(column);
+                if (!oneOfThem && !agree(wanted, cell, shown)) {
+                    wrong.add(
+                            String.format(
+                                    Locale.ROOT,
+                                    "%s of %s shows %s, not %s",
+                                    use.function.name(),
+                                    use.given,
+                                    shown,
+                                    wanted));
+                }
             }
         }
-    }
-
-    /** A single empty cell counts as 0. */
-    private static List<Value> asProgramsGiveThem(Use use) {
-        List<Value> given = new ArrayList<>(use.given);
-        given.replaceAll(value -> value.equals(Value.BLANK) ? Value.EMPTY_CELL : value);
-        return given;
     }
 
     private static boolean agree(Value expected, XSSFCell cell, String shown) {

@@ -60,7 +60,13 @@ class AnyArgumentsTest {
             }
             if (!parameter.isRange()) {
                 Value pair = new Value.Block(List.of(List.of(good.get(i), good.get(i))));
-                assertThat(with(function, i, pair)).isEqualTo(Value.WRONG_SORT);
+                boolean isOne = function.isBlock() || parameter.measure() == Measure.UNIT;
+                Value answer = function.evaluate(good);
+                assertThat(with(function, i, pair))
+                        .isEqualTo(
+                                isOne
+                                        ? Value.WRONG_SORT
+                                        : new Value.Block(List.of(List.of(answer, answer))));
             }
         }
     }
@@ -79,6 +85,40 @@ class AnyArgumentsTest {
                                 .orElseThrow()
                                 .evaluate(List.of(Value.of("2\""), Value.of("mm"))))
                 .isEqualTo(Value.of(50.8));
+    }
+
+    /** 2² + 3² + 6² = 7², 3² + 4² = 5²; a lone number goes with every row. */
+    @Test
+    void wholeColumnsGiveOneAnswerARow() {
+        CellFunction distance = Catalogue.find("DISTANCE").orElseThrow();
+        Value reaches = column(Value.of(2), Value.of(3), Value.of("x"), Value.BLANK);
+        Value rises = column(Value.of(3), Value.of("4 in"), Value.of(3), Value.of(3));
+        Value aft = column(Value.of(6), Value.of(0), Value.of(6), Value.of(6));
+
+        assertThat(distance.evaluate(List.of(reaches, rises, aft)))
+                .isEqualTo(column(Value.of(7), Value.of(5), Value.WRONG_SORT, Value.WRONG_SORT));
+        assertThat(distance.evaluate(List.of(column(Value.of(3), Value.of(6)), Value.of(4))))
+                .isEqualTo(column(Value.of(5), Value.of(Math.sqrt(52))));
+        Value across = new Value.Block(List.of(List.of(Value.of(4), Value.of(1e300))));
+        assertThat(distance.evaluate(List.of(column(Value.of(3), Value.of(0)), across)))
+                .isEqualTo(
+                        new Value.Block(
+                                List.of(
+                                        List.of(Value.of(5), Value.IMPOSSIBLE),
+                                        List.of(Value.of(4), Value.IMPOSSIBLE))));
+    }
+
+    @Test
+    void columnsThatDoNotGoTogetherAreRefused() {
+        CellFunction distance = Catalogue.find("DISTANCE").orElseThrow();
+        Value two = column(Value.of(1), Value.of(2));
+        Value three = column(Value.of(1), Value.of(2), Value.of(3));
+
+        assertThat(distance.evaluate(List.of(two, three))).isEqualTo(Value.WRONG_SORT);
+        assertThat(distance.evaluate(List.of(column(Value.of(1), Value.NO_ANSWER), two)))
+                .isEqualTo(Value.WRONG_SORT);
+        assertThat(distance.evaluate(List.of(two, Value.of(1), Value.of(1), two)))
+                .isEqualTo(column(Value.WRONG_SORT, Value.WRONG_SORT));
     }
 
     @Test
