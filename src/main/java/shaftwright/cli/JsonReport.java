@@ -52,6 +52,11 @@ import shaftwright.workbook.Sizing;
  *     travel_up_stop, travel_down_stop (BOTTOMS, PULLS_OUT, SOFT_STOP, TOUCHES_CUP, INNER_ANGLE,
  *     OUTER_ANGLE, DAMPER_CLOSED, DAMPER_OPEN, STRAP_TIGHT, BUMP_STOP_FLAT, HEIGHTS or LINKAGE: as
  *     far as readings or linkage go), travel_empty (whether a stop is met at ride already)
+ *     stopped_up_mm, stopped_down_mm, stopped_up_by, stopped_down_by (the same words; null: dampers
+ *     and straps let all of the wanted travel), restraints (rows worked out over that travel: row,
+ *     longest_mm, longest_travel_mm, shortest_mm, shortest_travel_mm), inner_boot_gap,
+ *     outer_boot_gap (null: boot or tubes not known; else tube_row, least_mm (negative: they
+ *     touch), travel_mm, ride_mm)
  *     inner_angle_bump_rad, …_ride_rad, …_droop_rad, …_limit_rad, …_running_limit_rad; outer_…
  *     positions   from droop to bump: travel_mm, distance_mm, slack_in_mm, slack_out_mm,
  *                 free_play_mm, doubt_mm, inner_angle_rad, outer_angle_rad
@@ -72,6 +77,9 @@ import shaftwright.workbook.Sizing;
  *             (curves off the linkage), readings (null, or how tape and linkage agree: rows,
  *             agreement WITHIN_TAPE, WITH_OFFSETS or DIFFERENT, off_mm, tape_mm,
  *             off_with_offsets_mm, flange_out_mm, flange_up_mm, datum_out_mm, singular_values)
+ *   restraints  dampers, straps and bump stops that could be worked out: row, name, kind (DAMPER,
+ *             STRAP or BUMP_STOP), closed_mm, open_mm, length_ride_mm, length_per_height (negative:
+ *             bump closes it), stops_up_mm, stops_down_mm (null: it does not)
  * warnings    sentences on what is doubtful, cell by cell
  * </pre>
  *
@@ -199,6 +207,7 @@ final class JsonReport {
             } else {
                 json.writeNullField("linkage");
             }
+            new RestraintReport(json).rows(path.restraints());
             json.writeEndObject();
         }
         json.writeEndObject();
@@ -251,6 +260,8 @@ final class JsonReport {
                 shaft(result);
                 slack(result);
                 allowed(scenario.side(side).travelAllowedOrNull());
+                new RestraintReport(json)
+                        .stops(scenario.side(side).stopsOrNull(), sizing.path(side).restraints());
                 chances(scenario.side(side).chancesOrNull());
                 angles("inner", result);
                 angles("outer", result);
