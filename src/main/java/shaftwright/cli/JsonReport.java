@@ -15,7 +15,10 @@ import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
+import shaftwright.shaft.ViewAngles;
+import shaftwright.shaft.WheelMove;
 import shaftwright.suspension.Calibration;
+import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.LinkagePath;
 import shaftwright.travel.TravelRange;
 import shaftwright.units.LengthUnit;
@@ -59,7 +62,11 @@ import shaftwright.workbook.Sizing;
  *     touch), travel_mm, ride_mm)
  *     inner_angle_bump_rad, …_ride_rad, …_droop_rad, …_limit_rad, …_running_limit_rad; outer_…
  *     positions   from droop to bump: travel_mm, distance_mm, slack_in_mm, slack_out_mm,
- *                 free_play_mm, doubt_mm, inner_angle_rad, outer_angle_rad
+ *                 free_play_mm, doubt_mm, inner_angle_rad, outer_angle_rad, and of these
+ *                 angles in front view (shaft rising outward +) and in plan (shaft running
+ *                 forward +) inner_front_rad, inner_plan_rad, outer_front_rad, outer_plan_rad;
+ *                 camber_rad, toe_rad, wheel_rise_mm (wheel centre above ride), track_mm (this
+ *                 side's part of the change of track from ride)
  *   tyre_diameter_mm, clearance_ride_mm, clearance_bump_mm, track_mm, overall_width_mm
  *   cost   in the builder's currency: shafts, joints, boots, total, spares
  *   strength  of one shaft: torque_engine_nm, torque_clutch_nm, torque_grip_nm,
@@ -265,7 +272,7 @@ final class JsonReport {
                 chances(scenario.side(side).chancesOrNull());
                 angles("inner", result);
                 angles("outer", result);
-                positions(result);
+                positions(result, scenario.wheelArm());
             }
             json.writeEndObject();
         }
@@ -353,7 +360,7 @@ final class JsonReport {
         return inner ? position.innerAngle() : position.outerAngle();
     }
 
-    private void positions(SideResult r) throws IOException {
+    private void positions(SideResult r, double wheelArm) throws IOException {
         json.writeArrayFieldStart("positions");
         for (FittedPosition position : r.fitted()) {
             json.writeStartObject();
@@ -365,9 +372,22 @@ final class JsonReport {
             number("doubt_mm", position.position().hub().doubt());
             number("inner_angle_rad", position.innerAngle());
             number("outer_angle_rad", position.outerAngle());
+            views("inner", position.innerViews());
+            views("outer", position.outerViews());
+            HubPoint hub = position.position().hub();
+            number("camber_rad", hub.camber());
+            number("toe_rad", hub.toe());
+            WheelMove wheel = WheelMove.of(r.atRide().position().hub(), hub, wheelArm);
+            number("wheel_rise_mm", wheel.rise());
+            number("track_mm", wheel.outward());
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    private void views(String end, ViewAngles angles) throws IOException {
+        number(end + "_front_rad", angles.front());
+        number(end + "_plan_rad", angles.plan());
     }
 
     private void vehicle(ScenarioOutcome scenario) throws IOException {

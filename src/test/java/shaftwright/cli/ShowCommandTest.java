@@ -61,6 +61,12 @@ class ShowCommandTest {
         assertThat(left.get("end_to_end_mm")).isEqualTo(number(file, "e_final_left"));
         assertThat(left.get("slack_in_mm")).isEqualTo(number(file, "worst_slack_in_left"));
         assertThat((List<?>) left.get("positions")).hasSize(25);
+        Map<?, ?> bump = (Map<?, ?>) ((List<?>) left.get("positions")).get(24);
+        int place = 24 * Demo.SCENARIOS;
+        assertThat(Math.toDegrees((Double) bump.get("outer_front_rad")))
+                .isCloseTo(number(file, "table_front_out_left", place), within(1e-9));
+        assertThat((Double) bump.get("track_mm"))
+                .isCloseTo(25.4 * number(file, "table_track_left", place), within(1e-9));
     }
 
     @Test
