@@ -15,7 +15,10 @@ import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
+import shaftwright.shaft.ViewAngles;
+import shaftwright.shaft.WheelMove;
 import shaftwright.suspension.Calibration;
+import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.LinkagePath;
 import shaftwright.travel.TravelRange;
 import shaftwright.units.LengthUnit;
@@ -52,9 +55,18 @@ import shaftwright.workbook.Sizing;
  *     travel_up_stop, travel_down_stop (BOTTOMS, PULLS_OUT, SOFT_STOP, TOUCHES_CUP, INNER_ANGLE,
  *     OUTER_ANGLE, DAMPER_CLOSED, DAMPER_OPEN, STRAP_TIGHT, BUMP_STOP_FLAT, HEIGHTS or LINKAGE: as
  *     far as readings or linkage go), travel_empty (whether a stop is met at ride already)
+ *     stopped_up_mm, stopped_down_mm, stopped_up_by, stopped_down_by (the same words; null: dampers
+ *     and straps let all of the wanted travel), restraints (rows worked out over that travel: row,
+ *     longest_mm, longest_travel_mm, shortest_mm, shortest_travel_mm), inner_boot_gap,
+ *     outer_boot_gap (null: boot or tubes not known; else tube_row, least_mm (negative: they
+ *     touch), travel_mm, ride_mm)
  *     inner_angle_bump_rad, …_ride_rad, …_droop_rad, …_limit_rad, …_running_limit_rad; outer_…
  *     positions   from droop to bump: travel_mm, distance_mm, slack_in_mm, slack_out_mm,
- *                 free_play_mm, doubt_mm, inner_angle_rad, outer_angle_rad
+ *                 free_play_mm, doubt_mm, inner_angle_rad, outer_angle_rad, and of these
+ *                 angles in front view (shaft rising outward +) and in plan (shaft running
+ *                 forward +) inner_front_rad, inner_plan_rad, outer_front_rad, outer_plan_rad;
+ *                 camber_rad, toe_rad, wheel_rise_mm (wheel centre above ride), track_mm (this
+ *                 side's part of the change of track from ride)
  *   tyre_diameter_mm, clearance_ride_mm, clearance_bump_mm, track_mm, overall_width_mm
  *   cost   in the builder's currency: shafts, joints, boots, total, spares
  *   strength  of one shaft: torque_engine_nm, torque_clutch_nm, torque_grip_nm,
@@ -72,6 +84,9 @@ import shaftwright.workbook.Sizing;
  *             (curves off the linkage), readings (null, or how tape and linkage agree: rows,
  *             agreement WITHIN_TAPE, WITH_OFFSETS or DIFFERENT, off_mm, tape_mm,
  *             off_with_offsets_mm, flange_out_mm, flange_up_mm, datum_out_mm, singular_values)
+ *   restraints  dampers, straps and bump stops that could be worked out: row, name, kind (DAMPER,
+ *             STRAP or BUMP_STOP), closed_mm, open_mm, length_ride_mm, length_per_height (negative:
+ *             bump closes it), stops_up_mm, stops_down_mm (null: it does not)
  * warnings    sentences on what is doubtful, cell by cell
  * </pre>
  *
@@ -199,6 +214,7 @@ final class JsonReport {
             } else {
                 json.writeNullField("linkage");
             }
+            new RestraintReport(json).rows(path.restraints());
             json.writeEndObject();
         }
         json.writeEndObject();
@@ -251,10 +267,12 @@ final class JsonReport {
                 shaft(result);
                 slack(result);
                 allowed(scenario.side(side).travelAllowedOrNull());
+                new RestraintReport(json)
+                        .stops(scenario.side(side).stopsOrNull(), sizing.path(side).restraints());
                 chances(scenario.side(side).chancesOrNull());
                 angles("inner", result);
                 angles("outer", result);
-                positions(result);
+                positions(result, scenario.wheelArm());
             }
             json.writeEndObject();
         }
@@ -342,7 +360,7 @@ final class JsonReport {
         return inner ? position.innerAngle() : position.outerAngle();
     }
 
-    private void positions(SideResult r) throws IOException {
+    private void positions(SideResult r, double wheelArm) throws IOException {
         json.writeArrayFieldStart("positions");
         for (FittedPosition position : r.fitted()) {
             json.writeStartObject();
@@ -354,9 +372,22 @@ final class JsonReport {
             number("doubt_mm", position.position().hub().doubt());
             number("inner_angle_rad", position.innerAngle());
             number("outer_angle_rad", position.outerAngle());
+            views("inner", position.innerViews());
+            views("outer", position.outerViews());
+            HubPoint hub = position.position().hub();
+            number("camber_rad", hub.camber());
+            number("toe_rad", hub.toe());
+            WheelMove wheel = WheelMove.of(r.atRide().position().hub(), hub, wheelArm);
+            number("wheel_rise_mm", wheel.rise());
+            number("track_mm", wheel.outward());
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    private void views(String end, ViewAngles angles) throws IOException {
+        number(end + "_front_rad", angles.front());
+        number(end + "_plan_rad", angles.plan());
     }
 
     private void vehicle(ScenarioOutcome scenario) throws IOException {

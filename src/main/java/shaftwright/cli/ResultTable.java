@@ -12,6 +12,8 @@ import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.GrooveUse;
 import shaftwright.shaft.SideResult;
+import shaftwright.travel.BootGap;
+import shaftwright.travel.TravelEnds;
 import shaftwright.travel.TravelRange;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
@@ -21,6 +23,8 @@ import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.ScenarioStrength;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.SideLinkage;
+import shaftwright.workbook.SideRestraints;
+import shaftwright.workbook.SideStops;
 import shaftwright.workbook.Sizing;
 
 /** Results for reading in a terminal of 100 columns: one block a side, a unit on every number. */
@@ -41,9 +45,13 @@ final class ResultTable {
                         : LengthStyle.MILLIMETRES;
     }
 
-    /** Where each side's hub path comes from; nothing while no linkage was typed. */
+    /**
+     * Where each side's hub path comes from, and its dampers and straps; nothing of what was not
+     * typed.
+     */
     void printPaths(List<Side> sides) {
         for (Side side : sides) {
+            restraints(side);
             SideLinkage linkage = sizing.path(side).linkage();
             if (linkage.isChosen() || linkage.isTyped()) {
                 out.println("Hub path, " + side.word());
@@ -60,6 +68,32 @@ final class ResultTable {
         }
     }
 
+    private void restraints(Side side) {
+        List<SideRestraints.Row> rows = sizing.path(side).restraints().rows();
+        if (rows.isEmpty()) {
+            return;
+        }
+        out.println("Dampers and straps, " + side.word());
+        for (SideRestraints.Row row : rows) {
+            wrapped(
+                    row.restraint().span().name()
+                            + ": "
+                            + length(row.lengthAtRide())
+                            + " at ride, motion ratio "
+                            + rounded(Math.abs(row.ratioAtRide()), 2)
+                            + (row.ratioAtRide() < 0 ? ", bump closes it" : ", bump opens it")
+                            + stop(row.alone().up(), " up")
+                            + stop(row.alone().down(), " down"));
+        }
+        out.println();
+    }
+
+    private String stop(TravelEnds.End end, String way) {
+        return end.stop().isRestraint()
+                ? "; " + end.stop().words() + " at " + length(Math.abs(end.travel())) + way
+                : "";
+    }
+
     /** One scenario's blocks. */
     void print(ScenarioOutcome scenario, List<Side> sides) {
         ScenarioTexts texts = new ScenarioTexts(sizing, scenario);
@@ -71,6 +105,7 @@ final class ResultTable {
                 shaft(result);
                 travel(result);
                 allowed(scenario.side(side).travelAllowedOrNull());
+                stops(scenario.side(side).stopsOrNull(), side);
                 chances(scenario.side(side).chancesOrNull());
                 strength(scenario.strength(), side);
             }
@@ -149,6 +184,28 @@ final class ResultTable {
                                 + " down ("
                                 + range.downStop().words()
                                 + ")");
+    }
+
+    /** Nothing of what was not typed. */
+    private void stops(SideStops stops, Side side) {
+        if (!sizing.path(side).restraints().rows().isEmpty()) {
+            row("dampers, straps", stops.sentence());
+        }
+        gap("inner boot", stops.gapOrNull(BootGap.End.INNER));
+        gap("outer boot", stops.gapOrNull(BootGap.End.OUTER));
+    }
+
+    private void gap(String label, SideStops.Gap gap) {
+        if (gap != null) {
+            row(
+                    label,
+                    (gap.least() < 0 ? "touches the tube of row " : "clears the tube of row ")
+                            + (gap.tube() + 1)
+                            + " by "
+                            + length(Math.abs(gap.least()))
+                            + " "
+                            + at(gap.leastAt()));
+        }
     }
 
     /** Nothing unless trials were asked for. */
@@ -268,7 +325,10 @@ final class ResultTable {
     }
 
     private String at(Binding binding) {
-        double travel = binding.travel();
+        return at(binding.travel());
+    }
+
+    private String at(double travel) {
         if (Math.abs(travel) < 0.05) {
             return "at ride height";
         }

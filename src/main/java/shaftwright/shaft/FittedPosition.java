@@ -77,6 +77,16 @@ public record FittedPosition(
         return position.travel();
     }
 
+    /** The inner joint's angle at that push, in front view and plan. */
+    public ViewAngles innerViews() {
+        return position.line().innerViews(push, push);
+    }
+
+    /** The outer joint's angle at that push, in front view and plan. */
+    public ViewAngles outerViews() {
+        return position.line().outerViews(push, push);
+    }
+
     private static double freePlay(Position position, double slackIn, double slackOut) {
         PlungeState in = position.inward();
         PlungeState out = position.outward();

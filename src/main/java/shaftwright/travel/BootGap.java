@@ -47,19 +47,22 @@ public record BootGap(double gap, double travel, double along) {
     public record Centres(Point inner, double outer, double hubShift) {}
 
     /**
-     * Looks at even steps of 5 mm of travel at most, both its ends among them.
+     * Looks at both ends of the travel and at the multiples of 5 mm between them, the same whatever
+     * the ends, so that what a linkage takes there need be found once.
      *
      * @throws IllegalArgumentException if the wheel does not get that far
      */
     public static BootGap least(
             Motion motion, Centres centres, Boot boot, Tube tube, double low, double high) {
-        int steps = (int) Math.max(4, Math.ceil((high - low) / STEP));
-        BootGap least = null;
-        for (int i = 0; i <= steps; i++) {
-            BootGap here = at(motion, centres, boot, tube, low + (high - low) * i / steps);
-            least = least == null || here.gap < least.gap ? here : least;
+        BootGap least = at(motion, centres, boot, tube, low);
+        for (int step = (int) Math.floor(low / STEP) + 1; step * STEP < high; step++) {
+            least = lesser(least, at(motion, centres, boot, tube, step * STEP));
         }
-        return least;
+        return lesser(least, at(motion, centres, boot, tube, high));
+    }
+
+    private static BootGap lesser(BootGap one, BootGap other) {
+        return other.gap < one.gap ? other : one;
     }
 
     /** The gap at one travel. */

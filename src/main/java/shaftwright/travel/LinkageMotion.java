@@ -1,5 +1,7 @@
 package shaftwright.travel;
 
+import java.util.HashMap;
+import java.util.Map;
 import shaftwright.suspension.HubPose;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageSolver;
@@ -7,11 +9,12 @@ import shaftwright.suspension.Point;
 
 /**
  * The motion that a linkage gives: points may ride on the upright and on every part. It moves on
- * from where it was asked for last, so neighbouring travels are quick.
+ * from where it was asked for last, so neighbouring travels are quick, and keeps what it found.
  */
 public final class LinkageMotion implements Motion {
     private final Linkage linkage;
     private final LinkageSolver solver;
+    private final Map<Double, Stance> found = new HashMap<>();
 
     public LinkageMotion(Linkage linkage) {
         this.linkage = linkage;
@@ -20,6 +23,15 @@ public final class LinkageMotion implements Motion {
 
     @Override
     public Stance at(double travel) {
+        Stance stance = found.get(travel);
+        if (stance == null) {
+            stance = solved(travel);
+            found.put(travel, stance);
+        }
+        return stance;
+    }
+
+    private Stance solved(double travel) {
         if (!solver.moveTo(travel)) {
             double reached = solver.travel();
             // At a dead centre there may be no way back.

@@ -1,11 +1,7 @@
 package shaftwright.travel;
 
-import shaftwright.joint.Joint;
-import shaftwright.shaft.FittedPosition;
-import shaftwright.shaft.Position;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.SideSetup;
-import shaftwright.suspension.HubPath;
 import shaftwright.travel.TravelEnds.End;
 
 /**
@@ -32,12 +28,6 @@ public record TravelRange(
     /** How near the true end of the range each end lies, mm. */
     public static final double PRECISION = 0.001;
 
-    /** Lengths that are too long or short by less than this count as equal, mm. */
-    private static final double NO_LENGTH = 1e-6;
-
-    /** The same of angles, rad. */
-    private static final double NO_ANGLE = 1e-9;
-
     /**
      * The range that the final shaft of this side allows.
      *
@@ -52,86 +42,24 @@ public record TravelRange(
      *
      * @param spacing of its race centres, mm
      */
-    static TravelRange of(SideSetup setup, double spacing, TravelEnds ends) {
-        TravelStop shaft = stopOrNull(setup, spacing, 0);
+    private static TravelRange of(SideSetup setup, double spacing, TravelEnds ends) {
+        ShaftWalk walk = new ShaftWalk(setup, spacing, ShaftWalk.Keep.NOTHING);
+        TravelStop shaft = walk.stopOrNull(0);
         TravelStop atRide = shaft == null && ends.metAtRide() ? ends.up().stop() : shaft;
         if (atRide != null) {
             return new TravelRange(true, 0, atRide, 0, atRide);
         }
-        End high = end(setup, spacing, ends.up());
-        End low = end(setup, spacing, ends.down());
+        return between(walk.end(ends.down()), walk.end(ends.up()));
+    }
+
+    /** From one end to the other, none of them at ride for want of room there. */
+    static TravelRange between(End low, End high) {
         return new TravelRange(
                 false, Math.abs(high.travel()), high.stop(), Math.abs(low.travel()), low.stop());
     }
 
-    /** Last travel one way that meets no stop, and the stop beyond it. */
-    private static End end(SideSetup setup, double spacing, End last) {
-        double limit = last.travel();
-        double sense = Math.signum(limit);
-        double good = 0;
-        while (good != limit) {
-            double next = sense * Math.min(Math.abs(good) + STEP, Math.abs(limit));
-            TravelStop stop = stopOrNull(setup, spacing, next);
-            if (stop != null) {
-                return narrowed(setup, spacing, good, next, stop);
-            }
-            good = next;
-        }
-        return last;
-    }
-
-    private static End narrowed(
-            SideSetup setup, double spacing, double clear, double stopped, TravelStop met) {
-        double good = clear;
-        double bad = stopped;
-        TravelStop stop = met;
-        while (Math.abs(bad - good) > PRECISION) {
-            double middle = (good + bad) / 2;
-            TravelStop there = stopOrNull(setup, spacing, middle);
-            if (there == null) {
-                good = middle;
-            } else {
-                bad = middle;
-                stop = there;
-            }
-        }
-        return new End(good, stop);
-    }
-
-    private static TravelStop stopOrNull(SideSetup setup, double spacing, double travel) {
-        HubPath path = setup.path();
-        if (!(path.reachSquared().at(path.normalised(travel)) >= 0)) {
-            return TravelStop.HEIGHTS;
-        }
-        Position position = Position.of(setup, travel);
-        if (position.inward().spacing() - spacing < -NO_LENGTH) {
-            return TravelStop.BOTTOMS;
-        }
-        if (spacing - position.outward().spacing() < -NO_LENGTH) {
-            return TravelStop.PULLS_OUT;
-        }
-        FittedPosition fitted;
-        try {
-            fitted = FittedPosition.of(setup, position, spacing);
-        } catch (IllegalArgumentException tooShort) {
-            // No equal push reaches so far: with axes near a right angle the joints come apart.
-            return TravelStop.PULLS_OUT;
-        }
-        return stopOrNull(setup, fitted);
-    }
-
-    private static TravelStop stopOrNull(SideSetup setup, FittedPosition fitted) {
-        if (fitted.softReserve() < -NO_LENGTH) {
-            return TravelStop.SOFT_STOP;
-        }
-        if (Math.min(fitted.innerMouth(), fitted.outerMouth()) < -NO_LENGTH) {
-            return TravelStop.TOUCHES_CUP;
-        }
-        Joint inner = setup.inner().joint();
-        if (fitted.innerAngle() - inner.angleMax() > NO_ANGLE) {
-            return TravelStop.INNER_ANGLE;
-        }
-        Joint outer = setup.outer().joint();
-        return fitted.outerAngle() - outer.angleMax() > NO_ANGLE ? TravelStop.OUTER_ANGLE : null;
+    /** Travel from end to end, mm. */
+    public double total() {
+        return up + down;
     }
 }

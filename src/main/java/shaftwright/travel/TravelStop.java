@@ -6,6 +6,10 @@ public enum TravelStop {
     BOTTOMS("shaft bottoms"),
     /** The outward slack is used up. */
     PULLS_OUT("joint pulls out"),
+    /** The inward slack is used up but for its margin and the path's doubt. */
+    MARGIN_INWARD("margin before bottoming"),
+    /** The same of the outward slack. */
+    MARGIN_OUTWARD("margin before pull-out"),
     /** A floating shaft could pull a joint past an outward stop that is not hard. */
     SOFT_STOP("soft outward stop"),
     /** The shaft or its end touches a cup's bore or lip. */

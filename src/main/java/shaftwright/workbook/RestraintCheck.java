@@ -3,7 +3,6 @@ package shaftwright.workbook;
 import java.util.List;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.Restraint;
-import shaftwright.travel.TravelEnds;
 
 /**
  * Looks for rows of dampers, straps and tubes that lack something or contradict, and for those that
@@ -132,8 +131,7 @@ final class RestraintCheck {
         for (ScenarioOutcome scenario : sizing.scenarios()) {
             SideStops stops = scenario.side(side).stopsOrNull();
             if (stops != null) {
-                early(scenario, side, stops.earlyUpOrNull(), "bump_limit", stops);
-                early(scenario, side, stops.earlyDownOrNull(), "droop_limit", stops);
+                early(scenario, side, stops);
                 for (BootGap.End end : BootGap.End.values()) {
                     touching(scenario, side, end, stops.gapOrNull(end));
                 }
@@ -141,17 +139,27 @@ final class RestraintCheck {
         }
     }
 
-    /** Both ways are said in one sentence, beside the first. */
-    private void early(
-            ScenarioOutcome scenario, Side side, TravelEnds.End end, String cell, SideStops stops) {
-        if (end != null && (cell.equals("bump_limit") || stops.earlyUpOrNull() == null)) {
-            scenario(
-                    scenario,
-                    side,
-                    cell,
-                    stops.sentence(),
-                    "less travel, or other lengths of dampers and straps");
+    /** Both ways are said in one sentence, beside what sets the bump when that is cut short. */
+    private void early(ScenarioOutcome scenario, Side side, SideStops stops) {
+        if (stops.earlyUpOrNull() != null) {
+            boolean clearance =
+                    inputs.text("bump_rule", new Index(side, scenario.number(), 0))
+                            .equalsIgnoreCase("clearance");
+            early(scenario, side, clearance ? "clearance_wanted" : "bump_limit", stops);
+        } else if (stops.earlyDownOrNull() != null) {
+            early(scenario, side, "droop_limit", stops);
         }
+    }
+
+    private void early(ScenarioOutcome scenario, Side side, String cell, SideStops stops) {
+        scenario(
+                scenario,
+                side,
+                cell,
+                stops.sentence(),
+                cell.equals("clearance_wanted")
+                        ? "more clearance, or other lengths of dampers and straps"
+                        : "less travel, or other lengths of dampers and straps");
     }
 
     private void touching(ScenarioOutcome scenario, Side side, BootGap.End end, SideStops.Gap gap) {

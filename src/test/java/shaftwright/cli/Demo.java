@@ -15,6 +15,9 @@ import shaftwright.workbook.xlsx.XlsxBook;
 
 /** The demo workbook, made once, copied for each test. */
 final class Demo {
+    /** Scenario columns, used or not. */
+    static final int SCENARIOS = 8;
+
     private static final byte[] INCH = make("inch");
     private static final byte[] MILLIMETRE = make("mm");
 

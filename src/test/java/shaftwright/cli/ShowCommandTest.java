@@ -1,6 +1,7 @@
 package shaftwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
@@ -60,6 +61,12 @@ class ShowCommandTest {
         assertThat(left.get("end_to_end_mm")).isEqualTo(number(file, "e_final_left"));
         assertThat(left.get("slack_in_mm")).isEqualTo(number(file, "worst_slack_in_left"));
         assertThat((List<?>) left.get("positions")).hasSize(25);
+        Map<?, ?> bump = (Map<?, ?>) ((List<?>) left.get("positions")).get(24);
+        int place = 24 * Demo.SCENARIOS;
+        assertThat(Math.toDegrees((Double) bump.get("outer_front_rad")))
+                .isCloseTo(number(file, "table_front_out_left", place), within(1e-9));
+        assertThat((Double) bump.get("track_mm"))
+                .isCloseTo(25.4 * number(file, "table_track_left", place), within(1e-9));
     }
 
     @Test
@@ -97,6 +104,50 @@ class ShowCommandTest {
         assertThat(run.out())
                 .contains("of 500 trials")
                 .containsPattern("takes +[0-9]+ lb·ft, factor");
+    }
+
+    /** The strap's length by Pythagoras: 3 out and 10 up; what it may open to is the demo's. */
+    @Test
+    void jsonHasDampersStrapsAndBootGaps() throws IOException {
+        Path file = Demo.inches(folder);
+
+        Map<String, Object> report = json(Run.of("show", "--json", file).out());
+
+        Map<?, ?> path = (Map<?, ?>) ((Map<?, ?>) report.get("paths")).get("left");
+        Map<?, ?> strap = (Map<?, ?>) ((List<?>) path.get("restraints")).get(1);
+        assertThat(strap.get("kind")).isEqualTo("STRAP");
+        assertThat((Double) strap.get("length_ride_mm"))
+                .isCloseTo(25.4 * Math.hypot(3, 10), within(1e-6));
+        assertThat(strap.get("open_mm")).isEqualTo(13.4375 * 25.4);
+        assertThat((Double) strap.get("stops_down_mm"))
+                .isCloseTo(25.4 * number(file, "restraint_down_left", 1), within(1e-9));
+        Map<?, ?> first = (Map<?, ?>) ((List<?>) report.get("scenarios")).get(0);
+        Map<?, ?> left = (Map<?, ?>) first.get("left");
+        assertThat(left.get("stopped_up_by")).isEqualTo("null");
+        assertThat(left.get("travel_up_stop")).isEqualTo("DAMPER_CLOSED");
+        Map<?, ?> course = (Map<?, ?>) ((List<?>) left.get("restraints")).get(0);
+        assertThat((Double) course.get("longest_mm"))
+                .isCloseTo(25.4 * number(file, "span_longest_left", 0), within(1e-9));
+        assertThat((Double) course.get("shortest_mm"))
+                .isLessThan((Double) course.get("longest_mm"));
+        Map<?, ?> gap = (Map<?, ?>) left.get("outer_boot_gap");
+        assertThat((Double) gap.get("least_mm"))
+                .isCloseTo(25.4 * number(file, "stop_gap_out_left"), within(1e-9));
+        assertThat((Double) gap.get("ride_mm")).isGreaterThan((Double) gap.get("least_mm"));
+    }
+
+    @Test
+    void tableHasDampersStrapsAndBootGaps() {
+        Path file = Demo.inches(folder);
+        Run.of("fill", "--set", "restraint_shortest[1]=15", "--set", "bump_limit[B]=2 in", file);
+
+        Run run = Run.of("show", "--side", "left", file);
+
+        assertThat(run.out())
+                .containsPattern(
+                        "dampers, straps +damper closed at 4\\.\\d+ in bump, 5.0 in wanted")
+                .containsPattern("outer boot +clears the tube of row 1 by 1\\.\\d+ in at ")
+                .contains("droop strap (invented): 10.440 in at ride, motion ratio 0.62, bump");
     }
 
     @Test
@@ -166,7 +217,11 @@ class ShowCommandTest {
     }
 
     private static double number(Path file, String name) {
-        return ((CellValue.Numeric) Demo.cell(file, name, 0).value()).value();
+        return number(file, name, 0);
+    }
+
+    private static double number(Path file, String name, int offset) {
+        return ((CellValue.Numeric) Demo.cell(file, name, offset).value()).value();
     }
 
     private static Map<String, Object> json(String text) throws IOException {

@@ -16,7 +16,7 @@ class TravelAllowedTest {
         Path file = Demo.inches(folder);
 
         assertThat(Run.of("show", "--scenario", "d", "--side", "left", file).out())
-                .containsPattern("shaft allows +5\\.\\d+ in up \\(end of measured heights\\), ")
+                .containsPattern("shaft allows +5\\.\\d+ in up \\(damper closed\\), ")
                 .containsPattern("in down \\(inner angle limit\\)");
         assertThat(Run.of("show", "--json", "--scenario", "d", "--side", "left", file).out())
                 .contains("\"travel_down_stop\" : \"INNER_ANGLE\"")

@@ -82,6 +82,32 @@ class DampersTest {
                 .allMatch(p -> !p.toString().contains("not looked at"));
     }
 
+    /** In scenario C the bump follows from the clearance that is wanted. */
+    @Test
+    void aDamperThatClosesEarlyIsSaidBesideWhatSetsTheBump() {
+        Map<String, List<String>> typed = typed();
+        typed.put("restraint_shortest", List.of("17", ""));
+        typed.put("restraint_longest", List.of("24", "13"));
+        List<Problem> problems = new ArrayList<>();
+        Path file = filled(typed, problems);
+
+        Map<String, Area> names = XlsxBook.open(file).names();
+        assertThat(placesOf(problems, "scenario A")).containsOnly(names.get("bump_limit").place(0));
+        assertThat(placesOf(problems, "scenario C"))
+                .containsOnly(names.get("clearance_wanted").place(2));
+    }
+
+    private static List<CellPlace> placesOf(List<Problem> problems, String scenario) {
+        List<CellPlace> places = new ArrayList<>();
+        for (Problem problem : problems) {
+            if (problem.subject().startsWith(scenario)
+                    && problem.found().contains("damper closed")) {
+                places.add(problem.place().orElseThrow());
+            }
+        }
+        return places;
+    }
+
     @Test
     void whatARowLacksIsNamedByItsCell() {
         Map<String, List<String>> typed = typed();

@@ -14,6 +14,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.doubt.SlackChances;
+import shaftwright.travel.BootGap;
+import shaftwright.travel.Span;
 import shaftwright.travel.TravelRange;
 import shaftwright.workbook.live.LiveLines;
 import shaftwright.workbook.xlsx.XlsxBook;
@@ -164,6 +166,11 @@ public class FreshnessTest {
             {"camber_left", "0", "-8"},
             {"toe_left", "0", "4"},
             {"length_bias", "0", "0.9"},
+            {"restraint_shortest", "0", "15"},
+            {"restraint_longest", "1", "12"},
+            {"restraint_moving_out", "0", "24"},
+            {"restraint_fixed_height", "1", "24 1/2"},
+            {"restraint_kind", "1", "damper"},
         };
         Sizing before = sizing(null, 0, "");
         int seen = 0;
@@ -234,6 +241,86 @@ public class FreshnessTest {
             }
         }
         assertThat(seen).isGreaterThan(changes.length);
+    }
+
+    /** The same of what dampers, straps and tubes make of the wanted travel. */
+    @Test
+    void noChangeOfStopsAndGapsGoesUnseen() {
+        String[][] changes = {
+            {"restraint_kind", "1", "bump stop"},
+            {"restraint_carried_by", "1", "upright"},
+            {"restraint_fixed_ahead", "0", "3"},
+            {"restraint_fixed_out", "0", "17 1/4"},
+            {"restraint_fixed_height", "1", "24 1/2"},
+            {"restraint_moving_ahead", "1", "-4"},
+            {"restraint_moving_out", "1", "24"},
+            {"restraint_moving_height", "0", "15"},
+            {"restraint_shortest", "0", "15"},
+            {"restraint_longest", "1", "12"},
+            {"tube_carried_by", "0", "upright"},
+            {"tube_first_ahead", "0", "5"},
+            {"tube_first_out", "0", "15"},
+            {"tube_first_height", "0", "22"},
+            {"tube_second_ahead", "0", "0"},
+            {"tube_second_out", "0", "29"},
+            {"tube_second_height", "0", "22 3/4"},
+            {"tube_diameter", "0", "7/8"},
+            {"boot_length", "0", "3 1/2"},
+            {"boot_diameter", "0", "4"},
+            {"boot_outer", "2", "short heavy boot"},
+            {"joint_datum_offset", "0", "35 mm"},
+            {"inner_tilt", "0", "2"},
+            {"inner_sweep", "0", "2"},
+            {"inner_offset_left", "0", "6"},
+            {"inner_height_left", "0", "20 3/4"},
+            {"inner_ahead_left", "0", "1/4"},
+            {"point_height_left", "2", "23"},
+            {"static_camber_left", "0", "-1"},
+            {"hub_shift", "2", "1 1/4"},
+            {"transaxle_up", "0", "1/2"},
+            {"droop_limit", "0", "4 1/2"},
+        };
+        Sizing before = sizing(null, 0, "");
+        int seen = 0;
+        for (String[] change : changes) {
+            Sizing after = sizing(change[0], Integer.parseInt(change[1]), change[2]);
+            int moved = 0;
+            for (int scenario = 0; scenario < COLUMNS - 1; scenario++) {
+                for (Side side : Side.values()) {
+                    Index index = new Index(side, scenario, 0);
+                    if (!stops(before, index).equals(stops(after, index))) {
+                        moved++;
+                        assertThat(print("stop_print", after, index))
+                                .as("%s in %s", change[0], index)
+                                .isNotEqualTo(print("stop_print", before, index));
+                    }
+                }
+            }
+            assertThat(moved).as(change[0]).isPositive();
+            seen += moved;
+        }
+        assertThat(seen).isGreaterThan(changes.length);
+    }
+
+    /** To a millionth: how a linkage is come upon leaves the last digits open. */
+    private static Object stops(Sizing sizing, Index index) {
+        SideStops stops = sizing.scenario(index.scenario()).side(index.side()).stopsOrNull();
+        List<Object> figures = new ArrayList<>();
+        if (stops != null) {
+            figures.add(stops.sentence());
+            for (int row = 0; row < 2; row++) {
+                Span.Course course = stops.courseOrNull(row);
+                if (course != null) {
+                    figures.add(Math.round(1e6 * course.longest()));
+                    figures.add(Math.round(1e6 * course.shortest()));
+                }
+            }
+            for (BootGap.End end : BootGap.End.values()) {
+                figures.add(Math.round(1e6 * stops.gapOrNull(end).least()));
+                figures.add(Math.round(1e6 * stops.gapOrNull(end).atRide()));
+            }
+        }
+        return figures;
     }
 
     private static Object chances(Sizing sizing, Index index) {

@@ -48,6 +48,8 @@ public final class LiveLines {
         ResultLines.declare(lines);
         VehicleLines.declare(lines);
         TableLines.declare(lines);
+        ViewLines.declare(lines);
+        WheelLines.declare(lines);
         ChartLines.declare(lines);
         CardLines.declare(lines);
         BandLines.declare(lines);

@@ -13,6 +13,7 @@ import shaftwright.workbook.template.Run.Direction;
 /** One side's tables: a row a travel step from droop to bump, scenarios side by side. */
 final class TablesSheet {
     private static final int FIRST = 1;
+    private static final int BLOCKS_ON_A_PAGE = 2;
     private static final int BLOCK_ROWS = Grid.TABLE.rows() + 3;
 
     private TablesSheet() {}
@@ -40,11 +41,12 @@ final class TablesSheet {
         int top = 2;
         int count = 0;
         for (LiveLine line : LiveLines.all().in(Section.TABLES)) {
-            block(draft, sheet, side, top, columns, line);
-            top += BLOCK_ROWS;
-            if (++count % 2 == 0 && top < 2 + 6 * BLOCK_ROWS) {
+            if (count > 0 && count % BLOCKS_ON_A_PAGE == 0) {
                 sheet.setRowBreak(top - 1);
             }
+            block(draft, sheet, side, top, columns, line);
+            top += BLOCK_ROWS;
+            count++;
         }
         int column = columns + 1;
         for (LiveLine line : LiveLines.all().in(Section.CHART_LIMITS)) {
