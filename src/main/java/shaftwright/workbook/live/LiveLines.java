@@ -52,6 +52,7 @@ public final class LiveLines {
         CardLines.declare(lines);
         GuideLines.declare(lines);
         ShaftDrawingLines.declare(lines);
+        ViewLines.declare(lines);
         ListedLines.declare(lines);
         BuiltLines.declare(lines);
         StartLines.declare(lines);
