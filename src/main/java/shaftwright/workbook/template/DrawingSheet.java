@@ -130,8 +130,9 @@ final class DrawingSheet {
                 sheet,
                 row,
                 label,
-                "Solid: ride. Heavy: shaft between joint centres. Grey: the outer datum's way. A"
-                        + " hub shift moves the hub and the outer ends of its arms.",
+                "Solid: ride. Heavy: shaft between joint centres. Grey: the outer datum's way. Without"
+                        + " a fore-aft mark, ahead counts from the inner datum. A hub shift moves"
+                        + " the hub and the outer ends of its arms.",
                 draft.look().prose());
         merge(row, ABOVE + SQUARES - 1, label, label + SQUARES - 1);
     }
