@@ -50,6 +50,17 @@ public final class HubPose {
         return Math.atan2(-n.z(), Math.hypot(n.x(), n.y()));
     }
 
+    /**
+     * How far the hub has pitched about its stub axis since ride: the angle, rad, by which its
+     * front has gone up beside the {@link HubAxes} that its camber and toe now give.
+     */
+    double pitch(HubAtRide hub) {
+        Point stubAxis = hub.stubAxis();
+        Point ahead = turned(HubAxes.of(hub.camber(), hub.toe()).ahead());
+        Point now = HubAxes.of(camber(stubAxis), toe(stubAxis)).partsOf(ahead);
+        return Math.atan2(now.z(), now.y());
+    }
+
     /** Toe of the same, rad. */
     double toe(Point stubAxis) {
         Point n = turned(stubAxis);

@@ -26,7 +26,8 @@ final class LinkageCurves {
     private static final int REACH_SQUARED = 1;
     private static final int CAMBER = 2;
     private static final int TOE = 3;
-    private static final int FIGURES = 4;
+    private static final int PITCH = 4;
+    private static final int FIGURES = 5;
 
     private final HubAtRide hub;
     private final Point stubAxis;
@@ -104,6 +105,7 @@ final class LinkageCurves {
         figures[REACH_SQUARED][column] = reach * reach;
         figures[CAMBER][column] = pose.camber(stubAxis);
         figures[TOE][column] = pose.toe(stubAxis);
+        figures[PITCH][column] = pose.pitch(hub);
         return true;
     }
 
@@ -112,6 +114,7 @@ final class LinkageCurves {
         Fit reach = fit(REACH_SQUARED, LinkagePath.LENGTH_TOLERANCE);
         Fit camber = fit(CAMBER, LinkagePath.ANGLE_TOLERANCE);
         Fit toe = fit(TOE, LinkagePath.ANGLE_TOLERANCE);
+        Fit pitch = fit(PITCH, LinkagePath.ANGLE_TOLERANCE);
         HubPath path =
                 new HubPath(
                         tMin,
@@ -123,7 +126,10 @@ final class LinkageCurves {
                         toe.curve,
                         FitDoubt.NONE);
         return new LinkagePath(
-                path, Math.max(foreAft.error, reach.error), Math.max(camber.error, toe.error));
+                path,
+                pitch.curve,
+                Math.max(foreAft.error, reach.error),
+                Math.max(Math.max(camber.error, toe.error), pitch.error));
     }
 
     private record Fit(Polynomial curve, double error) {}

@@ -9,11 +9,13 @@ import java.util.OptionalInt;
  * formulas can follow, with what they are off stated.
  *
  * @param path the curves, without doubt
+ * @param pitch how far the hub has turned about its stub axis since ride, its front up, rad, over
+ *     the same normalised travel
  * @param lengthError most that fore-aft offset or sideways reach is off the solved positions
  *     anywhere on a dense row of heights, mm
- * @param angleError the same for camber and toe, rad
+ * @param angleError the same for camber, toe and pitch, rad
  */
-public record LinkagePath(HubPath path, double lengthError, double angleError) {
+public record LinkagePath(HubPath path, Polynomial pitch, double lengthError, double angleError) {
     /** What the curves may be off the linkage, mm; more is used with a word of warning. */
     public static final double LENGTH_TOLERANCE = 0.01;
 

@@ -69,6 +69,16 @@ public enum Grid {
     CHART_POINT(true, false, 25),
     /** A point of the drawing on a shop card. */
     DRAWN_POINT(true, false, 69),
+    /** A wheel position of a side's drawing: full droop, ride, full bump. */
+    VIEW_STAND(true, false, ViewPart.STANDS),
+    /** A travel on the outer datum's way from droop to bump. */
+    VIEW_WAY(true, false, ViewPart.WAY.size()),
+    /** Where the line along a linkage goes, point by point. */
+    VIEW_ORDER(false, false, 21),
+    /** A point of a side's drawing. */
+    VIEW_SPOT(true, false, 196),
+    /** A square along an edge of it. */
+    VIEW_TICK(true, false, SideDrawing.SQUARES),
     BLANK_REVIEW(true, true, 15),
     BLANK_TABLE(true, true, 12),
     /** A change that was tried on a scenario. */

@@ -42,6 +42,7 @@ public final class Sizing {
     private Variants variants;
 
     private TorqueRatings ratings;
+    private final Map<Side, SideDrawing> drawings = new EnumMap<>(Side.class);
     private final Doubts doubts;
 
     private Sizing(
@@ -219,6 +220,14 @@ public final class Sizing {
     /** Result of a side of a scenario, null when there is none. */
     public SideResult resultOrNull(Index index) {
         return scenarios.get(index.scenario()).side(index.side()).resultOrNull();
+    }
+
+    /** A side's drawing, null while there is no path to draw. */
+    public SideDrawing drawingOrNull(Side side) {
+        if (!drawings.containsKey(side)) {
+            drawings.put(side, SideDrawing.orNull(this, side));
+        }
+        return drawings.get(side);
     }
 
     /** Zero-based scenario on the shop cards, -1 when its letter is none of the columns'. */

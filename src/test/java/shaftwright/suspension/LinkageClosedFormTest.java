@@ -66,6 +66,14 @@ class LinkageClosedFormTest {
                 .isCloseTo(Math.asin(-stub.getZ()), within(1e-12));
         assertThat(pose.toe(linkage.hub().stubAxis()))
                 .isCloseTo(Math.atan2(stub.getX(), stub.getY()), within(1e-12));
+        // What was level ahead at ride, seen in the plane across the stub axis: level, and up.
+        Vector3D ahead =
+                turn.applyTo(
+                        vector(linkage.hub().stubAxis()).crossProduct(Vector3D.PLUS_K).normalize());
+        Vector3D level = stub.crossProduct(Vector3D.PLUS_K).normalize();
+        double pitch =
+                Math.atan2(ahead.dotProduct(level.crossProduct(stub)), ahead.dotProduct(level));
+        assertThat(pose.pitch(linkage.hub())).isCloseTo(pitch, within(1e-12));
     }
 
     @Property(tries = 200)

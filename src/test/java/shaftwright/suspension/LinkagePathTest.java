@@ -105,7 +105,23 @@ class LinkagePathTest {
             assertThat(point.rise()).isCloseTo(pose.datum().z() - inner.z(), within(1e-9));
             assertThat(point.camber()).isCloseTo(pose.camber(stub), within(angle));
             assertThat(point.toe()).isCloseTo(pose.toe(stub), within(angle));
+            double pitch = path.pitch().at(point.s());
+            assertThat(pitch).isCloseTo(pose.pitch(linkage.hub()), within(angle));
+            for (Point end : linkage.points()) {
+                assertThat(carried(linkage.hub(), end, point, pitch).distanceTo(pose.carry(end)))
+                        .isLessThan(2 * length + 1000 * angle);
+            }
         }
+    }
+
+    /** A point of the hub by what the curves say of camber, toe and pitch. */
+    private static Point carried(HubAtRide hub, Point atRide, HubPoint now, double pitch) {
+        Point arm = atRide.minus(hub.outerDatum());
+        Point parts = HubAxes.of(hub.camber(), hub.toe()).partsOf(arm);
+        Point datum = hub.innerDatum().plus(1, new Point(now.foreAft(), now.reach(), now.rise()));
+        return HubAxes.of(now.camber(), now.toe())
+                .pitched(pitch)
+                .from(datum, parts.x(), parts.y(), parts.z());
     }
 
     @Test

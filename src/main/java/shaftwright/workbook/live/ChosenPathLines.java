@@ -106,7 +106,8 @@ enum ChosenPathLines implements LiveLine.Formula, LiveLine.Core {
         };
     }
 
-    private static String none(SidePath side) {
+    /** What is said of a side without a path. */
+    static String none(SidePath side) {
         return side.linkage().isChosen() ? Sizing.NO_LINKAGE : Sizing.NO_READINGS;
     }
 

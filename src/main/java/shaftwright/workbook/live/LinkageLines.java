@@ -11,7 +11,6 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import shaftwright.suspension.Calibration;
-import shaftwright.suspension.HubPath;
 import shaftwright.suspension.LinkagePath;
 import shaftwright.suspension.Polynomial;
 import shaftwright.workbook.CellValue;
@@ -171,7 +170,8 @@ enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
         FORE_AFT("linkage_fore_aft", "Fore-aft, mm"),
         REACH_SQUARED("linkage_reach_squared", "Squared reach, mm²"),
         CAMBER("linkage_camber", "Camber, rad"),
-        TOE("linkage_toe", "Toe, rad");
+        TOE("linkage_toe", "Toe, rad"),
+        PITCH("linkage_pitch", "Pitch of the hub, front up, rad");
 
         private final String name;
         private final String label;
@@ -186,15 +186,16 @@ enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
             LinkagePath path = of(sizing, index).path().orElse(null);
             return path == null
                     ? CellValue.of(Fingerprint.NOTHING)
-                    : CellValue.of(curve(path.path()).coefficient(index.row()));
+                    : CellValue.of(curve(path).coefficient(index.row()));
         }
 
-        private Polynomial curve(HubPath path) {
+        private Polynomial curve(LinkagePath path) {
             return switch (this) {
-                case FORE_AFT -> path.foreAft();
-                case REACH_SQUARED -> path.reachSquared();
-                case CAMBER -> path.camber();
-                case TOE -> path.toe();
+                case FORE_AFT -> path.path().foreAft();
+                case REACH_SQUARED -> path.path().reachSquared();
+                case CAMBER -> path.path().camber();
+                case TOE -> path.path().toe();
+                case PITCH -> path.pitch();
             };
         }
     }

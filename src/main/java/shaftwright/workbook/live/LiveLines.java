@@ -48,13 +48,14 @@ public final class LiveLines {
         ResultLines.declare(lines);
         VehicleLines.declare(lines);
         TableLines.declare(lines);
-        ViewLines.declare(lines);
+        ViewAngleLines.declare(lines);
         WheelLines.declare(lines);
         ChartLines.declare(lines);
         CardLines.declare(lines);
         BandLines.declare(lines);
         GuideLines.declare(lines);
         ShaftDrawingLines.declare(lines);
+        ViewLines.declare(lines);
         ListedLines.declare(lines);
         BuiltLines.declare(lines);
         StartLines.declare(lines);

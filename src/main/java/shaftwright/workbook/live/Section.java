@@ -74,6 +74,14 @@ public enum Section {
     SHAFT_SIZES,
     /** Points of a shop card's drawing. */
     SHAFT_DRAWING,
+    /** Figures behind a side's drawing. */
+    VIEW_WORK,
+    /** Which way the line along the linkage goes. */
+    VIEW_ORDER,
+    /** Lengths along the edges of a side's drawing. */
+    VIEW_EDGES,
+    /** What a side's drawing says of itself. */
+    VIEW_SHOWN,
     /** What a shop card prints for one side. */
     SHOP_CARD
 }

@@ -86,6 +86,7 @@ public final class ComparisonTemplate {
         for (XSSFSheet sheet : draft.sheets()) {
             String name = sheet.getSheetName();
             if (name.startsWith(mark.sheets() + "Working")
+                    || name.startsWith(mark.sheets() + "Drawing")
                     || name.startsWith(mark.sheets() + "Card")) {
                 XSSFWorkbook workbook = draft.workbook();
                 workbook.setSheetHidden(workbook.getSheetIndex(sheet), true);

@@ -18,6 +18,7 @@ final class LinkageSheet {
     static final String NAME = "Linkage";
 
     private static final int COLUMNS = 7;
+    private static final int PICTURE_ROWS = 15;
 
     private static final List<String> SINGLE =
             List.of("linkage_kind", "linkage_up", "linkage_down");
@@ -54,6 +55,9 @@ final class LinkageSheet {
                         + " centreline, heights from the floor that all heights are taken from. Set"
                         + " \"Hub path from\" on the sheet Measure to linkage to use it; until then"
                         + " it is compared with the readings.");
+        Page.heading(draft, sheet, row++, COLUMNS, "Where a point is measured");
+        new PickUpPicture(sheet, row, row + PICTURE_ROWS, COLUMNS).draw();
+        row += PICTURE_ROWS;
         Page.heading(draft, sheet, row++, COLUMNS, "Both sides");
         for (String name : SINGLE) {
             input(Contract.input(name), Side.LEFT);
@@ -89,6 +93,9 @@ final class LinkageSheet {
         }
         row++;
         points(side);
+        if (side == Side.LEFT) {
+            sheet.setRowBreak(row);
+        }
         row++;
         block(side);
         row++;

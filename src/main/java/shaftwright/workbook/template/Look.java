@@ -253,6 +253,26 @@ final class Look {
                 });
     }
 
+    /** A length along an edge of a drawing, at the line that it stands for. */
+    XSSFCellStyle tick(HorizontalAlignment toward) {
+        return style(
+                "tick " + toward,
+                style -> {
+                    style.setFont(font(INK, false, 8));
+                    style.setAlignment(toward);
+                    style.setVerticalAlignment(
+                            toward == HorizontalAlignment.CENTER
+                                    ? VerticalAlignment.BOTTOM
+                                    : VerticalAlignment.TOP);
+                    switch (toward) {
+                        case LEFT -> style.setBorderLeft(BorderStyle.THIN);
+                        case RIGHT -> style.setBorderRight(BorderStyle.THIN);
+                        default -> style.setBorderBottom(BorderStyle.THIN);
+                    }
+                    style.setDataFormat(format("General"));
+                });
+    }
+
     /** A box to tick or to write into on paper. */
     XSSFCellStyle blankBox() {
         return style("blank box", style -> box(style, BorderStyle.THIN));

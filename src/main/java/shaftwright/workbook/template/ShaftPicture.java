@@ -1,33 +1,14 @@
 package shaftwright.workbook.template;
 
-import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xddf.usermodel.PresetColor;
 import org.apache.poi.xddf.usermodel.PresetLineDash;
-import org.apache.poi.xddf.usermodel.XDDFColor;
-import org.apache.poi.xddf.usermodel.XDDFLineProperties;
-import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
-import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
-import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
-import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
-import org.apache.poi.xddf.usermodel.chart.AxisPosition;
-import org.apache.poi.xddf.usermodel.chart.ChartTypes;
-import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
-import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
-import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
-import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
-import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTDLbls;
-import org.openxmlformats.schemas.drawingml.x2006.chart.CTManualLayout;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterChart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STDLblPos;
-import org.openxmlformats.schemas.drawingml.x2006.chart.STDispBlanksAs;
-import org.openxmlformats.schemas.drawingml.x2006.chart.STLayoutMode;
-import org.openxmlformats.schemas.drawingml.x2006.chart.STLayoutTarget;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextBody;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTTextCharacterProperties;
 import org.openxmlformats.schemas.drawingml.x2006.main.STPresetColorVal;
@@ -121,17 +102,12 @@ final class ShaftPicture {
     }
 
     private void draw(XSSFChart chart) {
-        XDDFValueAxis along = axis(chart, AxisPosition.BOTTOM, -BESIDE, 1 + BESIDE);
-        XDDFValueAxis up = axis(chart, AxisPosition.LEFT, -HALF_HEIGHT, HALF_HEIGHT);
-        along.crossAxis(up);
-        up.crossAxis(along);
-        XDDFScatterChartData data =
-                (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, along, up);
-        data.setStyle(ScatterStyle.LINE);
+        LineDrawing drawing =
+                new LineDrawing(chart, -BESIDE, 1 + BESIDE, -HALF_HEIGHT, HALF_HEIGHT);
         for (DrawnPart part : DrawnPart.values()) {
-            series(data, part);
+            line(drawing, part);
         }
-        chart.plot(data);
+        drawing.plot();
         int number = 0;
         for (DrawnPart part : DrawnPart.values()) {
             if (part.worded()) {
@@ -139,40 +115,36 @@ final class ShaftPicture {
             }
             number++;
         }
-        fill(chart);
+        drawing.fill();
     }
 
-    private void series(XDDFScatterChartData data, DrawnPart part) {
+    private void line(LineDrawing drawing, DrawnPart part) {
         XDDFScatterChartData.Series series =
-                (XDDFScatterChartData.Series)
-                        data.addSeries(source("draw_along", part), source("draw_up", part));
+                drawing.line(
+                        points("draw_along", part),
+                        points("draw_up", part),
+                        switch (part) {
+                            case OUTLINE -> LineDrawing.stroke(1.5, PresetLineDash.SOLID);
+                            case CUT_OFF -> LineDrawing.stroke(1, PresetLineDash.DASH);
+                            case SPLINE_ENDS -> LineDrawing.stroke(1, PresetLineDash.DOT);
+                            default -> LineDrawing.stroke(0.5, PresetLineDash.SOLID);
+                        });
         if (part.worded()) {
             CellPlace words = draft.places().run(part.words(), side).place(0);
             series.setTitle(
                     "", new CellReference(words.sheet(), words.row(), words.column(), true, true));
         }
-        series.setSmooth(false);
-        series.setMarkerStyle(MarkerStyle.NONE);
-        XDDFShapeProperties shape = new XDDFShapeProperties();
-        shape.setLineProperties(
-                switch (part) {
-                    case OUTLINE -> stroke(1.5, PresetLineDash.SOLID);
-                    case CUT_OFF -> stroke(1, PresetLineDash.DASH);
-                    case SPLINE_ENDS -> stroke(1, PresetLineDash.DOT);
-                    default -> stroke(0.5, PresetLineDash.SOLID);
-                });
-        series.setShapeProperties(shape);
     }
 
-    private XDDFNumericalDataSource<Double> source(String name, DrawnPart part) {
-        Run run = draft.places().run(name, side);
-        Area area = run.area();
+    private Area points(String name, DrawnPart part) {
+        Area area = draft.places().run(name, side).area();
         int first = area.firstRow() + part.first();
-        CellRangeAddress range =
-                new CellRangeAddress(
-                        first, first + part.size() - 1, area.firstColumn(), area.firstColumn());
-        return XDDFDataSourcesFactory.fromArray(
-                new Double[part.size()], range.formatAsString(area.sheet(), true));
+        return new Area(
+                area.sheet(),
+                first,
+                area.firstColumn(),
+                first + part.size() - 1,
+                area.firstColumn());
     }
 
     /** A point shows the name of its series, which is a cell. */
@@ -197,49 +169,5 @@ final class ShaftPicture {
         labels.addNewShowSerName().setVal(true);
         labels.addNewShowPercent().setVal(false);
         labels.addNewShowBubbleSize().setVal(false);
-    }
-
-    private static XDDFValueAxis axis(
-            XSSFChart chart, AxisPosition position, double least, double most) {
-        XDDFValueAxis axis = chart.createValueAxis(position);
-        axis.setCrosses(AxisCrosses.MIN);
-        axis.setMinimum(least);
-        axis.setMaximum(most);
-        axis.setVisible(false);
-        return axis;
-    }
-
-    private static XDDFLineProperties stroke(double points, PresetLineDash dash) {
-        XDDFLineProperties line =
-                new XDDFLineProperties(
-                        new XDDFSolidFillProperties(XDDFColor.from(PresetColor.BLACK)));
-        line.setWidth(points);
-        line.setPresetDash(new XDDFPresetLineDash(dash));
-        return line;
-    }
-
-    /** The lines fill the frame, or lengths and diameters would have two scales. */
-    private static void fill(XSSFChart chart) {
-        CTManualLayout layout =
-                (chart.getCTChart().getPlotArea().isSetLayout()
-                                ? chart.getCTChart().getPlotArea().getLayout()
-                                : chart.getCTChart().getPlotArea().addNewLayout())
-                        .addNewManualLayout();
-        layout.addNewLayoutTarget().setVal(STLayoutTarget.INNER);
-        layout.addNewXMode().setVal(STLayoutMode.EDGE);
-        layout.addNewYMode().setVal(STLayoutMode.EDGE);
-        layout.addNewX().setVal(0);
-        layout.addNewY().setVal(0);
-        layout.addNewW().setVal(1);
-        layout.addNewH().setVal(1);
-        if (!chart.getCTChart().isSetAutoTitleDeleted()) {
-            chart.getCTChart().addNewAutoTitleDeleted();
-        }
-        chart.getCTChart().getAutoTitleDeleted().setVal(true);
-        chart.getCTChart().addNewDispBlanksAs().setVal(STDispBlanksAs.GAP);
-        if (chart.getCTChartSpace().isSetRoundedCorners()) {
-            chart.getCTChartSpace().unsetRoundedCorners();
-        }
-        chart.getCTChartSpace().addNewRoundedCorners().setVal(false);
     }
 }

@@ -53,6 +53,11 @@ public final class Template {
                 int tables = workbook.getSheetIndex(TablesSheet.name(side));
                 workbook.setSheetOrder(ChartsSheet.name(side), tables + 1);
             }
+            for (Side side : Side.values()) {
+                int charts = workbook.getSheetIndex(ChartsSheet.name(Side.RIGHT));
+                workbook.setSheetOrder(
+                        DrawingSheet.name(side), charts + (side == Side.LEFT ? 1 : 2));
+            }
             draft.finish();
             workbook.setForceFormulaRecalculation(true);
             workbook.setActiveSheet(0);
@@ -81,6 +86,9 @@ public final class Template {
         }
         BuiltSheet.lay(draft);
         WorkingSheets.lay(draft);
+        for (Side side : Side.values()) {
+            DrawingSheet.lay(draft, side);
+        }
     }
 
     private static Map<String, List<CellValue>> values(Map<String, List<String>> typed) {

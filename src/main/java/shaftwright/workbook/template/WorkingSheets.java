@@ -37,7 +37,7 @@ final class WorkingSheets {
 
     static void lay(Draft draft) {
         WorkingSheets shared = new WorkingSheets(draft, "Working", Side.LEFT);
-        shared.singles(Section.BOOK_WORK, Grid.BOOK);
+        shared.singles(Section.BOOK_WORK, Grid.BOOK, "Single figures");
         shared.across(Section.SCENARIO_WORK, "Scenarios as numbers");
         shared.columns(Section.PARTS_WORK, Grid.JOINT_SLOT, "Joints as numbers");
         shared.columns(Section.PARTS_WORK, Grid.BLANK_SLOT, "Blanks as numbers");
@@ -51,10 +51,11 @@ final class WorkingSheets {
         shared.columns(Section.PARTS_WORK, Grid.RESTRAINT_SLOT, "Dampers and straps as numbers");
         shared.columns(Section.PARTS_WORK, Grid.TUBE_SLOT, "Tubes as numbers");
         shared.columns(Section.PARTS_WORK, Grid.LIMIT, "Travel limits of all joints");
+        shared.columns(Section.VIEW_ORDER, Grid.VIEW_ORDER, "Line along the linkage");
         shared.fractions();
         for (Side side : Side.values()) {
             WorkingSheets own = new WorkingSheets(draft, "Working " + side.word(), side);
-            own.singles(Section.PATH_WORK, Grid.SIDE);
+            own.singles(Section.PATH_WORK, Grid.SIDE, "Single figures");
             own.columns(Section.PATH_WORK, Grid.READING_SLOT, "Readings");
             own.columns(Section.PATH_WORK, Grid.TERM, "Orthogonal polynomials");
             own.columns(Section.PATH_WORK, Grid.LINKAGE_POINT, "Points of the linkage");
@@ -64,6 +65,11 @@ final class WorkingSheets {
             own.columns(Section.BLANK_WORK, Grid.BLANK_REVIEW, "Blanks");
             own.columns(Section.BUILT_WORK, Grid.AS_CUT, "Finished shaft");
             own.columns(Section.BUILT_WORK, Grid.BUILT, "Finished shaft, assembled");
+            own.singles(Section.VIEW_WORK, Grid.SIDE, "Drawing");
+            own.columns(Section.VIEW_WORK, Grid.VIEW_STAND, "Drawing: droop, ride, bump");
+            own.columns(Section.VIEW_WORK, Grid.VIEW_WAY, "Drawing: the outer datum's way");
+            own.columns(Section.VIEW_WORK, Grid.LINKAGE_POINT, "Drawing: points of the linkage");
+            own.columns(Section.VIEW_WORK, Grid.VIEW_SPOT, "Drawing: points in squares");
         }
     }
 
@@ -77,8 +83,8 @@ final class WorkingSheets {
         return found;
     }
 
-    private void singles(Section section, Grid grid) {
-        Page.heading(draft, sheet, row++, FIRST + draft.scenarios(), "Single figures");
+    private void singles(Section section, Grid grid, String title) {
+        Page.heading(draft, sheet, row++, FIRST + draft.scenarios(), title);
         for (LiveLine line : lines(section, grid)) {
             label(line);
             live(line, row++, FIRST, Direction.DOWN);

@@ -1,0 +1,130 @@
+package shaftwright.workbook;
+
+/**
+ * A line of the drawing of a side: the outer datum's way, and at each {@link #STANDS stand} of the
+ * wheel shaft, linkage and tyre. Every line is drawn without lifting the pen, going back over
+ * itself where it has to, since programs differ in what a missing point does to a chart.
+ */
+public enum ViewPart {
+    /** The outer datum from full droop to full bump. */
+    WAY(13),
+    /** Inner datum, joint centres, outer datum, wheel centre. */
+    CHAIN(5),
+    /** From the outer datum to every hub end and along its part, and back. */
+    LINKAGE(21),
+    /** The tyre's outline as seen from behind. */
+    TYRE_BEHIND(5),
+    /** The same from above. */
+    TYRE_ABOVE(5),
+    /** The same from the side. */
+    TYRE_SIDE(25);
+
+    /** Full droop, ride, full bump. */
+    public static final int STANDS = 3;
+
+    /** The stand at ride. */
+    public static final int RIDE = 1;
+
+    private final int size;
+
+    ViewPart(int size) {
+        this.size = size;
+    }
+
+    /** Number of its points. */
+    public int size() {
+        return size;
+    }
+
+    /** First row of its points at a stand, among those of all parts. */
+    public int first(int stand) {
+        if (this == WAY) {
+            return 0;
+        }
+        int row = WAY.size + stand * eachStand();
+        for (ViewPart part : values()) {
+            if (part == this) {
+                break;
+            }
+            row += part == WAY ? 0 : part.size;
+        }
+        return row;
+    }
+
+    private static int eachStand() {
+        int rows = 0;
+        for (ViewPart part : values()) {
+            rows += part == WAY ? 0 : part.size;
+        }
+        return rows;
+    }
+
+    /** The part that a row draws. */
+    static ViewPart of(int row) {
+        if (row < WAY.size) {
+            return WAY;
+        }
+        int left = (row - WAY.size) % eachStand();
+        for (ViewPart part : values()) {
+            if (part != WAY) {
+                if (left < part.size) {
+                    return part;
+                }
+                left -= part.size;
+            }
+        }
+        throw new IllegalArgumentException("no point " + row);
+    }
+
+    /** The stand at which a row draws it. */
+    static int stand(int row) {
+        return row < WAY.size ? RIDE : (row - WAY.size) / eachStand();
+    }
+
+    /** One point: the row of a table of points. */
+    public record Spot(ViewPart part, int stand, int number) {
+        /** The point that a row draws. */
+        public static Spot at(int row) {
+            ViewPart part = ViewPart.of(row);
+            int stand = ViewPart.stand(row);
+            return new Spot(part, stand, row - part.first(stand));
+        }
+
+        /** Of a tyre's point: how many half widths outward of the wheel's centre. */
+        public double halfWidths() {
+            return switch (part) {
+                case TYRE_BEHIND, TYRE_ABOVE -> number == 2 || number == 3 ? -1 : 1;
+                default -> 0;
+            };
+        }
+
+        /** Of a tyre's point: how many radii ahead of the wheel's centre. */
+        public double radiiAhead() {
+            return switch (part) {
+                case TYRE_ABOVE -> number == 1 || number == 2 ? -1 : 1;
+                case TYRE_SIDE -> CIRCLE[number % CIRCLE.length];
+                default -> 0;
+            };
+        }
+
+        /** Of a tyre's point: how many radii above the wheel's centre. */
+        public double radiiUp() {
+            return switch (part) {
+                case TYRE_BEHIND -> number == 1 || number == 2 ? -1 : 1;
+                case TYRE_SIDE -> CIRCLE[(number + 3 * CIRCLE.length / 4) % CIRCLE.length];
+                default -> 0;
+            };
+        }
+    }
+
+    /** Cosines of every 15 degrees. */
+    private static final double[] CIRCLE = circle();
+
+    private static double[] circle() {
+        double[] cosines = new double[24];
+        for (int i = 0; i < cosines.length; i++) {
+            cosines[i] = StrictMath.rint(1e9 * StrictMath.cos(i * Math.PI / 12)) / 1e9;
+        }
+        return cosines;
+    }
+}
