@@ -61,11 +61,16 @@ class BuildersEditsTest {
                 file -> expectAgreement(SpreadsheetPrograms.recalculatedByGnumeric(folder, file)));
     }
 
-    /** All but the stamps of engine blocks, which rightly ask for a fill after an edit. */
+    /**
+     * All but the stamps of engine blocks, which rightly ask for a fill after an edit, and the
+     * drawing where the linkage asks for one: it is left out then.
+     */
     private static void expectAgreement(Path file) {
         Agreement agreement = Agreement.ofSaved(XlsxBook.open(file));
         List<String> lines = new ArrayList<>(agreement.lines());
+        boolean oldLinkage = lines.contains("linkage_stamp");
         lines.removeIf(line -> line.endsWith("_stamp"));
+        lines.removeIf(line -> oldLinkage && line.startsWith("view_"));
         assertThat(lines).as(agreement.differences()).isEmpty();
         assertThat(agreement.cells()).isGreaterThan(MANY);
     }
