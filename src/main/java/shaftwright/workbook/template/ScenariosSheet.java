@@ -139,6 +139,10 @@ final class ScenariosSheet {
         for (LiveLine line : LiveLines.all().in(Section.TRAVEL_BLOCK)) {
             result(draft, sheet, row++, line, side);
         }
+        Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
+        for (LiveLine line : LiveLines.all().in(Section.LONGEST_BLOCK)) {
+            result(draft, sheet, row++, line, side);
+        }
         return row;
     }
 
@@ -148,7 +152,7 @@ final class ScenariosSheet {
         switch (line.name()) {
             case "result_verdict" -> sheet.getRow(row).setHeightInPoints(VERDICT);
             case "result_put_in" -> sheet.getRow(row).setHeightInPoints(SENTENCE);
-            case "result_blank" -> sheet.getRow(row).setHeightInPoints(TWO_LINES);
+            case "result_blank", "longest_blank" -> sheet.getRow(row).setHeightInPoints(TWO_LINES);
             default -> {
                 // One line does.
             }
