@@ -89,8 +89,9 @@ public final class ComparedLines {
             for (LiveLine line : LiveLines.all().in(Section.TRAVEL_BLOCK)) {
                 results.add(live(travel, line, side));
             }
+            String longest = "Longest travel from any blank, " + side.word() + " side";
             for (LiveLine line : LiveLines.all().in(Section.LONGEST_BLOCK)) {
-                results.add(live(travel, line, side));
+                results.add(live(longest, line, side));
             }
         }
         for (LiveLine line : LiveLines.all().in(Section.SCENARIO_RESULTS)) {

@@ -14,14 +14,14 @@ import shaftwright.workbook.Sizing;
  * block below the travel of the chosen shaft.
  */
 enum LongestLines implements EngineBlock.Figure, EngineBlock.Present {
-    TOTAL("total", "Longest travel from any blank, margins kept", SHOWN_LENGTH),
-    UP("up", "… up from ride", SHOWN_LENGTH),
+    TOTAL("total", "Droop to bump", SHOWN_LENGTH),
+    UP("up", "Up from ride", SHOWN_LENGTH),
     UP_STOP("up_stop", "… ended by", TEXT),
-    DOWN("down", "… down from ride", SHOWN_LENGTH),
+    DOWN("down", "Down from ride", SHOWN_LENGTH),
     DOWN_STOP("down_stop", "… ended by", TEXT),
-    BLANK("blank", "… blank", TEXT),
-    E("e", "… its end to end, E", SHOWN_LENGTH),
-    K("k", "… its clip to clip, K", SHOWN_LENGTH);
+    BLANK("blank", "Cut from blank", TEXT),
+    E("e", "Shaft end to end, E", SHOWN_LENGTH),
+    K("k", "Shaft clip to clip, K", SHOWN_LENGTH);
 
     private final String name;
     private final String label;

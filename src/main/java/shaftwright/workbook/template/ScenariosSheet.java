@@ -129,6 +129,26 @@ final class ScenariosSheet {
                 result(draft, sheet, row++, line, Side.LEFT);
             }
         }
+        for (Side side : Side.values()) {
+            row = longest(draft, sheet, row, columns, side);
+        }
+    }
+
+    private static int longest(Draft draft, XSSFSheet sheet, int top, int columns, Side side) {
+        int row = top;
+        Page.heading(
+                draft,
+                sheet,
+                row++,
+                columns,
+                "Longest travel that a shaft from any blank allows, margins kept, "
+                        + side.word()
+                        + " side");
+        Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
+        for (LiveLine line : LiveLines.all().in(Section.LONGEST_BLOCK)) {
+            result(draft, sheet, row++, line, side);
+        }
+        return row;
     }
 
     private static int travel(Draft draft, XSSFSheet sheet, int top, int columns, Side side) {
@@ -137,10 +157,6 @@ final class ScenariosSheet {
                 draft, sheet, row++, columns, "Travel this shaft allows, " + side.word() + " side");
         Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
         for (LiveLine line : LiveLines.all().in(Section.TRAVEL_BLOCK)) {
-            result(draft, sheet, row++, line, side);
-        }
-        Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
-        for (LiveLine line : LiveLines.all().in(Section.LONGEST_BLOCK)) {
             result(draft, sheet, row++, line, side);
         }
         return row;
