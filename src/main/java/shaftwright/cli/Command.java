@@ -154,6 +154,17 @@ enum Command {
             List.of(
                     "compare mine.xlsx friend.xlsx --out both.xlsx",
                     "compare mine.xlsx yours.xlsx theirs.xlsx --unit mm --out all.xlsx --force")),
+    CLEAR_AUTHORS(
+            "clear-authors",
+            "Takes the names of authors out of a workbook before you hand it on: of the document's"
+                    + " properties, of notes and of comments, and the folder it was saved in. The"
+                    + " words of notes and all else stay; the previous file is kept as NAME.backup.xlsx.",
+            List.of(Parameter.one("FILE", "any .xlsx workbook")),
+            List.of(
+                    Option.value(
+                            "--out", "FILE", "Write to this file and leave the workbook alone."),
+                    Options.TRACE),
+            List.of("clear-authors shafts.xlsx", "clear-authors --out to-send.xlsx shafts.xlsx")),
     FUNCTIONS(
             "functions",
             "Lists the cell functions of the pack, or tells all about one.",

@@ -51,6 +51,7 @@ final class Program {
                 case SWEEP -> new SweepCommand(request, terminal, progress).run();
                 case TRADE_OFFS -> new TradeOffsCommand(request, terminal, progress).run();
                 case FUNCTIONS -> new FunctionsCommand(request, terminal).run();
+                case CLEAR_AUTHORS -> new ClearAuthorsCommand(request, terminal, progress).run();
                 case PACK -> new PackCommand(request, terminal, progress).run();
                 case TAKE -> new TakeCommand(request, terminal, progress).run();
                 case COMPARE -> new CompareCommand(request, terminal, progress).run();

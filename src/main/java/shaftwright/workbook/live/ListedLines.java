@@ -150,10 +150,8 @@ record ListedLines(Kind kind, What what) implements LiveLine.Formula, LiveLine.C
     public String at(Index index) {
         String row = kind.row();
         String given =
-                kind.isShaft()
-                        ? "IF({used}=0,0,IF({ready@" + kind.side().word() + "}=1," + row + ",0))"
-                        : row;
-        return "IF(" + given + "=0,\"\"," + figure(row) + ")";
+                kind.isShaft() ? "IF({ready@" + kind.side().word() + "}=1," + row + ",0)" : row;
+        return "IF(IF({used}=0,0," + given + ")=0,\"\"," + figure(row) + ")";
     }
 
     private String figure(String row) {

@@ -66,7 +66,7 @@ final class BuiltSheet {
             live(line, side, column++);
         }
         sheet.addMergedRegion(new CellRangeAddress(row + 1, row + 1, column - 1, column + 2));
-        sheet.getRow(row).setHeightInPoints(42);
+        sheet.getRow(row).setHeightInPoints(56);
         row += 3;
     }
 
@@ -134,6 +134,8 @@ final class BuiltSheet {
                 row + 1,
                 column,
                 Direction.DOWN,
-                draft.look().result(line.quantity()));
+                line.quantity() == Quantity.TEXT
+                        ? draft.look().said()
+                        : draft.look().result(line.quantity()));
     }
 }

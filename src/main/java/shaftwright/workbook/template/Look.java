@@ -75,6 +75,16 @@ final class Look {
         return shown("result ", quantity, BorderStyle.DOTTED);
     }
 
+    /** Words that follow a number in the cell before. */
+    XSSFCellStyle said() {
+        return style(
+                "said",
+                style -> {
+                    style.cloneStyleFrom(result(Quantity.TEXT));
+                    style.setIndention((short) 1);
+                });
+    }
+
     /** A figure that a fill writes and that does not follow changes by itself. */
     XSSFCellStyle engine(Quantity quantity) {
         return shown("engine ", quantity, BorderStyle.DOUBLE);

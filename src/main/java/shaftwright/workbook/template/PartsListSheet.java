@@ -1,5 +1,6 @@
 package shaftwright.workbook.template;
 
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
@@ -30,6 +31,9 @@ final class PartsListSheet {
                 0,
                 "Prices are those that you typed, in your currency. \"no price\" counts as 0.",
                 draft.look().note());
+        if (columns > 2) {
+            sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, Math.min(3, columns - 1)));
+        }
         Page.letters(draft, sheet, 2, columns, "Scenario");
         int row = 3;
         for (LiveLine line : LiveLines.all().in(Section.PARTS_LIST)) {

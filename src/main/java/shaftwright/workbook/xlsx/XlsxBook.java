@@ -386,6 +386,41 @@ public final class XlsxBook implements OpenBook {
                 });
     }
 
+    private AuthorTraces traces() {
+        return AuthorTraces.in(title, zip, workbook.text().part());
+    }
+
+    /** How many names of authors the file holds, outside its cells and the words of its notes. */
+    public int authors() {
+        return traces().count();
+    }
+
+    /**
+     * Saves without the names of authors; nothing else changes, and written values are not saved.
+     *
+     * @return where the previous file is kept; empty when nothing had to be written
+     * @throws BookNotWritableException as {@link #save(Path, DependentFormulas)} does
+     */
+    public Optional<Path> saveWithoutAuthors(Path target) {
+        SafeReplace.refuseIfOpenElsewhere(target);
+        refuseChangedSince(target);
+        AuthorTraces traces = traces();
+        if (traces.count() == 0 && isSource(target)) {
+            return Optional.empty();
+        }
+        refuseSigned(target);
+        Map<String, Deflated> parts = traces.cleared();
+        return SafeReplace.replace(
+                target,
+                out -> zip.writeTo(out, parts),
+                written -> {
+                    if (open(written).authors() > 0) {
+                        throw new BookNotWritableException(
+                                target, "reading it back still gave names of authors");
+                    }
+                });
+    }
+
     @Override
     public Map<CellPlace, String> formulasCalling(String prefix) {
         String wanted = lowerCase(prefix);

@@ -1,0 +1,42 @@
+package shaftwright.cli;
+
+import java.nio.file.Path;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Takes out who wrote a workbook, and nothing else. */
+final class ClearAuthorsCommand {
+    private final Request request;
+    private final Terminal terminal;
+    private final Progress progress;
+
+    ClearAuthorsCommand(Request request, Terminal terminal, Progress progress) {
+        this.request = request;
+        this.terminal = terminal;
+        this.progress = progress;
+    }
+
+    int run() {
+        String out = request.value("--out", "");
+        Path target = out.isEmpty() ? request.file() : Inputs.path(out);
+        progress.step("Reading " + request.file().getFileName());
+        XlsxBook book = XlsxBook.open(request.file());
+        int authors = book.authors();
+        progress.step("Writing " + target.getFileName());
+        book.saveWithoutAuthors(target)
+                .ifPresent(
+                        kept ->
+                                terminal.out()
+                                        .println(
+                                                "The previous file, authors and all, is "
+                                                        + kept.getFileName()
+                                                        + ": delete it, or keep it to yourself."));
+        terminal.out()
+                .println(
+                        target
+                                + ": "
+                                + (authors == 0
+                                        ? "no authors in it."
+                                        : authors + " names of authors taken out."));
+        return ExitCode.SUCCESS;
+    }
+}
