@@ -40,8 +40,8 @@ import shaftwright.suspension.Polynomial;
 @Warmup(iterations = 5, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class SideBenchmark {
-    private static final RingSpec RING = new RingSpec(2, 2.2, 1, 3);
-    private static final LengthRule RULE = new LengthRule(0.25, 25.4 / 16);
+    static final RingSpec RING = new RingSpec(2, 2.2, 1, 3);
+    static final LengthRule RULE = new LengthRule(0.25, 25.4 / 16);
 
     private final SideSetup left = side(0);
     private final SideSetup right = side(1.5);
@@ -54,7 +54,7 @@ public class SideBenchmark {
         hole.consume(SideResult.of(right, RULE, RING, blanks, OptionalInt.empty()));
     }
 
-    private static SideSetup side(double wider) {
+    static SideSetup side(double wider) {
         double reach = 553 + wider;
         HubPath path =
                 new HubPath(
@@ -94,7 +94,7 @@ public class SideBenchmark {
                 90);
     }
 
-    private static List<Blank> blanks() {
+    static List<Blank> blanks() {
         List<Blank> blanks = new ArrayList<>();
         for (int i = 0; i < 12; i++) {
             OptionalDouble groove = i % 2 == 0 ? OptionalDouble.of(12) : OptionalDouble.empty();

@@ -20,6 +20,7 @@ import shaftwright.shaft.WheelMove;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.LinkagePath;
+import shaftwright.travel.LongestTravel;
 import shaftwright.travel.TravelRange;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Contract;
@@ -55,6 +56,9 @@ import shaftwright.workbook.Sizing;
  *     travel_up_stop, travel_down_stop (BOTTOMS, PULLS_OUT, SOFT_STOP, TOUCHES_CUP, INNER_ANGLE,
  *     OUTER_ANGLE, DAMPER_CLOSED, DAMPER_OPEN, STRAP_TIGHT, BUMP_STOP_FLAT, HEIGHTS or LINKAGE: as
  *     far as readings or linkage go), travel_empty (whether a stop is met at ride already)
+ *     longest_travel  whatever travel is wanted, of any blank with margins kept: null, or
+ *                 total_mm, up_mm, down_mm, up_stop, down_stop (the same words, MARGIN_INWARD and
+ *                 MARGIN_OUTWARD for the first two), blank, end_to_end_mm, clip_to_clip_mm
  *     stopped_up_mm, stopped_down_mm, stopped_up_by, stopped_down_by (the same words; null: dampers
  *     and straps let all of the wanted travel), restraints (rows worked out over that travel: row,
  *     longest_mm, longest_travel_mm, shortest_mm, shortest_travel_mm), inner_boot_gap,
@@ -267,6 +271,7 @@ final class JsonReport {
                 shaft(result);
                 slack(result);
                 allowed(scenario.side(side).travelAllowedOrNull());
+                longest(scenario.side(side).longestTravelOrNull());
                 new RestraintReport(json)
                         .stops(scenario.side(side).stopsOrNull(), sizing.path(side).restraints());
                 chances(scenario.side(side).chancesOrNull());
@@ -339,6 +344,24 @@ final class JsonReport {
         number("travel_down_mm", range.down());
         json.writeStringField("travel_down_stop", range.downStop().name());
         json.writeBooleanField("travel_empty", range.empty());
+    }
+
+    private void longest(LongestTravel longestOrNull) throws IOException {
+        if (longestOrNull == null) {
+            json.writeNullField("longest_travel");
+            return;
+        }
+        TravelRange range = longestOrNull.range();
+        json.writeObjectFieldStart("longest_travel");
+        number("total_mm", range.total());
+        number("up_mm", range.up());
+        json.writeStringField("up_stop", range.upStop().name());
+        number("down_mm", range.down());
+        json.writeStringField("down_stop", range.downStop().name());
+        json.writeStringField("blank", longestOrNull.plan().blank().name());
+        number("end_to_end_mm", longestOrNull.plan().length().endToEnd());
+        number("clip_to_clip_mm", longestOrNull.plan().length().clipToClip());
+        json.writeEndObject();
     }
 
     private void bound(String name, Binding binding) throws IOException {

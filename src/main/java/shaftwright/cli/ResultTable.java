@@ -13,6 +13,7 @@ import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.GrooveUse;
 import shaftwright.shaft.SideResult;
 import shaftwright.travel.BootGap;
+import shaftwright.travel.LongestTravel;
 import shaftwright.travel.TravelEnds;
 import shaftwright.travel.TravelRange;
 import shaftwright.units.Length;
@@ -105,6 +106,7 @@ final class ResultTable {
                 shaft(result);
                 travel(result);
                 allowed(scenario.side(side).travelAllowedOrNull());
+                longest(scenario.side(side).longestTravelOrNull());
                 stops(scenario.side(side).stopsOrNull(), side);
                 chances(scenario.side(side).chancesOrNull());
                 strength(scenario.strength(), side);
@@ -184,6 +186,34 @@ final class ResultTable {
                                 + " down ("
                                 + range.downStop().words()
                                 + ")");
+    }
+
+    private void longest(LongestTravel longest) {
+        if (longest == null) {
+            row("any blank allows", "nothing with the margins kept");
+            return;
+        }
+        TravelRange range = longest.range();
+        row(
+                "any blank allows",
+                length(range.total())
+                        + ": "
+                        + length(range.up())
+                        + " up ("
+                        + range.upStop().words()
+                        + "), "
+                        + length(range.down())
+                        + " down ("
+                        + range.downStop().words()
+                        + ")");
+        row(
+                "",
+                "margins kept, with E "
+                        + length(longest.plan().length().endToEnd())
+                        + ", K "
+                        + length(longest.plan().length().clipToClip())
+                        + " from "
+                        + longest.plan().blank().name());
     }
 
     /** Nothing of what was not typed. */

@@ -249,16 +249,25 @@ final class ScenarioStudy {
                         setUp,
                         null,
                         sizing.doubts(),
-                        sizing.path(side));
+                        sizing.path(side),
+                        null);
             }
-            SideResult result = compute(scenario, setUp, path.get());
+            SideOutcome.Cutting cutting =
+                    new SideOutcome.Cutting(
+                            new LengthRule(
+                                    number("length_bias", scenario),
+                                    inputs.number("shop_increment")),
+                            sizing.ring(),
+                            parts.blanks());
+            SideResult result = compute(scenario, setUp, path.get(), cutting);
             return new SideOutcome(
                     "",
                     Verdict.of(result, sizing.path(side).mayGiveVerdict()),
                     setUp,
                     result,
                     sizing.doubts(),
-                    sizing.path(side));
+                    sizing.path(side),
+                    cutting);
         } catch (IllegalArgumentException e) {
             contradiction(scenario, side, e.getMessage());
             return new SideOutcome(
@@ -352,7 +361,8 @@ final class ScenarioStudy {
         return path.tMin() - setUp.droop() >= NEAR ? Sizing.DROOP_BEYOND : "";
     }
 
-    private SideResult compute(int scenario, SideOutcome.SetUp setUp, HubPath path) {
+    private SideResult compute(
+            int scenario, SideOutcome.SetUp setUp, HubPath path, SideOutcome.Cutting cutting) {
         SideSetup setup =
                 new SideSetup(
                         path,
@@ -369,12 +379,7 @@ final class ScenarioStudy {
         int wanted = picks(scenario).blank();
         OptionalInt only =
                 wanted == 0 ? OptionalInt.empty() : OptionalInt.of(parts.blankListed(wanted - 1));
-        return SideResult.of(
-                setup,
-                new LengthRule(number("length_bias", scenario), inputs.number("shop_increment")),
-                sizing.ring(),
-                parts.blanks(),
-                only);
+        return SideResult.of(setup, cutting.rule(), cutting.ring(), cutting.blanks(), only);
     }
 
     private Wheel wheel(int scenario, TyreFigures tyre, SideOutcome left, SideOutcome right) {

@@ -1,13 +1,18 @@
 package shaftwright.workbook;
 
 import java.util.List;
+import java.util.Optional;
 import shaftwright.doubt.SlackChances;
 import shaftwright.joint.MountedJoint;
 import shaftwright.scenario.Finding;
+import shaftwright.shaft.Blank;
+import shaftwright.shaft.LengthRule;
+import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.Vector;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.ClearanceRule;
+import shaftwright.travel.LongestTravel;
 import shaftwright.travel.TravelRange;
 
 /**
@@ -47,9 +52,14 @@ public final class SideOutcome {
     private final SidePath path;
     private SlackChances chances;
     private SideStops stops;
+    private final Cutting cutting;
+    private Optional<LongestTravel> longest;
+
+    /** What any shaft of a scenario is cut from, and how its length is chosen. */
+    record Cutting(LengthRule rule, RingSpec ring, List<Blank> blanks) {}
 
     SideOutcome(String trouble, Finding finding, SetUp setUp, SideResult result) {
-        this(trouble, finding, setUp, result, null, null);
+        this(trouble, finding, setUp, result, null, null, null);
     }
 
     SideOutcome(
@@ -58,13 +68,15 @@ public final class SideOutcome {
             SetUp setUp,
             SideResult result,
             Doubts doubts,
-            SidePath path) {
+            SidePath path,
+            Cutting cutting) {
         this.trouble = trouble;
         this.finding = finding;
         this.setUp = setUp;
         this.result = result;
         this.doubts = doubts;
         this.path = path;
+        this.cutting = cutting;
     }
 
     /** What keeps it from being computed, empty when nothing does. */
@@ -93,6 +105,20 @@ public final class SideOutcome {
             allowed = TravelRange.of(result, path.ends());
         }
         return allowed;
+    }
+
+    /** Longest travel that any shaft from the blanks allows, null when there is none. */
+    public LongestTravel longestTravelOrNull() {
+        if (longest == null && result != null) {
+            longest =
+                    LongestTravel.of(
+                            result.setup(),
+                            cutting.rule(),
+                            cutting.ring(),
+                            cutting.blanks(),
+                            path.ends());
+        }
+        return longest == null ? null : longest.orElse(null);
     }
 
     /** What dampers, straps and tubes make of it, null when there is no result. */

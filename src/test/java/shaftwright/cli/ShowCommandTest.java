@@ -137,6 +137,25 @@ class ShowCommandTest {
     }
 
     @Test
+    void longestTravelIsInTableAndJson() throws IOException {
+        Path file = Demo.inches(folder);
+
+        Map<String, Object> report = json(Run.of("show", "--json", file).out());
+        Map<?, ?> second = (Map<?, ?>) ((List<?>) report.get("scenarios")).get(1);
+        Map<?, ?> left = (Map<?, ?>) second.get("left");
+        Map<?, ?> longest = (Map<?, ?>) left.get("longest_travel");
+
+        // Scenario B does not fit its wanted travel, so no blank can give that.
+        double wanted = (Double) left.get("bump_mm") - (Double) left.get("droop_mm");
+        assertThat((Double) longest.get("total_mm")).isLessThan(wanted);
+        assertThat((Double) longest.get("total_mm"))
+                .isCloseTo(25.4 * number(file, "longest_total_left", 1), within(1e-9));
+        assertThat(Run.of("show", "--scenario", "B", file).out())
+                .containsPattern("any blank allows +\\d+\\.\\d+ in: .* up \\(margin before ")
+                .containsPattern("margins kept, with E .* from 28-spline blank");
+    }
+
+    @Test
     void tableHasDampersStrapsAndBootGaps() {
         Path file = Demo.inches(folder);
         Run.of("fill", "--set", "restraint_shortest[1]=15", "--set", "bump_limit[B]=2 in", file);

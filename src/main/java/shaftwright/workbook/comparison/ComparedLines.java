@@ -89,6 +89,10 @@ public final class ComparedLines {
             for (LiveLine line : LiveLines.all().in(Section.TRAVEL_BLOCK)) {
                 results.add(live(travel, line, side));
             }
+            String longest = "Longest travel from any blank, " + side.word() + " side";
+            for (LiveLine line : LiveLines.all().in(Section.LONGEST_BLOCK)) {
+                results.add(live(longest, line, side));
+            }
         }
         for (LiveLine line : LiveLines.all().in(Section.SCENARIO_RESULTS)) {
             if (line.grid() == Grid.SCENARIO && !line.equals(verdict)) {

@@ -44,6 +44,7 @@ public final class LiveLines {
         TorqueLines.declare(lines);
         ShaftStrengthLines.declare(lines);
         ChanceLines.declare(lines);
+        LongestLines.declare(lines);
         VerdictLines.declare(lines);
         ResultLines.declare(lines);
         VehicleLines.declare(lines);

@@ -30,6 +30,8 @@ public enum Section {
     SCENARIO_RESULTS,
     /** Travel that each side's shaft allows, below its results: an engine block. */
     TRAVEL_BLOCK,
+    /** Longest travel that any blank allows, below it: an engine block. */
+    LONGEST_BLOCK,
     /** How dampers and straps move on a side: an engine block. */
     RESTRAINT_BLOCK,
     /** The same row by row. */

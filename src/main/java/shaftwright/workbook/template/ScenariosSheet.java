@@ -129,6 +129,26 @@ final class ScenariosSheet {
                 result(draft, sheet, row++, line, Side.LEFT);
             }
         }
+        for (Side side : Side.values()) {
+            row = longest(draft, sheet, row, columns, side);
+        }
+    }
+
+    private static int longest(Draft draft, XSSFSheet sheet, int top, int columns, Side side) {
+        int row = top;
+        Page.heading(
+                draft,
+                sheet,
+                row++,
+                columns,
+                "Longest travel that a shaft from any blank allows, margins kept, "
+                        + side.word()
+                        + " side");
+        Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
+        for (LiveLine line : LiveLines.all().in(Section.LONGEST_BLOCK)) {
+            result(draft, sheet, row++, line, side);
+        }
+        return row;
     }
 
     private static int travel(Draft draft, XSSFSheet sheet, int top, int columns, Side side) {
@@ -148,7 +168,7 @@ final class ScenariosSheet {
         switch (line.name()) {
             case "result_verdict" -> sheet.getRow(row).setHeightInPoints(VERDICT);
             case "result_put_in" -> sheet.getRow(row).setHeightInPoints(SENTENCE);
-            case "result_blank" -> sheet.getRow(row).setHeightInPoints(TWO_LINES);
+            case "result_blank", "longest_blank" -> sheet.getRow(row).setHeightInPoints(TWO_LINES);
             default -> {
                 // One line does.
             }
