@@ -11,6 +11,7 @@ import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.LinkagePath;
 import shaftwright.suspension.Member;
 import shaftwright.suspension.Point;
+import shaftwright.suspension.Polynomial;
 
 /**
  * What the drawing of a side shows: the scenario on the shop cards at full droop, ride and full
@@ -66,10 +67,10 @@ public final class SideDrawing {
     private final Map<Way, Span> spans = new EnumMap<>(Way.class);
     private final double square;
 
-    private SideDrawing(Sizing sizing, Side side, HubPath path) {
+    private SideDrawing(Sizing sizing, Side side, SidePath shownPath, HubPath path) {
         this.sizing = sizing;
         this.path = path;
-        linkage = sizing.path(side).linkage();
+        linkage = shownPath.linkage();
         int shown = sizing.shopScenario();
         scenario = shown < 0 ? null : sizing.scenario(shown);
         outcome = shown < 0 || !scenario.side(side).isSetUp() ? null : scenario.side(side);
@@ -87,8 +88,9 @@ public final class SideDrawing {
 
     /** A side's drawing, null while there is no path to draw. */
     static SideDrawing orNull(Sizing sizing, Side side) {
-        HubPath path = sizing.path(side).chosen().orElse(null);
-        return path == null ? null : new SideDrawing(sizing, side, path);
+        SidePath way = sizing.path(side, sizing.shopScenario());
+        HubPath path = way.chosen().orElse(null);
+        return path == null ? null : new SideDrawing(sizing, side, way, path);
     }
 
     private double travelLow() {
@@ -392,6 +394,16 @@ public final class SideDrawing {
     /** Where the inner joint's flange is held. */
     public Point inner() {
         return innerDatum();
+    }
+
+    /** The path that is drawn. */
+    public HubPath path() {
+        return path;
+    }
+
+    /** How far the hub pitches along it, 0 without a linkage. */
+    public Polynomial pitch() {
+        return linked() ? linkage.path().orElseThrow().pitch() : Polynomial.ZERO;
     }
 
     /** Travel at a stand, mm. */
