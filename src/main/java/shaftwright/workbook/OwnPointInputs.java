@@ -15,6 +15,16 @@ final class OwnPointInputs {
     static void declare(List<Input> all) {
         all.add(
                 Input.words(
+                        "own_point",
+                        Grid.OWN_POINT,
+                        "Point",
+                        InputKind.TEXT,
+                        List.of(),
+                        "Its name as it stands beside the points of the linkage, or \""
+                                + OwnPoints.OUTER_DATUM
+                                + "\": arms that are longer move that as well."));
+        all.add(
+                Input.words(
                         "own_scenario",
                         Grid.OWN_POINT,
                         "Scenario",
@@ -29,16 +39,6 @@ final class OwnPointInputs {
                         InputKind.CHOICE,
                         List.of("both", "left", "right"),
                         "Side or sides on which it does. Empty: both."));
-        all.add(
-                Input.words(
-                        "own_point",
-                        Grid.OWN_POINT,
-                        "Point",
-                        InputKind.TEXT,
-                        List.of(),
-                        "Its name as it stands beside the points of the linkage, or \""
-                                + OwnPoints.OUTER_DATUM
-                                + "\": arms that are longer move that as well."));
         all.add(
                 Input.length(
                         "own_ahead",

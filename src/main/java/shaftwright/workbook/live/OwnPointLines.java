@@ -107,7 +107,7 @@ enum OwnPointLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public String at(Index index) {
-        String number = String.valueOf(index.scenario() + 1);
+        String number = "MATCH({work_letter},{work_letter:each},0)";
         return switch (this) {
             case SCENARIO ->
                     "IF({own_slot}>ROWS(own_scenario),0,IF(INDEX(own_scenario,{own_slot})=\"\",0,"

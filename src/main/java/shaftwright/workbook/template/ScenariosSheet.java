@@ -159,8 +159,8 @@ final class ScenariosSheet {
         draft.live(line, side, sheet, row, FIRST, Direction.ACROSS, draft.look().of(line));
         switch (line.name()) {
             case "result_verdict" -> sheet.getRow(row).setHeightInPoints(VERDICT);
-            case "result_put_in" -> sheet.getRow(row).setHeightInPoints(SENTENCE);
-            case "result_blank", "own_status" -> sheet.getRow(row).setHeightInPoints(TWO_LINES);
+            case "result_put_in", "own_status" -> sheet.getRow(row).setHeightInPoints(SENTENCE);
+            case "result_blank" -> sheet.getRow(row).setHeightInPoints(TWO_LINES);
             default -> {
                 // One line does.
             }
