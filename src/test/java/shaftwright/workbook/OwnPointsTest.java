@@ -192,7 +192,8 @@ class OwnPointsTest {
                         text ->
                                 assertThat(text)
                                         .contains("points of scenario B")
-                                        .contains("cell A"));
+                                        .contains("cell B")
+                                        .contains("can't reach at"));
     }
 
     private static void refused(String name, int row, String text, String said) {
