@@ -66,6 +66,10 @@ public final class SideDrawing {
     private final Point[] arms = new Point[LinkageKind.MOST_POINTS];
     private final Map<Way, Span> spans = new EnumMap<>(Way.class);
     private final double square;
+    private final Map<Way, Double> bases = new EnumMap<>(Way.class);
+
+    /** Places of all points, found when first asked for. */
+    private final Point[] spots = new Point[Grid.VIEW_SPOT.rows()];
 
     private SideDrawing(Sizing sizing, Side side, SidePath shownPath, HubPath path) {
         this.sizing = sizing;
@@ -84,6 +88,9 @@ public final class SideDrawing {
             span(way);
         }
         square = leastSquare();
+        for (Way way : Way.values()) {
+            bases.put(way, leastBase(way));
+        }
     }
 
     /** A side's drawing, null while there is no path to draw. */
@@ -289,6 +296,10 @@ public final class SideDrawing {
 
     /** Squares from the origin to the frame's lower edge; along the vehicle things are centred. */
     public double base(Way way) {
+        return bases.get(way);
+    }
+
+    private double leastBase(Way way) {
         double step = square() * sizing.unit().mm();
         double floor = Math.floor(rounded(low(way) / step, 6));
         if (way != Way.AHEAD) {
@@ -300,7 +311,10 @@ public final class SideDrawing {
 
     /** Where a row's point stands in the frame, in squares from its lower edge. */
     public double drawn(int row, Way way) {
-        return way.of(spot(ViewPart.Spot.at(row))) / (square() * sizing.unit().mm()) - base(way);
+        if (spots[row] == null) {
+            spots[row] = spot(ViewPart.Spot.at(row));
+        }
+        return way.of(spots[row]) / (square * sizing.unit().mm()) - base(way);
     }
 
     private Point spot(ViewPart.Spot spot) {
