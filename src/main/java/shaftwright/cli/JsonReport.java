@@ -78,6 +78,8 @@ import shaftwright.workbook.Sizing;
  *             none known), least_factor, parts: part, side (left, right or both), torque_nm,
  *             factor, of those known; left, right: twist_rad, critical_rpm, inner_life_h,
  *             outer_life_h
+ *   in left and right: own_linkage  null, or of a scenario with pick-up points of its own:
+ *             length_error_mm, angle_error_rad (its curves off that linkage)
  *   in left and right: chances  null when no trials were asked for; else trials, bottoming,
  *             bottoming_at_bump, bottoming_at_droop, pull_out, pull_out_at_bump,
  *             pull_out_at_droop (each 0 to 1), window_mean_mm, window_spread_mm
@@ -256,6 +258,17 @@ final class JsonReport {
         json.writeEndObject();
     }
 
+    private void ownLinkage(SidePath own) throws IOException {
+        if (own == null || own.linkage().path().isEmpty()) {
+            json.writeNullField("own_linkage");
+            return;
+        }
+        json.writeObjectFieldStart("own_linkage");
+        number("length_error_mm", own.linkage().path().get().lengthError());
+        number("angle_error_rad", own.linkage().path().get().angleError());
+        json.writeEndObject();
+    }
+
     private void scenario(ScenarioOutcome scenario) throws IOException {
         ScenarioTexts texts = new ScenarioTexts(sizing, scenario);
         json.writeStartObject();
@@ -266,6 +279,7 @@ final class JsonReport {
             json.writeObjectFieldStart(side.word());
             json.writeStringField("finding", scenario.side(side).finding().name());
             json.writeStringField("verdict", texts.verdict(side));
+            ownLinkage(sizing.ownPathOrNull(side, scenario.number()));
             SideResult result = scenario.side(side).resultOrNull();
             if (result != null) {
                 shaft(result);

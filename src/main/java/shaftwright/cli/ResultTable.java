@@ -24,6 +24,7 @@ import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.ScenarioStrength;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.SideLinkage;
+import shaftwright.workbook.SidePath;
 import shaftwright.workbook.SideRestraints;
 import shaftwright.workbook.SideStops;
 import shaftwright.workbook.Sizing;
@@ -101,6 +102,10 @@ final class ResultTable {
         for (Side side : sides) {
             out.println(texts.title() + ", " + side.word());
             wrapped(texts.verdict(side).isEmpty() ? "Not used." : texts.verdict(side));
+            SidePath own = sizing.ownPathOrNull(side, scenario.number());
+            if (own != null) {
+                wrapped("With pick-up points of its own, " + own.linkage().status());
+            }
             SideResult result = scenario.side(side).resultOrNull();
             if (result != null) {
                 shaft(result);

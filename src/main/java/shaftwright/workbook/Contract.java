@@ -131,6 +131,7 @@ public final class Contract {
         DoubtInputs.spares(all);
         BuiltInputs.declare(all);
         RestraintInputs.declare(all);
+        OwnPointInputs.declare(all);
         scenarios(all);
         Map<String, Input> byName = new LinkedHashMap<>();
         for (Input input : all) {

@@ -17,6 +17,13 @@ public enum Grid {
     POWER(true, false, 12),
     /** A pick-up point of a linkage. */
     LINKAGE_POINT(true, false, 10),
+    /** A pick-up point that a scenario has elsewhere. */
+    OWN_POINT(false, false, 10),
+    OWN_POINT_SLOT(false, false, 12),
+    /** The same as it counts on one side. */
+    OWN_POINT_SIDE(true, false, 12),
+    /** A power of the normalised travel in a scenario's own hub path. */
+    SCENARIO_POWER(true, true, 12),
     JOINT(false, false, 16),
     JOINT_SLOT(false, false, 20),
     BENCH(false, false, 40),

@@ -168,6 +168,19 @@ public final class InputValues {
         return changed;
     }
 
+    /** A copy with one number changed. */
+    InputValues with(String name, Index index, double number) {
+        Input input = Contract.input(name);
+        InputValues changed = new InputValues(unit, scenarios, entries);
+        String column = input.definedName(index.side());
+        Entry[] cells = changed.entries.get(column).clone();
+        int at = input.grid().perScenario() ? index.scenario() : index.row();
+        CellValue raw = CellValue.of(input.kind().typed(number, unit));
+        cells[at] = new Entry(cells[at].place(), raw, number, cells[at].text());
+        changed.entries.put(column, cells);
+        return changed;
+    }
+
     private Entry entryOrNull(String name, Index index) {
         Input input = Contract.input(name);
         Entry[] column = entries.get(input.definedName(index.side()));

@@ -69,6 +69,7 @@ public final class Parts {
             case DOUBT -> Grid.DOUBT_SLOT.rows();
             case RESTRAINT -> Grid.RESTRAINT_SLOT.rows();
             case TUBE -> Grid.TUBE_SLOT.rows();
+            case OWN_POINT -> Grid.OWN_POINT_SLOT.rows();
             default -> throw new IllegalArgumentException(column + " is in no parts table");
         };
     }

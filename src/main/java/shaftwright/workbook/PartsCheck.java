@@ -39,7 +39,12 @@ final class PartsCheck {
         names("material_name", "material_yield");
         for (String column :
                 new String[] {
-                    "rated_joint", "rating_part", "duty_share", "restraint_name", "tube_name"
+                    "rated_joint",
+                    "rating_part",
+                    "duty_share",
+                    "restraint_name",
+                    "tube_name",
+                    "own_scenario"
                 }) {
             tooMany(column);
         }

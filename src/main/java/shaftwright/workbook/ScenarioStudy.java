@@ -232,10 +232,12 @@ final class ScenarioStudy {
         if (!used) {
             return new SideOutcome(Sizing.UNUSED, Finding.UNUSED, null, null);
         }
-        Optional<HubPath> path = sizing.path(side).chosen();
+        Optional<HubPath> path = sizing.path(side, scenario).chosen();
         if (!trouble.isEmpty() || path.isEmpty()) {
             String none =
-                    sizing.path(side).linkage().isChosen() ? Sizing.NO_LINKAGE : Sizing.NO_READINGS;
+                    sizing.path(side, scenario).linkage().isChosen()
+                            ? Sizing.NO_LINKAGE
+                            : Sizing.NO_READINGS;
             String why = trouble.isEmpty() ? none : trouble;
             return new SideOutcome(why, Finding.INCOMPLETE, null, null);
         }
@@ -249,7 +251,7 @@ final class ScenarioStudy {
                         setUp,
                         null,
                         sizing.doubts(),
-                        sizing.path(side),
+                        sizing.path(side, scenario),
                         null);
             }
             SideOutcome.Cutting cutting =
@@ -262,11 +264,11 @@ final class ScenarioStudy {
             SideResult result = compute(scenario, setUp, path.get(), cutting);
             return new SideOutcome(
                     "",
-                    Verdict.of(result, sizing.path(side).mayGiveVerdict()),
+                    Verdict.of(result, sizing.path(side, scenario).mayGiveVerdict()),
                     setUp,
                     result,
                     sizing.doubts(),
-                    sizing.path(side),
+                    sizing.path(side, scenario),
                     cutting);
         } catch (IllegalArgumentException e) {
             contradiction(scenario, side, e.getMessage());

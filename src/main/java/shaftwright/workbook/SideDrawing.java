@@ -11,6 +11,7 @@ import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.LinkagePath;
 import shaftwright.suspension.Member;
 import shaftwright.suspension.Point;
+import shaftwright.suspension.Polynomial;
 
 /**
  * What the drawing of a side shows: the scenario on the shop cards at full droop, ride and full
@@ -65,11 +66,15 @@ public final class SideDrawing {
     private final Point[] arms = new Point[LinkageKind.MOST_POINTS];
     private final Map<Way, Span> spans = new EnumMap<>(Way.class);
     private final double square;
+    private final Map<Way, Double> bases = new EnumMap<>(Way.class);
 
-    private SideDrawing(Sizing sizing, Side side, HubPath path) {
+    /** Places of all points, found when first asked for. */
+    private final Point[] spots = new Point[Grid.VIEW_SPOT.rows()];
+
+    private SideDrawing(Sizing sizing, Side side, SidePath shownPath, HubPath path) {
         this.sizing = sizing;
         this.path = path;
-        linkage = sizing.path(side).linkage();
+        linkage = shownPath.linkage();
         int shown = sizing.shopScenario();
         scenario = shown < 0 ? null : sizing.scenario(shown);
         outcome = shown < 0 || !scenario.side(side).isSetUp() ? null : scenario.side(side);
@@ -83,12 +88,16 @@ public final class SideDrawing {
             span(way);
         }
         square = leastSquare();
+        for (Way way : Way.values()) {
+            bases.put(way, leastBase(way));
+        }
     }
 
     /** A side's drawing, null while there is no path to draw. */
     static SideDrawing orNull(Sizing sizing, Side side) {
-        HubPath path = sizing.path(side).chosen().orElse(null);
-        return path == null ? null : new SideDrawing(sizing, side, path);
+        SidePath way = sizing.path(side, sizing.shopScenario());
+        HubPath path = way.chosen().orElse(null);
+        return path == null ? null : new SideDrawing(sizing, side, way, path);
     }
 
     private double travelLow() {
@@ -287,6 +296,10 @@ public final class SideDrawing {
 
     /** Squares from the origin to the frame's lower edge; along the vehicle things are centred. */
     public double base(Way way) {
+        return bases.get(way);
+    }
+
+    private double leastBase(Way way) {
         double step = square() * sizing.unit().mm();
         double floor = Math.floor(rounded(low(way) / step, 6));
         if (way != Way.AHEAD) {
@@ -298,7 +311,10 @@ public final class SideDrawing {
 
     /** Where a row's point stands in the frame, in squares from its lower edge. */
     public double drawn(int row, Way way) {
-        return way.of(spot(ViewPart.Spot.at(row))) / (square() * sizing.unit().mm()) - base(way);
+        if (spots[row] == null) {
+            spots[row] = spot(ViewPart.Spot.at(row));
+        }
+        return way.of(spots[row]) / (square * sizing.unit().mm()) - base(way);
     }
 
     private Point spot(ViewPart.Spot spot) {
@@ -392,6 +408,16 @@ public final class SideDrawing {
     /** Where the inner joint's flange is held. */
     public Point inner() {
         return innerDatum();
+    }
+
+    /** The path that is drawn. */
+    public HubPath path() {
+        return path;
+    }
+
+    /** How far the hub pitches along it, 0 without a linkage. */
+    public Polynomial pitch() {
+        return linked() ? linkage.path().orElseThrow().pitch() : Polynomial.ZERO;
     }
 
     /** Travel at a stand, mm. */

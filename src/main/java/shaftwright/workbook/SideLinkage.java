@@ -28,13 +28,22 @@ public final class SideLinkage {
     private final List<Problem> problems;
     private final List<String> missing = new ArrayList<>();
     private final boolean chosen;
+
+    /** Doubt of the same side with the points of all other scenarios, NaN when these are they. */
+    private final double doubtOfOthers;
+
     private String trouble = "";
     private Linkage linkage;
     private LinkagePath path;
     private Calibration calibration;
 
-    private SideLinkage(InputValues inputs, SideReadings readings, List<Problem> problems) {
+    private SideLinkage(
+            InputValues inputs,
+            SideReadings readings,
+            double doubtOfOthers,
+            List<Problem> problems) {
         this.inputs = inputs;
+        this.doubtOfOthers = doubtOfOthers;
         this.readings = readings;
         this.problems = problems;
         source = readings.source();
@@ -49,15 +58,26 @@ public final class SideLinkage {
      *     linkage, else a warning
      */
     static SideLinkage of(InputValues inputs, SideReadings readings, List<Problem> problems) {
-        SideLinkage side = new SideLinkage(inputs, readings, problems);
+        SideLinkage side = new SideLinkage(inputs, readings, Double.NaN, problems);
         if (side.chosen || side.isTyped()) {
             side.solve();
         }
         return side;
     }
 
+    /**
+     * The same with points of which no readings were taken: what tape and linkage differ by with
+     * the others is the doubt of this one too.
+     */
+    static SideLinkage own(InputValues inputs, SidePath others, List<Problem> problems) {
+        SideLinkage side =
+                new SideLinkage(inputs, others.readings(), others.linkage().doubt(), problems);
+        side.solve();
+        return side;
+    }
+
     private void solve() {
-        LinkageKind kind = kindOrNull();
+        LinkageKind kind = kindOrNull(inputs);
         if (kind == null) {
             need("linkage_kind", new Index(Side.LEFT, 0, 0), "one of the kinds");
             return;
@@ -88,7 +108,8 @@ public final class SideLinkage {
         }
     }
 
-    private LinkageKind kindOrNull() {
+    /** The typed kind of linkage, null when there is none. */
+    static LinkageKind kindOrNull(InputValues inputs) {
         String name = inputs.text("linkage_kind").toLowerCase(Locale.ROOT);
         for (LinkageKind kind : LinkageKind.values()) {
             if (kind.tradeName().equals(name)) {
@@ -144,7 +165,7 @@ public final class SideLinkage {
         Input input = Contract.input(name);
         StringBuilder text = new StringBuilder(input.label().toLowerCase(Locale.ROOT));
         if (input.grid() == Grid.LINKAGE_POINT) {
-            text.insert(0, ": ").insert(0, kindOrNull().pointNames().get(row));
+            text.insert(0, ": ").insert(0, kindOrNull(inputs).pointNames().get(row));
         }
         return input.grid().sided()
                 ? text.append(", ").append(source.word()).toString()
@@ -208,7 +229,8 @@ public final class SideLinkage {
 
     private void compare() {
         Optional<MeasuredPath> measured = readings.path();
-        if (measured.isPresent()
+        if (Double.isNaN(doubtOfOthers)
+                && measured.isPresent()
                 && Calibration.inside(path.path(), measured.get()).size()
                         >= Calibration.LEAST_ROWS) {
             calibration = Calibration.of(path.path(), measured.get());
@@ -266,6 +288,9 @@ public final class SideLinkage {
 
     /** What the readings make the linkage doubtful by, mm; 0 without readings. */
     public double doubt() {
+        if (!Double.isNaN(doubtOfOthers)) {
+            return doubtOfOthers;
+        }
         return calibration == null ? 0 : calibration.allowance();
     }
 
@@ -277,7 +302,7 @@ public final class SideLinkage {
     /** What became of the points, in one sentence. */
     public String status() {
         if (path != null) {
-            return kindOrNull().tradeName()
+            return kindOrNull(inputs).tradeName()
                     + ": curves within "
                     + decimals(path.lengthError(), 4)
                     + " mm and "

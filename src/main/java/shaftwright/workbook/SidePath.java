@@ -24,6 +24,16 @@ public record SidePath(SideReadings readings, SideLinkage linkage, SideRestraint
                 new SideRestraints(inputs, readings.source(), linkage, chosen(readings, linkage)));
     }
 
+    /** The same side with a linkage of its own points, in a scenario that has such. */
+    static SidePath own(InputValues inputs, SidePath others, List<Problem> problems) {
+        SideReadings readings = others.readings;
+        SideLinkage linkage = SideLinkage.own(inputs, others, problems);
+        return new SidePath(
+                readings,
+                linkage,
+                new SideRestraints(inputs, readings.source(), linkage, chosen(readings, linkage)));
+    }
+
     /** The right side's while it is the same as the left: what is wrong was said of the left. */
     static SidePath again(InputValues inputs, SideReadings readings) {
         return of(inputs, readings, new ArrayList<>());

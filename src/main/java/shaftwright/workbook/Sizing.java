@@ -2,6 +2,7 @@ package shaftwright.workbook;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import shaftwright.shaft.RingSpec;
@@ -36,6 +37,10 @@ public final class Sizing {
     private final Parts parts;
     private final JointLimits limits;
     private final Map<Side, SidePath> paths;
+
+    /** Of scenarios with points of their own, by side and scenario. */
+    private final Map<Side, Map<Integer, SidePath>> ownPaths;
+
     private final List<ScenarioOutcome> scenarios = new ArrayList<>();
 
     /** Made when first asked for: of the many variants that are tried few ask. */
@@ -50,11 +55,13 @@ public final class Sizing {
             Parts parts,
             JointLimits limits,
             Map<Side, SidePath> paths,
+            Map<Side, Map<Integer, SidePath>> ownPaths,
             Doubts doubts) {
         this.inputs = inputs;
         this.parts = parts;
         this.limits = limits;
         this.paths = paths;
+        this.ownPaths = ownPaths;
         this.doubts = doubts;
     }
 
@@ -73,11 +80,13 @@ public final class Sizing {
                         parts,
                         JointLimits.of(parts),
                         new EnumMap<>(Side.class),
+                        new EnumMap<>(Side.class),
                         new Doubts(inputs));
         new PartsCheck(inputs, sizing.parts, problems).run();
         for (Side side : Side.values()) {
             sizing.paths.put(side, sizing.path(side, problems));
         }
+        sizing.ownPaths(problems);
         ScenarioStudy study = new ScenarioStudy(sizing, problems);
         for (int scenario = 0; scenario < inputs.scenarios(); scenario++) {
             sizing.scenarios.add(study.of(scenario));
@@ -103,7 +112,7 @@ public final class Sizing {
         }
         Parts changedParts = ofParts ? new Parts(changed) : parts;
         JointLimits changedLimits = ofParts ? JointLimits.of(changedParts) : limits;
-        Sizing sizing = new Sizing(changed, changedParts, changedLimits, paths, doubts);
+        Sizing sizing = new Sizing(changed, changedParts, changedLimits, paths, ownPaths, doubts);
         return new ScenarioStudy(sizing, new ArrayList<>()).of(scenario);
     }
 
@@ -152,6 +161,26 @@ public final class Sizing {
         return readings.source() == side
                 ? SidePath.of(inputs, readings, problems)
                 : SidePath.again(inputs, readings);
+    }
+
+    private void ownPaths(List<Problem> problems) {
+        OwnPoints points = new OwnPoints(inputs);
+        if (!points.check(this, problems)) {
+            return;
+        }
+        for (Side side : Side.values()) {
+            for (int scenario = 0; scenario < inputs.scenarios(); scenario++) {
+                Index column = new Index(Side.LEFT, scenario, 0);
+                boolean used = !inputs.text("scenario_name", column).isEmpty();
+                if (used && points.has(scenario, side) && path(side).chosen().isPresent()) {
+                    SidePath path = points.path(scenario, side, path(side), problems);
+                    if (!ownPaths.containsKey(side)) {
+                        ownPaths.put(side, new HashMap<>());
+                    }
+                    ownPaths.get(side).put(scenario, path);
+                }
+            }
+        }
     }
 
     private void shopLetter(List<Problem> problems) {
@@ -204,7 +233,19 @@ public final class Sizing {
         return paths.get(side).readings();
     }
 
-    /** A side's hub path and its sources. */
+    /** A side's path in a scenario, which may have points of its own. */
+    public SidePath path(Side side, int scenario) {
+        SidePath own = ownPathOrNull(side, scenario);
+        return own == null ? paths.get(side) : own;
+    }
+
+    /** A side's path in a scenario that has points of its own, else null. */
+    public SidePath ownPathOrNull(Side side, int scenario) {
+        Map<Integer, SidePath> own = ownPaths.get(side);
+        return own == null ? null : own.get(scenario);
+    }
+
+    /** A side's hub path and its sources, in all scenarios without points of their own. */
     public SidePath path(Side side) {
         return paths.get(side);
     }

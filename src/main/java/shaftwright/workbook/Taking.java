@@ -69,7 +69,7 @@ public final class Taking {
         for (Map.Entry<String, SortedMap<Integer, String>> entry : taking.typed.entrySet()) {
             columns.add(new TypedColumn(entry.getKey(), entry.getValue(), false));
         }
-        return new Plan(columns, taking.added, taking.different());
+        return new Plan(columns, taking.added, taking.different(scenario));
     }
 
     /**
@@ -261,8 +261,12 @@ public final class Taking {
                 || Math.abs(a.number() - b.number()) <= SAME * Math.max(1, Math.abs(a.number()));
     }
 
-    private List<String> different() {
+    private List<String> different(int scenario) {
         List<String> different = new ArrayList<>();
+        OwnPoints points = new OwnPoints(from);
+        if (points.has(scenario, Side.LEFT) || points.has(scenario, Side.RIGHT)) {
+            different.add("Pick-up points of its own: some there, not taken");
+        }
         for (Input input : Contract.inputs()) {
             if (input.grid() != Grid.BOOK || OF_NO_MATTER.contains(input.name())) {
                 continue;

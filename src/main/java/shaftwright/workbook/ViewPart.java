@@ -1,5 +1,8 @@
 package shaftwright.workbook;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * A line of the drawing of a side: the outer datum's way, and at each {@link #STANDS stand} of the
  * wheel shaft, linkage and tyre. Every line is drawn without lifting the pen, going back over
@@ -59,35 +62,11 @@ public enum ViewPart {
         return rows;
     }
 
-    /** The part that a row draws. */
-    static ViewPart of(int row) {
-        if (row < WAY.size) {
-            return WAY;
-        }
-        int left = (row - WAY.size) % eachStand();
-        for (ViewPart part : values()) {
-            if (part != WAY) {
-                if (left < part.size) {
-                    return part;
-                }
-                left -= part.size;
-            }
-        }
-        throw new IllegalArgumentException("no point " + row);
-    }
-
-    /** The stand at which a row draws it. */
-    static int stand(int row) {
-        return row < WAY.size ? RIDE : (row - WAY.size) / eachStand();
-    }
-
     /** One point: the row of a table of points. */
     public record Spot(ViewPart part, int stand, int number) {
         /** The point that a row draws. */
         public static Spot at(int row) {
-            ViewPart part = ViewPart.of(row);
-            int stand = ViewPart.stand(row);
-            return new Spot(part, stand, row - part.first(stand));
+            return SPOTS.get(row);
         }
 
         /** Of a tyre's point: how many half widths outward of the wheel's centre. */
@@ -114,6 +93,28 @@ public enum ViewPart {
                 case TYRE_SIDE -> CIRCLE[(number + 3 * CIRCLE.length / 4) % CIRCLE.length];
                 default -> 0;
             };
+        }
+    }
+
+    private static final List<Spot> SPOTS = spots();
+
+    private static List<Spot> spots() {
+        List<Spot> spots = new ArrayList<>();
+        add(spots, WAY, RIDE);
+        ViewPart[] parts = values();
+        for (int stand = 0; stand < STANDS; stand++) {
+            for (ViewPart part : parts) {
+                if (part != WAY) {
+                    add(spots, part, stand);
+                }
+            }
+        }
+        return List.copyOf(spots);
+    }
+
+    private static void add(List<Spot> spots, ViewPart part, int stand) {
+        for (int number = 0; number < part.size; number++) {
+            spots.add(new Spot(part, stand, number));
         }
     }
 

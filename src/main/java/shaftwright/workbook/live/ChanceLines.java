@@ -48,7 +48,12 @@ enum ChanceLines implements EngineBlock.Figure, EngineBlock.Present {
         rows(lines);
         Fingerprint all =
                 new Fingerprint(lines)
-                        .whole("path_print", "joint_print_in", "joint_print_out", "doubt_all_print")
+                        .whole(
+                                "path_print",
+                                "joint_print_in",
+                                "joint_print_out",
+                                "doubt_all_print",
+                                "own_sum")
                         .sum("hat_print")
                         .measured("shift_x", "shift_y", "shift_z", "shift_hub")
                         .measured("spacing_final", "tape_mm", "t_low", "t_high")

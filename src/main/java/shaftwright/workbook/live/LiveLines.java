@@ -26,6 +26,7 @@ public final class LiveLines {
         LimitLines.declare(lines);
         ScenarioLines.declare(lines);
         PathLines.declare(lines);
+        OwnPointLines.declare(lines);
         SideLines.declare(lines);
         RimLines.declare(lines);
         PositionLines.declare(lines);

@@ -48,6 +48,7 @@ enum PartLines implements LiveLine.Formula, LiveLine.Core {
         table(lines, "doubt_slot", Grid.DOUBT, Grid.DOUBT_SLOT);
         table(lines, "restraint_slot", Grid.RESTRAINT, Grid.RESTRAINT_SLOT);
         table(lines, "tube_slot", Grid.TUBE, Grid.TUBE_SLOT);
+        table(lines, "own_slot", Grid.OWN_POINT, Grid.OWN_POINT_SLOT);
     }
 
     private static void table(LiveLines lines, String ordinal, Grid typed, Grid slots) {

@@ -30,19 +30,19 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
             "Travel, normalised",
             NUMBER,
             "(2*{travel}-({path_high}+{path_low}))/({path_high}-{path_low})"),
-    PATH_FORE_AFT("path_fore_aft", "Outer datum ahead", MILLIMETRE, horner("coef_fore_aft")),
+    PATH_FORE_AFT("path_fore_aft", "Outer datum ahead", MILLIMETRE, curve("fore_aft")),
     PATH_REACH_SQUARED(
-            "path_reach_squared", "Lateral reach squared", NUMBER, horner("coef_reach_squared")),
-    PATH_CAMBER("path_camber", "Camber", RADIAN, horner("coef_camber")),
-    PATH_TOE("path_toe", "Toe", RADIAN, horner("coef_toe")),
+            "path_reach_squared", "Lateral reach squared", NUMBER, curve("reach_squared")),
+    PATH_CAMBER("path_camber", "Camber", RADIAN, curve("camber")),
+    PATH_TOE("path_toe", "Toe", RADIAN, curve("toe")),
     PATH_SLOPE(
             "path_slope",
             "Change of distance with height",
             NUMBER,
             "(("
-                    + slope("coef_reach_squared")
+                    + slope("reach_squared")
                     + ")/({path_high}-{path_low})+{path_fore_aft}*2*("
-                    + slope("coef_fore_aft")
+                    + slope("fore_aft")
                     + ")/({path_high}-{path_low})+({ride_rise}+{travel}))"
                     + "/SQRT({path_reach_squared}+{path_fore_aft}^2+({ride_rise}+{travel})^2)"),
     PATH_DOUBT(
@@ -379,8 +379,15 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
         return PathLines.horner(coefficients, "{travel_norm}");
     }
 
-    private static String slope(String coefficients) {
-        return PathLines.hornerSlope(coefficients, "{travel_norm}");
+    /** The same of a curve that scenarios may have of their own. */
+    private static String curve(String curve) {
+        return OwnPointLines.either(horner("own_" + curve), horner("coef_" + curve));
+    }
+
+    private static String slope(String curve) {
+        return OwnPointLines.either(
+                PathLines.hornerSlope("own_" + curve, "{travel_norm}"),
+                PathLines.hornerSlope("coef_" + curve, "{travel_norm}"));
     }
 
     /** Length of {@code d + a u + b n}. */

@@ -129,7 +129,7 @@ enum RestraintSlotLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     /** Which of the offered words a row has, from 1; the first for an empty cell. */
-    private static String number(String column, String slot) {
+    static String number(String column, String slot) {
         String cell = "INDEX(" + column + "," + slot + ")";
         StringBuilder text = new StringBuilder("IF(" + slot + ">ROWS(" + column + "),1,IF(" + cell);
         text.append("=\"\",1,");

@@ -22,6 +22,10 @@ public enum Section {
     LINKAGE_BLOCK,
     /** A linkage's curves by their coefficients, of the same block. */
     LINKAGE_CURVES,
+    /** What became of points that scenarios have of their own: an engine block. */
+    OWN_BLOCK,
+    /** Curves of their linkages, of the same block. */
+    OWN_CURVES,
     /** What the measuring guide leaves to be said, on several sheets. */
     GUIDE_NOTES,
     /** Notes beside the typed readings. */

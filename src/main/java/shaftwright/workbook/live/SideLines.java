@@ -41,13 +41,14 @@ enum SideLines implements LiveLine.Formula, LiveLine.Core {
                     + Sizing.UNUSED
                     + "\",IF({scenario_trouble}<>\"\",{scenario_trouble},"
                     + "IF({path_trouble}<>\"\",{path_trouble},"
+                    + "IF({own_trouble}<>\"\",{own_trouble},"
                     + "IF({t_high}<=0,\""
                     + Sizing.NO_BUMP_LEFT
                     + "\",IF(ROUND({t_high}-{path_high},6)>0,\""
                     + Sizing.BUMP_BEYOND
                     + "\",IF(ROUND({path_low}-{t_low},6)>0,\""
                     + Sizing.DROOP_BEYOND
-                    + "\",\"\"))))))"),
+                    + "\",\"\")))))))"),
     READY("ready", "Computed", WHOLE, "IF({side_trouble}=\"\",1,0)");
 
     private final String name;
@@ -163,9 +164,9 @@ enum SideLines implements LiveLine.Formula, LiveLine.Core {
         }
 
         private static String camber(String travel) {
-            return PathLines.horner(
-                    "coef_camber",
-                    "((2*" + travel + "-{path_high}-{path_low})/({path_high}-{path_low}))");
+            String norm = "((2*" + travel + "-{path_high}-{path_low})/({path_high}-{path_low}))";
+            return OwnPointLines.either(
+                    PathLines.horner("own_camber", norm), PathLines.horner("coef_camber", norm));
         }
 
         @Override

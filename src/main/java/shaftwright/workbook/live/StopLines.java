@@ -57,7 +57,7 @@ enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
         }
         Fingerprint all =
                 new Fingerprint(lines)
-                        .whole("restraint_mark")
+                        .whole("restraint_mark", "own_sum")
                         .measured("t_low", "t_high", "tape_mm")
                         .measured("shift_x", "shift_y", "shift_z", "shift_hub")
                         .measured("centre_in", "centre_out")

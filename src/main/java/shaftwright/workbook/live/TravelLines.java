@@ -47,7 +47,7 @@ enum TravelLines implements EngineBlock.Figure {
                         .whole("path_print", "joint_print_in", "joint_print_out")
                         .measured("shift_x", "shift_y", "shift_z", "shift_hub")
                         .measured("spacing_final", "tape_mm")
-                        .whole("restraint_mark");
+                        .whole("restraint_mark", "own_sum");
         block.stamp(lines, all, "{ready}=1", Known.TRAVEL);
         for (TravelLines line : values()) {
             block.figure(lines, line.name, line.label, line.quantity, Known.TRAVEL, line);

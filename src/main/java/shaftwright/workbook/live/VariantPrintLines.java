@@ -89,7 +89,8 @@ enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
                     print.measured(reads(Grid.SCENARIO))
                             .measured("tyre_diameter", "by_clearance", "margin_built")
                             .whole("joint_row_in", "joint_row_out", "boot_row_in", "boot_row_out")
-                            .whole("blank_row_wanted", "path_print@left", "path_print@right");
+                            .whole("blank_row_wanted", "path_print@left", "path_print@right")
+                            .whole("own_sum@left", "own_sum@right");
         };
     }
 

@@ -17,6 +17,7 @@ import shaftwright.workbook.Sizing;
 enum ViewLines implements LiveLine.Formula, LiveLine.Core {
     LINKED("view_linked", "Linkage drawn", WHOLE),
     SHAFT("view_shaft", "Shaft known", WHOLE),
+    OWN("view_own", "Points of its own", WHOLE),
     SHIFT_HUB("view_shift_hub", "Hub outward", MILLIMETRE),
     INNER_AHEAD("view_inner_ahead", "Inner datum ahead", MILLIMETRE),
     INNER_OUT("view_inner_out", "Inner datum outward", MILLIMETRE),
@@ -61,6 +62,7 @@ enum ViewLines implements LiveLine.Formula, LiveLine.Core {
                             line,
                             line));
         }
+        ViewCurveLines.declare(lines);
         ViewStandLines.declare(lines);
         ViewPointLines.declare(lines);
         ViewSpotLines.declare(lines);
@@ -75,13 +77,14 @@ enum ViewLines implements LiveLine.Formula, LiveLine.Core {
                             + EngineBlock.CURRENT
                             + "\"),1,0)";
             case SHAFT -> "IF({path_ready}=1," + chosen("setup_ready", "0") + ",0)";
+            case OWN -> chosen("own_used", "0");
             default -> "IF({path_ready}=1," + unguarded() + ",NA())";
         };
     }
 
     private String unguarded() {
         return switch (this) {
-            case LINKED, SHAFT -> throw new IllegalStateException(name);
+            case LINKED, SHAFT, OWN -> throw new IllegalStateException(name);
             case SHIFT_HUB -> chosen("shift_hub", "0");
             case INNER_AHEAD -> "SUM({inner_ahead_used})+" + chosen("shift_x", "0");
             case INNER_OUT -> "SUM({inner_offset_used})+" + chosen("shift_y", "0");
@@ -180,6 +183,11 @@ enum ViewLines implements LiveLine.Formula, LiveLine.Core {
             case LINKED ->
                     CellValue.of(sizing.path(index.side()).linkage().path().isPresent() ? 1 : 0);
             case SHAFT -> CellValue.of(drawing != null && drawing.hasShaft() ? 1 : 0);
+            case OWN ->
+                    CellValue.of(
+                            sizing.ownPathOrNull(index.side(), sizing.shopScenario()) == null
+                                    ? 0
+                                    : 1);
             default ->
                     drawing == null
                             ? CellValue.NOT_AVAILABLE
@@ -189,7 +197,7 @@ enum ViewLines implements LiveLine.Formula, LiveLine.Core {
 
     private double core(SideDrawing drawing, double unit) {
         return switch (this) {
-            case LINKED, SHAFT -> throw new IllegalStateException(name);
+            case LINKED, SHAFT, OWN -> throw new IllegalStateException(name);
             case SHIFT_HUB -> drawing.hubShift();
             case INNER_AHEAD -> drawing.inner().x();
             case INNER_OUT -> drawing.inner().y();

@@ -45,6 +45,9 @@ enum ViewPointLines implements LiveLine.Formula, LiveLine.Core {
                         WHOLE,
                         order,
                         order));
+        for (Way way : Way.values()) {
+            lines.add(new Typed(way).line());
+        }
         for (ViewPointLines line : values()) {
             lines.add(
                     new LiveLine(
@@ -103,9 +106,9 @@ enum ViewPointLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private String part() {
-        String x = "({point_ahead_used}-{view_hub_ahead#1})";
-        String y = "({point_out_used}-({view_hub_out#1}-{view_shift_hub}))";
-        String z = "({point_height_used}-{view_hub_up#1})";
+        String x = "({view_typed_ahead}-{view_hub_ahead#1})";
+        String y = "({view_typed_out}-({view_hub_out#1}-{view_shift_hub}))";
+        String z = "({view_typed_up}-{view_hub_up#1})";
         return switch (this) {
             case ARM_OUT -> x + "*{view_out_x#1}+" + y + "*{view_out_y#1}+" + z + "*{view_out_z#1}";
             case ARM_AHEAD -> x + "*{view_ahead_x#1}+" + y + "*{view_ahead_y#1}";
@@ -123,22 +126,61 @@ enum ViewPointLines implements LiveLine.Formula, LiveLine.Core {
         return ReadLines.shown(drawing == null ? Double.NaN : drawing.arm(index.row(), way));
     }
 
-    /** Where a point stands. */
-    private record Moved(int stand, Way way) implements LiveLine.Formula, LiveLine.Core {
-        private String word() {
-            return switch (way) {
-                case AHEAD -> "ahead";
-                case OUT -> "out";
-                case UP -> "up";
-            };
-        }
-
+    /** Where a point is at ride: typed for all scenarios, or for the one that is drawn. */
+    private record Typed(Way way) implements LiveLine.Formula, LiveLine.Core {
         LiveLine line() {
             return new LiveLine(
-                    "view_point_" + word() + "_" + stand,
+                    "view_typed_" + word(way),
                     Section.VIEW_WORK,
                     LINKAGE_POINT,
-                    "Point " + word() + ", " + ViewWordLines.word(stand),
+                    "Typed " + word(way),
+                    MILLIMETRE,
+                    this,
+                    this);
+        }
+
+        @Override
+        public String at(Index index) {
+            String coordinate = way == Way.UP ? "height" : word(way);
+            String ofAll = "{point_" + coordinate + "_used}";
+            return "IF({view_own}=1,IFERROR(0+INDEX({own_"
+                    + coordinate
+                    + "_read:all},MATCH(card_index*"
+                    + OwnPointLines.SCENARIO_STEP
+                    + "+"
+                    + (index.row() + 1)
+                    + ",{own_place:all},0)),"
+                    + ofAll
+                    + "),"
+                    + ofAll
+                    + ")";
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            return ReadLines.shown(
+                    sizing.path(index.side(), sizing.shopScenario())
+                            .linkage()
+                            .typed("point_" + (way == Way.UP ? "height" : word(way)), index.row()));
+        }
+    }
+
+    private static String word(Way way) {
+        return switch (way) {
+            case AHEAD -> "ahead";
+            case OUT -> "out";
+            case UP -> "up";
+        };
+    }
+
+    /** Where a point stands. */
+    private record Moved(int stand, Way way) implements LiveLine.Formula, LiveLine.Core {
+        LiveLine line() {
+            return new LiveLine(
+                    "view_point_" + word(way) + "_" + stand,
+                    Section.VIEW_WORK,
+                    LINKAGE_POINT,
+                    "Point " + word(way) + ", " + ViewWordLines.word(stand),
                     MILLIMETRE,
                     this,
                     this);
@@ -148,14 +190,14 @@ enum ViewPointLines implements LiveLine.Formula, LiveLine.Core {
         public String at(Index index) {
             String typed =
                     switch (way) {
-                        case AHEAD -> "{point_ahead_used}";
-                        case OUT -> "{point_out_used}";
-                        case UP -> "{point_height_used}";
+                        case AHEAD -> "{view_typed_ahead}";
+                        case OUT -> "{view_typed_out}";
+                        case UP -> "{view_typed_up}";
                     };
             return "IF({view_place}=1,"
                     + typed
                     + ",{view_hub_"
-                    + word()
+                    + word(way)
                     + "#"
                     + stand
                     + "}+IF({view_place}=2,"

@@ -20,14 +20,14 @@ enum ViewStandLines implements LiveLine.Formula, LiveLine.Core {
             "Travel, normalised",
             NUMBER,
             "(2*{view_travel}-({path_high}+{path_low}))/({path_high}-{path_low})"),
-    CAMBER("view_camber", "Camber", RADIAN, PathLines.horner("coef_camber", "{view_norm}")),
-    TOE("view_toe", "Toe", RADIAN, PathLines.horner("coef_toe", "{view_norm}")),
+    CAMBER("view_camber", "Camber", RADIAN, PathLines.horner("view_coef_camber", "{view_norm}")),
+    TOE("view_toe", "Toe", RADIAN, PathLines.horner("view_coef_toe", "{view_norm}")),
     PITCH(
             "view_pitch",
             "Pitch of the hub",
             RADIAN,
             "IF({view_linked}=1,"
-                    + PathLines.horner("linkage_pitch", "{view_linkage_norm}")
+                    + PathLines.horner("view_coef_pitch", "{view_linkage_norm}")
                     + ",0)"),
     HUB_AHEAD("view_hub_ahead", "Outer datum ahead", MILLIMETRE, ahead("{view_norm}")),
     HUB_OUT("view_hub_out", "Outer datum outward", MILLIMETRE, out("{view_norm}")),
@@ -101,13 +101,13 @@ enum ViewStandLines implements LiveLine.Formula, LiveLine.Core {
 
     /** The outer datum ahead of the mark at a normalised travel. */
     static String ahead(String norm) {
-        return "SUM({inner_ahead_used})+" + PathLines.horner("coef_fore_aft", norm);
+        return "SUM({inner_ahead_used})+" + PathLines.horner("view_coef_fore_aft", norm);
     }
 
     /** The same from the vehicle's centre plane. */
     static String out(String norm) {
         return "SUM({inner_offset_used})+SQRT(MAX(0,"
-                + PathLines.horner("coef_reach_squared", norm)
+                + PathLines.horner("view_coef_reach_squared", norm)
                 + "))+{view_shift_hub}";
     }
 

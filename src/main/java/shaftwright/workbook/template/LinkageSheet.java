@@ -94,6 +94,8 @@ final class LinkageSheet {
         row++;
         points(side);
         if (side == Side.LEFT) {
+            row++;
+            ownPoints();
             sheet.setRowBreak(row);
         }
         row++;
@@ -120,6 +122,23 @@ final class LinkageSheet {
         }
         sheet.getRow(row).setHeightInPoints(30);
         row += 1 + Grid.LINKAGE_POINT.rows();
+    }
+
+    /** Points that scenarios have elsewhere. */
+    private void ownPoints() {
+        Page.heading(
+                draft,
+                sheet,
+                row++,
+                COLUMNS,
+                "Points that a scenario has elsewhere (arms of other lengths, other brackets)");
+        int column = 0;
+        for (Input input : Contract.inputs(Grid.OWN_POINT)) {
+            head(column, Page.label(input, draft.unit()));
+            draft.input(input, Side.LEFT, sheet, row + 1, column++, Direction.DOWN);
+        }
+        sheet.getRow(row).setHeightInPoints(30);
+        row += 1 + draft.rows(Grid.OWN_POINT);
     }
 
     private void live(LiveLine line, Side side, int column) {

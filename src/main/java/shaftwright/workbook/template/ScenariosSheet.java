@@ -119,6 +119,7 @@ final class ScenariosSheet {
                 }
             }
             row = travel(draft, sheet, row, columns, side);
+            row = own(draft, sheet, row, columns, side);
         }
         sheet.setRowBreak(row - 1);
         Page.heading(draft, sheet, row++, columns, "Wheel, width and cost");
@@ -162,12 +163,23 @@ final class ScenariosSheet {
         return row;
     }
 
+    /** What became of points that scenarios have of their own. */
+    private static int own(Draft draft, XSSFSheet sheet, int top, int columns, Side side) {
+        int row = top;
+        Page.heading(draft, sheet, row++, columns, "Own pick-up points, " + side.word() + " side");
+        Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
+        for (LiveLine line : LiveLines.all().in(Section.OWN_BLOCK)) {
+            result(draft, sheet, row++, line, side);
+        }
+        return row;
+    }
+
     private static void result(Draft draft, XSSFSheet sheet, int row, LiveLine line, Side side) {
         draft.text(sheet, row, 0, Page.label(line, draft.unit()), draft.look().label());
         draft.live(line, side, sheet, row, FIRST, Direction.ACROSS, draft.look().of(line));
         switch (line.name()) {
             case "result_verdict" -> sheet.getRow(row).setHeightInPoints(VERDICT);
-            case "result_put_in" -> sheet.getRow(row).setHeightInPoints(SENTENCE);
+            case "result_put_in", "own_status" -> sheet.getRow(row).setHeightInPoints(SENTENCE);
             case "result_blank", "longest_blank" -> sheet.getRow(row).setHeightInPoints(TWO_LINES);
             default -> {
                 // One line does.

@@ -50,6 +50,7 @@ final class WorkingSheets {
         shared.columns(Section.PARTS_WORK, Grid.DOUBT_SLOT, "Doubt of lengths");
         shared.columns(Section.PARTS_WORK, Grid.RESTRAINT_SLOT, "Dampers and straps as numbers");
         shared.columns(Section.PARTS_WORK, Grid.TUBE_SLOT, "Tubes as numbers");
+        shared.columns(Section.PARTS_WORK, Grid.OWN_POINT_SLOT, "Points of scenarios as numbers");
         shared.columns(Section.PARTS_WORK, Grid.LIMIT, "Travel limits of all joints");
         shared.columns(Section.VIEW_ORDER, Grid.VIEW_ORDER, "Line along the linkage");
         shared.fractions();
@@ -60,12 +61,15 @@ final class WorkingSheets {
             own.columns(Section.PATH_WORK, Grid.TERM, "Orthogonal polynomials");
             own.columns(Section.PATH_WORK, Grid.LINKAGE_POINT, "Points of the linkage");
             own.columns(Section.PATH_WORK, Grid.POWER, "Hub path in powers of normalised travel");
+            own.columns(Section.PATH_WORK, Grid.OWN_POINT_SIDE, "Points of scenarios");
             own.across(Section.SIDE_WORK, "Set-up, window, choice");
             own.columns(Section.POSITION_WORK, Grid.POSITION, "Positions");
+            own.columns(Section.OWN_CURVES, Grid.SCENARIO_POWER, "Curves of scenarios' own points");
             own.columns(Section.BLANK_WORK, Grid.BLANK_REVIEW, "Blanks");
             own.columns(Section.BUILT_WORK, Grid.AS_CUT, "Finished shaft");
             own.columns(Section.BUILT_WORK, Grid.BUILT, "Finished shaft, assembled");
             own.singles(Section.VIEW_WORK, Grid.SIDE, "Drawing");
+            own.columns(Section.VIEW_WORK, Grid.POWER, "Drawing: hub path");
             own.columns(Section.VIEW_WORK, Grid.VIEW_STAND, "Drawing: droop, ride, bump");
             own.columns(Section.VIEW_WORK, Grid.VIEW_WAY, "Drawing: the outer datum's way");
             own.columns(Section.VIEW_WORK, Grid.LINKAGE_POINT, "Drawing: points of the linkage");
