@@ -53,7 +53,7 @@ public final class LiveLines {
         CardLines.declare(lines);
         GuideLines.declare(lines);
         ShaftDrawingLines.declare(lines);
-        ViewLines.declare(lines);
+        ViewFrameLines.declare(lines);
         ListedLines.declare(lines);
         BuiltLines.declare(lines);
         StartLines.declare(lines);
