@@ -57,7 +57,7 @@ public final class LiveLines {
         BandLines.declare(lines);
         GuideLines.declare(lines);
         ShaftDrawingLines.declare(lines);
-        ViewLines.declare(lines);
+        ViewFrameLines.declare(lines);
         ListedLines.declare(lines);
         BuiltLines.declare(lines);
         StartLines.declare(lines);

@@ -126,8 +126,8 @@ enum ViewStandLines implements LiveLine.Formula, LiveLine.Core {
             return "0";
         }
         return stand < ViewPart.RIDE
-                ? "MAX({path_low}," + ViewLines.chosen("t_low", "{path_low}") + ")"
-                : "MIN({path_high}," + ViewLines.chosen("t_high", "{path_high}") + ")";
+                ? "MAX({path_low}," + ViewFrameLines.chosen("t_low", "{path_low}") + ")"
+                : "MIN({path_high}," + ViewFrameLines.chosen("t_high", "{path_high}") + ")";
     }
 
     @Override

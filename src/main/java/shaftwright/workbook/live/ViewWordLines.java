@@ -49,7 +49,7 @@ enum ViewWordLines implements LiveLine.Formula, LiveLine.Core {
     @Override
     public String at(Index index) {
         return switch (this) {
-            case TITLE -> ViewLines.chosen("scenario_title", "\"none\"");
+            case TITLE -> ViewFrameLines.chosen("scenario_title", "\"none\"");
             case BUMP -> shown("{view_travel#2}");
             case DROOP -> shown("{view_travel#0}");
             case SQUARE -> shown("{view_step}");

@@ -14,7 +14,7 @@ import shaftwright.workbook.Sizing;
  * Figures behind a side's drawing that occur once: what the scenario on the shop cards moves, its
  * tyre, where things end and how large a square is.
  */
-enum ViewLines implements LiveLine.Formula, LiveLine.Core {
+enum ViewFrameLines implements LiveLine.Formula, LiveLine.Core {
     LINKED("view_linked", "Linkage drawn", WHOLE),
     SHAFT("view_shaft", "Shaft known", WHOLE),
     OWN("view_own", "Points of its own", WHOLE),
@@ -44,14 +44,14 @@ enum ViewLines implements LiveLine.Formula, LiveLine.Core {
     private final String label;
     private final Quantity quantity;
 
-    ViewLines(String name, String label, Quantity quantity) {
+    ViewFrameLines(String name, String label, Quantity quantity) {
         this.name = name;
         this.label = label;
         this.quantity = quantity;
     }
 
     static void declare(LiveLines lines) {
-        for (ViewLines line : values()) {
+        for (ViewFrameLines line : values()) {
             lines.add(
                     new LiveLine(
                             line.name,
