@@ -39,6 +39,7 @@ enum LongestLines implements EngineBlock.Figure, EngineBlock.Present {
         Fingerprint all =
                 new Fingerprint(lines)
                         .whole("path_print", "joint_print_in", "joint_print_out", "restraint_mark")
+                        .whole("own_sum")
                         .sum("blank_row_print")
                         .measured("shift_x", "shift_y", "shift_z", "shift_hub")
                         .measured("margin_in", "margin_out", "length_bias_read")
