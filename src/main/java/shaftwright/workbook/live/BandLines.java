@@ -46,16 +46,16 @@ enum BandLines implements LiveLine.Formula, LiveLine.Core {
         String length = "{card_e}/tape_mm";
         String value =
                 switch (this) {
-                    case TRAVEL -> length + "*0+" + row("table_travel", index);
-                    case LONGEST -> length + "+" + row("table_slack_in", index);
+                    case TRAVEL -> length + "*0+" + chosen("table_travel");
+                    case LONGEST -> length + "+" + chosen("table_slack_in");
                     case CHOSEN -> length;
-                    case SHORTEST -> length + "-" + row("table_slack_out", index);
+                    case SHORTEST -> length + "-" + chosen("table_slack_out");
                 };
         return "IF(card_index=0,NA(),IFERROR(" + value + ",NA()))";
     }
 
-    private static String row(String table, Index index) {
-        return "INDEX({" + table + ":each}," + (index.row() + 1) + ",card_index)";
+    private static String chosen(String table) {
+        return CardWordLines.chosen("{" + table + ":across}", CardWordLines.WORKING_COLUMN);
     }
 
     @Override

@@ -18,6 +18,7 @@ import shaftwright.workbook.Sizing;
  *   <li>{@code {name#12}} row 12 (zero-based) of the same side and scenario;
  *   <li>{@code {name:all}} all rows of the same side and scenario;
  *   <li>{@code {name:each}} the cells of all scenarios;
+ *   <li>{@code {name:across}} this row of a block, all scenarios;
  *   <li>{@code {name>other}} from one quantity to another of the same side, scenario and row;
  *   <li>{@code {name@left}}, {@code {name@right}} the named side's cell;
  *   <li>{@code ~} the side's suffix of a defined name, {@code _left} or {@code _right}.

@@ -85,7 +85,10 @@ final class FormulaExpansion {
         shape.append(part);
     }
 
-    /** One place: name, then {@code @side}, then one of {@code +1 -1 #row :all :each >other}. */
+    /**
+     * One place: name, then {@code @side}, then one of {@code +1 -1 #row :all :each :across
+     * >other}.
+     */
     private void place(String inside) {
         if (inside.equals(":ordinal")) {
             ordinal();
@@ -105,7 +108,9 @@ final class FormulaExpansion {
             }
         }
         Run run = places.run(name, side);
-        if (rest.startsWith(":")) {
+        if (rest.equals(":across")) {
+            across(run);
+        } else if (rest.startsWith(":")) {
             range(run, rest.equals(":each"));
         } else if (rest.startsWith(">")) {
             Run last = places.run(rest.substring(1), side);
@@ -155,6 +160,15 @@ final class FormulaExpansion {
         cell(run, first, true);
         both(":");
         cell(run, last, true);
+    }
+
+    /** This row of a block, all scenarios. */
+    private void across(Run run) {
+        int first = new Index(index.side(), 0, index.row()).offset(run.grid(), run.columns());
+        sheet(run);
+        cell(run, first, false);
+        both(":");
+        cell(run, first + run.columns() - 1, false);
     }
 
     private void sheet(Run run) {
