@@ -4,6 +4,7 @@ import static shaftwright.workbook.Grid.*;
 import static shaftwright.workbook.InputKind.*;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +45,7 @@ public final class Contract {
     private static final Range TRAVEL = new Range(1, 1_000);
 
     private static final Map<String, Input> BY_NAME = declare();
+    private static final Map<Grid, List<Input>> BY_GRID = byGrid();
 
     private Contract() {}
 
@@ -106,13 +108,24 @@ public final class Contract {
 
     /** Inputs of one grid in declared order. */
     public static List<Input> inputs(Grid grid) {
-        List<Input> found = new ArrayList<>();
+        List<Input> found = BY_GRID.get(grid);
+        return found == null ? List.of() : found;
+    }
+
+    private static Map<Grid, List<Input>> byGrid() {
+        Map<Grid, List<Input>> byGrid = new EnumMap<>(Grid.class);
         for (Input input : BY_NAME.values()) {
-            if (input.grid() == grid) {
-                found.add(input);
+            List<Input> inputs = byGrid.get(input.grid());
+            if (inputs == null) {
+                inputs = new ArrayList<>();
+                byGrid.put(input.grid(), inputs);
             }
+            inputs.add(input);
         }
-        return found;
+        for (Map.Entry<Grid, List<Input>> inputs : byGrid.entrySet()) {
+            inputs.setValue(List.copyOf(inputs.getValue()));
+        }
+        return byGrid;
     }
 
     private static Map<String, Input> declare() {

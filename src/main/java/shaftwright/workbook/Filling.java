@@ -130,7 +130,7 @@ public final class Filling {
         }
         Sizing sizing = Sizing.of(inputs, problems);
         if (purpose != Purpose.COMPUTE && !stopped()) {
-            sizing.tryVariantsAhead();
+            sizing.searchAhead();
         }
         LiveCells live = LiveCells.find(names, cells, inputs.scenarios(), problems);
         LiveCheck check = look(live);

@@ -22,12 +22,35 @@ public final class InputValues {
 
     private final LengthUnit unit;
     private final int scenarios;
+
+    /** Columns of cells by defined name, as they were read; never changed. */
     private final Map<String, Entry[]> entries;
 
+    /**
+     * Columns in which a cell was changed, in place of the read ones: few, so that trials are
+     * quick.
+     */
+    private final Map<String, Entry[]> changed;
+
+    /** Values as read; the map must not be changed afterwards. */
     InputValues(LengthUnit unit, int scenarios, Map<String, Entry[]> entries) {
+        this(unit, scenarios, entries, Map.of());
+    }
+
+    private InputValues(
+            LengthUnit unit,
+            int scenarios,
+            Map<String, Entry[]> entries,
+            Map<String, Entry[]> changed) {
         this.unit = unit;
         this.scenarios = scenarios;
-        this.entries = new HashMap<>(entries);
+        this.entries = entries;
+        this.changed = changed;
+    }
+
+    private Entry[] columnOrNull(String definedName) {
+        Entry[] column = changed.isEmpty() ? null : changed.get(definedName);
+        return column == null ? entries.get(definedName) : column;
     }
 
     /** A length as a builder of this workbook reads it, for messages. */
@@ -92,7 +115,7 @@ public final class InputValues {
      */
     public List<String> typed(String definedName) {
         List<String> texts = new ArrayList<>();
-        Entry[] column = entries.get(definedName);
+        Entry[] column = columnOrNull(definedName);
         int filled = 0;
         for (int at = 0; column != null && at < column.length; at++) {
             String text = asTyped(column[at].raw());
@@ -109,7 +132,7 @@ public final class InputValues {
      */
     public List<CellValue> contents(String definedName) {
         List<CellValue> contents = new ArrayList<>();
-        Entry[] column = entries.get(definedName);
+        Entry[] column = columnOrNull(definedName);
         for (int at = 0; column != null && at < column.length; at++) {
             contents.add(column[at].raw());
         }
@@ -141,49 +164,57 @@ public final class InputValues {
 
     /** Rows that a table's column has, inserted ones included. */
     int rows(String name, Side side) {
-        Entry[] column = entries.get(Contract.input(name).definedName(side));
+        Entry[] column = columnOrNull(Contract.input(name).definedName(side));
         return column == null ? 0 : column.length;
     }
 
     /** All cells of an input on a side, in order. */
     Entry[] column(Input input, Side side) {
-        Entry[] column = entries.get(input.definedName(side));
+        Entry[] column = columnOrNull(input.definedName(side));
         return column == null ? new Entry[0] : column;
     }
 
     /** A copy with some cells changed, to try them. */
     InputValues with(List<Change> changes) {
-        InputValues changed = new InputValues(unit, scenarios, entries);
+        Map<String, Entry[]> columns = new HashMap<>(changed);
         for (Change change : changes) {
-            Entry[] column = changed.entries.get(change.name()).clone();
-            Entry now = column[change.place()];
             CellValue raw =
                     change.text().isEmpty()
                             ? CellValue.of(change.input().kind().typed(change.number(), unit))
                             : CellValue.of(change.text());
-            String text = change.text().isEmpty() ? now.text() : change.text();
-            column[change.place()] = new Entry(now.place(), raw, change.number(), text);
-            changed.entries.put(change.name(), column);
+            set(columns, change.name(), change.place(), raw, change.number(), change.text());
         }
-        return changed;
+        return new InputValues(unit, scenarios, entries, columns);
     }
 
     /** A copy with one number changed. */
     InputValues with(String name, Index index, double number) {
         Input input = Contract.input(name);
-        InputValues changed = new InputValues(unit, scenarios, entries);
-        String column = input.definedName(index.side());
-        Entry[] cells = changed.entries.get(column).clone();
+        Map<String, Entry[]> columns = new HashMap<>(changed);
         int at = input.grid().perScenario() ? index.scenario() : index.row();
         CellValue raw = CellValue.of(input.kind().typed(number, unit));
-        cells[at] = new Entry(cells[at].place(), raw, number, cells[at].text());
-        changed.entries.put(column, cells);
-        return changed;
+        set(columns, input.definedName(index.side()), at, raw, number, "");
+        return new InputValues(unit, scenarios, entries, columns);
+    }
+
+    /** An empty text leaves the cell's as it is. */
+    private void set(
+            Map<String, Entry[]> columns,
+            String name,
+            int at,
+            CellValue raw,
+            double number,
+            String text) {
+        Entry[] now = columns.containsKey(name) ? columns.get(name) : entries.get(name);
+        Entry[] column = now.clone();
+        Entry old = column[at];
+        column[at] = new Entry(old.place(), raw, number, text.isEmpty() ? old.text() : text);
+        columns.put(name, column);
     }
 
     private Entry entryOrNull(String name, Index index) {
         Input input = Contract.input(name);
-        Entry[] column = entries.get(input.definedName(index.side()));
+        Entry[] column = columnOrNull(input.definedName(index.side()));
         int offset = input.grid().perScenario() ? index.scenario() : index.row();
         return column == null || offset >= column.length ? null : column[offset];
     }

@@ -107,8 +107,11 @@ public final class SideOutcome {
         return allowed;
     }
 
-    /** Longest travel that any shaft from the blanks allows, null when there is none. */
-    public LongestTravel longestTravelOrNull() {
+    /**
+     * Longest travel that any shaft from the blanks allows, null when there is none; computed when
+     * first asked for.
+     */
+    public synchronized LongestTravel longestTravelOrNull() {
         if (longest == null && result != null) {
             longest =
                     LongestTravel.of(

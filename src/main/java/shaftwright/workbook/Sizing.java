@@ -117,24 +117,33 @@ public final class Sizing {
     }
 
     /**
-     * Begins with the variants in a thread of their own: with many trials they take as long as all
-     * the rest of a fill's computing.
+     * Begins, in a thread of its own, with what is a search or has many trials: it takes about as
+     * long as all the rest of a fill's computing.
      */
-    void tryVariantsAhead() {
+    void searchAhead() {
         Thread ahead =
-                new Thread("variants") {
+                new Thread("searches") {
                     @Override
                     public void run() {
                         try {
                             variants();
+                            longestTravels();
                         } catch (RuntimeException e) {
-                            // Whoever asks for them meets it again, and says so.
+                            // Whoever asks for the result meets it again, and says so.
                             return;
                         }
                     }
                 };
         ahead.setDaemon(true);
         ahead.start();
+    }
+
+    private void longestTravels() {
+        for (ScenarioOutcome scenario : scenarios) {
+            for (Side side : Side.values()) {
+                scenario.side(side).longestTravelOrNull();
+            }
+        }
     }
 
     /** Variants of the scenario that the builder wants varied, computed when first asked for. */

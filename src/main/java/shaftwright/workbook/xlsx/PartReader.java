@@ -20,6 +20,7 @@ final class PartReader {
 
     private static final int ATTRIBUTE = 5;
     private static final int LAST_COLUMN = 1 << 14;
+    private static final int MOST_DIGITS = 9;
 
     private final PartText part;
     private final byte[] text;
@@ -553,6 +554,25 @@ final class PartReader {
     /** Whether the element has this attribute, without prefix. */
     boolean has(String name) {
         return slot(name, false) >= 0;
+    }
+
+    /** The whole number, 0 to 999999999, that an attribute is; -1 when it is none or missing. */
+    int whole(String name) {
+        int slot = slot(name, false);
+        if (slot < 0) {
+            return -1;
+        }
+        int from = attributes[slot + 3];
+        int to = attributes[slot + 4];
+        int number = 0;
+        for (int i = from; i < to; i++) {
+            int digit = text[i] - '0';
+            if (digit < 0 || digit > 9) {
+                return -1;
+            }
+            number = number * 10 + digit;
+        }
+        return to > from && to - from <= MOST_DIGITS ? number : -1;
     }
 
     /** The zero-based column of an address attribute such as {@code r="AB12"}, or -1. */

@@ -127,8 +127,12 @@ final class PartText {
             }
         }
         int last = first + length - 1;
+        char end = lowerCase.charAt(length - 1);
         while (last < bytes.length - 1) {
-            if (standsAt(last - length + 1, lowerCase) && isLetter(bytes[last + 1])) {
+            // Most places are passed by their last sign alone; setting the case bit lets more by.
+            if ((bytes[last] | CASE) == (end | CASE)
+                    && standsAt(last - length + 1, lowerCase)
+                    && isLetter(bytes[last + 1])) {
                 return true;
             }
             last += skips[bytes[last] & (SIGNS - 1)];

@@ -43,7 +43,7 @@ final class SheetPart implements PartReader.Walk {
     private static final int CELL = 9;
 
     /** A guess, from sheets with formulas. */
-    private static final int BYTES_A_CELL = 128;
+    private static final int BYTES_A_CELL = 88;
 
     /** Fields of a row in the index; its cells run from FIRST to the next row's FIRST. */
     static final int ROW = 0;
@@ -64,7 +64,7 @@ final class SheetPart implements PartReader.Walk {
     private final SharedStrings texts;
 
     /** Where the first cell of each shared formula has its text. */
-    private final Map<String, Integer> sharedFormulas = new HashMap<>();
+    private final Map<Integer, Integer> sharedFormulas = new HashMap<>();
 
     private final List<int[]> columnStyles = new ArrayList<>();
 
@@ -154,13 +154,12 @@ final class SheetPart implements PartReader.Walk {
             rows = Arrays.copyOf(rows, at * 2);
         }
         rowCount++;
-        String number = reader.attribute("r");
-        rows[at + ROW] = number == null ? previous + 1 : number(number, 0) - 1;
+        boolean numbered = reader.has("r");
+        rows[at + ROW] = numbered ? Math.max(reader.whole("r"), 0) - 1 : previous + 1;
         rows[at + ROW_TAG] = reader.start();
         boolean empty = reader.isEmpty();
         rows[at + ROW_TAG_END] = reader.end();
         rows[at + FIRST] = cellCount;
-        boolean numbered = number != null;
         if (numbered) {
             startRow(reader, at, previous);
         }
@@ -249,7 +248,7 @@ final class SheetPart implements PartReader.Walk {
         boolean formula = reader.is("f", main);
         boolean value = !formula && (reader.is("v", main) || reader.is("is", main));
         boolean plain = !formula || reader.isPlain();
-        String shared = plain ? null : reader.attribute("si");
+        int shared = plain ? -1 : reader.whole("si");
         boolean table = !plain && reader.says("t", DATA_TABLE);
         reader.skip();
         int end = empty ? tagEnd : reader.end();
@@ -258,10 +257,10 @@ final class SheetPart implements PartReader.Walk {
             cells[at + VALUE_END] = end;
         } else if (formula) {
             boolean text = !empty && reader.start() > tagEnd;
-            if (shared != null && text) {
+            if (shared >= 0 && text) {
                 sharedFormulas.putIfAbsent(shared, start);
             }
-            boolean says = text || table || (shared != null && sharedFormulas.containsKey(shared));
+            boolean says = text || table || (shared >= 0 && sharedFormulas.containsKey(shared));
             cells[at + FORMULA] = says ? start : -1;
             cells[at + FORMULA_END] = end;
         }
@@ -300,11 +299,9 @@ final class SheetPart implements PartReader.Walk {
             // A what-if table has no formula text of its own, only its input cells.
             return "TABLE(" + reader.attribute("r1") + "," + reader.attribute("r2") + ")";
         }
-        String shared = reader.attribute("si");
+        int shared = reader.whole("si");
         String text = reader.text();
-        return text.isEmpty() && shared != null
-                ? standingOn(sharedFormulas.get(shared)).text()
-                : text;
+        return text.isEmpty() && shared >= 0 ? standingOn(sharedFormulas.get(shared)).text() : text;
     }
 
     private PartReader standingOn(int place) {

@@ -1,6 +1,5 @@
 package shaftwright.workbook.xlsx;
 
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 
@@ -30,13 +29,15 @@ record Splice(int from, int to, String text) implements Comparable<Splice> {
             if (count + kept + written.length > piece.length) {
                 part.emit(out, piece, 0, count);
                 count = 0;
-                if (kept + written.length > piece.length) {
-                    piece = Arrays.copyOf(piece, 2 * (kept + written.length));
-                }
             }
-            System.arraycopy(source, at, piece, count, kept);
-            System.arraycopy(written, 0, piece, count + kept, written.length);
-            count += kept + written.length;
+            if (kept + written.length > piece.length) {
+                part.emit(out, source, at, kept);
+                part.emit(out, written, 0, written.length);
+            } else {
+                System.arraycopy(source, at, piece, count, kept);
+                System.arraycopy(written, 0, piece, count + kept, written.length);
+                count += kept + written.length;
+            }
             at = splice.to;
         }
         part.emit(out, piece, 0, count);
