@@ -232,12 +232,10 @@ final class ScenarioStudy {
         if (!used) {
             return new SideOutcome(Sizing.UNUSED, Finding.UNUSED, null, null);
         }
-        Optional<HubPath> path = sizing.path(side, scenario).chosen();
+        SidePath source = sizing.path(side, scenario);
+        Optional<HubPath> path = source.chosen();
         if (!trouble.isEmpty() || path.isEmpty()) {
-            String none =
-                    sizing.path(side, scenario).linkage().isChosen()
-                            ? Sizing.NO_LINKAGE
-                            : Sizing.NO_READINGS;
+            String none = source.linkage().isChosen() ? Sizing.NO_LINKAGE : Sizing.NO_READINGS;
             String why = trouble.isEmpty() ? none : trouble;
             return new SideOutcome(why, Finding.INCOMPLETE, null, null);
         }
@@ -246,13 +244,7 @@ final class ScenarioStudy {
             String beyond = travelTrouble(setUp, path.get());
             if (!beyond.isEmpty()) {
                 return new SideOutcome(
-                        beyond,
-                        Finding.INCOMPLETE,
-                        setUp,
-                        null,
-                        sizing.doubts(),
-                        sizing.path(side, scenario),
-                        null);
+                        beyond, Finding.INCOMPLETE, setUp, null, sizing.doubts(), source, null);
             }
             SideOutcome.Cutting cutting =
                     new SideOutcome.Cutting(
@@ -264,11 +256,11 @@ final class ScenarioStudy {
             SideResult result = compute(scenario, setUp, path.get(), cutting);
             return new SideOutcome(
                     "",
-                    Verdict.of(result, sizing.path(side, scenario).mayGiveVerdict()),
+                    Verdict.of(result, source.mayGiveVerdict()),
                     setUp,
                     result,
                     sizing.doubts(),
-                    sizing.path(side, scenario),
+                    source,
                     cutting);
         } catch (IllegalArgumentException e) {
             contradiction(scenario, side, e.getMessage());

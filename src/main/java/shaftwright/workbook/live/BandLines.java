@@ -46,12 +46,12 @@ enum BandLines implements LiveLine.Formula, LiveLine.Core {
         String length = "{card_e}/tape_mm";
         String value =
                 switch (this) {
-                    case TRAVEL -> length + "*0+" + chosen("table_travel");
+                    case TRAVEL -> chosen("table_travel");
                     case LONGEST -> length + "+" + chosen("table_slack_in");
                     case CHOSEN -> length;
                     case SHORTEST -> length + "-" + chosen("table_slack_out");
                 };
-        return "IF(card_index=0,NA(),IFERROR(" + value + ",NA()))";
+        return "IF(ISNUMBER({card_e})," + value + ",NA())";
     }
 
     private static String chosen(String table) {

@@ -12,7 +12,6 @@ import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.LinkagePath;
-import shaftwright.suspension.Polynomial;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
@@ -70,10 +69,15 @@ enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
         for (LinkageLines line : values()) {
             BLOCK.figure(lines, line.figure, line.label, line.quantity, line, line);
         }
-        for (Curve curve : Curve.values()) {
+        for (HubCurve curve : HubCurve.values()) {
             lines.add(
                     LiveLine.engine(
-                            curve.name, Section.LINKAGE_CURVES, POWER, curve.label, NUMBER, curve));
+                            "linkage_" + curve.word(),
+                            Section.LINKAGE_CURVES,
+                            POWER,
+                            curve.label(),
+                            NUMBER,
+                            new Curve(curve)));
         }
     }
 
@@ -166,37 +170,13 @@ enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
     }
 
     /** A curve's coefficients in powers of the normalised travel. */
-    private enum Curve implements LiveLine.Core {
-        FORE_AFT("linkage_fore_aft", "Fore-aft, mm"),
-        REACH_SQUARED("linkage_reach_squared", "Squared reach, mm²"),
-        CAMBER("linkage_camber", "Camber, rad"),
-        TOE("linkage_toe", "Toe, rad"),
-        PITCH("linkage_pitch", "Pitch of the hub, front up, rad");
-
-        private final String name;
-        private final String label;
-
-        Curve(String name, String label) {
-            this.name = name;
-            this.label = label;
-        }
-
+    private record Curve(HubCurve curve) implements LiveLine.Core {
         @Override
         public CellValue at(Sizing sizing, Index index) {
             LinkagePath path = of(sizing, index).path().orElse(null);
             return path == null
                     ? CellValue.of(Fingerprint.NOTHING)
-                    : CellValue.of(curve(path).coefficient(index.row()));
-        }
-
-        private Polynomial curve(LinkagePath path) {
-            return switch (this) {
-                case FORE_AFT -> path.path().foreAft();
-                case REACH_SQUARED -> path.path().reachSquared();
-                case CAMBER -> path.path().camber();
-                case TOE -> path.path().toe();
-                case PITCH -> path.pitch();
-            };
+                    : CellValue.of(curve.of(path.path(), path.pitch()).coefficient(index.row()));
         }
     }
 }

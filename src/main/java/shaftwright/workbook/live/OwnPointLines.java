@@ -9,7 +9,6 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import shaftwright.suspension.LinkagePath;
-import shaftwright.suspension.Polynomial;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
@@ -88,15 +87,15 @@ enum OwnPointLines implements LiveLine.Formula, LiveLine.Core {
                 "{own_used}=1",
                 Figure.STATUS);
         BLOCK.figure(lines, "status", "Points of its own", TEXT, Figure.STATUS, Figure.STATUS);
-        for (Curve curve : Curve.values()) {
+        for (HubCurve curve : HubCurve.values()) {
             lines.add(
                     LiveLine.engine(
-                            "own_" + curve.name,
+                            "own_" + curve.word(),
                             Section.OWN_CURVES,
                             SCENARIO_POWER,
-                            curve.label,
+                            curve.label(),
                             NUMBER,
-                            curve));
+                            new Curve(curve)));
         }
     }
 
@@ -225,38 +224,14 @@ enum OwnPointLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     /** A curve's coefficients; cells of scenarios without points of their own stay empty. */
-    private enum Curve implements LiveLine.Core {
-        FORE_AFT("fore_aft", "Fore-aft, mm"),
-        REACH_SQUARED("reach_squared", "Squared reach, mm²"),
-        CAMBER("camber", "Camber, rad"),
-        TOE("toe", "Toe, rad"),
-        PITCH("pitch", "Pitch of the hub, front up, rad");
-
-        private final String name;
-        private final String label;
-
-        Curve(String name, String label) {
-            this.name = name;
-            this.label = label;
-        }
-
+    private record Curve(HubCurve curve) implements LiveLine.Core {
         @Override
         public CellValue at(Sizing sizing, Index index) {
             SidePath own = ownOrNull(sizing, index);
             LinkagePath path = own == null ? null : own.linkage().path().orElse(null);
             return path == null
                     ? CellValue.BLANK
-                    : CellValue.of(curve(path).coefficient(index.row()));
-        }
-
-        private Polynomial curve(LinkagePath path) {
-            return switch (this) {
-                case FORE_AFT -> path.path().foreAft();
-                case REACH_SQUARED -> path.path().reachSquared();
-                case CAMBER -> path.path().camber();
-                case TOE -> path.path().toe();
-                case PITCH -> path.pitch();
-            };
+                    : CellValue.of(curve.of(path.path(), path.pitch()).coefficient(index.row()));
         }
     }
 }

@@ -2,7 +2,6 @@ package shaftwright.workbook.live;
 
 import static shaftwright.workbook.Grid.POWER;
 
-import shaftwright.suspension.Polynomial;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.SideDrawing;
@@ -12,16 +11,16 @@ import shaftwright.workbook.Sizing;
  * Coefficients of the hub path that a side's drawing follows: the shown scenario's own, or all's.
  */
 enum ViewCurveLines implements LiveLine.Formula, LiveLine.Core {
-    FORE_AFT("fore_aft", "Coefficient of fore-aft"),
-    REACH_SQUARED("reach_squared", "Coefficient of squared reach"),
-    CAMBER("camber", "Coefficient of camber"),
-    TOE("toe", "Coefficient of toe"),
-    PITCH("pitch", "Coefficient of pitch");
+    FORE_AFT(HubCurve.FORE_AFT, "Coefficient of fore-aft"),
+    REACH_SQUARED(HubCurve.REACH_SQUARED, "Coefficient of squared reach"),
+    CAMBER(HubCurve.CAMBER, "Coefficient of camber"),
+    TOE(HubCurve.TOE, "Coefficient of toe"),
+    PITCH(HubCurve.PITCH, "Coefficient of pitch");
 
-    private final String curve;
+    private final HubCurve curve;
     private final String label;
 
-    ViewCurveLines(String curve, String label) {
+    ViewCurveLines(HubCurve curve, String label) {
         this.curve = curve;
         this.label = label;
     }
@@ -30,7 +29,7 @@ enum ViewCurveLines implements LiveLine.Formula, LiveLine.Core {
         for (ViewCurveLines line : values()) {
             lines.add(
                     new LiveLine(
-                            "view_coef_" + line.curve,
+                            "view_coef_" + line.curve.word(),
                             Section.VIEW_WORK,
                             POWER,
                             line.label,
@@ -43,9 +42,11 @@ enum ViewCurveLines implements LiveLine.Formula, LiveLine.Core {
     @Override
     public String at(Index index) {
         String ofAll =
-                this == PITCH ? "IF({view_linked}=1,{linkage_pitch},0)" : "{coef_" + curve + "}";
+                this == PITCH
+                        ? "IF({view_linked}=1,{linkage_pitch},0)"
+                        : "{coef_" + curve.word() + "}";
         return "IF({path_ready}=1,IF({view_own}=1,INDEX({own_"
-                + curve
+                + curve.word()
                 + ":each},(card_index-1)*"
                 + POWER.rows()
                 + "+"
@@ -60,16 +61,6 @@ enum ViewCurveLines implements LiveLine.Formula, LiveLine.Core {
         SideDrawing drawing = sizing.drawingOrNull(index.side());
         return drawing == null
                 ? CellValue.NOT_AVAILABLE
-                : CellValue.of(core(drawing).coefficient(index.row()));
-    }
-
-    private Polynomial core(SideDrawing drawing) {
-        return switch (this) {
-            case FORE_AFT -> drawing.path().foreAft();
-            case REACH_SQUARED -> drawing.path().reachSquared();
-            case CAMBER -> drawing.path().camber();
-            case TOE -> drawing.path().toe();
-            case PITCH -> drawing.pitch();
-        };
+                : CellValue.of(curve.of(drawing.path(), drawing.pitch()).coefficient(index.row()));
     }
 }

@@ -2,9 +2,7 @@ package shaftwright.workbook.template;
 
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
-import shaftwright.workbook.Input;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
@@ -68,15 +66,7 @@ final class DampersSheet {
     }
 
     private void table(String title, Grid grid) {
-        Page.heading(draft, sheet, row++, columns, title);
-        int column = 0;
-        for (Input input : Contract.inputs(grid)) {
-            draft.text(
-                    sheet, row, column, Page.label(input, draft.unit()), draft.look().columnHead());
-            draft.input(input, Side.LEFT, sheet, row + 1, column++, Direction.DOWN);
-        }
-        sheet.getRow(row).setHeightInPoints(56);
-        row += 1 + draft.rows(grid) + 1;
+        row = Page.inputTable(draft, sheet, row, columns, title, grid, 56);
     }
 
     /** How each row moves. */

@@ -5,7 +5,6 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
-import shaftwright.workbook.Input;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
@@ -71,15 +70,8 @@ final class DoubtSheet {
     }
 
     private void table() {
-        Page.heading(draft, sheet, row++, columns, "What may move, along the shaft");
-        int column = 0;
-        for (Input input : Contract.inputs(Grid.DOUBT)) {
-            draft.text(
-                    sheet, row, column, Page.label(input, draft.unit()), draft.look().columnHead());
-            draft.input(input, Side.LEFT, sheet, row + 1, column++, Direction.DOWN);
-        }
-        sheet.getRow(row).setHeightInPoints(28);
-        row += 1 + Grid.DOUBT.rows() + 1;
+        String title = "What may move, along the shaft";
+        row = Page.inputTable(draft, sheet, row, columns, title, Grid.DOUBT, 28);
     }
 
     private void figures() {

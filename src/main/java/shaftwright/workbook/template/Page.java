@@ -5,6 +5,8 @@ import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.units.LengthUnit;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Grid;
 import shaftwright.workbook.Input;
 import shaftwright.workbook.InputKind;
 import shaftwright.workbook.ScenarioOutcome;
@@ -104,6 +106,32 @@ final class Page {
         for (int column = 0; column < characters.length; column++) {
             sheet.setColumnWidth(column, characters[column] * 256);
         }
+    }
+
+    /**
+     * A table of typed rows with its heading, one column an input.
+     *
+     * @param points height of the row of labels
+     * @return the row below it and an empty one
+     */
+    static int inputTable(
+            Draft draft,
+            XSSFSheet sheet,
+            int row,
+            int columns,
+            String title,
+            Grid grid,
+            float points) {
+        heading(draft, sheet, row, columns, title);
+        int labels = row + 1;
+        int column = 0;
+        for (Input input : Contract.inputs(grid)) {
+            draft.text(
+                    sheet, labels, column, label(input, draft.unit()), draft.look().columnHead());
+            draft.input(input, Side.LEFT, sheet, labels + 1, column++, Direction.DOWN);
+        }
+        sheet.getRow(labels).setHeightInPoints(points);
+        return labels + 1 + draft.rows(grid) + 1;
     }
 
     /** Heading over a block. */

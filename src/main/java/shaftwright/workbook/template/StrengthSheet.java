@@ -5,7 +5,6 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
-import shaftwright.workbook.Input;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
@@ -95,15 +94,7 @@ final class StrengthSheet {
     }
 
     private void table(String title, Grid grid) {
-        Page.heading(draft, sheet, row++, columns, title);
-        int column = 0;
-        for (Input input : Contract.inputs(grid)) {
-            draft.text(
-                    sheet, row, column, Page.label(input, draft.unit()), draft.look().columnHead());
-            draft.input(input, Side.LEFT, sheet, row + 1, column++, Direction.DOWN);
-        }
-        sheet.getRow(row).setHeightInPoints(42);
-        row += 1 + grid.rows() + 1;
+        row = Page.inputTable(draft, sheet, row, columns, title, grid, 42);
     }
 
     /** The last column of the table above tells in words where its figures are from. */

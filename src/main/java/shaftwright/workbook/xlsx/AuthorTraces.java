@@ -67,14 +67,9 @@ final class AuthorTraces {
         return count;
     }
 
-    /** The parts without them, by entry name. */
-    Map<String, Deflated> cleared() {
-        Map<String, Deflated> parts = new LinkedHashMap<>();
-        for (Map.Entry<PartText, List<Splice>> each : found.entrySet()) {
-            PartText part = each.getKey();
-            parts.put(part.part(), Splice.apply(part, each.getValue(), part.bytes().length));
-        }
-        return parts;
+    /** What takes them out, by part. */
+    Map<PartText, List<Splice>> found() {
+        return found;
     }
 
     private static void properties(PartReader reader, List<Splice> splices) {

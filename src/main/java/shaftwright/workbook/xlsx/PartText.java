@@ -12,9 +12,9 @@ import java.util.Arrays;
 final class PartText {
     private static final int DECLARATION = 200;
 
-    /** The bit that tells capitals from small letters. */
     private static final int SIGNS = 256;
 
+    /** The bit that tells capitals from small letters. */
     private static final int CASE = 32;
 
     private final String title;

@@ -249,6 +249,11 @@ final class SheetPart implements PartReader.Walk {
         boolean value = !formula && (reader.is("v", main) || reader.is("is", main));
         boolean plain = !formula || reader.isPlain();
         int shared = plain ? -1 : reader.whole("si");
+        if (!plain && shared < 0 && reader.has("si")) {
+            throw reader.damaged(
+                    "a shared formula numbered \"" + reader.attribute("si") + "\"",
+                    "a number from 0 to 999999999");
+        }
         boolean table = !plain && reader.says("t", DATA_TABLE);
         reader.skip();
         int end = empty ? tagEnd : reader.end();

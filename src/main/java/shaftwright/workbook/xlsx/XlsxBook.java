@@ -56,9 +56,10 @@ public final class XlsxBook implements OpenBook {
     /** What was written, in turn; not copied, as it may be most of the book. */
     private final List<Map<CellPlace, CellValue>> written = new ArrayList<>();
 
-    /** Which cells of each sheet those are, once they have been looked at. */
+    /** Whether sheets that nothing was read of have formulas, once they have been looked at. */
     private final Map<String, Boolean> scanned = new HashMap<>();
 
+    /** Which cells of each sheet were written, once they have been looked at. */
     private final Map<String, BitSet> writtenCells = new HashMap<>();
 
     private XlsxBook(Path file, byte[] bytes, FileTime modified) {
@@ -365,25 +366,34 @@ public final class XlsxBook implements OpenBook {
      * @throws UnreadableBookException if the builder has a name of his own that is to be put in
      */
     public Optional<Path> saveNames(Path target, NamedFormulas names) {
-        SafeReplace.refuseIfOpenElsewhere(target);
-        refuseChangedSince(target);
         List<Splice> splices = names.splices(workbook);
-        if (splices.isEmpty() && isSource(target)) {
-            return Optional.empty();
-        }
-        refuseSigned(target);
         PartText text = workbook.text();
-        Map<String, Deflated> parts = new HashMap<>();
-        parts.put(text.part(), Splice.apply(text, splices, text.bytes().length / 4));
-        return SafeReplace.replace(
+        return saveParts(
                 target,
-                out -> zip.writeTo(out, parts),
+                splices.isEmpty() ? Map.of() : Map.of(text, splices),
                 written -> {
                     if (!names.splices(open(written).workbook).isEmpty()) {
                         throw new BookNotWritableException(
                                 target, "reading back the named formulas gave others");
                     }
                 });
+    }
+
+    /** Saves with changes to some parts; does nothing where there are none to make in the file. */
+    private Optional<Path> saveParts(
+            Path target, Map<PartText, List<Splice>> changes, SafeReplace.Check check) {
+        SafeReplace.refuseIfOpenElsewhere(target);
+        refuseChangedSince(target);
+        if (changes.isEmpty() && isSource(target)) {
+            return Optional.empty();
+        }
+        refuseSigned(target);
+        Map<String, Deflated> parts = new HashMap<>();
+        for (Map.Entry<PartText, List<Splice>> change : changes.entrySet()) {
+            PartText text = change.getKey();
+            parts.put(text.part(), Splice.apply(text, change.getValue(), text.bytes().length / 4));
+        }
+        return SafeReplace.replace(target, out -> zip.writeTo(out, parts), check);
     }
 
     private AuthorTraces traces() {
@@ -402,17 +412,9 @@ public final class XlsxBook implements OpenBook {
      * @throws BookNotWritableException as {@link #save(Path, DependentFormulas)} does
      */
     public Optional<Path> saveWithoutAuthors(Path target) {
-        SafeReplace.refuseIfOpenElsewhere(target);
-        refuseChangedSince(target);
-        AuthorTraces traces = traces();
-        if (traces.count() == 0 && isSource(target)) {
-            return Optional.empty();
-        }
-        refuseSigned(target);
-        Map<String, Deflated> parts = traces.cleared();
-        return SafeReplace.replace(
+        return saveParts(
                 target,
-                out -> zip.writeTo(out, parts),
+                traces().found(),
                 written -> {
                     if (open(written).authors() > 0) {
                         throw new BookNotWritableException(
@@ -557,7 +559,6 @@ public final class XlsxBook implements OpenBook {
         return names;
     }
 
-    /** Whether any cell that was not written has a formula. */
     /** Whether a sheet that nothing was read of has any; it may be large, so it is scanned once. */
     private boolean hasFormula(String sheet) {
         Boolean found = scanned.get(sheet);
@@ -568,6 +569,7 @@ public final class XlsxBook implements OpenBook {
         return found;
     }
 
+    /** Whether any cell that was not written has a formula. */
     private boolean hasOtherFormulas() {
         for (Map.Entry<String, String> sheet : sheetParts.entrySet()) {
             SheetPart part = sheets.get(sheet.getKey());
