@@ -17,7 +17,7 @@ import shaftwright.suspension.HubAtRide;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.LinkagePath;
-import shaftwright.suspension.Point;
+import shaftwright.suspension.Vector;
 
 /** A double wishbone over half a metre of travel, and reading its path. Figures are invented. */
 @State(Scope.Benchmark)
@@ -34,15 +34,15 @@ public class LinkageBenchmark {
             Linkage.of(
                     LinkageKind.DOUBLE_WISHBONE,
                     List.of(
-                            new Point(120, 310, 35),
-                            new Point(-150, 305, 40),
-                            new Point(-14, 752, 60),
-                            new Point(175, 250, -140),
-                            new Point(-215, 240, -132),
-                            new Point(8, 778, -165),
-                            new Point(-262, 260, -122),
-                            new Point(-148, 770, -140)),
-                    new HubAtRide(new Point(0, 149, 0), new Point(6, 812, -55), -0.014, 0.005));
+                            new Vector(120, 310, 35),
+                            new Vector(-150, 305, 40),
+                            new Vector(-14, 752, 60),
+                            new Vector(175, 250, -140),
+                            new Vector(-215, 240, -132),
+                            new Vector(8, 778, -165),
+                            new Vector(-262, 260, -122),
+                            new Vector(-148, 770, -140)),
+                    new HubAtRide(new Vector(0, 149, 0), new Vector(6, 812, -55), -0.014, 0.005));
     private final LinkagePath path = LinkagePath.of(linkage, DROOP, BUMP);
 
     /** Solving and fitting. */

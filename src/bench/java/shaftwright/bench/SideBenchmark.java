@@ -23,14 +23,15 @@ import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.BlankEnd;
+import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.LengthRule;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.SideSetup;
-import shaftwright.shaft.Vector;
 import shaftwright.suspension.FitDoubt;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Polynomial;
+import shaftwright.suspension.Steer;
 
 /** One scenario, both sides, twelve blanks to choose from. All figures are invented. */
 @State(Scope.Benchmark)
@@ -67,7 +68,17 @@ public class SideBenchmark {
                         Polynomial.of(0.002, 0.003, 0, 0.001),
                         new FitDoubt(Polynomial.of(0.3, 0, 0.2, 0, 0.3, 0, 0.2), 0.3, 0.2, 0.09));
         MountedJoint mounted = new MountedJoint(joint(), 0, 0, 12, 25, 0);
-        return new SideSetup(path, 0.01, 0, mounted, mounted, Vector.ZERO, 0, 3, 3, -140, 100);
+        return new SideSetup(
+                path,
+                InnerFlange.of(0.01, 0),
+                mounted,
+                mounted,
+                0,
+                Steer.STRAIGHT,
+                3,
+                3,
+                -140,
+                100);
     }
 
     private static Joint joint() {

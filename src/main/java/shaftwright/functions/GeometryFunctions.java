@@ -5,7 +5,7 @@ import static shaftwright.functions.Allowed.NOT_NEGATIVE;
 import static shaftwright.functions.Allowed.POSITIVE;
 
 import java.util.List;
-import shaftwright.shaft.Vector;
+import shaftwright.suspension.Vector;
 
 /** Distances and angles of the line between two joint centres or datums. */
 final class GeometryFunctions {

@@ -7,13 +7,15 @@ import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
+import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.ShaftLine;
 import shaftwright.shaft.SideSetup;
-import shaftwright.shaft.Vector;
 import shaftwright.suspension.FitDoubt;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.Polynomial;
+import shaftwright.suspension.Steer;
+import shaftwright.suspension.Vector;
 
 /** Puts together, from the arguments of one call, what the core works on. */
 final class Lines {
@@ -40,7 +42,7 @@ final class Lines {
 
     /** The inner flange's axis by {@code tilt} and {@code sweep}. */
     static Vector flange(Arguments a) {
-        return setup(a, plain(0), plain(0)).innerAxis();
+        return InnerFlange.of(a.number("tilt"), a.number("sweep")).axis();
     }
 
     /** The stub axis by {@code camber} and {@code toe}. */
@@ -74,12 +76,11 @@ final class Lines {
     private static SideSetup setup(Arguments a, MountedJoint inner, MountedJoint outer) {
         return new SideSetup(
                 STRAIGHT_UP,
-                a.number("tilt"),
-                a.number("sweep"),
+                InnerFlange.of(a.number("tilt"), a.number("sweep")),
                 inner,
                 outer,
-                Vector.ZERO,
                 0,
+                Steer.STRAIGHT,
                 0,
                 0,
                 -1,

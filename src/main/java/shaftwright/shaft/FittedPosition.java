@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
+import shaftwright.suspension.Vector;
 
 /**
  * One row of the position table with the shaft in.

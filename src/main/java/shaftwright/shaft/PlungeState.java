@@ -1,6 +1,7 @@
 package shaftwright.shaft;
 
 import shaftwright.joint.MountedJoint;
+import shaftwright.suspension.Vector;
 
 /**
  * Both races on their limits at one position, both inward or both outward.

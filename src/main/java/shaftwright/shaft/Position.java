@@ -34,12 +34,8 @@ public record Position(
      * @param travel mm, positive in bump
      */
     public static Position of(SideSetup setup, double travel) {
-        return of(setup, travel, setup.innerAxis());
-    }
-
-    private static Position of(SideSetup setup, double travel, Vector innerAxis) {
         HubPoint hub = setup.path().at(travel);
-        ShaftLine line = setup.lineAt(hub, innerAxis);
+        ShaftLine line = setup.lineAt(hub);
         double innerAngle = line.innerAngle(0, 0);
         double outerAngle = line.outerAngle(0, 0);
         PlungeState inward =
@@ -60,10 +56,9 @@ public record Position(
 
     /** The whole table, droop first, at the {@link TravelSteps}. */
     public static List<Position> table(SideSetup setup) {
-        Vector innerAxis = setup.innerAxis();
         List<Position> rows = new ArrayList<>(TravelSteps.COUNT);
         for (double travel : TravelSteps.of(setup.droop(), setup.bump())) {
-            rows.add(of(setup, travel, innerAxis));
+            rows.add(of(setup, travel));
         }
         return rows;
     }

@@ -1,5 +1,7 @@
 package shaftwright.shaft;
 
+import shaftwright.suspension.Vector;
+
 /**
  * The line between two joint centres and the two flange axes at its ends.
  *

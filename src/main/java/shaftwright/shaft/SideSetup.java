@@ -1,20 +1,22 @@
 package shaftwright.shaft;
 
 import shaftwright.joint.MountedJoint;
+import shaftwright.suspension.HubAxes;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.HubPoint;
+import shaftwright.suspension.Steer;
+import shaftwright.suspension.Vector;
 import shaftwright.units.Require;
 
 /**
  * One side of one scenario: all that its position table and length window depend on.
  *
  * @param path where the outer datum goes
- * @param innerTilt inner flange axis, outer end up, rad ({@code τ})
- * @param innerSweep inner flange axis, outer end forward, rad ({@code σ})
+ * @param flange the output flange at the transaxle
  * @param inner joint at the transaxle
  * @param outer joint at the hub
- * @param transaxleShift move of the transaxle, mm: forward, outward for this side, up
  * @param hubShift move of the hub outward, mm
+ * @param steer how far the hub is steered
  * @param marginInward least inward slack wanted, mm, doubt not included
  * @param marginOutward least outward slack wanted, mm, doubt not included
  * @param droop travel at full droop, mm, below zero
@@ -22,20 +24,17 @@ import shaftwright.units.Require;
  */
 public record SideSetup(
         HubPath path,
-        double innerTilt,
-        double innerSweep,
+        InnerFlange flange,
         MountedJoint inner,
         MountedJoint outer,
-        Vector transaxleShift,
         double hubShift,
+        Steer steer,
         double marginInward,
         double marginOutward,
         double droop,
         double bump) {
     public SideSetup {
-        Require.within("inner tilt", innerTilt, -Math.PI / 2, Math.PI / 2);
-        Require.within("inner sweep", innerSweep, -Math.PI / 2, Math.PI / 2);
-        Require.finite("transaxle shift", transaxleShift.norm());
+        Require.finite("transaxle shift", flange.shift().norm());
         Require.finite("hub shift", hubShift);
         Require.notNegative("inward margin", marginInward);
         Require.notNegative("outward margin", marginOutward);
@@ -45,14 +44,10 @@ public record SideSetup(
         }
     }
 
-    /** Inner flange axis, pointing outward: {@code u = (sin σ cos τ, cos σ cos τ, sin τ)}. */
-    public Vector innerAxis() {
-        double level = Math.cos(innerTilt);
-        return new Vector(
-                Math.sin(innerSweep) * level, Math.cos(innerSweep) * level, Math.sin(innerTilt));
-    }
-
-    /** Stub axis, pointing outward: {@code n = (sin δ cos γ, cos δ cos γ, −sin γ)}. */
+    /**
+     * Stub axis of a hub that is steered straight ahead, pointing outward: {@code n = (sin δ cos γ,
+     * cos δ cos γ, −sin γ)}.
+     */
     public static Vector stubAxis(HubPoint hub) {
         double level = Math.cos(hub.camber());
         return new Vector(
@@ -65,21 +60,22 @@ public record SideSetup(
      * @throws IllegalArgumentException if the path has no lateral reach there
      */
     public ShaftLine lineAt(HubPoint hub) {
-        return lineAt(hub, innerAxis());
-    }
-
-    /** The same with the inner axis at hand, which does not change over the travel. */
-    ShaftLine lineAt(HubPoint hub, Vector u) {
         if (!(hub.reachSquared() >= 0)) {
             throw new IllegalArgumentException(
                     "the hub path has no lateral reach at travel " + hub.t() + " mm");
         }
-        Vector n = stubAxis(hub);
-        Vector d =
-                new Vector(hub.foreAft(), hub.reach() + hubShift, hub.rise())
-                        .minus(transaxleShift)
-                        .plus(-inner.datumToCentre(), u)
-                        .plus(-outer.datumToCentre(), n);
+        Vector u = flange.axis();
+        Vector datum =
+                new Vector(hub.foreAft(), hub.reach() + hubShift, hub.rise()).minus(flange.shift());
+        Vector n;
+        if (steer.isStraight()) {
+            n = stubAxis(hub);
+        } else {
+            HubAxes axes = HubAxes.of(hub.camber(), hub.toe());
+            n = steer.stubAxis(axes);
+            datum = datum.plus(steer.datum(axes));
+        }
+        Vector d = datum.plus(-inner.datumToCentre(), u).plus(-outer.datumToCentre(), n);
         return new ShaftLine(d, u, n);
     }
 }

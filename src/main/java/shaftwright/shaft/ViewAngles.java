@@ -1,5 +1,7 @@
 package shaftwright.shaft;
 
+import shaftwright.suspension.Vector;
+
 /**
  * A joint's angle as seen in two views, both rad and signed.
  *

@@ -1,6 +1,7 @@
 package shaftwright.shaft;
 
 import shaftwright.suspension.HubPoint;
+import shaftwright.suspension.Vector;
 
 /**
  * Where a wheel's centre has gone from ride. It lies on the stub axis, so it follows the outer

@@ -184,19 +184,18 @@ public record Calibration(
          * From inner to outer datum with the offsets, the tape's datum at a travel of its own. That
          * datum is ahead of the linkage's by {@code a n}, hence rises with the camber.
          */
-        private Point vector(double t) {
-            Point ride = axis(path.at(0));
+        private Vector vector(double t) {
+            Vector ride = axis(path.at(0));
             HubPoint at = path.at(t);
             for (int round = 0; round < 3; round++) {
                 at = path.at(t - offsets[2] * (axis(at).z() - ride.z()));
             }
-            return new Point(at.foreAft(), at.reach() - offsets[0], at.rise() - offsets[1])
+            return new Vector(at.foreAft(), at.reach() - offsets[0], at.rise() - offsets[1])
                     .plus(offsets[2], axis(at));
         }
 
-        private static Point axis(HubPoint at) {
-            Point zero = new Point(0, 0, 0);
-            return new HubAtRide(zero, zero, at.camber(), at.toe()).stubAxis();
+        private static Vector axis(HubPoint at) {
+            return new HubAtRide(Vector.ZERO, Vector.ZERO, at.camber(), at.toe()).stubAxis();
         }
 
         /** One step of Gauss and Newton in the combinations that can be told. */
@@ -204,7 +203,7 @@ public record Calibration(
             double[][] normal = new double[OFFSETS][OFFSETS];
             double[] right = new double[OFFSETS];
             for (FittedRow row : rows) {
-                Point d = vector(row.t());
+                Vector d = vector(row.t());
                 double weight = row.row().readings() / (row.deviation() * row.deviation());
                 double[] slope = slope(row.t(), d);
                 for (int i = 0; i < OFFSETS; i++) {
@@ -218,7 +217,7 @@ public record Calibration(
         }
 
         /** Change of the distance with each offset. */
-        private double[] slope(double t, Point d) {
+        private double[] slope(double t, Vector d) {
             double c = d.norm();
             double small = 1e-3;
             offsets[2] += small;

@@ -8,11 +8,11 @@ package shaftwright.suspension;
  * @param camber rad, positive when the wheel's top leans outward
  * @param toe rad, positive for toe-in
  */
-public record HubAtRide(Point innerDatum, Point outerDatum, double camber, double toe) {
+public record HubAtRide(Vector innerDatum, Vector outerDatum, double camber, double toe) {
     /** Stub axis, pointing outward: {@code n = (sin δ cos γ, cos δ cos γ, −sin γ)}. */
-    public Point stubAxis() {
+    public Vector stubAxis() {
         double level = StrictMath.cos(camber);
-        return new Point(
+        return new Vector(
                 StrictMath.sin(toe) * level, StrictMath.cos(toe) * level, -StrictMath.sin(camber));
     }
 }

@@ -8,7 +8,7 @@ package shaftwright.suspension;
  * @param ahead level and square to it, {@code (cos δ, −sin δ, 0)}
  * @param up square to both, {@code (sin γ sin δ, sin γ cos δ, cos γ)}
  */
-public record HubAxes(Point out, Point ahead, Point up) {
+public record HubAxes(Vector out, Vector ahead, Vector up) {
     /**
      * Axes of a hub that stands so.
      *
@@ -21,29 +21,46 @@ public record HubAxes(Point out, Point ahead, Point up) {
         double sinToe = StrictMath.sin(toe);
         double cosToe = StrictMath.cos(toe);
         return new HubAxes(
-                new Point(sinToe * cosCamber, cosToe * cosCamber, -sinCamber),
-                new Point(cosToe, -sinToe, 0),
-                new Point(sinCamber * sinToe, sinCamber * cosToe, cosCamber));
+                new Vector(sinToe * cosCamber, cosToe * cosCamber, -sinCamber),
+                new Vector(cosToe, -sinToe, 0),
+                new Vector(sinCamber * sinToe, sinCamber * cosToe, cosCamber));
+    }
+
+    /** Axes of a hub whose stub axis, of length one, points so. */
+    public static HubAxes along(Vector stubAxis) {
+        double level = StrictMath.hypot(stubAxis.x(), stubAxis.y());
+        return of(
+                StrictMath.atan2(-stubAxis.z(), level),
+                StrictMath.atan2(stubAxis.x(), stubAxis.y()));
+    }
+
+    /** Camber of a hub with these axes, rad. */
+    public double camber() {
+        return StrictMath.atan2(-out.z(), StrictMath.hypot(out.x(), out.y()));
+    }
+
+    /** Its toe, rad. */
+    public double toe() {
+        return StrictMath.atan2(out.x(), out.y());
     }
 
     /** The same axes of a hub that has pitched: its front has gone up by this angle, rad. */
     public HubAxes pitched(double angle) {
         double sine = StrictMath.sin(angle);
         double cosine = StrictMath.cos(angle);
-        Point none = new Point(0, 0, 0);
         return new HubAxes(
                 out,
-                none.plus(cosine, ahead).plus(sine, up),
-                none.plus(cosine, up).plus(-sine, ahead));
+                Vector.ZERO.plus(cosine, ahead).plus(sine, up),
+                Vector.ZERO.plus(cosine, up).plus(-sine, ahead));
     }
 
     /** Parts of a distance along these axes, mm: outward, ahead, up, as x, y and z. */
-    public Point partsOf(Point distance) {
-        return new Point(distance.dot(out), distance.dot(ahead), distance.dot(up));
+    public Vector partsOf(Vector distance) {
+        return new Vector(distance.dot(out), distance.dot(ahead), distance.dot(up));
     }
 
     /** The point that lies so far from another along these axes, mm. */
-    public Point from(Point start, double alongOut, double alongAhead, double alongUp) {
+    public Vector from(Vector start, double alongOut, double alongAhead, double alongUp) {
         return start.plus(alongOut, out).plus(alongAhead, ahead).plus(alongUp, up);
     }
 }

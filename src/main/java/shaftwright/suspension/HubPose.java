@@ -7,14 +7,14 @@ package shaftwright.suspension;
  */
 public final class HubPose {
     private final double travel;
-    private final Point datumAtRide;
-    private final Point datum;
+    private final Vector datumAtRide;
+    private final Vector datum;
     private final double[] turn;
 
     /**
      * @param turn matrix, row by row
      */
-    HubPose(double travel, Point datumAtRide, Point datum, double[] turn) {
+    HubPose(double travel, Vector datumAtRide, Vector datum, double[] turn) {
         this.travel = travel;
         this.datumAtRide = datumAtRide;
         this.datum = datum;
@@ -27,26 +27,26 @@ public final class HubPose {
     }
 
     /** Where the outer datum stands. */
-    public Point datum() {
+    public Vector datum() {
         return datum;
     }
 
     /** Where a point of the hub has gone to. */
-    public Point carry(Point atRide) {
-        return datum.plus(1, turned(atRide.minus(datumAtRide)));
+    public Vector carry(Vector atRide) {
+        return datum.plus(turned(atRide.minus(datumAtRide)));
     }
 
     /** A direction fast to the hub, as it points now. */
-    public Point turned(Point atRide) {
-        return new Point(
+    public Vector turned(Vector atRide) {
+        return new Vector(
                 turn[0] * atRide.x() + turn[1] * atRide.y() + turn[2] * atRide.z(),
                 turn[3] * atRide.x() + turn[4] * atRide.y() + turn[5] * atRide.z(),
                 turn[6] * atRide.x() + turn[7] * atRide.y() + turn[8] * atRide.z());
     }
 
     /** Camber of a stub axis that pointed so at ride, rad. */
-    double camber(Point stubAxis) {
-        Point n = turned(stubAxis);
+    double camber(Vector stubAxis) {
+        Vector n = turned(stubAxis);
         return Math.atan2(-n.z(), Math.hypot(n.x(), n.y()));
     }
 
@@ -55,15 +55,15 @@ public final class HubPose {
      * front has gone up beside the {@link HubAxes} that its camber and toe now give.
      */
     double pitch(HubAtRide hub) {
-        Point stubAxis = hub.stubAxis();
-        Point ahead = turned(HubAxes.of(hub.camber(), hub.toe()).ahead());
-        Point now = HubAxes.of(camber(stubAxis), toe(stubAxis)).partsOf(ahead);
+        Vector stubAxis = hub.stubAxis();
+        Vector ahead = turned(HubAxes.of(hub.camber(), hub.toe()).ahead());
+        Vector now = HubAxes.of(camber(stubAxis), toe(stubAxis)).partsOf(ahead);
         return Math.atan2(now.z(), now.y());
     }
 
     /** Toe of the same, rad. */
-    double toe(Point stubAxis) {
-        Point n = turned(stubAxis);
+    double toe(Vector stubAxis) {
+        Vector n = turned(stubAxis);
         return Math.atan2(n.x(), n.y());
     }
 }

@@ -14,11 +14,11 @@ import java.util.List;
  */
 public final class Linkage {
     private final List<Member> members;
-    private final List<Point> points;
+    private final List<Vector> points;
     private final HubAtRide hub;
     private final List<Tie> ties;
 
-    private Linkage(List<Member> members, List<Point> points, HubAtRide hub, List<Tie> ties) {
+    private Linkage(List<Member> members, List<Vector> points, HubAtRide hub, List<Tie> ties) {
         this.members = List.copyOf(members);
         this.points = List.copyOf(points);
         this.hub = hub;
@@ -31,7 +31,7 @@ public final class Linkage {
      * @param points in the order of {@link LinkageKind#pointNames}
      * @throws UnusableLinkageException with every reason why it can't be used
      */
-    public static Linkage of(LinkageKind kind, List<Point> points, HubAtRide hub) {
+    public static Linkage of(LinkageKind kind, List<Vector> points, HubAtRide hub) {
         return of(kind.members(), points, hub);
     }
 
@@ -43,7 +43,7 @@ public final class Linkage {
      * @throws UnusableLinkageException with every reason why it can't be used
      * @throws IllegalArgumentException if the number of points is not that of the parts
      */
-    public static Linkage of(List<Member> members, List<Point> points, HubAtRide hub) {
+    public static Linkage of(List<Member> members, List<Vector> points, HubAtRide hub) {
         int needed = 0;
         for (Member member : members) {
             needed += member.shape().ends().size();
@@ -59,7 +59,7 @@ public final class Linkage {
         return linkage;
     }
 
-    private static List<Tie> ties(List<Member> members, List<Point> points, HubAtRide hub) {
+    private static List<Tie> ties(List<Member> members, List<Vector> points, HubAtRide hub) {
         List<Tie> ties = new ArrayList<>();
         int first = 0;
         for (int m = 0; m < members.size(); m++) {
@@ -71,9 +71,9 @@ public final class Linkage {
     }
 
     private static void tie(
-            Member.Shape shape, int m, List<Point> ends, HubAtRide hub, List<Tie> ties) {
-        Point first = ends.get(0);
-        Point last = ends.get(ends.size() - 1);
+            Member.Shape shape, int m, List<Vector> ends, HubAtRide hub, List<Tie> ties) {
+        Vector first = ends.get(0);
+        Vector last = ends.get(ends.size() - 1);
         switch (shape) {
             case SQUARE_PIVOT -> {
                 put(m, first, hub, ties);
@@ -92,28 +92,29 @@ public final class Linkage {
         }
     }
 
-    private static final Point AHEAD = new Point(1, 0, 0);
-    private static final Point ACROSS = new Point(0, 1, 0);
-    private static final Point UP = new Point(0, 0, 1);
+    private static final Vector AHEAD = new Vector(1, 0, 0);
+    private static final Vector ACROSS = new Vector(0, 1, 0);
+    private static final Vector UP = new Vector(0, 0, 1);
 
     /** The point stays put. */
-    private static void put(int member, Point point, HubAtRide hub, List<Tie> ties) {
-        Point arm = point.minus(hub.outerDatum());
+    private static void put(int member, Vector point, HubAtRide hub, List<Tie> ties) {
+        Vector arm = point.minus(hub.outerDatum());
         ties.add(new Tie.Plane(member, point, arm, AHEAD));
         ties.add(new Tie.Plane(member, point, arm, ACROSS));
         ties.add(new Tie.Plane(member, point, arm, UP));
     }
 
     /** The point stays on the line from another one through it. */
-    private static void guide(int member, Point from, Point point, HubAtRide hub, List<Tie> ties) {
-        Point axis = point.minus(from).unit();
-        Point arm = point.minus(hub.outerDatum());
-        Point square = (Math.abs(axis.x()) < 0.5 ? AHEAD : UP).cross(axis).unit();
+    private static void guide(
+            int member, Vector from, Vector point, HubAtRide hub, List<Tie> ties) {
+        Vector axis = point.minus(from).unit();
+        Vector arm = point.minus(hub.outerDatum());
+        Vector square = (Math.abs(axis.x()) < 0.5 ? AHEAD : UP).cross(axis).unit();
         ties.add(new Tie.Plane(member, point, arm, square));
         ties.add(new Tie.Plane(member, point, arm, axis.cross(square)));
     }
 
-    private static void rod(int member, Point frame, Point end, HubAtRide hub, List<Tie> ties) {
+    private static void rod(int member, Vector frame, Vector end, HubAtRide hub, List<Tie> ties) {
         ties.add(new Tie.Rod(member, frame, end.minus(hub.outerDatum()), end.distanceTo(frame)));
     }
 
@@ -123,7 +124,7 @@ public final class Linkage {
     }
 
     /** All points at ride. */
-    public List<Point> points() {
+    public List<Vector> points() {
         return points;
     }
 
@@ -137,7 +138,7 @@ public final class Linkage {
     }
 
     /** The points of one part at ride. */
-    List<Point> ends(int member) {
+    List<Vector> ends(int member) {
         int first = firstPoint(member);
         return points.subList(first, first + members.get(member).shape().ends().size());
     }
@@ -164,7 +165,7 @@ public final class Linkage {
      * @param part {@link #FRAME}, {@link #HUB} or the part's name
      * @throws IllegalArgumentException if no part is called so
      */
-    public Point carry(String part, Point atRide, HubPose pose) {
+    public Vector carry(String part, Vector atRide, HubPose pose) {
         if (part.equals(FRAME)) {
             return atRide;
         }
@@ -173,7 +174,7 @@ public final class Linkage {
         }
         for (int m = 0; m < members.size(); m++) {
             if (members.get(m).name().equals(part)) {
-                List<Point> ends = ends(m);
+                List<Vector> ends = ends(m);
                 return switch (members.get(m).shape()) {
                     case SQUARE_PIVOT, PIVOT_AXIS, BALL_PIVOT -> pose.carry(atRide);
                     case WISHBONE ->

@@ -20,11 +20,11 @@ final class LinkageCheck {
     private static final double STEEPEST_ANGLE = Math.toRadians(45);
 
     private final List<Member> members;
-    private final List<Point> points;
+    private final List<Vector> points;
     private final HubAtRide hub;
     private final List<LinkageRemark> problems = new ArrayList<>();
 
-    LinkageCheck(List<Member> members, List<Point> points, HubAtRide hub) {
+    LinkageCheck(List<Member> members, List<Vector> points, HubAtRide hub) {
         this.members = members;
         this.points = points;
         this.hub = hub;
@@ -57,7 +57,7 @@ final class LinkageCheck {
         stopIfWrong();
     }
 
-    private void place(String name, OptionalInt point, Point at) {
+    private void place(String name, OptionalInt point, Vector at) {
         if (!at.isFinite()) {
             add(Kind.NOT_A_NUMBER, point, name + " has a coordinate that is not a number");
         } else if (Math.abs(at.x()) > FARTHEST
@@ -104,10 +104,10 @@ final class LinkageCheck {
         }
     }
 
-    private void part(Member member, int first, List<Point> ends) {
+    private void part(Member member, int first, List<Vector> ends) {
         switch (member.shape()) {
             case SQUARE_PIVOT -> {
-                Point pivot = ends.get(0);
+                Vector pivot = ends.get(0);
                 arm(member, first, hub.outerDatum(), pivot);
                 double fromAxis =
                         Math.hypot(
@@ -133,7 +133,7 @@ final class LinkageCheck {
         }
     }
 
-    private void wishbone(Member member, int first, List<Point> ends) {
+    private void wishbone(Member member, int first, List<Vector> ends) {
         boolean wide = apart(member, first, ends, 0, 1);
         boolean longFront = apart(member, first, ends, 0, 2);
         boolean longRear = apart(member, first, ends, 1, 2);
@@ -152,7 +152,7 @@ final class LinkageCheck {
         }
     }
 
-    private boolean apart(Member member, int first, List<Point> ends, int i, int j) {
+    private boolean apart(Member member, int first, List<Vector> ends, int i, int j) {
         if (ends.get(i).distanceTo(ends.get(j)) >= SAME_PLACE) {
             return true;
         }
@@ -169,7 +169,7 @@ final class LinkageCheck {
         return false;
     }
 
-    private void arm(Member member, int first, Point outer, Point inner) {
+    private void arm(Member member, int first, Vector outer, Vector inner) {
         if (outer.distanceTo(inner) > LONGEST_ARM) {
             add(
                     Kind.TOO_LONG,

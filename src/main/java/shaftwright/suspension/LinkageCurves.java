@@ -30,7 +30,7 @@ final class LinkageCurves {
     private static final int FIGURES = 5;
 
     private final HubAtRide hub;
-    private final Point stubAxis;
+    private final Vector stubAxis;
     private final double tMin;
     private final double tMax;
     private final double[] nodes = new double[NODES];

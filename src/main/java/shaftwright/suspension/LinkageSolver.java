@@ -40,7 +40,7 @@ public final class LinkageSolver {
 
     private final Linkage linkage;
     private final List<Tie> ties;
-    private final Point start;
+    private final Vector start;
     private final double[][] rows = new double[TIES][TIES];
     private final double[] right = new double[TIES];
     private final double[] turn = new double[9];
@@ -74,7 +74,7 @@ public final class LinkageSolver {
     /** Where the hub stands now. */
     public HubPose pose() {
         turnMatrix();
-        return new HubPose(travel, start, new Point(x, y, start.z() + travel), turn);
+        return new HubPose(travel, start, new Vector(x, y, start.z() + travel), turn);
     }
 
     /** The travel at which it stands, mm. */
@@ -206,9 +206,9 @@ public final class LinkageSolver {
         double worst = 0;
         for (int n = 0; n < TIES; n++) {
             Tie tie = ties.get(n);
-            Point r = arm(tie);
-            Point at = new Point(x + r.x(), y + r.y(), start.z() + travel + r.z());
-            Point g = tie.pull(at);
+            Vector r = arm(tie);
+            Vector at = new Vector(x + r.x(), y + r.y(), start.z() + travel + r.z());
+            Vector g = tie.pull(at);
             row(rows[n], r, g);
             right[n] = tie.error(at);
             worst = Math.max(worst, Math.abs(right[n]));
@@ -216,15 +216,15 @@ public final class LinkageSolver {
         return worst;
     }
 
-    private Point arm(Tie tie) {
-        Point a = tie.arm();
-        return new Point(
+    private Vector arm(Tie tie) {
+        Vector a = tie.arm();
+        return new Vector(
                 turn[0] * a.x() + turn[1] * a.y() + turn[2] * a.z(),
                 turn[3] * a.x() + turn[4] * a.y() + turn[5] * a.z(),
                 turn[6] * a.x() + turn[7] * a.y() + turn[8] * a.z());
     }
 
-    private static void row(double[] row, Point r, Point g) {
+    private static void row(double[] row, Vector r, Vector g) {
         row[0] = (r.y() * g.z() - r.z() * g.y()) / ARM;
         row[1] = (r.z() * g.x() - r.x() * g.z()) / ARM;
         row[2] = (r.x() * g.y() - r.y() * g.x()) / ARM;
@@ -236,8 +236,8 @@ public final class LinkageSolver {
     boolean everyTieHolds() {
         double[][] full = new double[ties.size()][TIES + 1];
         for (int n = 0; n < full.length; n++) {
-            Point r = ties.get(n).arm();
-            Point g = ties.get(n).pull(start.plus(1, r));
+            Vector r = ties.get(n).arm();
+            Vector g = ties.get(n).pull(start.plus(r));
             row(full[n], r, g);
             full[n][TIES] = g.z();
             normalise(full[n]);

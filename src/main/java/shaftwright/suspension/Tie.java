@@ -11,13 +11,13 @@ sealed interface Tie {
     int member();
 
     /** The tied point of the hub as seen from the outer datum at ride, mm. */
-    Point arm();
+    Vector arm();
 
     /** How far off the tie is with its point here, mm. */
-    double error(Point point);
+    double error(Vector point);
 
     /** Change of the error with the point's place. */
-    Point pull(Point point);
+    Vector pull(Vector point);
 
     /**
      * A rod. The error is {@code (d² - L²)/2L}, which near zero is the distance less the length and
@@ -26,16 +26,16 @@ sealed interface Tie {
      * @param anchor end on the frame
      * @param length mm
      */
-    record Rod(int member, Point anchor, Point arm, double length) implements Tie {
+    record Rod(int member, Vector anchor, Vector arm, double length) implements Tie {
         @Override
-        public double error(Point point) {
-            Point d = point.minus(anchor);
+        public double error(Vector point) {
+            Vector d = point.minus(anchor);
             return (d.dot(d) - length * length) / (2 * length);
         }
 
         @Override
-        public Point pull(Point point) {
-            return new Point(
+        public Vector pull(Vector point) {
+            return new Vector(
                     (point.x() - anchor.x()) / length,
                     (point.y() - anchor.y()) / length,
                     (point.z() - anchor.z()) / length);
@@ -48,14 +48,14 @@ sealed interface Tie {
      * @param anchor a point of the plane
      * @param normal of length one
      */
-    record Plane(int member, Point anchor, Point arm, Point normal) implements Tie {
+    record Plane(int member, Vector anchor, Vector arm, Vector normal) implements Tie {
         @Override
-        public double error(Point point) {
+        public double error(Vector point) {
             return normal.dot(point.minus(anchor));
         }
 
         @Override
-        public Point pull(Point point) {
+        public Vector pull(Vector point) {
             return normal;
         }
     }

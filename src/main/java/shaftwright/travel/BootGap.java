@@ -1,6 +1,8 @@
 package shaftwright.travel;
 
-import shaftwright.suspension.Point;
+import shaftwright.suspension.HubAxes;
+import shaftwright.suspension.Steer;
+import shaftwright.suspension.Vector;
 import shaftwright.units.Require;
 
 /**
@@ -13,7 +15,7 @@ import shaftwright.units.Require;
  */
 public record BootGap(double gap, double travel, double along) {
     private static final double STEP = 5;
-    private static final Point OUTWARD = new Point(0, 1, 0);
+    private static final Vector OUTWARD = new Vector(0, 1, 0);
 
     /** At which end of the shaft a boot sits. */
     public enum End {
@@ -43,8 +45,19 @@ public record BootGap(double gap, double travel, double along) {
      * @param inner the inner one, in the frame of {@link CarriedPoint}
      * @param outer distance of the outer one from the outer datum along the stub axis, inward, mm
      * @param hubShift by how much the hub stands farther out than the motion has it, mm
+     * @param steer how far the hub is steered, which the motion has straight ahead
      */
-    public record Centres(Point inner, double outer, double hubShift) {}
+    public record Centres(Vector inner, double outer, double hubShift, Steer steer) {
+        Vector outer(Motion.Stance stance) {
+            Vector straight = stance.stubAxis();
+            Vector datum = stance.datum().plus(hubShift, OUTWARD);
+            if (steer.isStraight()) {
+                return datum.plus(-outer, straight);
+            }
+            HubAxes axes = HubAxes.along(straight);
+            return datum.plus(steer.datum(axes)).plus(-outer, steer.stubAxis(axes));
+        }
+    }
 
     /**
      * Looks at both ends of the travel and at the multiples of 5 mm between them, the same whatever
@@ -68,13 +81,10 @@ public record BootGap(double gap, double travel, double along) {
     /** The gap at one travel. */
     public static BootGap at(Motion motion, Centres centres, Boot boot, Tube tube, double travel) {
         Motion.Stance stance = motion.at(travel);
-        Point outer =
-                stance.datum()
-                        .plus(-centres.outer(), stance.stubAxis())
-                        .plus(centres.hubShift(), OUTWARD);
-        Point from = boot.end() == End.INNER ? centres.inner() : outer;
-        Point to = boot.end() == End.INNER ? outer : centres.inner();
-        Point end = from.plus(boot.length() / from.distanceTo(to), to.minus(from));
+        Vector outer = centres.outer(stance);
+        Vector from = boot.end() == End.INNER ? centres.inner() : outer;
+        Vector to = boot.end() == End.INNER ? outer : centres.inner();
+        Vector end = from.plus(boot.length() / from.distanceTo(to), to.minus(from));
         Capsule.Gap gap =
                 new Capsule(from, end, boot.radius())
                         .to(new Capsule(stance.of(tube.a()), stance.of(tube.b()), tube.radius()));

@@ -1,6 +1,6 @@
 package shaftwright.travel;
 
-import shaftwright.suspension.Point;
+import shaftwright.suspension.Vector;
 import shaftwright.units.Require;
 
 /**
@@ -10,7 +10,7 @@ import shaftwright.units.Require;
  * @param b the other, which may be the same
  * @param radius mm, 0 or more
  */
-public record Capsule(Point a, Point b, double radius) {
+public record Capsule(Vector a, Vector b, double radius) {
     public Capsule {
         Require.notNegative("radius of a capsule", radius);
     }
@@ -28,9 +28,9 @@ public record Capsule(Point a, Point b, double radius) {
      * closest points of two line segments.
      */
     public Gap to(Capsule that) {
-        Point d1 = b.minus(a);
-        Point d2 = that.b.minus(that.a);
-        Point r = a.minus(that.a);
+        Vector d1 = b.minus(a);
+        Vector d2 = that.b.minus(that.a);
+        Vector r = a.minus(that.a);
         double aa = dot(d1, d1);
         double ee = dot(d2, d2);
         double f = dot(d2, r);
@@ -56,7 +56,7 @@ public record Capsule(Point a, Point b, double radius) {
         return Math.max(0, Math.min(1, value));
     }
 
-    private static double dot(Point p, Point q) {
+    private static double dot(Vector p, Vector q) {
         return p.x() * q.x() + p.y() * q.y() + p.z() * q.z();
     }
 }

@@ -1,7 +1,7 @@
 package shaftwright.travel;
 
 import shaftwright.suspension.Linkage;
-import shaftwright.suspension.Point;
+import shaftwright.suspension.Vector;
 
 /**
  * A point that goes along with something.
@@ -10,4 +10,4 @@ import shaftwright.suspension.Point;
  * @param atRide where it is at ride: ahead of the inner datum, outward from the centre plane, above
  *     the inner datum, mm
  */
-public record CarriedPoint(String part, Point atRide) {}
+public record CarriedPoint(String part, Vector atRide) {}

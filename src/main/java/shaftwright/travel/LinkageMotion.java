@@ -5,7 +5,7 @@ import java.util.Map;
 import shaftwright.suspension.HubPose;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageSolver;
-import shaftwright.suspension.Point;
+import shaftwright.suspension.Vector;
 
 /**
  * The motion that a linkage gives: points may ride on the upright and on every part. It moves on
@@ -44,17 +44,17 @@ public final class LinkageMotion implements Motion {
 
     private record Solved(Linkage linkage, HubPose pose) implements Stance {
         @Override
-        public Point of(CarriedPoint point) {
+        public Vector of(CarriedPoint point) {
             return linkage.carry(point.part(), point.atRide(), pose);
         }
 
         @Override
-        public Point datum() {
+        public Vector datum() {
             return pose.datum();
         }
 
         @Override
-        public Point stubAxis() {
+        public Vector stubAxis() {
             return pose.turned(linkage.hub().stubAxis());
         }
     }

@@ -1,6 +1,6 @@
 package shaftwright.travel;
 
-import shaftwright.suspension.Point;
+import shaftwright.suspension.Vector;
 
 /** How the points move that go along with a wheel. */
 public interface Motion {
@@ -19,12 +19,12 @@ public interface Motion {
          *
          * @throws IllegalArgumentException if nothing is called as what it goes along with
          */
-        Point of(CarriedPoint point);
+        Vector of(CarriedPoint point);
 
         /** The outer datum. */
-        Point datum();
+        Vector datum();
 
         /** Stub axis, pointing outward, of length one. */
-        Point stubAxis();
+        Vector stubAxis();
     }
 }

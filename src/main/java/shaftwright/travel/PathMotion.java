@@ -1,12 +1,11 @@
 package shaftwright.travel;
 
 import shaftwright.shaft.SideSetup;
-import shaftwright.shaft.Vector;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.Linkage;
-import shaftwright.suspension.Point;
 import shaftwright.suspension.Turn;
+import shaftwright.suspension.Vector;
 
 /**
  * The motion that a hub path gives: the upright moves with the outer datum and turns as its stub
@@ -27,7 +26,7 @@ public final class PathMotion implements Motion {
         ride = stand(0);
     }
 
-    private record Stand(Point datum, Point stubAxis) {}
+    private record Stand(Vector datum, Vector stubAxis) {}
 
     private Stand stand(double travel) {
         HubPoint hub = path.at(travel);
@@ -36,9 +35,7 @@ public final class PathMotion implements Motion {
                     "the hub path has no lateral reach at travel " + travel + " mm");
         }
         Vector n = SideSetup.stubAxis(hub);
-        return new Stand(
-                new Point(hub.foreAft(), innerOffset + hub.reach(), hub.rise()),
-                new Point(n.x(), n.y(), n.z()));
+        return new Stand(new Vector(hub.foreAft(), innerOffset + hub.reach(), hub.rise()), n);
     }
 
     @Override
@@ -48,24 +45,24 @@ public final class PathMotion implements Motion {
 
     private record OnPath(Stand ride, Stand now) implements Stance {
         @Override
-        public Point of(CarriedPoint point) {
+        public Vector of(CarriedPoint point) {
             if (point.part().equals(Linkage.FRAME)) {
                 return point.atRide();
             }
             if (!point.part().equals(Linkage.HUB)) {
                 throw new IllegalArgumentException("no part is called \"" + point.part() + "\"");
             }
-            Point arm = point.atRide().minus(ride.datum);
-            return now.datum.plus(1, Turn.between(ride.stubAxis, now.stubAxis).of(arm));
+            Vector arm = point.atRide().minus(ride.datum);
+            return now.datum.plus(Turn.between(ride.stubAxis, now.stubAxis).of(arm));
         }
 
         @Override
-        public Point datum() {
+        public Vector datum() {
             return now.datum;
         }
 
         @Override
-        public Point stubAxis() {
+        public Vector stubAxis() {
             return now.stubAxis;
         }
     }

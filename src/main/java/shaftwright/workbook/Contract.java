@@ -131,6 +131,8 @@ public final class Contract {
     private static Map<String, Input> declare() {
         List<Input> all = new ArrayList<>(170);
         vehicle(all);
+        SteerInputs.vehicle(all);
+        MountLoad.vehicle(all);
         MeasuringCheck.declare(all);
         readings(all);
         linkage(all);
@@ -907,6 +909,7 @@ public final class Contract {
                                 "Half of a change of track made by wider arms. The shaft changes"
                                         + " with it.")
                         .orElse(0));
+        SteerInputs.scenario(all);
         Range shift = new Range(-150, 150);
         all.add(
                 length(
@@ -936,6 +939,7 @@ public final class Contract {
                                 shift,
                                 "From where it was when the readings were taken.")
                         .orElse(0));
+        MountLoad.scenario(all);
         String joint = "Name of a joint in the joint table.";
         all.add(pick("joint_inner", "Inner joint", "joint_name", joint));
         all.add(pick("joint_outer", "Outer joint", "joint_name", joint));

@@ -7,12 +7,14 @@ import java.util.OptionalInt;
 import shaftwright.joint.MountedJoint;
 import shaftwright.scenario.Finding;
 import shaftwright.scenario.Verdict;
+import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.LengthRule;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.SideSetup;
-import shaftwright.shaft.Vector;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.HubPoint;
+import shaftwright.suspension.Steer;
+import shaftwright.suspension.Vector;
 import shaftwright.travel.ClearanceRule;
 import shaftwright.tyre.TyreSize;
 import shaftwright.tyre.UnreadableTyreSizeException;
@@ -107,6 +109,9 @@ final class ScenarioStudy {
         counterbore(scenario, "outer", picks.outerJoint());
         if (!joint.isEmpty() || !other.isEmpty()) {
             return joint.isEmpty() ? other : joint;
+        }
+        if (number("steer_angle", scenario) != 0 && SteerInputs.kingpinOrNull(inputs) == null) {
+            return Sizing.NO_KINGPIN;
         }
         if (Double.isNaN(number("droop_limit", scenario))) {
             return Sizing.NO_DROOP;
@@ -241,7 +246,8 @@ final class ScenarioStudy {
         }
         try {
             SideOutcome.SetUp setUp = setUp(scenario, side, picks, tyre, path.get());
-            String beyond = travelTrouble(setUp, path.get());
+            String beyond = rollTrouble(scenario, side);
+            beyond = beyond.isEmpty() ? travelTrouble(setUp, path.get()) : beyond;
             if (!beyond.isEmpty()) {
                 return new SideOutcome(
                         beyond, Finding.INCOMPLETE, setUp, null, sizing.doubts(), source, null);
@@ -253,7 +259,7 @@ final class ScenarioStudy {
                                     inputs.number("shop_increment")),
                             sizing.ring(),
                             parts.blanks());
-            SideResult result = compute(scenario, setUp, path.get(), cutting);
+            SideResult result = compute(scenario, side, setUp, path.get(), cutting);
             return new SideOutcome(
                     "",
                     Verdict.of(result, source.mayGiveVerdict()),
@@ -308,15 +314,40 @@ final class ScenarioStudy {
                 picks.outerBoot(),
                 firstAngle(picks.innerJoint()),
                 firstAngle(picks.outerJoint()),
-                new Vector(
-                        number("transaxle_forward", scenario),
-                        side.leftward() * number("transaxle_left", scenario),
-                        number("transaxle_up", scenario)),
+                flange(scenario, side),
                 number("hub_shift", scenario),
                 margin("margin_inward", scenario),
                 margin("margin_outward", scenario),
                 -number("droop_limit", scenario),
                 bump);
+    }
+
+    /** Where the transaxle's own move and its give in the mounts bring the flange. */
+    private InnerFlange flange(int scenario, Side side) {
+        MountLoad load = MountLoad.of(inputs, scenario);
+        double left = number("transaxle_left", scenario) + load.move(inputs, "left");
+        Vector moved =
+                new Vector(
+                        number("transaxle_forward", scenario) + load.move(inputs, "forward"),
+                        side.leftward() * left,
+                        number("transaxle_up", scenario) + load.move(inputs, "up"));
+        return sizing.innerFlange()
+                .moved(moved)
+                .rolled(
+                        side.leftward() * load.move(inputs, "roll"),
+                        Parts.orZero(centreToDatum(side)));
+    }
+
+    /** Vehicle's centre plane to the inner datum, mm, NaN when it is not typed. */
+    private double centreToDatum(Side side) {
+        return inputs.number("inner_offset", sizing.readings(side).source(), 0);
+    }
+
+    private Steer steer(int scenario, Side side, HubPath path) {
+        double angle = side.leftward() * number("steer_angle", scenario);
+        return angle == 0
+                ? Steer.STRAIGHT
+                : Steer.of(SteerInputs.kingpinOrNull(inputs), angle, path.at(0));
     }
 
     /** Typed, unless one that is built up is to count. */
@@ -344,6 +375,12 @@ final class ScenarioStudy {
         return sizing.limits().angle(i);
     }
 
+    /** A roll moves the flange by how far it is from the middle. */
+    private String rollTrouble(int scenario, Side side) {
+        boolean rolls = MountLoad.of(inputs, scenario).move(inputs, "roll") != 0;
+        return rolls && Double.isNaN(centreToDatum(side)) ? Sizing.NO_CENTRE : "";
+    }
+
     private static String travelTrouble(SideOutcome.SetUp setUp, HubPath path) {
         double bump = setUp.bumpSteps().get(SideOutcome.BUMP_STEPS - 1);
         if (bump <= 0) {
@@ -356,16 +393,19 @@ final class ScenarioStudy {
     }
 
     private SideResult compute(
-            int scenario, SideOutcome.SetUp setUp, HubPath path, SideOutcome.Cutting cutting) {
+            int scenario,
+            Side side,
+            SideOutcome.SetUp setUp,
+            HubPath path,
+            SideOutcome.Cutting cutting) {
         SideSetup setup =
                 new SideSetup(
                         path,
-                        inputs.number("inner_tilt"),
-                        inputs.number("inner_sweep"),
+                        setUp.flange(),
                         setUp.inner(),
                         setUp.outer(),
-                        setUp.transaxleShift(),
                         setUp.hubShift(),
+                        steer(scenario, side, path),
                         setUp.marginInward(),
                         setUp.marginOutward(),
                         setUp.droop(),
@@ -407,7 +447,7 @@ final class ScenarioStudy {
         }
         HubPoint ride = outcome.resultOrNull().atRide().position().hub();
         double outward = SideSetup.stubAxis(ride).y();
-        return inputs.number("inner_offset", sizing.readings(side).source(), 0)
+        return centreToDatum(side)
                 + ride.reach()
                 + outcome.hubShift()
                 + inputs.number("hub_face_offset") * outward;

@@ -3,15 +3,16 @@ package shaftwright.workbook;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import shaftwright.shaft.Vector;
+import shaftwright.shaft.InnerFlange;
 import shaftwright.suspension.HubAxes;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.LinkagePath;
 import shaftwright.suspension.Member;
-import shaftwright.suspension.Point;
 import shaftwright.suspension.Polynomial;
+import shaftwright.suspension.Steer;
+import shaftwright.suspension.Vector;
 
 /**
  * What the drawing of a side shows: the scenario on the shop cards at full droop, ride and full
@@ -31,11 +32,13 @@ public final class SideDrawing {
             double norm,
             HubPoint hub,
             double pitch,
-            Point datum,
+            Vector datum,
             HubAxes axes,
-            Point wheel) {
+            Vector face,
+            HubAxes wheelAxes,
+            Vector wheel) {
         double tilt() {
-            return Math.abs(Math.sin(hub.camber())) + Math.abs(Math.sin(hub.toe()));
+            return Math.abs(Math.sin(wheelAxes.camber())) + Math.abs(Math.sin(wheelAxes.toe()));
         }
     }
 
@@ -48,7 +51,7 @@ public final class SideDrawing {
         UP;
 
         /** A point's part this way, mm. */
-        public double of(Point point) {
+        public double of(Vector point) {
             return switch (this) {
                 case AHEAD -> point.x();
                 case OUT -> point.y();
@@ -63,13 +66,13 @@ public final class SideDrawing {
     private final ScenarioOutcome scenario;
     private final SideOutcome outcome;
     private final Stand[] stands = new Stand[ViewPart.STANDS];
-    private final Point[] arms = new Point[LinkageKind.MOST_POINTS];
+    private final Vector[] arms = new Vector[LinkageKind.MOST_POINTS];
     private final Map<Way, Span> spans = new EnumMap<>(Way.class);
     private final double square;
     private final Map<Way, Double> bases = new EnumMap<>(Way.class);
 
     /** Places of all points, found when first asked for. */
-    private final Point[] spots = new Point[Grid.VIEW_SPOT.rows()];
+    private final Vector[] spots = new Vector[Grid.VIEW_SPOT.rows()];
 
     private SideDrawing(Sizing sizing, Side side, SidePath shownPath, HubPath path) {
         this.sizing = sizing;
@@ -113,7 +116,9 @@ public final class SideDrawing {
     private Stand stand(double travel) {
         HubPoint hub = path.at(travel);
         HubAxes axes = HubAxes.of(hub.camber(), hub.toe());
-        Point datum = datum(hub);
+        Vector datum = datum(hub);
+        Vector face = datum.plus(steer().datum(axes));
+        HubAxes wheel = HubAxes.along(steer().stubAxis(axes));
         return new Stand(
                 travel,
                 hub.s(),
@@ -121,11 +126,13 @@ public final class SideDrawing {
                 pitch(travel),
                 datum,
                 axes,
-                axes.from(datum, wheelArm(), 0, 0));
+                face,
+                wheel,
+                wheel.from(face, wheelArm(), 0, 0));
     }
 
-    private Point datum(HubPoint hub) {
-        return new Point(
+    private Vector datum(HubPoint hub) {
+        return new Vector(
                 typed("inner_ahead") + hub.foreAft(),
                 typed("inner_offset") + Math.sqrt(Math.max(0, hub.reachSquared())) + hubShift(),
                 typed("inner_height") + hub.rise());
@@ -182,17 +189,17 @@ public final class SideDrawing {
     /**
      * A linkage's point from the outer datum, along the hub's axes at ride; null when not drawn.
      */
-    private Point arm(int point) {
+    private Vector arm(int point) {
         if (!linked() || point >= points()) {
             return null;
         }
         Stand ride = stands[ViewPart.RIDE];
-        Point datum = ride.datum.plus(-hubShift(), new Point(0, 1, 0));
+        Vector datum = ride.datum.plus(-hubShift(), new Vector(0, 1, 0));
         return ride.axes.partsOf(typedPoint(point).minus(datum));
     }
 
-    private Point typedPoint(int point) {
-        return new Point(
+    private Vector typedPoint(int point) {
+        return new Vector(
                 linkage.typed("point_ahead", point),
                 linkage.typed("point_out", point),
                 linkage.typed("point_height", point));
@@ -210,7 +217,7 @@ public final class SideDrawing {
     }
 
     /** Where a linkage's point stands; the outer datum where it is not drawn. */
-    public Point point(int point, int stand) {
+    public Vector point(int point, int stand) {
         Stand at = stands[stand];
         if (arms[point] == null) {
             return at.datum;
@@ -218,7 +225,7 @@ public final class SideDrawing {
         if (!endsOnHub(members(), point)) {
             return typedPoint(point);
         }
-        Point arm = arms[point];
+        Vector arm = arms[point];
         return at.axes.pitched(at.pitch).from(at.datum, arm.x(), arm.y(), arm.z());
     }
 
@@ -317,7 +324,7 @@ public final class SideDrawing {
         return way.of(spots[row]) / (square * sizing.unit().mm()) - base(way);
     }
 
-    private Point spot(ViewPart.Spot spot) {
+    private Vector spot(ViewPart.Spot spot) {
         Stand stand = stands[spot.stand()];
         return switch (spot.part()) {
             case WAY -> datum(path.at(wayTravel(spot.number())));
@@ -327,7 +334,7 @@ public final class SideDrawing {
                 yield point == 0 ? stand.datum : point(point - 1, spot.stand());
             }
             default ->
-                    stand.axes.from(
+                    stand.wheelAxes.from(
                             stand.wheel,
                             halfWidth() * spot.halfWidths(),
                             radius() * spot.radiiAhead(),
@@ -346,28 +353,31 @@ public final class SideDrawing {
         return from + (stands[2].travel - from) * number / (ViewPart.WAY.size() - 1);
     }
 
-    private Point chain(Stand stand, int number) {
+    private Vector chain(Stand stand, int number) {
         return switch (number) {
             case 0 -> innerDatum();
-            case 1 -> innerDatum().plus(centre(true), point(sizing.innerAxis()));
-            case 2 -> stand.axes.from(stand.datum, -centre(false), 0, 0);
-            case 3 -> stand.datum;
+            case 1 -> innerDatum().plus(centre(true), flange().axis());
+            case 2 -> stand.wheelAxes.from(stand.face, -centre(false), 0, 0);
+            case 3 -> stand.face;
             default -> stand.wheel;
         };
     }
 
-    private static Point point(Vector vector) {
-        return new Point(vector.x(), vector.y(), vector.z());
+    private Vector innerDatum() {
+        return new Vector(typed("inner_ahead"), typed("inner_offset"), typed("inner_height"))
+                .plus(flange().shift());
     }
 
-    private Point innerDatum() {
-        return new Point(typed("inner_ahead"), typed("inner_offset"), typed("inner_height"))
-                .plus(1, point(shift()));
+    /** The inner flange in the scenario shown. */
+    public InnerFlange flange() {
+        return outcome == null ? sizing.innerFlange() : outcome.flange();
     }
 
-    /** Move of the transaxle in the scenario shown, mm. */
-    public Vector shift() {
-        return outcome == null ? Vector.ZERO : outcome.transaxleShift();
+    /** How far the hub is steered in the scenario shown. */
+    public Steer steer() {
+        return outcome == null || outcome.resultOrNull() == null
+                ? Steer.STRAIGHT
+                : outcome.resultOrNull().setup().steer();
     }
 
     /** Move of the hub outward in the scenario shown, mm. */
@@ -406,7 +416,7 @@ public final class SideDrawing {
     }
 
     /** Where the inner joint's flange is held. */
-    public Point inner() {
+    public Vector inner() {
         return innerDatum();
     }
 
@@ -443,22 +453,32 @@ public final class SideDrawing {
         return stands[stand].pitch;
     }
 
-    /** The outer datum. */
-    public Point datum(int stand) {
+    /** The outer datum of the hub steered straight ahead. */
+    public Vector datum(int stand) {
         return stands[stand].datum;
     }
 
-    /** Directions that go along with the hub, not pitched. */
+    /** Directions that go along with the hub, not pitched and steered straight ahead. */
     public HubAxes axes(int stand) {
         return stands[stand].axes;
     }
 
+    /** The outer datum of the steered hub. */
+    public Vector face(int stand) {
+        return stands[stand].face;
+    }
+
+    /** Directions that go along with the steered wheel. */
+    public HubAxes wheelAxes(int stand) {
+        return stands[stand].wheelAxes;
+    }
+
     /** The wheel's centre. */
-    public Point wheel(int stand) {
+    public Vector wheel(int stand) {
         return stands[stand].wheel;
     }
 
-    /** How much camber and toe let the tyre reach farther. */
+    /** How much camber and toe, as steered, let the tyre reach farther. */
     public double tilt(int stand) {
         return stands[stand].tilt();
     }

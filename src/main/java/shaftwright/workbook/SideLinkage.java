@@ -13,8 +13,8 @@ import shaftwright.suspension.LinkagePath;
 import shaftwright.suspension.LinkageRemark;
 import shaftwright.suspension.LinkageStop;
 import shaftwright.suspension.MeasuredPath;
-import shaftwright.suspension.Point;
 import shaftwright.suspension.UnusableLinkageException;
+import shaftwright.suspension.Vector;
 
 /**
  * One side's linkage by its typed points, its path when it has one, and how that agrees with the
@@ -82,11 +82,11 @@ public final class SideLinkage {
             need("linkage_kind", new Index(Side.LEFT, 0, 0), "one of the kinds");
             return;
         }
-        List<Point> points = points(kind);
+        List<Vector> points = points(kind);
         HubAtRide hub =
                 new HubAtRide(
-                        new Point(0, needed("inner_offset", 0), 0),
-                        new Point(
+                        new Vector(0, needed("inner_offset", 0), 0),
+                        new Vector(
                                 needed("outer_ahead", 0) - needed("inner_ahead", 0),
                                 needed("outer_out", 0),
                                 needed("ride_height", 0) - needed("inner_height", 0)),
@@ -119,11 +119,11 @@ public final class SideLinkage {
         return null;
     }
 
-    private List<Point> points(LinkageKind kind) {
-        List<Point> points = new ArrayList<>();
+    private List<Vector> points(LinkageKind kind) {
+        List<Vector> points = new ArrayList<>();
         for (int row = 0; row < kind.points(); row++) {
             points.add(
-                    new Point(
+                    new Vector(
                             needed("point_ahead", row) - inputs.number("inner_ahead", source, 0),
                             needed("point_out", row),
                             needed("point_height", row)

@@ -6,10 +6,10 @@ import shaftwright.doubt.SlackChances;
 import shaftwright.joint.MountedJoint;
 import shaftwright.scenario.Finding;
 import shaftwright.shaft.Blank;
+import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.LengthRule;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.SideResult;
-import shaftwright.shaft.Vector;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.ClearanceRule;
 import shaftwright.travel.LongestTravel;
@@ -33,7 +33,7 @@ public final class SideOutcome {
             int outerBoot,
             double innerFirstAngle,
             double outerFirstAngle,
-            Vector transaxleShift,
+            InnerFlange flange,
             double hubShift,
             double marginInward,
             double marginOutward,
@@ -169,9 +169,9 @@ public final class SideOutcome {
         return end.equals("inner") ? setUp.innerFirstAngle() : setUp.outerFirstAngle();
     }
 
-    /** Forward, outward for this side, up, mm. */
-    public Vector transaxleShift() {
-        return setUp.transaxleShift();
+    /** Where the inner flange is. */
+    public InnerFlange flange() {
+        return setUp.flange();
     }
 
     /** Outward, mm. */

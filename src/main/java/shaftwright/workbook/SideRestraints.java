@@ -8,7 +8,7 @@ import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkagePath;
 import shaftwright.suspension.Member;
-import shaftwright.suspension.Point;
+import shaftwright.suspension.Vector;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.CarriedPoint;
 import shaftwright.travel.LinkageMotion;
@@ -177,15 +177,15 @@ public final class SideRestraints {
             return null;
         }
         String part = RestraintInputs.part(text("restraint_carried_by", row));
-        Point fixed = point("restraint_fixed", row);
-        Point moving = point("restraint_moving", row);
+        Vector fixed = point("restraint_fixed", row);
+        Vector moving = point("restraint_moving", row);
         Restraint.Kind kind = kind(inputs, row);
         double shortest = kind.closes() ? number("restraint_shortest", row) : Double.NaN;
         double longest = kind.opens() ? number("restraint_longest", row) : Double.NaN;
         double least = Double.isNaN(shortest) ? 0 : shortest;
         double most = Double.isNaN(longest) ? Double.POSITIVE_INFINITY : longest;
         if (!carries(part)
-                || Double.isNaN(fixed.plus(1, moving).norm())
+                || Double.isNaN(fixed.plus(moving).norm())
                 || (least == 0 && Double.isInfinite(most))
                 || !(most > least)) {
             return null;
@@ -232,10 +232,10 @@ public final class SideRestraints {
         List<TubeRow> tubes = new ArrayList<>();
         for (int row = 0; canMove() && row < Grid.TUBE_SLOT.rows(); row++) {
             String part = RestraintInputs.part(text("tube_carried_by", row));
-            Point first = point("tube_first", row);
-            Point second = point("tube_second", row);
+            Vector first = point("tube_first", row);
+            Vector second = point("tube_second", row);
             double radius = number("tube_diameter", row) / 2;
-            if (carries(part) && !Double.isNaN(first.plus(1, second).norm() + radius)) {
+            if (carries(part) && !Double.isNaN(first.plus(second).norm() + radius)) {
                 tubes.add(
                         new TubeRow(
                                 row,
@@ -254,16 +254,16 @@ public final class SideRestraints {
     }
 
     /** A typed point as seen from the inner datum and the vehicle's centre plane. */
-    private Point point(String name, int row) {
-        return new Point(
+    private Vector point(String name, int row) {
+        return new Vector(
                 number(name + "_ahead", row) - inputs.number("inner_ahead", source, 0),
                 number(name + "_out", row),
                 number(name + "_height", row) - inputs.number("inner_height", source, 0));
     }
 
     /** The inner datum, in the frame of the points. */
-    Point innerDatum() {
-        return new Point(0, inputs.number("inner_offset", source, 0), 0);
+    Vector innerDatum() {
+        return new Vector(0, inputs.number("inner_offset", source, 0), 0);
     }
 
     /** A size of a boot by its row from 1, mm, NaN when it is not known. */

@@ -4,9 +4,9 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import shaftwright.joint.MountedJoint;
+import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.SideSetup;
-import shaftwright.shaft.Vector;
-import shaftwright.suspension.Point;
+import shaftwright.suspension.Vector;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.Motion;
 import shaftwright.travel.Span;
@@ -144,13 +144,13 @@ public final class SideStops {
     /** The shaft's joint centres, with the scenario's shifts. */
     private BootGap.Centres centres() {
         MountedJoint inner = setup.inner();
-        Vector u = setup.innerAxis();
-        Vector shift = setup.transaxleShift();
-        Point centre =
+        InnerFlange flange = setup.flange();
+        Vector centre =
                 restraints
                         .innerDatum()
-                        .plus(1, new Point(shift.x(), shift.y(), shift.z()))
-                        .plus(inner.datumToCentre(), new Point(u.x(), u.y(), u.z()));
-        return new BootGap.Centres(centre, setup.outer().datumToCentre(), setup.hubShift());
+                        .plus(flange.shift())
+                        .plus(inner.datumToCentre(), flange.axis());
+        return new BootGap.Centres(
+                centre, setup.outer().datumToCentre(), setup.hubShift(), setup.steer());
     }
 }

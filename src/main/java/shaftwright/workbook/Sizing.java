@@ -5,9 +5,9 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.SideResult;
-import shaftwright.shaft.Vector;
 import shaftwright.suspension.DegreeChoice;
 import shaftwright.suspension.TapeSettings;
 import shaftwright.units.LengthUnit;
@@ -17,6 +17,10 @@ public final class Sizing {
     /** Said of a scenario column without a name. */
     public static final String UNUSED = "unused";
 
+    public static final String NO_KINGPIN =
+            "steered, but the kingpin line is not known: see the sheet Measure";
+    public static final String NO_CENTRE =
+            "the drive unit rolls: type the distance from vehicle centre to inner datum";
     public static final String NO_DROOP = "droop travel is missing";
     public static final String NO_BUMP = "bump travel is missing";
     public static final String NO_CLEARANCE =
@@ -291,12 +295,9 @@ public final class Sizing {
         return number < scenarios.size() ? number : -1;
     }
 
-    /** Inner flange axis, pointing outward; the same in both sides' frames. */
-    public Vector innerAxis() {
-        double tilt = inputs.number("inner_tilt");
-        double sweep = inputs.number("inner_sweep");
-        return new Vector(
-                Math.sin(sweep) * Math.cos(tilt), Math.cos(sweep) * Math.cos(tilt), Math.sin(tilt));
+    /** The inner flange where it was measured; the same in both sides' frames. */
+    public InnerFlange innerFlange() {
+        return InnerFlange.of(inputs.number("inner_tilt"), inputs.number("inner_sweep"));
     }
 
     /** Part of the axle's torque that can come to one shaft. */

@@ -11,7 +11,7 @@ import shaftwright.suspension.HubPose;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.LinkageSolver;
-import shaftwright.suspension.Point;
+import shaftwright.suspension.Vector;
 
 /** The solver against the demo's own, which iterates with Hipparchus's rotations and matrices. */
 class ForestSpecialPathTest {
@@ -35,7 +35,7 @@ class ForestSpecialPathTest {
 
     static Linkage linkage(ForestSpecialLinkage invented) {
         List<ForestSpecialLinkage.Link> links = invented.links();
-        List<Point> points = new ArrayList<>();
+        List<Vector> points = new ArrayList<>();
         for (int[] wishbone : new int[][] {{2, 3}, {0, 1}}) {
             points.add(point(links.get(wishbone[0]).chassis()));
             points.add(point(links.get(wishbone[1]).chassis()));
@@ -45,18 +45,18 @@ class ForestSpecialPathTest {
         points.add(point(links.get(4).upright()));
         HubAtRide hub =
                 new HubAtRide(
-                        new Point(0, 149, 0),
+                        new Vector(0, 149, 0),
                         point(ForestSpecialLinkage.DATUM),
                         Math.toRadians(-0.8),
                         Math.toRadians(0.3));
         return Linkage.of(LinkageKind.DOUBLE_WISHBONE, points, hub);
     }
 
-    private static Point point(Vector3D v) {
-        return new Point(v.getX(), v.getY(), v.getZ());
+    private static Vector point(Vector3D v) {
+        return new Vector(v.getX(), v.getY(), v.getZ());
     }
 
-    private static Vector3D vector(Point p) {
+    private static Vector3D vector(Vector p) {
         return new Vector3D(p.x(), p.y(), p.z());
     }
 }

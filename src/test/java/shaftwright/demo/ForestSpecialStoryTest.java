@@ -19,14 +19,16 @@ import shaftwright.joint.OutwardStop;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.BlankEnd;
 import shaftwright.shaft.BlankReview;
+import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.LengthRule;
 import shaftwright.shaft.LengthWindow;
 import shaftwright.shaft.Refusal;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.SideSetup;
-import shaftwright.shaft.Vector;
 import shaftwright.suspension.HubPath;
+import shaftwright.suspension.Steer;
+import shaftwright.suspension.Vector;
 
 /** The demo's five scenarios tell the story that they are meant to tell, on both sides. */
 class ForestSpecialStoryTest {
@@ -140,15 +142,16 @@ class ForestSpecialStoryTest {
         SideSetup setup =
                 new SideSetup(
                         ForestSpecialTest.measured(side).path(),
-                        0,
-                        0,
+                        InnerFlange.of(0, 0)
+                                .moved(
+                                        new Vector(
+                                                inputs.length("transaxle_forward", scenario),
+                                                outward * inputs.length("transaxle_left", scenario),
+                                                inputs.length("transaxle_up", scenario))),
                         mounted("inner", scenario, counterbore),
                         mounted("outer", scenario, counterbore),
-                        new Vector(
-                                inputs.length("transaxle_forward", scenario),
-                                outward * inputs.length("transaxle_left", scenario),
-                                inputs.length("transaxle_up", scenario)),
                         inputs.length("hub_shift", scenario),
+                        Steer.STRAIGHT,
                         inputs.length("margin_inward", scenario),
                         inputs.length("margin_outward", scenario),
                         -inputs.length("droop_limit", scenario),

@@ -18,12 +18,11 @@ class LengthChoiceTest {
     static SideSetup withMargins(SideSetup setup, double inward, double outward) {
         return new SideSetup(
                 setup.path(),
-                setup.innerTilt(),
-                setup.innerSweep(),
+                setup.flange(),
                 setup.inner(),
                 setup.outer(),
-                setup.transaxleShift(),
                 setup.hubShift(),
+                setup.steer(),
                 inward,
                 outward,
                 setup.droop(),

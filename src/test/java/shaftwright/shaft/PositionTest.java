@@ -12,6 +12,9 @@ import org.junit.jupiter.api.Test;
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.MountedJoint;
 import shaftwright.suspension.HubPoint;
+import shaftwright.suspension.Kingpin;
+import shaftwright.suspension.Steer;
+import shaftwright.suspension.Vector;
 
 class PositionTest {
     @Test
@@ -34,7 +37,7 @@ class PositionTest {
         SideSetup setup = Samples.side();
         HubPoint hub = setup.path().at(-100);
         assertSame(SideSetup.stubAxis(hub), turned(-hub.camber(), -hub.toe()));
-        assertSame(setup.innerAxis(), turned(setup.innerTilt(), -setup.innerSweep()));
+        assertSame(setup.flange().axis(), turned(Samples.TILT, -Samples.SWEEP));
     }
 
     /** Reference: Hipparchus vectors, built up from datum to centre at both ends. */
@@ -44,18 +47,17 @@ class PositionTest {
         SideSetup setup =
                 new SideSetup(
                         plain.path(),
-                        plain.innerTilt(),
-                        plain.innerSweep(),
+                        plain.flange().moved(new Vector(7, -11, 13)),
                         plain.inner(),
                         plain.outer(),
-                        new Vector(7, -11, 13),
                         25,
+                        Steer.STRAIGHT,
                         3,
                         4,
                         -130,
                         90);
         HubPoint hub = setup.path().at(40);
-        Vector3D u = turned(setup.innerTilt(), -setup.innerSweep());
+        Vector3D u = turned(Samples.TILT, -Samples.SWEEP);
         Vector3D n = turned(-hub.camber(), -hub.toe());
         Vector3D innerCentre = new Vector3D(7, -11, 13).add(new Vector3D(40, u));
         Vector3D outerDatum = new Vector3D(hub.foreAft(), hub.reach() + 25, hub.rise());
@@ -64,6 +66,38 @@ class PositionTest {
         assertSame(position.line().d(), outerCentre.subtract(innerCentre));
         assertThat(position.distance())
                 .isCloseTo(Vector3D.distance(innerCentre, outerCentre), within(1e-9));
+    }
+
+    /** Reference: the hub turned as a whole about its kingpin line by a Hipparchus rotation. */
+    @Test
+    void steeredHubTakesDatumAndStubAxisAlong() {
+        SideSetup plain = Samples.side();
+        Kingpin kingpin = new Kingpin(0.16, 0.09, 75, 4);
+        HubPoint ride = plain.path().at(0);
+        SideSetup setup =
+                new SideSetup(
+                        plain.path(),
+                        plain.flange(),
+                        plain.inner(),
+                        plain.outer(),
+                        25,
+                        Steer.of(kingpin, 0.4, ride),
+                        3,
+                        4,
+                        -130,
+                        90);
+        Vector3D line = new Vector3D(-Math.tan(0.09), -Math.tan(0.16), 1);
+        Vector3D datum = new Vector3D(ride.foreAft(), ride.reach() + 25, ride.rise());
+        Vector3D pivot = datum.add(new Vector3D(4, -75, 0));
+        Rotation turn = new Rotation(line, 0.4, RotationConvention.VECTOR_OPERATOR);
+        Vector3D centre = datum.subtract(new Vector3D(40, turned(-ride.camber(), -ride.toe())));
+        Vector3D steered = pivot.add(turn.applyTo(centre.subtract(pivot)));
+        Vector3D inner = new Vector3D(40, turned(Samples.TILT, -Samples.SWEEP));
+
+        ShaftLine found = Position.of(setup, 0).line();
+
+        assertSame(found.d(), steered.subtract(inner));
+        assertSame(found.n(), turn.applyTo(turned(-ride.camber(), -ride.toe())));
     }
 
     /**

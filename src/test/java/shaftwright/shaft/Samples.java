@@ -10,10 +10,13 @@ import shaftwright.joint.OutwardStop;
 import shaftwright.suspension.FitDoubt;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Polynomial;
+import shaftwright.suspension.Steer;
 
 /** Invented sides, joints and blanks that the tests change one thing of. */
 final class Samples {
     static final double INCH = 25.4;
+    static final double TILT = 0.02;
+    static final double SWEEP = -0.03;
     static final RingSpec RING = new RingSpec(2, 2.2, 1, 3);
 
     private Samples() {}
@@ -24,7 +27,8 @@ final class Samples {
     }
 
     static SideSetup side(HubPath path, MountedJoint inner, MountedJoint outer) {
-        return new SideSetup(path, 0.02, -0.03, inner, outer, Vector.ZERO, 0, 3, 4, -130, 90);
+        return new SideSetup(
+                path, InnerFlange.of(TILT, SWEEP), inner, outer, 0, Steer.STRAIGHT, 3, 4, -130, 90);
     }
 
     static HubPath path() {

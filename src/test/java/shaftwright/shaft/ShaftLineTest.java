@@ -11,6 +11,7 @@ import org.hipparchus.analysis.solvers.BrentSolver;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
+import shaftwright.suspension.Vector;
 
 /** Reference for vectors, angles and distances: Hipparchus geometry and root finding. */
 class ShaftLineTest {

@@ -10,6 +10,8 @@ import shaftwright.joint.BenchTable;
 import shaftwright.joint.MountedJoint;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Polynomial;
+import shaftwright.suspension.Steer;
+import shaftwright.suspension.Vector;
 
 /** What must hold whatever the vehicle. */
 class SidePropertiesTest {
@@ -29,7 +31,16 @@ class SidePropertiesTest {
     private static SideSetup setup(
             HubPath path, double sweep, Vector transaxle, double hub, double margin) {
         return new SideSetup(
-                path, 0.02, sweep, JOINT, JOINT, transaxle, hub, margin, margin, -130, 90);
+                path,
+                InnerFlange.of(0.02, sweep).moved(transaxle),
+                JOINT,
+                JOINT,
+                hub,
+                Steer.STRAIGHT,
+                margin,
+                margin,
+                -130,
+                90);
     }
 
     @Property
@@ -69,9 +80,29 @@ class SidePropertiesTest {
     void moreTravelNeverWidensTheWindowBeyondItsVertices(
             @ForAll @DoubleRange(min = 40, max = 130) double droop) {
         SideSetup less =
-                new SideSetup(path(20, 0, 1), 0, 0, JOINT, JOINT, Vector.ZERO, 0, 3, 3, -droop, 90);
+                new SideSetup(
+                        path(20, 0, 1),
+                        InnerFlange.of(0, 0),
+                        JOINT,
+                        JOINT,
+                        0,
+                        Steer.STRAIGHT,
+                        3,
+                        3,
+                        -droop,
+                        90);
         SideSetup all =
-                new SideSetup(path(20, 0, 1), 0, 0, JOINT, JOINT, Vector.ZERO, 0, 3, 3, -140, 90);
+                new SideSetup(
+                        path(20, 0, 1),
+                        InnerFlange.of(0, 0),
+                        JOINT,
+                        JOINT,
+                        0,
+                        Steer.STRAIGHT,
+                        3,
+                        3,
+                        -140,
+                        90);
         // The two tables stand at different travels, so a vertex may differ by a hundredth.
         assertThat(window(all).width()).isLessThanOrEqualTo(window(less).width() + 0.01);
     }

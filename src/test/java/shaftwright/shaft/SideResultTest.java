@@ -10,6 +10,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
+import shaftwright.suspension.Vector;
 
 class SideResultTest {
     private static final LengthRule RULE = new LengthRule(0.25, 25.4 / 16);

@@ -13,6 +13,7 @@ import shaftwright.joint.BenchTable;
 import shaftwright.joint.Joint;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
+import shaftwright.suspension.Steer;
 
 /** Sums that builders do in their heads: common practice, no source. */
 class TradeFactsTest {
@@ -57,12 +58,11 @@ class TradeFactsTest {
         SideSetup setup =
                 new SideSetup(
                         Samples.levelAt(cupBacks),
-                        0,
-                        0,
+                        InnerFlange.of(0, 0),
                         joint,
                         joint,
-                        Vector.ZERO,
                         0,
+                        Steer.STRAIGHT,
                         0,
                         0,
                         -0.001,

@@ -28,24 +28,24 @@ class CalibrationTest {
     private static final double INNER = 555;
 
     /** Long droop and much camber change, so that the three offsets act differently. */
-    private static final List<Point> POINTS =
+    private static final List<Vector> POINTS =
             List.of(
-                    new Point(120, 480, 35),
-                    new Point(-150, 475, 40),
-                    new Point(-14, 702, 60),
-                    new Point(175, 250, -140),
-                    new Point(-215, 240, -132),
-                    new Point(8, 728, -165),
-                    new Point(-262, 260, -122),
-                    new Point(-148, 720, -140));
+                    new Vector(120, 480, 35),
+                    new Vector(-150, 475, 40),
+                    new Vector(-14, 702, 60),
+                    new Vector(175, 250, -140),
+                    new Vector(-215, 240, -132),
+                    new Vector(8, 728, -165),
+                    new Vector(-262, 260, -122),
+                    new Vector(-148, 720, -140));
 
     private static Linkage linkage(double flangeOut, double flangeUp, double datumOut) {
-        HubAtRide typed = new HubAtRide(new Point(0, 149, 0), new Point(6, 760, -55), -0.014, 0);
+        HubAtRide typed = new HubAtRide(new Vector(0, 149, 0), new Vector(6, 760, -55), -0.014, 0);
         return Linkage.of(
                 LinkageKind.DOUBLE_WISHBONE,
                 POINTS,
                 new HubAtRide(
-                        new Point(0, 149 + flangeOut, flangeUp),
+                        new Vector(0, 149 + flangeOut, flangeUp),
                         typed.outerDatum().plus(datumOut, typed.stubAxis()),
                         typed.camber(),
                         typed.toe()));
@@ -62,7 +62,7 @@ class CalibrationTest {
         for (int i = 0; i < 11; i++) {
             double t = -150 + 29 * i;
             solver.moveTo(t);
-            Point inner = new Point(0, 149 + flangeOut, flangeUp);
+            Vector inner = new Vector(0, 149 + flangeOut, flangeUp);
             double distance = solver.pose().datum().distanceTo(inner);
             rows.add(
                     new TapeRow(
@@ -125,7 +125,7 @@ class CalibrationTest {
         LinkageSolver solver =
                 new LinkageSolver(linkage(p.getEntry(0), p.getEntry(1), p.getEntry(2)));
         double[] residuals = new double[measured.rows().size()];
-        Point inner = new Point(0, 149 + p.getEntry(0), p.getEntry(1));
+        Vector inner = new Vector(0, 149 + p.getEntry(0), p.getEntry(1));
         for (int i = 0; i < residuals.length; i++) {
             solver.moveTo(measured.rows().get(i).t());
             residuals[i] =

@@ -13,27 +13,27 @@ import shaftwright.suspension.Member.Shape;
 /** What is said of points that make no linkage. All figures are invented. */
 class LinkageCheckTest {
     private static final HubAtRide HUB =
-            new HubAtRide(new Point(0, 150, 0), new Point(5, 810, -55), 0, 0);
+            new HubAtRide(new Vector(0, 150, 0), new Vector(5, 810, -55), 0, 0);
 
-    private static List<Point> wishbones() {
+    private static List<Vector> wishbones() {
         return new ArrayList<>(
                 List.of(
-                        new Point(120, 390, 35),
-                        new Point(-150, 385, 40),
-                        new Point(-10, 750, 60),
-                        new Point(170, 330, -140),
-                        new Point(-210, 320, -135),
-                        new Point(10, 775, -165),
-                        new Point(-260, 340, -120),
-                        new Point(-150, 770, -140)));
+                        new Vector(120, 390, 35),
+                        new Vector(-150, 385, 40),
+                        new Vector(-10, 750, 60),
+                        new Vector(170, 330, -140),
+                        new Vector(-210, 320, -135),
+                        new Vector(10, 775, -165),
+                        new Vector(-260, 340, -120),
+                        new Vector(-150, 770, -140)));
     }
 
-    private static List<LinkageRemark> problems(LinkageKind kind, List<Point> points) {
+    private static List<LinkageRemark> problems(LinkageKind kind, List<Vector> points) {
         return problems(kind.members(), points, HUB);
     }
 
     private static List<LinkageRemark> problems(
-            List<Member> members, List<Point> points, HubAtRide hub) {
+            List<Member> members, List<Vector> points, HubAtRide hub) {
         return catchThrowableOfType(
                         UnusableLinkageException.class, () -> Linkage.of(members, points, hub))
                 .problems();
@@ -47,8 +47,8 @@ class LinkageCheckTest {
         assertThat(problems.get(0).text()).contains(text);
     }
 
-    private static List<Point> wishbonesWith(int point, Point at) {
-        List<Point> points = wishbones();
+    private static List<Vector> wishbonesWith(int point, Vector at) {
+        List<Vector> points = wishbones();
         points.set(point, at);
         return points;
     }
@@ -63,7 +63,7 @@ class LinkageCheckTest {
         isOnly(
                 problems(
                         LinkageKind.DOUBLE_WISHBONE,
-                        wishbonesWith(3, new Point(Double.NaN, 330, -140))),
+                        wishbonesWith(3, new Vector(Double.NaN, 330, -140))),
                 Kind.NOT_A_NUMBER,
                 3,
                 "lower wishbone, front pivot has a coordinate that is not a number");
@@ -74,7 +74,7 @@ class LinkageCheckTest {
         isOnly(
                 problems(
                         LinkageKind.DOUBLE_WISHBONE,
-                        wishbonesWith(4, new Point(-12_000, 320, -135))),
+                        wishbonesWith(4, new Vector(-12_000, 320, -135))),
                 Kind.TOO_FAR,
                 4,
                 "more than 10 m away; check the unit");
@@ -84,7 +84,8 @@ class LinkageCheckTest {
     void pointsBeyondTheCentreline() {
         isOnly(
                 problems(
-                        LinkageKind.DOUBLE_WISHBONE, wishbonesWith(6, new Point(-260, -340, -120))),
+                        LinkageKind.DOUBLE_WISHBONE,
+                        wishbonesWith(6, new Vector(-260, -340, -120))),
                 Kind.WRONG_SIDE,
                 6,
                 "toe link, frame end lies beyond the centreline");
@@ -92,7 +93,7 @@ class LinkageCheckTest {
 
     @Test
     void outerDatumInsideTheInner() {
-        HubAtRide hub = new HubAtRide(new Point(0, 820, 0), new Point(5, 810, -55), 0, 0);
+        HubAtRide hub = new HubAtRide(new Vector(0, 820, 0), new Vector(5, 810, -55), 0, 0);
 
         isOnly(
                 problems(LinkageKind.DOUBLE_WISHBONE.members(), wishbones(), hub),
@@ -103,7 +104,7 @@ class LinkageCheckTest {
 
     @Test
     void camberInAWrongUnit() {
-        HubAtRide hub = new HubAtRide(new Point(0, 150, 0), new Point(5, 810, -55), -0.8, 0);
+        HubAtRide hub = new HubAtRide(new Vector(0, 150, 0), new Vector(5, 810, -55), -0.8, 0);
 
         isOnly(
                 problems(LinkageKind.DOUBLE_WISHBONE.members(), wishbones(), hub),
@@ -115,7 +116,8 @@ class LinkageCheckTest {
     @Test
     void linkWithoutLength() {
         isOnly(
-                problems(LinkageKind.DOUBLE_WISHBONE, wishbonesWith(7, new Point(-260, 340, -120))),
+                problems(
+                        LinkageKind.DOUBLE_WISHBONE, wishbonesWith(7, new Vector(-260, 340, -120))),
                 Kind.SAME_PLACE,
                 7,
                 "toe link's frame end and hub end are in the same place");
@@ -124,7 +126,7 @@ class LinkageCheckTest {
     @Test
     void wishboneWithoutWidth() {
         isOnly(
-                problems(LinkageKind.DOUBLE_WISHBONE, wishbonesWith(1, new Point(120, 390, 35))),
+                problems(LinkageKind.DOUBLE_WISHBONE, wishbonesWith(1, new Vector(120, 390, 35))),
                 Kind.SAME_PLACE,
                 1,
                 "upper wishbone's front pivot and rear pivot are in the same place");
@@ -133,7 +135,7 @@ class LinkageCheckTest {
     @Test
     void wishboneInOneLine() {
         isOnly(
-                problems(LinkageKind.DOUBLE_WISHBONE, wishbonesWith(2, new Point(390, 395, 30))),
+                problems(LinkageKind.DOUBLE_WISHBONE, wishbonesWith(2, new Vector(390, 395, 30))),
                 Kind.IN_LINE,
                 2,
                 "upper wishbone's ball joint lies in line with its two pivots");
@@ -142,7 +144,7 @@ class LinkageCheckTest {
     @Test
     void armLongerThanACar() {
         isOnly(
-                problems(LinkageKind.TRAILING_ARM, List.of(new Point(5_800, 500, 0))),
+                problems(LinkageKind.TRAILING_ARM, List.of(new Vector(5_800, 500, 0))),
                 Kind.TOO_LONG,
                 0,
                 "longer than 5 m");
@@ -151,14 +153,14 @@ class LinkageCheckTest {
     @Test
     void hubOnThePivot() {
         isOnly(
-                problems(LinkageKind.TRAILING_ARM, List.of(new Point(5.3, 500, -55.4))),
+                problems(LinkageKind.TRAILING_ARM, List.of(new Vector(5.3, 500, -55.4))),
                 Kind.HUB_ON_PIVOT,
                 0,
                 "could not travel");
         isOnly(
                 problems(
                         LinkageKind.SEMI_TRAILING_ARM,
-                        List.of(new Point(105, 610, -55), new Point(55, 710, -55))),
+                        List.of(new Vector(105, 610, -55), new Vector(55, 710, -55))),
                 Kind.HUB_ON_PIVOT,
                 0,
                 "could not travel");
@@ -182,22 +184,22 @@ class LinkageCheckTest {
     void linkTooMany() {
         List<Member> parts = new ArrayList<>(LinkageKind.DOUBLE_WISHBONE.members());
         parts.add(new Member("second toe link", Shape.LINK));
-        List<Point> points = wishbones();
-        points.add(new Point(260, 340, -120));
-        points.add(new Point(150, 770, -140));
+        List<Vector> points = wishbones();
+        points.add(new Vector(260, 340, -120));
+        points.add(new Vector(150, 770, -140));
 
         isOnly(problems(parts, points, HUB), Kind.HELD_TOO_MUCH, -1, "in 6 ways");
     }
 
     @Test
     void twoLinksInOneLine() {
-        List<Point> points =
+        List<Vector> points =
                 List.of(
-                        new Point(170, 330, -140), new Point(10, 775, -165),
-                        new Point(-210, 320, -135), new Point(10, 775, -165),
-                        new Point(120, 390, 35), new Point(-10, 750, 60),
-                        new Point(-150, 385, 40), new Point(-10, 750, 60),
-                        new Point(120, 390, 35), new Point(-10, 750, 60));
+                        new Vector(170, 330, -140), new Vector(10, 775, -165),
+                        new Vector(-210, 320, -135), new Vector(10, 775, -165),
+                        new Vector(120, 390, 35), new Vector(-10, 750, 60),
+                        new Vector(-150, 385, 40), new Vector(-10, 750, 60),
+                        new Vector(120, 390, 35), new Vector(-10, 750, 60));
 
         isOnly(
                 problems(LinkageKind.FIVE_LINK, points),
@@ -210,7 +212,7 @@ class LinkageCheckTest {
     @Test
     void deadCentreAtRide() {
         isOnly(
-                problems(LinkageKind.TRAILING_ARM, List.of(new Point(5, 500, 345))),
+                problems(LinkageKind.TRAILING_ARM, List.of(new Vector(5, 500, 345))),
                 Kind.DEAD_CENTRE,
                 -1,
                 "the trailing arm keeps the hub from moving up and down");
@@ -218,10 +220,10 @@ class LinkageCheckTest {
 
     @Test
     void everythingIsSaidAtOnce() {
-        List<Point> points = wishbones();
-        points.set(0, new Point(120, -390, 35));
-        points.set(5, new Point(10, 20_775, -165));
-        points.set(6, new Point(-260, Double.POSITIVE_INFINITY, -120));
+        List<Vector> points = wishbones();
+        points.set(0, new Vector(120, -390, 35));
+        points.set(5, new Vector(10, 20_775, -165));
+        points.set(6, new Vector(-260, Double.POSITIVE_INFINITY, -120));
 
         assertThat(problems(LinkageKind.DOUBLE_WISHBONE, points))
                 .extracting(LinkageRemark::kind)

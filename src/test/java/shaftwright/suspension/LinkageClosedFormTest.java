@@ -217,7 +217,7 @@ class LinkageClosedFormTest {
                                 far,
                                 rocker.add(along.scalarMultiply(2)),
                                 far.add(along.scalarMultiply(2))),
-                        new HubAtRide(new Point(0, 0, 0), point(pin), 0, 0));
+                        new HubAtRide(new Vector(0, 0, 0), point(pin), 0, 0));
         LinkageSolver solver = new LinkageSolver(linkage);
 
         assertThat(solver.moveTo(40 * sin(40) - 40 * sin(60))).isTrue();
@@ -298,26 +298,26 @@ class LinkageClosedFormTest {
     }
 
     private static HubAtRide hub(double x, double y, double z, double camber, double toe) {
-        return new HubAtRide(new Point(0, 150, 20), new Point(x, y, z), camber, toe);
+        return new HubAtRide(new Vector(0, 150, 20), new Vector(x, y, z), camber, toe);
     }
 
-    private static List<Point> points(Vector3D... vectors) {
-        List<Point> points = new ArrayList<>();
+    private static List<Vector> points(Vector3D... vectors) {
+        List<Vector> points = new ArrayList<>();
         for (Vector3D vector : vectors) {
             points.add(point(vector));
         }
         return points;
     }
 
-    private static Point point(Vector3D v) {
-        return new Point(v.getX(), v.getY(), v.getZ());
+    private static Vector point(Vector3D v) {
+        return new Vector(v.getX(), v.getY(), v.getZ());
     }
 
-    private static Vector3D vector(Point p) {
+    private static Vector3D vector(Vector p) {
         return new Vector3D(p.x(), p.y(), p.z());
     }
 
-    private static void close(Point found, Vector3D expected) {
+    private static void close(Vector found, Vector3D expected) {
         assertThat(vector(found).distance(expected)).isLessThan(CLOSE);
     }
 }

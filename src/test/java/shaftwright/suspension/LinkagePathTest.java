@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 /** Travel, curves and their error, symmetries, ends of travel. All figures are invented. */
 class LinkagePathTest {
     private static final HubAtRide HUB =
-            new HubAtRide(new Point(0, 150, 0), new Point(6, 812, -55), -0.014, 0.005);
+            new HubAtRide(new Vector(0, 150, 0), new Vector(6, 812, -55), -0.014, 0.005);
 
     /** Five links of a double wishbone's layout, each point moved a little at random. */
     private static Linkage fiveLink(long seed) {
@@ -29,9 +29,10 @@ class LinkagePathTest {
             {-150, 384, 38}, {-25, 748, 62},
             {-262, 338, -122}, {-148, 770, -140}
         };
-        List<Point> points = new ArrayList<>();
+        List<Vector> points = new ArrayList<>();
         for (double[] p : at) {
-            points.add(new Point(wander(p[0], random), wander(p[1], random), wander(p[2], random)));
+            points.add(
+                    new Vector(wander(p[0], random), wander(p[1], random), wander(p[2], random)));
         }
         return Linkage.of(LinkageKind.FIVE_LINK, points, HUB);
     }
@@ -41,7 +42,7 @@ class LinkagePathTest {
     }
 
     private static Linkage trailingArm(double length) {
-        Point pivot = new Point(HUB.outerDatum().x() + length, 500, HUB.outerDatum().z());
+        Vector pivot = new Vector(HUB.outerDatum().x() + length, 500, HUB.outerDatum().z());
         return Linkage.of(LinkageKind.TRAILING_ARM, List.of(pivot), HUB);
     }
 
@@ -57,11 +58,11 @@ class LinkagePathTest {
         HubPose pose = solver.pose();
         assertThat(pose.datum().z()).isEqualTo(HUB.outerDatum().z() + travel);
         for (int link = 0; link < 5; link++) {
-            Point frame = linkage.points().get(2 * link);
-            Point end = linkage.points().get(2 * link + 1);
+            Vector frame = linkage.points().get(2 * link);
+            Vector end = linkage.points().get(2 * link + 1);
             assertThat(pose.carry(end).distanceTo(frame))
                     .isCloseTo(end.distanceTo(frame), within(1e-9));
-            Point next = linkage.points().get((2 * link + 3) % 10);
+            Vector next = linkage.points().get((2 * link + 3) % 10);
             assertThat(pose.carry(end).distanceTo(pose.carry(next)))
                     .isCloseTo(end.distanceTo(next), within(1e-9));
         }
@@ -71,7 +72,7 @@ class LinkagePathTest {
     void theWayThereDoesNotMatter(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         LinkageSolver solver = new LinkageSolver(fiveLink(seed));
         solver.moveTo(73);
-        Point once = solver.pose().datum();
+        Vector once = solver.pose().datum();
         solver.moveTo(-120);
         solver.moveTo(130);
         solver.moveTo(73);
@@ -92,8 +93,8 @@ class LinkagePathTest {
 
     private static void comparedWithSolver(Linkage linkage, LinkagePath path) {
         LinkageSolver solver = new LinkageSolver(linkage);
-        Point inner = linkage.hub().innerDatum();
-        Point stub = linkage.hub().stubAxis();
+        Vector inner = linkage.hub().innerDatum();
+        Vector stub = linkage.hub().stubAxis();
         double length = 1.05 * path.lengthError() + 1e-8;
         double angle = 1.05 * path.angleError() + 1e-11;
         for (double t = path.path().tMin(); t <= path.path().tMax(); t += 3.7) {
@@ -107,7 +108,7 @@ class LinkagePathTest {
             assertThat(point.toe()).isCloseTo(pose.toe(stub), within(angle));
             double pitch = path.pitch().at(point.s());
             assertThat(pitch).isCloseTo(pose.pitch(linkage.hub()), within(angle));
-            for (Point end : linkage.points()) {
+            for (Vector end : linkage.points()) {
                 assertThat(carried(linkage.hub(), end, point, pitch).distanceTo(pose.carry(end)))
                         .isLessThan(2 * length + 1000 * angle);
             }
@@ -115,10 +116,10 @@ class LinkagePathTest {
     }
 
     /** A point of the hub by what the curves say of camber, toe and pitch. */
-    private static Point carried(HubAtRide hub, Point atRide, HubPoint now, double pitch) {
-        Point arm = atRide.minus(hub.outerDatum());
-        Point parts = HubAxes.of(hub.camber(), hub.toe()).partsOf(arm);
-        Point datum = hub.innerDatum().plus(1, new Point(now.foreAft(), now.reach(), now.rise()));
+    private static Vector carried(HubAtRide hub, Vector atRide, HubPoint now, double pitch) {
+        Vector arm = atRide.minus(hub.outerDatum());
+        Vector parts = HubAxes.of(hub.camber(), hub.toe()).partsOf(arm);
+        Vector datum = hub.innerDatum().plus(new Vector(now.foreAft(), now.reach(), now.rise()));
         return HubAxes.of(now.camber(), now.toe())
                 .pitched(pitch)
                 .from(datum, parts.x(), parts.y(), parts.z());
@@ -160,7 +161,7 @@ class LinkagePathTest {
                 LinkagePath.of(
                                 moved(
                                         fiveLink(seed),
-                                        p -> new Point(-p.x(), p.y(), p.z()),
+                                        p -> new Vector(-p.x(), p.y(), p.z()),
                                         -HUB.toe()),
                                 -120,
                                 110)
@@ -185,7 +186,7 @@ class LinkagePathTest {
                 LinkagePath.of(
                                 moved(
                                         fiveLink(seed),
-                                        p -> new Point(p.x() + ahead, p.y(), p.z() + up),
+                                        p -> new Vector(p.x() + ahead, p.y(), p.z() + up),
                                         HUB.toe()),
                                 -120,
                                 110)
@@ -203,8 +204,8 @@ class LinkagePathTest {
             @ForAll @DoubleRange(min = -0.3, max = 0.3) double angle) {
         double c = Math.cos(angle);
         double s = Math.sin(angle);
-        UnaryOperator<Point> turn =
-                p -> new Point(c * p.x() - s * p.y() + 900, s * p.x() + c * p.y() + 300, p.z());
+        UnaryOperator<Vector> turn =
+                p -> new Vector(c * p.x() - s * p.y() + 900, s * p.x() + c * p.y() + 300, p.z());
         LinkageSolver here = new LinkageSolver(fiveLink(seed));
         LinkageSolver there = new LinkageSolver(moved(fiveLink(seed), turn, HUB.toe()));
         for (double t = -100; t <= 100; t += 20) {
@@ -215,7 +216,7 @@ class LinkagePathTest {
         }
     }
 
-    private static Linkage moved(Linkage linkage, UnaryOperator<Point> move, double toe) {
+    private static Linkage moved(Linkage linkage, UnaryOperator<Vector> move, double toe) {
         HubAtRide hub = linkage.hub();
         return Linkage.of(
                 linkage.members(),
@@ -253,16 +254,16 @@ class LinkagePathTest {
      */
     @Test
     void shortLinkEndsTheTravelAndIsNamed() {
-        HubAtRide hub = new HubAtRide(new Point(0, 150, 0), new Point(0, 700, 0), 0, 0);
+        HubAtRide hub = new HubAtRide(new Vector(0, 150, 0), new Vector(0, 700, 0), 0, 0);
         Linkage linkage =
                 Linkage.of(
                         LinkageKind.FIVE_LINK,
                         List.of(
-                                new Point(500, 200, 100), new Point(20, 650, 100),
-                                new Point(-500, 200, 100), new Point(-20, 650, 100),
-                                new Point(500, 200, -100), new Point(20, 650, -100),
-                                new Point(-500, 200, -100), new Point(-20, 650, -100),
-                                new Point(0, 600, 60), new Point(150, 650, 0)),
+                                new Vector(500, 200, 100), new Vector(20, 650, 100),
+                                new Vector(-500, 200, 100), new Vector(-20, 650, 100),
+                                new Vector(500, 200, -100), new Vector(20, 650, -100),
+                                new Vector(-500, 200, -100), new Vector(-20, 650, -100),
+                                new Vector(0, 600, 60), new Vector(150, 650, 0)),
                         hub);
 
         List<LinkageStop> stops = LinkagePath.stops(linkage, -300, 300);

@@ -12,9 +12,12 @@ import org.hipparchus.geometry.euclidean.threed.Line;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import shaftwright.suspension.HubAtRide;
+import shaftwright.suspension.HubPoint;
+import shaftwright.suspension.Kingpin;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageKind;
-import shaftwright.suspension.Point;
+import shaftwright.suspension.Steer;
+import shaftwright.suspension.Vector;
 
 /** Gaps between straight pieces, and a boot beside a tube. Figures invented. */
 class BootGapTest {
@@ -23,10 +26,10 @@ class BootGapTest {
     void crossingPiecesAreAsFarApartAsTheirLines(
             @ForAll @Size(8) List<@DoubleRange(min = -1, max = 1) Double> u,
             @ForAll @DoubleRange(min = 1, max = 100) double apart) {
-        Point a1 = new Point(-100 + 20 * u.get(0), 30 * u.get(1), 0);
-        Point a2 = new Point(100 + 20 * u.get(2), 30 * u.get(3), 10 * u.get(4));
-        Point b1 = new Point(30 * u.get(5), -100 + 20 * u.get(6), apart + 20);
-        Point b2 = new Point(30 * u.get(7), 100, apart + 20);
+        Vector a1 = new Vector(-100 + 20 * u.get(0), 30 * u.get(1), 0);
+        Vector a2 = new Vector(100 + 20 * u.get(2), 30 * u.get(3), 10 * u.get(4));
+        Vector b1 = new Vector(30 * u.get(5), -100 + 20 * u.get(6), apart + 20);
+        Vector b2 = new Vector(30 * u.get(7), 100, apart + 20);
         double lines =
                 new Line(vector(a1), vector(a2), 1e-10)
                         .distance(new Line(vector(b1), vector(b2), 1e-10));
@@ -40,24 +43,24 @@ class BootGapTest {
     @Property(tries = 200)
     void anyPiecesAreAsFarApartAsASearchFinds(
             @ForAll @Size(12) List<@DoubleRange(min = -100, max = 100) Double> u) {
-        Point[] p = new Point[4];
+        Vector[] p = new Vector[4];
         for (int i = 0; i < 4; i++) {
-            p[i] = new Point(u.get(3 * i), u.get(3 * i + 1), u.get(3 * i + 2));
+            p[i] = new Vector(u.get(3 * i), u.get(3 * i + 1), u.get(3 * i + 2));
         }
         double best = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= 2000; i++) {
-            Point q = p[0].plus(i / 2000.0, p[1].minus(p[0]));
+            Vector q = p[0].plus(i / 2000.0, p[1].minus(p[0]));
             best = Math.min(best, toPiece(q, p[2], p[3]));
         }
 
         Capsule.Gap gap = new Capsule(p[0], p[1], 0).to(new Capsule(p[2], p[3], 0));
 
         assertThat(gap.gap()).isBetween(best - 0.2, best + 1e-9);
-        Point where = p[0].plus(gap.along(), p[1].minus(p[0]));
+        Vector where = p[0].plus(gap.along(), p[1].minus(p[0]));
         assertThat(toPiece(where, p[2], p[3])).isCloseTo(gap.gap(), within(1e-9));
     }
 
-    private static double toPiece(Point q, Point a, Point b) {
+    private static double toPiece(Vector q, Vector a, Vector b) {
         Vector3D d = vector(b).subtract(vector(a));
         double squared = d.getNormSq();
         double t = squared > 0 ? vector(q).subtract(vector(a)).dotProduct(d) / squared : 0;
@@ -66,16 +69,16 @@ class BootGapTest {
 
     @Test
     void parallelAndPointlikePieces() {
-        Point o = new Point(0, 0, 0);
-        Capsule along = new Capsule(o, new Point(10, 0, 0), 1);
+        Vector o = new Vector(0, 0, 0);
+        Capsule along = new Capsule(o, new Vector(10, 0, 0), 1);
 
-        assertThat(along.to(new Capsule(new Point(20, 0, 3), new Point(5, 0, 3), 0)).gap())
+        assertThat(along.to(new Capsule(new Vector(20, 0, 3), new Vector(5, 0, 3), 0)).gap())
                 .isCloseTo(2, within(1e-12));
-        assertThat(along.to(new Capsule(new Point(13, 4, 0), new Point(13, 4, 0), 0)).gap())
+        assertThat(along.to(new Capsule(new Vector(13, 4, 0), new Vector(13, 4, 0), 0)).gap())
                 .isCloseTo(4, within(1e-12));
         assertThat(
                         new Capsule(o, o, 0)
-                                .to(new Capsule(new Point(3, 4, 0), new Point(3, 4, 0), 1))
+                                .to(new Capsule(new Vector(3, 4, 0), new Vector(3, 4, 0), 1))
                                 .gap())
                 .isCloseTo(4, within(1e-12));
     }
@@ -89,15 +92,15 @@ class BootGapTest {
         Linkage linkage =
                 Linkage.of(
                         LinkageKind.TRAILING_ARM,
-                        List.of(new Point(500, 400, 0)),
-                        new HubAtRide(new Point(0, 150, 0), new Point(0, 700, 0), 0, 0));
+                        List.of(new Vector(500, 400, 0)),
+                        new HubAtRide(new Vector(0, 150, 0), new Vector(0, 700, 0), 0, 0));
         BootGap.Tube tube =
                 new BootGap.Tube(
-                        new CarriedPoint(Linkage.FRAME, new Point(-200, 210, -60)),
-                        new CarriedPoint(Linkage.FRAME, new Point(200, 210, -60)),
+                        new CarriedPoint(Linkage.FRAME, new Vector(-200, 210, -60)),
+                        new CarriedPoint(Linkage.FRAME, new Vector(200, 210, -60)),
                         15);
         BootGap.Boot boot = new BootGap.Boot(BootGap.End.INNER, 90, 35);
-        BootGap.Centres centres = new BootGap.Centres(new Point(0, 180, 0), 30, 0);
+        BootGap.Centres centres = centres(Steer.STRAIGHT);
 
         BootGap least = BootGap.least(new LinkageMotion(linkage), centres, boot, tube, -100, 100);
 
@@ -111,7 +114,32 @@ class BootGapTest {
                 .isCloseTo(30 * Math.cos(slope) + 60 * Math.sin(slope), within(2.0));
     }
 
-    private static Vector3D vector(Point p) {
+    /**
+     * Steered about an upright line 60 mm in from the datum, the joint's centre swings round it.
+     */
+    @Test
+    void steeredHubTakesTheShaftsOuterEndAlong() {
+        Linkage linkage =
+                Linkage.of(
+                        LinkageKind.TRAILING_ARM,
+                        List.of(new Vector(500, 400, 0)),
+                        new HubAtRide(new Vector(0, 150, 0), new Vector(0, 700, 0), 0, 0));
+        HubPoint ride = new HubPoint(0, 0, 0, 1, 1, 0, 0, 0, 0);
+        Steer steer = Steer.of(new Kingpin(0, 0, 60, 0), 0.5, ride);
+
+        Vector outer = centres(steer).outer(new LinkageMotion(linkage).at(0));
+
+        // The centre, 30 mm in from the datum, lies 30 mm out from the line at y = 640.
+        assertThat(outer.x()).isCloseTo(-30 * Math.sin(0.5), within(1e-9));
+        assertThat(outer.y()).isCloseTo(640 + 30 * Math.cos(0.5), within(1e-9));
+        assertThat(outer.z()).isCloseTo(0, within(1e-9));
+    }
+
+    private static BootGap.Centres centres(Steer steer) {
+        return new BootGap.Centres(new Vector(0, 180, 0), 30, 0, steer);
+    }
+
+    private static Vector3D vector(Vector p) {
         return new Vector3D(p.x(), p.y(), p.z());
     }
 }

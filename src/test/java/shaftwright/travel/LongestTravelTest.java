@@ -18,14 +18,15 @@ import shaftwright.shaft.Blank;
 import shaftwright.shaft.BlankEnd;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.GrooveUse;
+import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.LengthRule;
 import shaftwright.shaft.Position;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.SideSetup;
-import shaftwright.shaft.Vector;
 import shaftwright.suspension.FitDoubt;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Polynomial;
+import shaftwright.suspension.Steer;
 
 /** All sizes are invented. */
 class LongestTravelTest {
@@ -185,7 +186,8 @@ class LongestTravelTest {
     }
 
     private static SideSetup setup(HubPath path, MountedJoint joint) {
-        return new SideSetup(path, 0, 0, joint, joint, Vector.ZERO, 0, 3, 4, -20, 20);
+        return new SideSetup(
+                path, InnerFlange.of(0, 0), joint, joint, 0, Steer.STRAIGHT, 3, 4, -20, 20);
     }
 
     /** Straight up and down at 500 mm. */

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import shaftwright.suspension.FitDoubt;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Linkage;
-import shaftwright.suspension.Point;
 import shaftwright.suspension.Polynomial;
+import shaftwright.suspension.Vector;
 
 /** Points carried along a hub path. Figures invented. */
 class PathMotionTest {
@@ -29,7 +29,7 @@ class PathMotionTest {
                     Polynomial.of(0.004, 0.006),
                     FitDoubt.NONE);
     private static final Motion MOTION = new PathMotion(PATH, 150);
-    private static final Point EYE = new Point(30, 640, -90);
+    private static final Vector EYE = new Vector(30, 640, -90);
 
     /** Against Hipparchus's rotation that takes one vector to another. */
     @Property(tries = 100)
@@ -39,7 +39,7 @@ class PathMotionTest {
         Vector3D arm = new Vector3D(30, 640, -90).subtract(ride);
         Vector3D expected = new Rotation(axis(0), axis(travel)).applyTo(arm).add(now);
 
-        Point carried = MOTION.at(travel).of(new CarriedPoint(Linkage.HUB, EYE));
+        Vector carried = MOTION.at(travel).of(new CarriedPoint(Linkage.HUB, EYE));
 
         assertThat(carried.x()).isCloseTo(expected.getX(), within(1e-9));
         assertThat(carried.y()).isCloseTo(expected.getY(), within(1e-9));

@@ -13,7 +13,7 @@ import shaftwright.suspension.HubAtRide;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.LinkagePath;
-import shaftwright.suspension.Point;
+import shaftwright.suspension.Vector;
 import shaftwright.travel.Restraint.Kind;
 
 /**
@@ -27,15 +27,15 @@ class RestraintTest {
     private static final Linkage LINKAGE =
             Linkage.of(
                     LinkageKind.TRAILING_ARM,
-                    List.of(new Point(ARM, 400, 300)),
-                    new HubAtRide(new Point(0, 150, 300), new Point(0, 700, 300), 0, 0));
+                    List.of(new Vector(ARM, 400, 300)),
+                    new HubAtRide(new Vector(0, 150, 300), new Vector(0, 700, 300), 0, 0));
     private static final TravelEnds ENDS =
             TravelEnds.ofLinkage(LinkagePath.of(LINKAGE, -200, 200).path());
     private static final Span SPAN =
             new Span(
                     "damper",
-                    new CarriedPoint(Linkage.FRAME, new Point(150, 450, 700)),
-                    new CarriedPoint("trailing arm", new Point(200, 450, 300)));
+                    new CarriedPoint(Linkage.FRAME, new Vector(150, 450, 700)),
+                    new CarriedPoint("trailing arm", new Vector(200, 450, 300)));
 
     /** Travel at which the eyes are so far apart: the triangle's angle at the pivot gives it. */
     private static double travelAt(double length) {

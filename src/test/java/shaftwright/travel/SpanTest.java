@@ -12,25 +12,25 @@ import org.junit.jupiter.api.Test;
 import shaftwright.suspension.HubAtRide;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageKind;
-import shaftwright.suspension.Point;
+import shaftwright.suspension.Vector;
 
 /** Dampers and straps on a trailing arm, where trigonometry gives the answer. Figures invented. */
 class SpanTest {
     private static final double ARM = 500;
-    private static final Point PIVOT = new Point(ARM, 400, 300);
+    private static final Vector PIVOT = new Vector(ARM, 400, 300);
     private static final Linkage LINKAGE =
             Linkage.of(
                     LinkageKind.TRAILING_ARM,
                     List.of(PIVOT),
-                    new HubAtRide(new Point(0, 150, 300), new Point(0, 700, 300), 0, 0));
+                    new HubAtRide(new Vector(0, 150, 300), new Vector(0, 700, 300), 0, 0));
 
     private static final Motion MOTION = new LinkageMotion(LINKAGE);
 
     private static final Span DAMPER =
             new Span(
                     "damper",
-                    new CarriedPoint(Linkage.FRAME, new Point(150, 450, 700)),
-                    new CarriedPoint("trailing arm", new Point(200, 450, 300)));
+                    new CarriedPoint(Linkage.FRAME, new Vector(150, 450, 700)),
+                    new CarriedPoint("trailing arm", new Vector(200, 450, 300)));
 
     /** Law of cosines in the triangle of pivot, upper eye and lower eye. */
     private static double byCosines(double travel) {
@@ -76,8 +76,8 @@ class SpanTest {
         Span strap =
                 new Span(
                         "strap",
-                        new CarriedPoint(Linkage.FRAME, new Point(900, 450, 300)),
-                        new CarriedPoint(Linkage.HUB, new Point(200, 450, 300)));
+                        new CarriedPoint(Linkage.FRAME, new Vector(900, 450, 300)),
+                        new CarriedPoint(Linkage.HUB, new Vector(200, 450, 300)));
 
         Span.Course course = strap.over(MOTION, -133, 121);
 

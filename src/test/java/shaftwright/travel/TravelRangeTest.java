@@ -16,16 +16,17 @@ import shaftwright.joint.Joint;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
 import shaftwright.shaft.FittedPosition;
+import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.LengthRule;
 import shaftwright.shaft.Position;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.ShaftLength;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.SideSetup;
-import shaftwright.shaft.Vector;
 import shaftwright.suspension.FitDoubt;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Polynomial;
+import shaftwright.suspension.Steer;
 
 /** All sizes are invented. The ends of the range are known to {@link TravelRange#PRECISION}. */
 class TravelRangeTest {
@@ -285,7 +286,17 @@ class TravelRangeTest {
     private static SideResult side(
             HubPath path, MountedJoint joint, double droop, double bump, double tilt) {
         SideSetup setup =
-                new SideSetup(path, tilt, 0, joint, joint, Vector.ZERO, 0, 0, 0, droop, bump);
+                new SideSetup(
+                        path,
+                        InnerFlange.of(tilt, 0),
+                        joint,
+                        joint,
+                        0,
+                        Steer.STRAIGHT,
+                        0,
+                        0,
+                        droop,
+                        bump);
         return SideResult.of(
                 setup,
                 new LengthRule(0.5, 0.01),

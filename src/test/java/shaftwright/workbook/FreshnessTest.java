@@ -172,6 +172,16 @@ public class FreshnessTest {
             {"restraint_moving_out", "0", "24"},
             {"restraint_fixed_height", "1", "24 1/2"},
             {"restraint_kind", "1", "damper"},
+            {"steer_angle", "1", "12"},
+            {"kingpin_inclination", "0", "7"},
+            {"kingpin_caster", "0", "5"},
+            {"kingpin_inward", "0", "2 1/2"},
+            {"kingpin_ahead", "0", "1/2"},
+            {"mount_load", "2", "overrun"},
+            {"mount_drive_forward", "0", "1 1/2"},
+            {"mount_drive_left", "0", "1/2"},
+            {"mount_drive_up", "0", "1"},
+            {"mount_drive_roll", "0", "4"},
         };
         assertSeen("travel_print", changes, FreshnessTest::allowed);
     }
@@ -208,6 +218,16 @@ public class FreshnessTest {
             {"trial_count", "0", "4000"},
             {"trial_seed", "0", "2"},
             {"margin_choice", "0", "worst case"},
+            {"steer_angle", "1", "12"},
+            {"kingpin_inclination", "0", "7"},
+            {"kingpin_caster", "0", "5"},
+            {"kingpin_inward", "0", "2 1/2"},
+            {"kingpin_ahead", "0", "1/2"},
+            {"mount_load", "2", "overrun"},
+            {"mount_drive_forward", "0", "1 1/2"},
+            {"mount_drive_left", "0", "1/2"},
+            {"mount_drive_up", "0", "1"},
+            {"mount_drive_roll", "0", "4"},
         };
         assertSeen("chance_print", changes, FreshnessTest::chances);
     }
@@ -245,6 +265,16 @@ public class FreshnessTest {
             {"transaxle_up", "3", "3"},
             {"restraint_shortest", "0", "15"},
             {"restraint_longest", "1", "12"},
+            {"steer_angle", "1", "12"},
+            {"kingpin_inclination", "0", "7"},
+            {"kingpin_caster", "0", "5"},
+            {"kingpin_inward", "0", "2 1/2"},
+            {"kingpin_ahead", "0", "1/2"},
+            {"mount_load", "2", "overrun"},
+            {"mount_drive_forward", "0", "1 1/2"},
+            {"mount_drive_left", "0", "1/2"},
+            {"mount_drive_up", "0", "1"},
+            {"mount_drive_roll", "0", "4"},
         };
         assertSeen("longest_print", changes, FreshnessTest::longest);
     }
@@ -293,6 +323,16 @@ public class FreshnessTest {
             {"hub_shift", "2", "1 1/4"},
             {"transaxle_up", "0", "1/2"},
             {"droop_limit", "0", "4 1/2"},
+            {"steer_angle", "1", "12"},
+            {"kingpin_inclination", "0", "7"},
+            {"kingpin_caster", "0", "5"},
+            {"kingpin_inward", "0", "2 1/2"},
+            {"kingpin_ahead", "0", "1/2"},
+            {"mount_load", "2", "overrun"},
+            {"mount_drive_forward", "0", "1 1/2"},
+            {"mount_drive_left", "0", "1/2"},
+            {"mount_drive_up", "0", "1"},
+            {"mount_drive_roll", "0", "4"},
         };
         assertSeen("stop_print", changes, FreshnessTest::stops);
     }
@@ -336,10 +376,12 @@ public class FreshnessTest {
 
     /** Where a change moves a figure the fingerprint is another, and the changes move many. */
     private static void assertSeen(String print, String[][] changes, Figures figures) {
-        Sizing before = sizing(null, 0, "");
+        Sizing before = sizing(MOVED);
         int moved = 0;
         for (String[] change : changes) {
-            Sizing after = sizing(change[0], Integer.parseInt(change[1]), change[2]);
+            List<TypedColumn> typed = new ArrayList<>(MOVED);
+            typed.add(cell(change[0], Integer.parseInt(change[1]), change[2]));
+            Sizing after = sizing(typed);
             for (int scenario = 0; scenario < COLUMNS - 1; scenario++) {
                 for (Side side : Side.values()) {
                     Index index = new Index(side, scenario, 0);
@@ -359,13 +401,24 @@ public class FreshnessTest {
         return LiveLines.all().line(line).core().at(sizing, index);
     }
 
-    private static Sizing sizing(String name, int place, String text) {
-        List<TypedColumn> typed = new ArrayList<>();
-        if (name != null) {
-            typed.add(new TypedColumn(name, new TreeMap<>(Map.of(place, text)), false));
-        }
+    /** Scenario B steered, the drive unit of C pushed by drive. */
+    private static final List<TypedColumn> MOVED =
+            List.of(
+                    cell("kingpin_inclination", 0, "8"),
+                    cell("kingpin_inward", 0, "2"),
+                    cell("steer_angle", 1, "8"),
+                    cell("mount_load", 2, "drive"),
+                    cell("mount_drive_up", 0, "1/4"),
+                    cell("mount_drive_roll", 0, "2"),
+                    cell("mount_overrun_up", 0, "-1/4"));
+
+    private static TypedColumn cell(String name, int place, String text) {
+        return new TypedColumn(name, new TreeMap<>(Map.of(place, text)), false);
+    }
+
+    private static Sizing sizing(List<TypedColumn> typed) {
         Filling.Report report = Filling.fill(XlsxBook.open(demo), typed);
-        assertThat(report.problems()).as(name).noneMatch(Problem::isError);
+        assertThat(report.problems()).as("%s", typed).noneMatch(Problem::isError);
         return report.sizing().orElseThrow();
     }
 

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import shaftwright.shaft.Position;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageSolver;
-import shaftwright.suspension.Point;
+import shaftwright.suspension.Vector;
 import shaftwright.workbook.live.LiveLines;
 import shaftwright.workbook.xlsx.XlsxBook;
 
@@ -113,10 +113,10 @@ class OwnPointsTest {
         Linkage linkage = sizing.path(Side.LEFT, B).linkage().linkage().orElseThrow();
         LinkageSolver solver = new LinkageSolver(linkage);
         assertThat(solver.moveTo(drawing.travel(2))).isTrue();
-        Point ball = solver.pose().carry(linkage.points().get(2));
+        Vector ball = solver.pose().carry(linkage.points().get(2));
         assertThat(drawing.point(2, 2).y()).isCloseTo(ball.y(), within(0.03));
         assertThat(drawing.point(2, ViewPart.RIDE).y()).isCloseTo(30.625 * 25.4, within(0.03));
-        Point mirrored = sizing.drawingOrNull(Side.RIGHT).point(2, ViewPart.RIDE);
+        Vector mirrored = sizing.drawingOrNull(Side.RIGHT).point(2, ViewPart.RIDE);
         assertThat(mirrored.y()).isCloseTo(29.625 * 25.4, within(0.03));
     }
 

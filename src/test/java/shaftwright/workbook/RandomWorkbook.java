@@ -45,6 +45,7 @@ public final class RandomWorkbook {
         for (int scenario = 0; scenario < scenarios; scenario++) {
             scenario();
         }
+        new RandomMoves(seed, unit, typed).type(scenarios);
         new RandomStrength(seed, unit, typed).type(joints, scenarios);
     }
 

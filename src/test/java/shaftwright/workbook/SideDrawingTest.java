@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.LinkageSolver;
-import shaftwright.suspension.Point;
+import shaftwright.suspension.Vector;
 import shaftwright.workbook.SideDrawing.Way;
 import shaftwright.workbook.xlsx.XlsxBook;
 
@@ -39,17 +39,17 @@ class SideDrawingTest {
     void pointsOfTheLinkageStandWhereTheSolverPutsThem() {
         SideDrawing drawing = sizing.drawingOrNull(Side.LEFT);
         var linkage = sizing.path(Side.LEFT).linkage().linkage().orElseThrow();
-        Point seenFrom =
-                new Point(
+        Vector seenFrom =
+                new Vector(
                         number("inner_ahead_used_left", 0), 0, number("inner_height_used_left", 0));
         for (int stand = 0; stand < ViewPart.STANDS; stand++) {
             LinkageSolver solver = new LinkageSolver(linkage);
             assertThat(solver.moveTo(drawing.travel(stand))).isTrue();
             for (int point = 0; point < LinkageKind.DOUBLE_WISHBONE.points(); point++) {
-                Point atRide = linkage.points().get(point);
-                Point moved = point % 3 == 2 || point == 7 ? solver.pose().carry(atRide) : atRide;
+                Vector atRide = linkage.points().get(point);
+                Vector moved = point % 3 == 2 || point == 7 ? solver.pose().carry(atRide) : atRide;
                 // 0.01 mm of the curves, 0.001° over half a metre.
-                assertThat(drawing.point(point, stand).distanceTo(moved.plus(1, seenFrom)))
+                assertThat(drawing.point(point, stand).distanceTo(moved.plus(seenFrom)))
                         .isLessThan(0.03);
             }
         }

@@ -128,6 +128,10 @@ public final class SpoiltWorkbooks {
             first(kinds, what + " price", "shaft_pair_price", slip);
             first(kinds, what + " cost", "other_cost", slip);
             first(kinds, what + " shift", "hub_shift", slip);
+            first(kinds, what + " steer", "steer_angle", slip);
+            first(kinds, what + " load", "mount_load", slip);
+            spoilt(kinds, what + " kingpin", "kingpin_inward", slip, "steer_angle", "10");
+            spoilt(kinds, what + " mount", "mount_drive_roll", slip, "mount_load", "drive");
             kinds.add(
                     new Kind(
                             what + " bench in use",
@@ -155,6 +159,16 @@ public final class SpoiltWorkbooks {
         joint(kinds, "no race", "joint_race_half_width", CellValue.BLANK);
         joint(kinds, "no plunge", "joint_plunge", CellValue.BLANK);
         return kinds;
+    }
+
+    /** A slip that only counts where the first scenario asks for what it says. */
+    private static void spoilt(
+            List<Kind> kinds, String title, String name, CellValue slip, String ask, String word) {
+        kinds.add(
+                new Kind(
+                        title,
+                        Spoils.FIRST_SCENARIO,
+                        List.of(new Slip(name, 0, slip), new Slip(ask, 0, CellValue.of(word)))));
     }
 
     private static String title(CellValue slip) {

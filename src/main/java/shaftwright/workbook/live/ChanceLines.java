@@ -55,7 +55,7 @@ enum ChanceLines implements EngineBlock.Figure, EngineBlock.Present {
                                 "doubt_all_print",
                                 "own_sum")
                         .sum("hat_print")
-                        .measured("shift_x", "shift_y", "shift_z", "shift_hub")
+                        .whole("stance_print")
                         .measured("spacing_final", "tape_mm", "t_low", "t_high")
                         .measured("variance_distance", "variance_height", "curve_allowance")
                         .measured("trial_count_read", "trial_seed_read");

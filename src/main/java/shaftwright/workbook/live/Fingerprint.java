@@ -44,7 +44,10 @@ final class Fingerprint {
         this.lines = lines;
     }
 
-    /** Adds quantities of the same side, scenario and row, in mm, rad or plain numbers. */
+    /**
+     * Adds quantities of the same scenario and row, in mm, rad or plain numbers; of the same side
+     * too, unless the name ends in {@code @left} or {@code @right}.
+     */
     Fingerprint measured(String... names) {
         return add(Kind.MEASURED, names);
     }
@@ -54,7 +57,7 @@ final class Fingerprint {
         return add(Kind.THOUSANDTH, name);
     }
 
-    /** Adds other fingerprints, of one side where the name ends in {@code @left}. */
+    /** Adds other fingerprints, likewise. */
     Fingerprint whole(String... names) {
         return add(Kind.WHOLE, names);
     }
@@ -114,11 +117,13 @@ final class Fingerprint {
     }
 
     private long value(Term term, Sizing sizing, Index index) {
-        int side = term.line.indexOf('@');
-        if (side >= 0) {
-            Side of = term.line.endsWith("left") ? Side.LEFT : Side.RIGHT;
-            Index at = new Index(of, index.scenario(), index.row());
-            return (long) number(lines.line(term.line.substring(0, side)).core().at(sizing, at));
+        int mark = term.line.indexOf('@');
+        if (mark >= 0) {
+            Side side = term.line.endsWith("left") ? Side.LEFT : Side.RIGHT;
+            return value(
+                    new Term(term.line.substring(0, mark), term.kind),
+                    sizing,
+                    new Index(side, index.scenario(), index.row()));
         }
         LiveLine line = lines.line(term.line);
         if (term.kind == Kind.SUM) {

@@ -41,7 +41,7 @@ enum LongestLines implements EngineBlock.Figure, EngineBlock.Present {
                         .whole("path_print", "joint_print_in", "joint_print_out", "restraint_mark")
                         .whole("own_sum")
                         .sum("blank_row_print")
-                        .measured("shift_x", "shift_y", "shift_z", "shift_hub")
+                        .whole("stance_print")
                         .measured("margin_in", "margin_out", "length_bias_read")
                         .measured("race_depth_in", "race_depth_out", "seat_in", "seat_out")
                         .measured("stub_in", "stub_out", "splines_in", "splines_out")

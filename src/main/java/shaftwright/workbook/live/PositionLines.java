@@ -53,24 +53,30 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
                     + horner("coef_hat")
                     + "))+{curve_allowance}"),
 
-    N_X("n_x", "Stub axis forward", NUMBER, "SIN({path_toe})*COS({path_camber})"),
-    N_Y("n_y", "Stub axis outward", NUMBER, "COS({path_toe})*COS({path_camber})"),
-    N_Z("n_z", "Stub axis up", NUMBER, "0-SIN({path_camber})"),
+    N_X("n_x", "Stub axis forward", NUMBER, forward("axis")),
+    N_Y("n_y", "Stub axis outward", NUMBER, outward("axis")),
+    N_Z("n_z", "Stub axis up", NUMBER, up("axis")),
     D_X(
             "d_x",
             "Centres apart forward",
             MILLIMETRE,
-            "{path_fore_aft}-{shift_x}-{centre_in}*{u_x}-{centre_out}*{n_x}"),
+            "{path_fore_aft}+("
+                    + forward("move")
+                    + ")-{shift_x}-{centre_in}*{u_x}-{centre_out}*{n_x}"),
     D_Y(
             "d_y",
             "Centres apart outward",
             MILLIMETRE,
-            "SQRT({path_reach_squared})+{shift_hub}-{shift_y}-{centre_in}*{u_y}-{centre_out}*{n_y}"),
+            "SQRT({path_reach_squared})+{shift_hub}+("
+                    + outward("move")
+                    + ")-{shift_y}-{centre_in}*{u_y}-{centre_out}*{n_y}"),
     D_Z(
             "d_z",
             "Centres apart up",
             MILLIMETRE,
-            "{ride_rise}+{travel}-{shift_z}-{centre_in}*{u_z}-{centre_out}*{n_z}"),
+            "{ride_rise}+{travel}+("
+                    + up("move")
+                    + ")-{shift_z}-{centre_in}*{u_z}-{centre_out}*{n_z}"),
     CENTRE_DISTANCE("centre_distance", "Centre distance", MILLIMETRE, length("0", "0")),
     MID_ANGLE_IN("mid_angle_in", "Inner angle, mid-stroke", RADIAN, innerAngle("0", "0")),
     MID_ANGLE_OUT("mid_angle_out", "Outer angle, mid-stroke", RADIAN, outerAngle("0", "0")),
@@ -294,6 +300,37 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
             case SHORTEST_VERTEX -> end ? "{shortest}" : formula;
             default -> formula;
         };
+    }
+
+    /** Part of a steered hub's stub axis, or of its datum's move, along the vehicle. */
+    private static String forward(String what) {
+        return "{steer_"
+                + what
+                + "_out}*SIN({path_toe})*COS({path_camber})+{steer_"
+                + what
+                + "_ahead}*COS({path_toe})+{steer_"
+                + what
+                + "_up}*SIN({path_camber})*SIN({path_toe})";
+    }
+
+    /** The same outward. */
+    private static String outward(String what) {
+        return "{steer_"
+                + what
+                + "_out}*COS({path_toe})*COS({path_camber})-{steer_"
+                + what
+                + "_ahead}*SIN({path_toe})+{steer_"
+                + what
+                + "_up}*SIN({path_camber})*COS({path_toe})";
+    }
+
+    /** The same upward. */
+    private static String up(String what) {
+        return "{steer_"
+                + what
+                + "_up}*COS({path_camber})-{steer_"
+                + what
+                + "_out}*SIN({path_camber})";
     }
 
     /**

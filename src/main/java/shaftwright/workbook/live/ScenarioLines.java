@@ -3,6 +3,7 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.Grid.SCENARIO;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.ORDINAL;
+import static shaftwright.workbook.live.Quantity.RADIAN;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 import static shaftwright.workbook.live.ReadLines.UNREADABLE;
@@ -11,6 +12,7 @@ import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Input;
+import shaftwright.workbook.MountLoad;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.TyreFormula;
@@ -30,6 +32,10 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
     BOOT_ROW_IN("boot_row_in", "Row of inner boot", WHOLE),
     BOOT_ROW_OUT("boot_row_out", "Row of outer boot", WHOLE),
     BLANK_ROW_WANTED("blank_row_wanted", "Row of blank, 0 for auto", WHOLE),
+    MOUNT_FORWARD("mount_forward", "Drive unit moved forward in its mounts", MILLIMETRE),
+    MOUNT_LEFT("mount_left", "Drive unit moved left in its mounts", MILLIMETRE),
+    MOUNT_UP("mount_up", "Drive unit moved up in its mounts", MILLIMETRE),
+    MOUNT_ROLL("mount_roll", "Drive unit rolled in its mounts", RADIAN),
     /** What keeps a used scenario from being computed, or an empty text. */
     TROUBLE("scenario_trouble", "What keeps it from use", TEXT);
 
@@ -88,6 +94,10 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
             case BOOT_ROW_IN -> CellValue.of(scenario.bootRowInner());
             case BOOT_ROW_OUT -> CellValue.of(scenario.bootRowOuter());
             case BLANK_ROW_WANTED -> CellValue.of(scenario.blankRowWanted());
+            case MOUNT_FORWARD, MOUNT_LEFT, MOUNT_UP, MOUNT_ROLL ->
+                    CellValue.of(
+                            MountLoad.of(sizing.inputs(), index.scenario())
+                                    .move(sizing.inputs(), way()));
             case TROUBLE -> CellValue.of(scenario.trouble());
         };
     }
@@ -123,8 +133,27 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                     "IFERROR(IF({blank_choice}=\"auto\",0,"
                             + row("blank_choice", "blank_name")
                             + "),0)";
+            case MOUNT_FORWARD, MOUNT_LEFT, MOUNT_UP, MOUNT_ROLL -> move(way());
             case TROUBLE -> trouble();
         };
+    }
+
+    private String way() {
+        return name.substring("mount_".length());
+    }
+
+    private static String move(String way) {
+        return "IFERROR(" + moved(MountLoad.DRIVE, way, moved(MountLoad.OVERRUN, way, "0")) + ",0)";
+    }
+
+    private static String moved(MountLoad load, String way, String other) {
+        return "IF({mount_load}=\""
+                + load.word()
+                + "\",SUM("
+                + ReadLines.name(load.input(way))
+                + "),"
+                + other
+                + ")";
     }
 
     private static String row(String pick, String names) {
@@ -140,13 +169,17 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                 + CANNOT_BE_READ
                 + "\",IF(AND(LEN({scenario_name})>0,{bump_rule}<>\"\",{bump_rule}<>\"typed\","
                 + "{bump_rule}<>\"clearance\"),\"the bump rule is neither typed nor clearance\","
+                + mounts()
                 + joint("inner", "in")
                 + joint("outer", "out")
                 + part("boot_inner", "boot_row_in", "the inner boot is not in the boot table")
                 + part("boot_outer", "boot_row_out", "the outer boot is not in the boot table")
                 + "IF(AND({blank_choice}<>\"\",{blank_choice}<>\"auto\",{blank_row_wanted}=0),"
                 + "\"the blank is not in the blank table\","
-                + "IF(NOT(ISNUMBER({droop_limit_read})),\""
+                + "IF(IF({steer_angle_read}=0,FALSE,COUNT(kingpin_inclination_read,"
+                + "kingpin_caster_read,kingpin_inward_read,kingpin_ahead_read)<4),\""
+                + Sizing.NO_KINGPIN
+                + "\",IF(NOT(ISNUMBER({droop_limit_read})),\""
                 + Sizing.NO_DROOP
                 + "\",IF({bump_rule}=\"clearance\",IF(COUNT({clearance_wanted_read},"
                 + "clearance_ride_read)<2,\""
@@ -154,9 +187,33 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                 + "\",\"\"),IF(ISNUMBER({bump_limit_read}),\"\",\""
                 + Sizing.NO_BUMP
                 + "\"))))"
-                + "))))))))))))))),\""
+                + "))))))))))))))))))),\""
                 + CANNOT_BE_READ
                 + "\")";
+    }
+
+    private static String mounts() {
+        return "IF(AND({mount_load}<>\"\",{mount_load}<>\""
+                + MountLoad.REST.word()
+                + "\",{mount_load}<>\""
+                + MountLoad.DRIVE.word()
+                + "\",{mount_load}<>\""
+                + MountLoad.OVERRUN.word()
+                + "\"),\"what pushes the drive unit is none of the words offered\","
+                + unread(MountLoad.DRIVE)
+                + unread(MountLoad.OVERRUN);
+    }
+
+    private static String unread(MountLoad load) {
+        StringBuilder moves = new StringBuilder();
+        for (String way : MountLoad.WAYS) {
+            moves.append(moves.isEmpty() ? "" : ",").append(ReadLines.name(load.input(way)));
+        }
+        return "IF(IF({mount_load}=\""
+                + load.word()
+                + "\",COUNT("
+                + moves
+                + ")<4,FALSE),\"how far the drive unit moves can't be read\",";
     }
 
     private static String joint(String end, String suffix) {

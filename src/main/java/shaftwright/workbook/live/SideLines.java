@@ -4,21 +4,23 @@ import static shaftwright.workbook.Grid.SCENARIO_SIDE;
 import static shaftwright.workbook.Grid.SIDE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
+import static shaftwright.workbook.live.Quantity.RADIAN;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
+import shaftwright.workbook.MountLoad;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.Sizing;
 
 /** Set-up of one side of each scenario: axes, travel, shifts, joints on their flanges, margins. */
 enum SideLines implements LiveLine.Formula, LiveLine.Core {
-    U_X("u_x", "Inner axis forward", NUMBER, "SIN(inner_sweep_read)*COS(inner_tilt_read)"),
-    U_Y("u_y", "Inner axis outward", NUMBER, "COS(inner_sweep_read)*COS(inner_tilt_read)"),
-    U_Z("u_z", "Inner axis up", NUMBER, "SIN(inner_tilt_read)"),
+    AXIS_X("flange_x", "Flange axis forward", NUMBER, "SIN(inner_sweep_read)*COS(inner_tilt_read)"),
+    AXIS_Y("flange_y", "Flange axis outward", NUMBER, "COS(inner_sweep_read)*COS(inner_tilt_read)"),
+    AXIS_Z("flange_z", "Flange axis up", NUMBER, "SIN(inner_tilt_read)"),
     SETUP_READY(
             "setup_ready",
             "Set-up complete",
@@ -26,9 +28,29 @@ enum SideLines implements LiveLine.Formula, LiveLine.Core {
             "IF(AND({used}=1,{scenario_trouble}=\"\",{path_ready}=1),1,0)"),
     T_LOW("t_low", "Droop", MILLIMETRE, "0-{droop_limit_read}"),
     T_HIGH("t_high", "Bump", MILLIMETRE, "{bump_step_" + (SideOutcome.BUMP_STEPS - 1) + "}"),
-    SHIFT_X("shift_x", "Transaxle forward", MILLIMETRE, "{transaxle_forward_read}"),
-    SHIFT_Y("shift_y", "Transaxle outward", MILLIMETRE, "{transaxle_left_read}"),
-    SHIFT_Z("shift_z", "Transaxle up", MILLIMETRE, "{transaxle_up_read}"),
+    ROLL("side_roll", "Drive unit rolled, this side up", RADIAN, "{mount_roll}"),
+    U_X("u_x", "Inner axis forward", NUMBER, "{flange_x}"),
+    U_Y(
+            "u_y",
+            "Inner axis outward",
+            NUMBER,
+            "{flange_y}*COS({side_roll})-{flange_z}*SIN({side_roll})"),
+    U_Z("u_z", "Inner axis up", NUMBER, "{flange_y}*SIN({side_roll})+{flange_z}*COS({side_roll})"),
+    SHIFT_X(
+            "shift_x",
+            "Flange moved forward",
+            MILLIMETRE,
+            "{transaxle_forward_read}+{mount_forward}"),
+    SHIFT_Y(
+            "shift_y",
+            "Flange moved outward",
+            MILLIMETRE,
+            "({transaxle_left_read}+{mount_left})+SUM({inner_offset_used})*(COS({side_roll})-1)"),
+    SHIFT_Z(
+            "shift_z",
+            "Flange moved up",
+            MILLIMETRE,
+            "{transaxle_up_read}+{mount_up}+SUM({inner_offset_used})*SIN({side_roll})"),
     SHIFT_HUB("shift_hub", "Hub outward", MILLIMETRE, "{hub_shift_read}"),
     MARGIN_IN("margin_in", "Margin before bottoming", MILLIMETRE, builtUp("{margin_inward_read}")),
     MARGIN_OUT(
@@ -42,13 +64,15 @@ enum SideLines implements LiveLine.Formula, LiveLine.Core {
                     + "\",IF({scenario_trouble}<>\"\",{scenario_trouble},"
                     + "IF({path_trouble}<>\"\",{path_trouble},"
                     + "IF({own_trouble}<>\"\",{own_trouble},"
-                    + "IF({t_high}<=0,\""
+                    + "IF(AND({mount_roll}<>0,NOT(ISNUMBER({inner_offset_used}))),\""
+                    + Sizing.NO_CENTRE
+                    + "\",IF({t_high}<=0,\""
                     + Sizing.NO_BUMP_LEFT
                     + "\",IF(ROUND({t_high}-{path_high},6)>0,\""
                     + Sizing.BUMP_BEYOND
                     + "\",IF(ROUND({path_low}-{t_low},6)>0,\""
                     + Sizing.DROOP_BEYOND
-                    + "\",\"\")))))))"),
+                    + "\",\"\"))))))))"),
     READY("ready", "Computed", WHOLE, "IF({side_trouble}=\"\",1,0)");
 
     private final String name;
@@ -64,7 +88,7 @@ enum SideLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     static void declare(LiveLines lines) {
-        declare(lines, U_X, U_Z, Section.PATH_WORK, SIDE);
+        declare(lines, AXIS_X, AXIS_Z, Section.PATH_WORK, SIDE);
         declare(lines, SETUP_READY, T_LOW, Section.SIDE_WORK, SCENARIO_SIDE);
         for (int step = 0; step < SideOutcome.BUMP_STEPS; step++) {
             lines.add(new BumpStep(step).line());
@@ -73,6 +97,7 @@ enum SideLines implements LiveLine.Formula, LiveLine.Core {
         FlangeLines.declare(lines, ShaftEnd.INNER);
         FlangeLines.declare(lines, ShaftEnd.OUTER);
         declare(lines, MARGIN_IN, READY, Section.SIDE_WORK, SCENARIO_SIDE);
+        SteerLines.declare(lines);
     }
 
     private static void declare(
@@ -89,8 +114,8 @@ enum SideLines implements LiveLine.Formula, LiveLine.Core {
     @Override
     public String at(Index index) {
         return switch (this) {
-            case U_X, U_Y, U_Z, SETUP_READY, TROUBLE, READY -> formula;
-            case SHIFT_Y -> guarded(index.side() == Side.LEFT ? formula : "0-" + formula);
+            case AXIS_X, AXIS_Y, AXIS_Z, SETUP_READY, TROUBLE, READY -> formula;
+            case ROLL, SHIFT_Y -> guarded(index.side() == Side.LEFT ? formula : "0-" + formula);
             default -> guarded(formula);
         };
     }
@@ -103,26 +128,36 @@ enum SideLines implements LiveLine.Formula, LiveLine.Core {
     @Override
     public CellValue at(Sizing sizing, Index index) {
         return switch (this) {
-            case U_X -> CellValue.of(sizing.innerAxis().x());
-            case U_Y -> CellValue.of(sizing.innerAxis().y());
-            case U_Z -> CellValue.of(sizing.innerAxis().z());
+            case AXIS_X -> CellValue.of(sizing.innerFlange().axis().x());
+            case AXIS_Y -> CellValue.of(sizing.innerFlange().axis().y());
+            case AXIS_Z -> CellValue.of(sizing.innerFlange().axis().z());
             case SETUP_READY -> CellValue.of(outcome(sizing, index).isSetUp() ? 1 : 0);
             case TROUBLE -> CellValue.of(outcome(sizing, index).trouble());
             case READY -> CellValue.of(sizing.resultOrNull(index) == null ? 0 : 1);
             default -> {
                 SideOutcome side = outcome(sizing, index);
-                yield side.isSetUp() ? ReadLines.shown(core(side)) : CellValue.NOT_AVAILABLE;
+                yield side.isSetUp()
+                        ? ReadLines.shown(this == ROLL ? roll(sizing, index) : core(side))
+                        : CellValue.NOT_AVAILABLE;
             }
         };
+    }
+
+    private static double roll(Sizing sizing, Index index) {
+        double roll = MountLoad.of(sizing.inputs(), index.scenario()).move(sizing.inputs(), "roll");
+        return index.side().leftward() * roll;
     }
 
     private double core(SideOutcome side) {
         return switch (this) {
             case T_LOW -> side.droop();
             case T_HIGH -> side.bump();
-            case SHIFT_X -> side.transaxleShift().x();
-            case SHIFT_Y -> side.transaxleShift().y();
-            case SHIFT_Z -> side.transaxleShift().z();
+            case U_X -> side.flange().axis().x();
+            case U_Y -> side.flange().axis().y();
+            case U_Z -> side.flange().axis().z();
+            case SHIFT_X -> side.flange().shift().x();
+            case SHIFT_Y -> side.flange().shift().y();
+            case SHIFT_Z -> side.flange().shift().z();
             case SHIFT_HUB -> side.hubShift();
             case MARGIN_IN -> side.marginInward();
             case MARGIN_OUT -> side.marginOutward();

@@ -59,7 +59,7 @@ enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
                 new Fingerprint(lines)
                         .whole("restraint_mark", "own_sum")
                         .measured("t_low", "t_high", "tape_mm")
-                        .measured("shift_x", "shift_y", "shift_z", "shift_hub")
+                        .whole("stance_print")
                         .measured("centre_in", "centre_out")
                         .measured("boot_length_in", "boot_length_out")
                         .measured("boot_diameter_in", "boot_diameter_out");

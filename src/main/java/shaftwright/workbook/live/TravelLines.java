@@ -40,12 +40,13 @@ enum TravelLines implements EngineBlock.Figure {
         path(lines);
         RestraintSlotLines.mark(lines);
         joints(lines);
+        stance(lines);
         EngineBlock block =
                 new EngineBlock("travel", SCENARIO_SIDE, Section.SIDE_WORK, Section.TRAVEL_BLOCK);
         Fingerprint all =
                 new Fingerprint(lines)
                         .whole("path_print", "joint_print_in", "joint_print_out")
-                        .measured("shift_x", "shift_y", "shift_z", "shift_hub")
+                        .whole("stance_print")
                         .measured("spacing_final", "tape_mm")
                         .whole("restraint_mark", "own_sum");
         block.stamp(lines, all, "{ready}=1", Known.TRAVEL);
@@ -120,7 +121,7 @@ enum TravelLines implements EngineBlock.Figure {
         Fingerprint whole =
                 new Fingerprint(lines)
                         .sum("coef_print")
-                        .measured("path_low", "path_high", "ride_rise", "u_x", "u_y", "u_z");
+                        .measured("path_low", "path_high", "ride_rise");
         Print path = new Print(whole, Known.PATH, 0);
         lines.add(
                 new LiveLine(
@@ -131,6 +132,26 @@ enum TravelLines implements EngineBlock.Figure {
                         WHOLE,
                         path,
                         path));
+    }
+
+    /** How the scenario has moved flange and hub from where they were measured. */
+    private static void stance(LiveLines lines) {
+        Fingerprint moves =
+                new Fingerprint(lines)
+                        .measured("shift_x", "shift_y", "shift_z", "u_x", "u_y", "u_z")
+                        .measured("shift_hub", "steer_axis_out", "steer_axis_ahead")
+                        .measured("steer_axis_up", "steer_move_out", "steer_move_ahead")
+                        .measured("steer_move_up");
+        Print stance = new Print(moves, Known.TRAVEL, 0);
+        lines.add(
+                new LiveLine(
+                        "stance_print",
+                        Section.SIDE_WORK,
+                        SCENARIO_SIDE,
+                        "Fingerprint of flange and hub",
+                        WHOLE,
+                        stance,
+                        stance));
     }
 
     private static void joints(LiveLines lines) {

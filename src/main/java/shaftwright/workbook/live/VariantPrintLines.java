@@ -30,6 +30,12 @@ enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
     /** The workbook's settings that a scenario's result follows from. */
     private static final String[] SETTINGS_READ = {
         "shop_increment",
+        "inner_tilt",
+        "inner_sweep",
+        "kingpin_inclination",
+        "kingpin_caster",
+        "kingpin_inward",
+        "kingpin_ahead",
         "clearance_ride",
         "clearance_tyre_diameter",
         "hub_face_offset",
@@ -88,6 +94,8 @@ enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
             case COLUMN ->
                     print.measured(reads(Grid.SCENARIO))
                             .measured("tyre_diameter", "by_clearance", "margin_built")
+                            .measured("mount_forward", "mount_left", "mount_up", "mount_roll")
+                            .measured("inner_offset_used@left", "inner_offset_used@right")
                             .whole("joint_row_in", "joint_row_out", "boot_row_in", "boot_row_out")
                             .whole("blank_row_wanted", "path_print@left", "path_print@right")
                             .whole("own_sum@left", "own_sum@right");

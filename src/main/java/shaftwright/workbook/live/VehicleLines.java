@@ -170,9 +170,11 @@ enum VehicleLines implements LiveLine.Formula, LiveLine.Core {
                 + side
                 + "#12})+{shift_hub@"
                 + side
-                + "}+SUM(hub_face_offset_read)*{n_y@"
+                + "}+SUM(hub_face_offset_read)*COS({path_toe@"
                 + side
-                + "#12}";
+                + "#12})*COS({path_camber@"
+                + side
+                + "#12})";
     }
 
     private static String blankPrice(String side) {

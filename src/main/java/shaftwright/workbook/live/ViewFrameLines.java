@@ -18,6 +18,15 @@ enum ViewFrameLines implements LiveLine.Formula, LiveLine.Core {
     LINKED("view_linked", "Linkage drawn", WHOLE),
     SHAFT("view_shaft", "Shaft known", WHOLE),
     OWN("view_own", "Points of its own", WHOLE),
+    FLANGE_X("view_flange_x", "Inner axis forward", Quantity.NUMBER),
+    FLANGE_Y("view_flange_y", "Inner axis outward", Quantity.NUMBER),
+    FLANGE_Z("view_flange_z", "Inner axis up", Quantity.NUMBER),
+    STEER_AXIS_OUT("view_steer_axis_out", "Steered stub axis, outward", Quantity.NUMBER),
+    STEER_AXIS_AHEAD("view_steer_axis_ahead", "Steered stub axis, ahead", Quantity.NUMBER),
+    STEER_AXIS_UP("view_steer_axis_up", "Steered stub axis, up", Quantity.NUMBER),
+    STEER_MOVE_OUT("view_steer_move_out", "Steered datum moved outward", MILLIMETRE),
+    STEER_MOVE_AHEAD("view_steer_move_ahead", "Steered datum moved ahead", MILLIMETRE),
+    STEER_MOVE_UP("view_steer_move_up", "Steered datum moved up", MILLIMETRE),
     SHIFT_HUB("view_shift_hub", "Hub outward", MILLIMETRE),
     INNER_AHEAD("view_inner_ahead", "Inner datum ahead", MILLIMETRE),
     INNER_OUT("view_inner_out", "Inner datum outward", MILLIMETRE),
@@ -64,6 +73,7 @@ enum ViewFrameLines implements LiveLine.Formula, LiveLine.Core {
         }
         ViewCurveLines.declare(lines);
         ViewStandLines.declare(lines);
+        ViewWheelLines.declare(lines);
         ViewPointLines.declare(lines);
         ViewSpotLines.declare(lines);
         ViewWordLines.declare(lines);
@@ -85,6 +95,15 @@ enum ViewFrameLines implements LiveLine.Formula, LiveLine.Core {
     private String unguarded() {
         return switch (this) {
             case LINKED, SHAFT, OWN -> throw new IllegalStateException(name);
+            case FLANGE_X -> chosen("u_x", "{flange_x}");
+            case FLANGE_Y -> chosen("u_y", "{flange_y}");
+            case FLANGE_Z -> chosen("u_z", "{flange_z}");
+            case STEER_AXIS_OUT -> chosen("steer_axis_out", "1");
+            case STEER_AXIS_AHEAD -> chosen("steer_axis_ahead", "0");
+            case STEER_AXIS_UP -> chosen("steer_axis_up", "0");
+            case STEER_MOVE_OUT -> chosen("steer_move_out", "0");
+            case STEER_MOVE_AHEAD -> chosen("steer_move_ahead", "0");
+            case STEER_MOVE_UP -> chosen("steer_move_up", "0");
             case SHIFT_HUB -> chosen("shift_hub", "0");
             case INNER_AHEAD -> "SUM({inner_ahead_used})+" + chosen("shift_x", "0");
             case INNER_OUT -> "SUM({inner_offset_used})+" + chosen("shift_y", "0");
@@ -198,6 +217,15 @@ enum ViewFrameLines implements LiveLine.Formula, LiveLine.Core {
     private double core(SideDrawing drawing, double unit) {
         return switch (this) {
             case LINKED, SHAFT, OWN -> throw new IllegalStateException(name);
+            case FLANGE_X -> drawing.flange().axis().x();
+            case FLANGE_Y -> drawing.flange().axis().y();
+            case FLANGE_Z -> drawing.flange().axis().z();
+            case STEER_AXIS_OUT -> drawing.steer().stubAxis().x();
+            case STEER_AXIS_AHEAD -> drawing.steer().stubAxis().y();
+            case STEER_AXIS_UP -> drawing.steer().stubAxis().z();
+            case STEER_MOVE_OUT -> drawing.steer().datum().x();
+            case STEER_MOVE_AHEAD -> drawing.steer().datum().y();
+            case STEER_MOVE_UP -> drawing.steer().datum().z();
             case SHIFT_HUB -> drawing.hubShift();
             case INNER_AHEAD -> drawing.inner().x();
             case INNER_OUT -> drawing.inner().y();

@@ -97,7 +97,7 @@ enum ViewSpotLines implements LiveLine.Formula, LiveLine.Core {
         return (part < 0 ? "-" : "+")
                 + size
                 + length
-                + "*{view_"
+                + "*{view_wheel_"
                 + axis
                 + "_"
                 + letter
@@ -120,15 +120,15 @@ enum ViewSpotLines implements LiveLine.Formula, LiveLine.Core {
         String inner = "{view_inner_" + word + "}";
         return switch (spot.number()) {
             case 0 -> inner;
-            case 1 -> inner + "+{view_centre_in}*{u_" + letter + "}";
+            case 1 -> inner + "+{view_centre_in}*{view_flange_" + letter + "}";
             case 2 ->
-                    of("view_hub_", stand)
-                            + "-{view_centre_out}*{view_out_"
+                    of("view_face_", stand)
+                            + "-{view_centre_out}*{view_wheel_out_"
                             + letter
                             + "#"
                             + stand
                             + "}";
-            case 3 -> of("view_hub_", stand);
+            case 3 -> of("view_face_", stand);
             default -> of("view_wheel_", stand);
         };
     }

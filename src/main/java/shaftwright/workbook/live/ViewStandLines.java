@@ -12,7 +12,7 @@ import shaftwright.workbook.SideDrawing;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.ViewPart;
 
-/** Where the hub of a side's drawing stands at full droop, ride and full bump. */
+/** Where the hub of a side's drawing stands at droop, ride and bump, steered straight ahead. */
 enum ViewStandLines implements LiveLine.Formula, LiveLine.Core {
     TRAVEL("view_travel", "Travel", MILLIMETRE, ""),
     NORM(
@@ -39,23 +39,7 @@ enum ViewStandLines implements LiveLine.Formula, LiveLine.Core {
     AHEAD_Y("view_ahead_y", "Level ahead, outward", NUMBER, "0-SIN({view_toe})"),
     UP_X("view_up_x", "Square to both, forward", NUMBER, "SIN({view_camber})*SIN({view_toe})"),
     UP_Y("view_up_y", "Square to both, outward", NUMBER, "SIN({view_camber})*COS({view_toe})"),
-    UP_Z("view_up_z", "Square to both, up", NUMBER, "COS({view_camber})"),
-    WHEEL_AHEAD(
-            "view_wheel_ahead",
-            "Wheel centre ahead",
-            MILLIMETRE,
-            "{view_hub_ahead}+{view_arm}*{view_out_x}"),
-    WHEEL_OUT(
-            "view_wheel_out",
-            "Wheel centre outward",
-            MILLIMETRE,
-            "{view_hub_out}+{view_arm}*{view_out_y}"),
-    WHEEL_UP(
-            "view_wheel_up",
-            "Wheel centre up",
-            MILLIMETRE,
-            "{view_hub_up}+{view_arm}*{view_out_z}"),
-    TILT("view_tilt", "Tilt of the tyre", NUMBER, "ABS(SIN({view_camber}))+ABS(SIN({view_toe}))");
+    UP_Z("view_up_z", "Square to both, up", NUMBER, "COS({view_camber})");
 
     private final String name;
     private final String label;
@@ -154,10 +138,6 @@ enum ViewStandLines implements LiveLine.Formula, LiveLine.Core {
             case UP_X -> drawing.axes(stand).up().x();
             case UP_Y -> drawing.axes(stand).up().y();
             case UP_Z -> drawing.axes(stand).up().z();
-            case WHEEL_AHEAD -> drawing.wheel(stand).x();
-            case WHEEL_OUT -> drawing.wheel(stand).y();
-            case WHEEL_UP -> drawing.wheel(stand).z();
-            case TILT -> drawing.tilt(stand);
         };
     }
 

@@ -12,7 +12,10 @@ import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
-/** How the wheel stands and where its centre has gone, over the travel of each scenario. */
+/**
+ * How the wheel stands and where its centre has gone, steered straight ahead, over the travel of
+ * each scenario.
+ */
 enum WheelLines implements LiveLine.Formula, LiveLine.Core {
     CAMBER("table_camber", "Camber, top outward +", DEGREE, "DEGREES({path_camber})"),
     TOE("table_toe", "Toe, toe-in +", DEGREE, "DEGREES({path_toe})"),
@@ -20,16 +23,20 @@ enum WheelLines implements LiveLine.Formula, LiveLine.Core {
             "table_wheel_rise",
             "Wheel centre above ride",
             SHOWN_LENGTH,
-            "({travel}+{wheel_arm}*({n_z}-{n_z#" + TravelSteps.RIDE + "}))/tape_mm"),
+            "({travel}+{wheel_arm}*(SIN({path_camber#"
+                    + TravelSteps.RIDE
+                    + "})-SIN({path_camber})))/tape_mm"),
     TRACK(
             "table_track",
             "Change of track from ride, this side's part, wider +",
             SHOWN_LENGTH,
             "(SQRT({path_reach_squared})-SQRT({path_reach_squared#"
                     + TravelSteps.RIDE
-                    + "})+{wheel_arm}*({n_y}-{n_y#"
+                    + "})+{wheel_arm}*(COS({path_toe})*COS({path_camber})-COS({path_toe#"
                     + TravelSteps.RIDE
-                    + "}))/tape_mm");
+                    + "})*COS({path_camber#"
+                    + TravelSteps.RIDE
+                    + "})))/tape_mm");
 
     private final String name;
     private final String label;

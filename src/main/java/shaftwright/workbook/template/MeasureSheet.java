@@ -1,11 +1,13 @@
 package shaftwright.workbook.template;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Input;
+import shaftwright.workbook.MountLoad;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
@@ -32,6 +34,9 @@ final class MeasureSheet {
                     "curve_allowance_quadratic",
                     "curve_allowance_cubic");
 
+    private static final List<String> KINGPIN =
+            List.of("kingpin_inclination", "kingpin_caster", "kingpin_inward", "kingpin_ahead");
+
     private MeasureSheet() {}
 
     static void lay(Draft draft) {
@@ -51,7 +56,15 @@ final class MeasureSheet {
         sheet.setRowBreak(row);
         row = readings(draft, sheet, Side.RIGHT, row + 1);
         sheet.setRowBreak(row);
-        vehicle(draft, sheet, row + 1);
+        row = singles(draft, sheet, row + 1, "Vehicle and tape", SINGLE);
+        sheet.setRowBreak(row);
+        row = singles(draft, sheet, row + 1, "Steered hubs, where driven hubs steer", KINGPIN);
+        singles(
+                draft,
+                sheet,
+                row + 1,
+                "Give of the drive unit's mounts, where they are soft",
+                give());
         sheet.createFreezePane(1, 0);
         Page.printByBreaks(sheet, true, 10);
     }
@@ -113,14 +126,25 @@ final class MeasureSheet {
         return row + 1;
     }
 
-    private static void vehicle(Draft draft, XSSFSheet sheet, int top) {
-        Page.heading(draft, sheet, top, 10, "Vehicle and tape");
+    private static int singles(
+            Draft draft, XSSFSheet sheet, int top, String title, List<String> names) {
+        Page.heading(draft, sheet, top, 10, title);
         int row = top + 1;
-        for (String name : SINGLE) {
-            Input input = Contract.input(name);
-            single(draft, sheet, row, input, Side.LEFT);
+        for (String name : names) {
+            single(draft, sheet, row, Contract.input(name), Side.LEFT);
             row++;
         }
+        return row;
+    }
+
+    private static List<String> give() {
+        List<String> names = new ArrayList<>();
+        for (MountLoad load : List.of(MountLoad.DRIVE, MountLoad.OVERRUN)) {
+            for (String way : MountLoad.WAYS) {
+                names.add(load.input(way));
+            }
+        }
+        return names;
     }
 
     private static void single(Draft draft, XSSFSheet sheet, int row, Input input, Side side) {

@@ -45,6 +45,9 @@ final class Page {
     private static final double CHARACTER = 1.95;
 
     private static final double SIDE_MARGIN = 0.4;
+    private static final double TOP_MARGIN = 0.5;
+    private static final double BOTTOM_MARGIN = 0.6;
+    private static final double POINTS_PER_INCH = 72;
     private static final double SHORT_SIDE = 210;
     private static final double LONG_SIDE = 297;
     private static final double MM_PER_INCH = 25.4;
@@ -82,8 +85,44 @@ final class Page {
     static void printScaled(XSSFSheet sheet, boolean landscape, double characters) {
         paper(sheet, landscape);
         double room = (landscape ? LONG_SIDE : SHORT_SIDE) - 2 * SIDE_MARGIN * MM_PER_INCH;
-        double scale = Math.floor(100 * room / (characters * CHARACTER));
-        sheet.getPrintSetup().setScale((short) Math.max(LEAST_SCALE, Math.min(100, scale)));
+        scale(sheet, room / (characters * CHARACTER));
+    }
+
+    /**
+     * Makes the print smaller, where it must be for all rows between two breaks to find room on one
+     * page. Repeated rows count on every page.
+     */
+    static void printWholePages(XSSFSheet sheet, boolean landscape) {
+        CellRangeAddress repeating = sheet.getRepeatingRows();
+        double repeated = heights(sheet, repeating.getFirstRow(), repeating.getLastRow());
+        double tallest = 0;
+        int top = 0;
+        for (int row = 0; row <= sheet.getLastRowNum(); row++) {
+            if (sheet.isRowBroken(row) || row == sheet.getLastRowNum()) {
+                tallest = Math.max(tallest, heights(sheet, top, row) + (top > 0 ? repeated : 0));
+                top = row + 1;
+            }
+        }
+        double room =
+                (landscape ? SHORT_SIDE : LONG_SIDE) - (TOP_MARGIN + BOTTOM_MARGIN) * MM_PER_INCH;
+        double most = room / MM_PER_INCH * POINTS_PER_INCH / tallest;
+        scale(sheet, Math.min(most, sheet.getPrintSetup().getScale() / 100.0));
+    }
+
+    private static double heights(XSSFSheet sheet, int first, int last) {
+        double points = 0;
+        for (int row = first; row <= last; row++) {
+            points +=
+                    sheet.getRow(row) == null
+                            ? sheet.getDefaultRowHeightInPoints()
+                            : sheet.getRow(row).getHeightInPoints();
+        }
+        return points;
+    }
+
+    private static void scale(XSSFSheet sheet, double scale) {
+        double percent = Math.floor(100 * scale);
+        sheet.getPrintSetup().setScale((short) Math.max(LEAST_SCALE, Math.min(100, percent)));
     }
 
     private static void paper(XSSFSheet sheet, boolean landscape) {
@@ -93,8 +132,8 @@ final class Page {
         setup.setLandscape(landscape);
         sheet.setMargin(PageMargin.LEFT, SIDE_MARGIN);
         sheet.setMargin(PageMargin.RIGHT, SIDE_MARGIN);
-        sheet.setMargin(PageMargin.TOP, 0.5);
-        sheet.setMargin(PageMargin.BOTTOM, 0.6);
+        sheet.setMargin(PageMargin.TOP, TOP_MARGIN);
+        sheet.setMargin(PageMargin.BOTTOM, BOTTOM_MARGIN);
         sheet.getFooter().setLeft("&A");
         sheet.getFooter().setCenter("Sizing aid, not approval: see the first sheet");
         sheet.getFooter().setRight("&P / &N");

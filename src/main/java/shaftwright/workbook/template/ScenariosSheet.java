@@ -66,9 +66,9 @@ final class ScenariosSheet {
         sheet.setRowBreak(row - 1);
         results(draft, sheet, row, columns);
         sheet.createFreezePane(FIRST, 4);
-        // A column more than there is, so that all inputs find room on the first page.
-        Page.printByBreaks(sheet, true, columns + 1);
         sheet.setRepeatingRows(new CellRangeAddress(1, 3, -1, -1));
+        Page.printByBreaks(sheet, true, columns);
+        Page.printWholePages(sheet, true);
     }
 
     /** The weakest part right below the verdict; returns the rows that it takes. */

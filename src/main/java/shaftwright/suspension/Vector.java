@@ -1,7 +1,8 @@
-package shaftwright.shaft;
+package shaftwright.suspension;
 
 /**
- * A point or a direction: x forward, y outward, z up.
+ * A point of a vehicle's side, or a direction: x forward, y outward from the centre plane, z up,
+ * mm. The origin is anywhere on the centre plane, the same for all points that belong together.
  *
  * <p>Kept here rather than taken from a geometry library, whose dot and cross products are made for
  * higher precision than needed and cost six times as much; tests compare the two.
@@ -19,6 +20,7 @@ public record Vector(double x, double y, double z) {
                 x + length * direction.x, y + length * direction.y, z + length * direction.z);
     }
 
+    /** From that point to this one. */
     public Vector minus(Vector that) {
         return new Vector(x - that.x, y - that.y, z - that.z);
     }
@@ -32,12 +34,33 @@ public record Vector(double x, double y, double z) {
                 y * that.z - z * that.y, z * that.x - x * that.z, x * that.y - y * that.x);
     }
 
+    /** Length, or distance from the origin, mm. */
     public double norm() {
         return Math.sqrt(x * x + y * y + z * z);
+    }
+
+    /** Straight distance to another point, mm. */
+    public double distanceTo(Vector that) {
+        return minus(that).norm();
     }
 
     /** Angle to another direction, rad, 0 to π; by atan2, since acos loses digits near zero. */
     public double angleTo(Vector that) {
         return Math.atan2(cross(that).norm(), dot(that));
+    }
+
+    /** The direction to this point from the origin, of length one. */
+    Vector unit() {
+        double norm = norm();
+        return new Vector(x / norm, y / norm, z / norm);
+    }
+
+    /** Distance from the line through two points, mm. */
+    double distanceFromLine(Vector a, Vector b) {
+        return minus(a).cross(b.minus(a)).norm() / b.distanceTo(a);
+    }
+
+    boolean isFinite() {
+        return Double.isFinite(x + y + z);
     }
 }

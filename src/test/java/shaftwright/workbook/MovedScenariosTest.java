@@ -1,0 +1,233 @@
+package shaftwright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.scenario.Finding;
+import shaftwright.shaft.Position;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Columns of the demo with steered hubs, and with its drive unit pushed. All figures invented. */
+class MovedScenariosTest {
+    private static final int A = 0;
+    private static final int B = 1;
+    private static final int C = 2;
+
+    @TempDir private static Path folder;
+    private static Path demo;
+
+    @BeforeAll
+    static void write() {
+        demo = DemoBook.write(folder.resolve("demo.xlsx"));
+    }
+
+    private static TypedColumn typed(String name, int place, String text) {
+        return new TypedColumn(name, new TreeMap<>(Map.of(place, text)), false);
+    }
+
+    private static List<TypedColumn> kingpin(TypedColumn... more) {
+        List<TypedColumn> typed = new ArrayList<>();
+        typed.add(typed("right_side", 0, "same as left"));
+        typed.add(typed("kingpin_inclination", 0, "8"));
+        typed.add(typed("kingpin_caster", 0, "4"));
+        typed.add(typed("kingpin_inward", 0, "2 1/4"));
+        typed.addAll(List.of(more));
+        return typed;
+    }
+
+    private static Sizing sizing(List<TypedColumn> typed) {
+        Filling.Report report = Filling.fill(XlsxBook.open(demo), typed);
+        assertThat(report.problems()).noneMatch(Problem::isError);
+        return report.sizing().orElseThrow();
+    }
+
+    private static List<Position> positions(Sizing sizing, int scenario, Side side) {
+        return sizing.scenario(scenario).side(side).resultOrNull().positions();
+    }
+
+    @Test
+    void everyFormulaGivesWhatTheCoreGives() throws IOException {
+        Path file = folder.resolve("moved.xlsx");
+        Files.copy(demo, file);
+        XlsxBook book = XlsxBook.open(file);
+        List<TypedColumn> typed =
+                kingpin(
+                        typed("kingpin_ahead", 0, "1/4"),
+                        typed("steer_angle", A, "9"),
+                        typed("steer_angle", B, "-12.5"),
+                        typed("mount_load", B, "drive"),
+                        typed("mount_load", C, "Overrun"),
+                        typed("mount_drive_forward", 0, "1/8"),
+                        typed("mount_drive_left", 0, "-1/16"),
+                        typed("mount_drive_up", 0, "3/8"),
+                        typed("mount_drive_roll", 0, "1.5"),
+                        typed("mount_overrun_roll", 0, "-1"),
+                        typed("shop_scenario", 0, "B"));
+        assertThat(Filling.fill(book, typed).problems()).noneMatch(Problem::isError);
+        book.save(file);
+
+        try (PoiRecalculation poi = PoiRecalculation.of(file)) {
+            assertThat(Agreement.of(XlsxBook.open(file), poi::value).differences()).isEmpty();
+        }
+    }
+
+    /** With both sides alike, the left one steered left is the right one steered right. */
+    @Test
+    void sidesMirrorEachOtherWhenSteered() {
+        Sizing sizing =
+                sizing(
+                        kingpin(
+                                typed("inner_sweep", 0, "1"),
+                                typed("transaxle_left", A, "0"),
+                                typed("steer_angle", A, "10")));
+        Sizing mirrored =
+                sizing(
+                        kingpin(
+                                typed("inner_sweep", 0, "1"),
+                                typed("transaxle_left", A, "0"),
+                                typed("steer_angle", A, "-10")));
+
+        assertThat(positions(sizing, A, Side.LEFT)).isEqualTo(positions(mirrored, A, Side.RIGHT));
+        assertThat(positions(sizing, A, Side.LEFT)).isNotEqualTo(positions(sizing, A, Side.RIGHT));
+        double straight = positions(sizing, B, Side.LEFT).get(12).outerAngle();
+        assertThat(positions(sizing, A, Side.LEFT).get(12).outerAngle())
+                .isBetween(straight, straight + Math.toRadians(11));
+    }
+
+    @Test
+    void theHubsOwnTablesStayThoseStraightAhead() {
+        Sizing straight = sizing(kingpin());
+        Sizing steered = sizing(kingpin(typed("steer_angle", A, "10")));
+
+        assertThat(steered.scenario(A).track()).isEqualTo(straight.scenario(A).track());
+        assertThat(positions(steered, A, Side.LEFT).get(5).hub())
+                .isEqualTo(positions(straight, A, Side.LEFT).get(5).hub());
+    }
+
+    /** The drawing puts wheel, hub and shaft where the position table has them. */
+    @Test
+    void drawingShowsTheSteeredWheel() {
+        Sizing sizing =
+                sizing(
+                        kingpin(
+                                typed("steer_angle", B, "20"),
+                                typed("mount_load", B, "drive"),
+                                typed("mount_drive_roll", 0, "3"),
+                                typed("shop_scenario", 0, "B")));
+        SideDrawing drawing = sizing.drawingOrNull(Side.LEFT);
+        double square = drawing.square() * sizing.unit().mm();
+        int[] rows = {0, 12, 24};
+
+        for (int stand = 0; stand < ViewPart.STANDS; stand++) {
+            int inner = ViewPart.CHAIN.first(stand) + 1;
+            double squared = 0;
+            for (SideDrawing.Way way : SideDrawing.Way.values()) {
+                double apart = drawing.drawn(inner + 1, way) - drawing.drawn(inner, way);
+                squared += Math.pow(apart * square, 2);
+            }
+            assertThat(Math.sqrt(squared))
+                    .isCloseTo(
+                            positions(sizing, B, Side.LEFT).get(rows[stand]).distance(),
+                            within(1e-6));
+            // Steered to the left, the left wheel's front goes outward: toe-out.
+            double straight = drawing.axes(stand).toe();
+            assertThat(Math.toDegrees(straight - drawing.wheelAxes(stand).toe()))
+                    .isBetween(19.0, 21.0);
+        }
+    }
+
+    @Test
+    void aSteeredColumnWithoutAKingpinLineIsNotComputed() {
+        SideOutcome side =
+                sizing(List.of(typed("steer_angle", A, "10"))).scenario(A).side(Side.LEFT);
+
+        assertThat(side.finding()).isEqualTo(Finding.INCOMPLETE);
+        assertThat(side.trouble())
+                .isEqualTo("steered, but the kingpin line is not known: see the sheet Measure");
+    }
+
+    /** What a push in the mounts does is what the same shift of the transaxle does. */
+    @Test
+    void aPushInTheMountsMovesTheFlangeAsAShiftDoes() {
+        Sizing shifted =
+                sizing(
+                        List.of(
+                                typed("transaxle_forward", A, "1/2"),
+                                typed("transaxle_left", A, "-1/4"),
+                                typed("transaxle_up", A, "3/8")));
+        Sizing pushed =
+                sizing(
+                        List.of(
+                                typed("transaxle_forward", A, "0"),
+                                typed("transaxle_left", A, "0"),
+                                typed("transaxle_up", A, "0"),
+                                typed("mount_load", A, "overrun"),
+                                typed("mount_overrun_forward", 0, "1/2"),
+                                typed("mount_overrun_left", 0, "-1/4"),
+                                typed("mount_overrun_up", 0, "3/8"),
+                                typed("mount_overrun_roll", 0, "0")));
+
+        for (Side side : Side.values()) {
+            assertThat(positions(pushed, A, side)).isEqualTo(positions(shifted, A, side));
+        }
+    }
+
+    @Test
+    void aRollLiftsOneFlangeAndLowersTheOther() {
+        Sizing sizing =
+                sizing(
+                        List.of(
+                                typed("transaxle_left", A, "0"),
+                                typed("transaxle_up", A, "0"),
+                                typed("mount_load", A, "drive"),
+                                typed("mount_drive_up", 0, "0"),
+                                typed("mount_drive_roll", 0, "2")));
+        double offset = sizing.inputs().number("inner_offset", Side.LEFT, 0);
+        double lifted = offset * Math.sin(Math.toRadians(2));
+
+        assertThat(sizing.scenario(A).side(Side.LEFT).flange().shift().z())
+                .isCloseTo(lifted, within(1e-9));
+        assertThat(sizing.scenario(A).side(Side.RIGHT).flange().shift().z())
+                .isCloseTo(-lifted, within(1.0));
+        assertThat(sizing.scenario(A).side(Side.RIGHT).flange().shift().z()).isNegative();
+    }
+
+    @Test
+    void aRollNeedsTheDistanceFromTheMiddle() {
+        SideOutcome side =
+                sizing(
+                                List.of(
+                                        typed("inner_offset_left", 0, ""),
+                                        typed("mount_load", A, "drive"),
+                                        typed("mount_drive_roll", 0, "2")))
+                        .scenario(A)
+                        .side(Side.LEFT);
+
+        assertThat(side.finding()).isEqualTo(Finding.INCOMPLETE);
+        assertThat(side.trouble())
+                .isEqualTo(
+                        "the drive unit rolls: type the distance from vehicle centre to inner datum");
+    }
+
+    @Test
+    void anUnknownLoadIsAnError() {
+        Filling.Report report =
+                Filling.fill(XlsxBook.open(demo), List.of(typed("mount_load", A, "reverse")));
+
+        assertThat(report.problems().toString())
+                .contains("reverse")
+                .contains("at rest")
+                .contains("overrun");
+        assertThat(report.hasErrors()).isTrue();
+    }
+}
