@@ -21,10 +21,12 @@ import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.LinkagePath;
 import shaftwright.travel.LongestTravel;
+import shaftwright.travel.StopAlone;
 import shaftwright.travel.TravelRange;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Filling;
+import shaftwright.workbook.Index;
 import shaftwright.workbook.Input;
 import shaftwright.workbook.InputKind;
 import shaftwright.workbook.Problem;
@@ -33,6 +35,7 @@ import shaftwright.workbook.Side;
 import shaftwright.workbook.SideLinkage;
 import shaftwright.workbook.SidePath;
 import shaftwright.workbook.Sizing;
+import shaftwright.workbook.StopsAlone;
 
 /**
  * Results as JSON. Keys stay as they are while {@code contract} does; new ones may be added.
@@ -54,8 +57,12 @@ import shaftwright.workbook.Sizing;
  *     plunge_used_mm, bump_mm, droop_mm (below zero)
  *     travel_up_mm, travel_down_mm (what the shaft allows from ride, both 0 or more),
  *     travel_up_stop, travel_down_stop (BOTTOMS, PULLS_OUT, SOFT_STOP, TOUCHES_CUP, INNER_ANGLE,
- *     OUTER_ANGLE, DAMPER_CLOSED, DAMPER_OPEN, STRAP_TIGHT, BUMP_STOP_FLAT, HEIGHTS or LINKAGE: as
- *     far as readings or linkage go), travel_empty (whether a stop is met at ride already)
+ *     OUTER_ANGLE, DAMPER_CLOSED, DAMPER_OPEN, STRAP_TIGHT, BUMP_STOP_FLAT, BOOT_TOUCHES, HEIGHTS
+ *     or LINKAGE: as far as readings or linkage go), travel_empty (whether a stop is met at ride already)
+ *     stops_alone  where each thing would end the travel were it the only one, from ride: those that
+ *                 are known of BOTTOMS, PULLS_OUT, SOFT_STOP, TOUCHES_CUP, INNER_ANGLE,
+ *                 OUTER_ANGLE, RESTRAINT, BOOT, GROUND, each up_mm, down_mm (null: not met as far
+ *                 as the path is known)
  *     longest_travel  whatever travel is wanted, of any blank with margins kept: null, or
  *                 total_mm, up_mm, down_mm, up_stop, down_stop (the same words, MARGIN_INWARD and
  *                 MARGIN_OUTWARD for the first two), blank, end_to_end_mm, clip_to_clip_mm
@@ -285,6 +292,7 @@ final class JsonReport {
                 shaft(result);
                 slack(result);
                 allowed(scenario.side(side).travelAllowedOrNull());
+                alone(sizing.stopsAloneOrNull(new Index(side, scenario.number(), 0)));
                 longest(scenario.side(side).longestTravelOrNull());
                 new RestraintReport(json)
                         .stops(scenario.side(side).stopsOrNull(), sizing.path(side).restraints());
@@ -358,6 +366,20 @@ final class JsonReport {
         number("travel_down_mm", range.down());
         json.writeStringField("travel_down_stop", range.downStop().name());
         json.writeBooleanField("travel_empty", range.empty());
+    }
+
+    private void alone(StopsAlone stops) throws IOException {
+        json.writeObjectFieldStart("stops_alone");
+        for (StopsAlone.Thing thing : StopsAlone.Thing.values()) {
+            StopAlone alone = stops.orNull(thing);
+            if (alone != null) {
+                json.writeObjectFieldStart(thing.name());
+                number("up_mm", alone.up());
+                number("down_mm", alone.down());
+                json.writeEndObject();
+            }
+        }
+        json.writeEndObject();
     }
 
     private void longest(LongestTravel longestOrNull) throws IOException {

@@ -3,6 +3,8 @@ package shaftwright.cli;
 import java.io.PrintStream;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import shaftwright.doubt.SlackChances;
@@ -14,11 +16,13 @@ import shaftwright.shaft.GrooveUse;
 import shaftwright.shaft.SideResult;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.LongestTravel;
+import shaftwright.travel.StopAlone;
 import shaftwright.travel.TravelEnds;
 import shaftwright.travel.TravelRange;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
 import shaftwright.units.LengthUnit;
+import shaftwright.workbook.Index;
 import shaftwright.workbook.InputKind;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.ScenarioStrength;
@@ -28,6 +32,7 @@ import shaftwright.workbook.SidePath;
 import shaftwright.workbook.SideRestraints;
 import shaftwright.workbook.SideStops;
 import shaftwright.workbook.Sizing;
+import shaftwright.workbook.StopsAlone;
 
 /** Results for reading in a terminal of 100 columns: one block a side, a unit on every number. */
 final class ResultTable {
@@ -111,6 +116,7 @@ final class ResultTable {
                 shaft(result);
                 travel(result);
                 allowed(scenario.side(side).travelAllowedOrNull());
+                alone(sizing.stopsAloneOrNull(new Index(side, scenario.number(), 0)));
                 longest(scenario.side(side).longestTravelOrNull());
                 stops(scenario.side(side).stopsOrNull(), side);
                 chances(scenario.side(side).chancesOrNull());
@@ -191,6 +197,37 @@ final class ResultTable {
                                 + " down ("
                                 + range.downStop().words()
                                 + ")");
+    }
+
+    /** What binds next once the first is dealt with: all that is met, nearest first. */
+    private void alone(StopsAlone stops) {
+        for (boolean up : new boolean[] {true, false}) {
+            List<StopsAlone.Thing> met = new ArrayList<>();
+            for (StopsAlone.Thing thing : StopsAlone.Thing.values()) {
+                if (Double.isFinite(reach(stops, thing, up))) {
+                    met.add(thing);
+                }
+            }
+            met.sort(Comparator.comparingDouble(thing -> reach(stops, thing, up)));
+            StringBuilder text = new StringBuilder();
+            for (StopsAlone.Thing thing : met) {
+                text.append(text.isEmpty() ? "" : ", ")
+                        .append(thing.words())
+                        .append(' ')
+                        .append(length(reach(stops, thing, up)));
+            }
+            row(
+                    up ? "each alone, up" : "each alone, down",
+                    text.isEmpty() ? "nothing is met" : text.toString());
+        }
+    }
+
+    private static double reach(StopsAlone stops, StopsAlone.Thing thing, boolean up) {
+        StopAlone alone = stops.orNull(thing);
+        if (alone == null) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return up ? alone.up() : alone.down();
     }
 
     private void longest(LongestTravel longest) {

@@ -74,6 +74,35 @@ public record BootGap(double gap, double travel, double along) {
         return lesser(least, at(motion, centres, boot, tube, high));
     }
 
+    /**
+     * How far from ride the wheel goes, in the sense of a limit, until boot and tube touch: mm, 0
+     * or more, on the safe side by at most {@link TravelRange#PRECISION}; infinity when they do not
+     * up to the limit. Looks at the multiples of 5 mm as {@link #least} does.
+     *
+     * @throws IllegalArgumentException if the wheel does not get as far as the limit
+     */
+    public static double clearUpTo(
+            Motion motion, Centres centres, Boot boot, Tube tube, double limit) {
+        double good = 0;
+        double next = 0;
+        while (at(motion, centres, boot, tube, next).gap >= 0) {
+            if (next == limit) {
+                return Double.POSITIVE_INFINITY;
+            }
+            good = next;
+            next = Math.signum(limit) * Math.min(Math.abs(good) + STEP, Math.abs(limit));
+        }
+        while (Math.abs(next - good) > TravelRange.PRECISION) {
+            double middle = (good + next) / 2;
+            if (at(motion, centres, boot, tube, middle).gap >= 0) {
+                good = middle;
+            } else {
+                next = middle;
+            }
+        }
+        return Math.abs(good);
+    }
+
     private static BootGap lesser(BootGap one, BootGap other) {
         return other.gap < one.gap ? other : one;
     }

@@ -1,6 +1,6 @@
 package shaftwright.travel;
 
-import shaftwright.joint.Joint;
+import java.util.List;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.Position;
 import shaftwright.shaft.SideSetup;
@@ -19,6 +19,14 @@ record ShaftWalk(SideSetup setup, double spacing, Keep keep) {
 
     /** The same of angles, rad. */
     private static final double NO_ANGLE = 1e-9;
+
+    /** Stops that are looked at once the shaft is in, in the order in which they are named. */
+    private static final List<TravelStop> ONCE_IN =
+            List.of(
+                    TravelStop.SOFT_STOP,
+                    TravelStop.TOUCHES_CUP,
+                    TravelStop.INNER_ANGLE,
+                    TravelStop.OUTER_ANGLE);
 
     /** What must be left of the slack. */
     enum Keep {
@@ -42,37 +50,69 @@ record ShaftWalk(SideSetup setup, double spacing, Keep keep) {
     /** The same at a position that was worked out before. */
     TravelStop stopOrNull(Position position) {
         boolean touching = keep == Keep.NOTHING;
-        double longest = touching ? position.inward().spacing() : position.longest();
-        if (longest - spacing < -NO_LENGTH) {
+        if (meets(TravelStop.BOTTOMS, position, null)) {
             return touching ? TravelStop.BOTTOMS : TravelStop.MARGIN_INWARD;
         }
-        double shortest = touching ? position.outward().spacing() : position.shortest();
-        if (spacing - shortest < -NO_LENGTH) {
+        if (lessThanShortest(position)) {
             return touching ? TravelStop.PULLS_OUT : TravelStop.MARGIN_OUTWARD;
         }
-        FittedPosition fitted;
-        try {
-            fitted = FittedPosition.of(setup, position, spacing);
-        } catch (IllegalArgumentException tooShort) {
-            // No equal push reaches so far: with axes near a right angle the joints come apart.
+        FittedPosition fitted = fittedOrNull(position);
+        if (fitted == null) {
             return TravelStop.PULLS_OUT;
         }
-        return stopOrNull(fitted);
+        for (TravelStop stop : ONCE_IN) {
+            if (meets(stop, position, fitted)) {
+                return stop;
+            }
+        }
+        return null;
     }
 
-    private TravelStop stopOrNull(FittedPosition fitted) {
-        if (fitted.softReserve() < -NO_LENGTH) {
-            return TravelStop.SOFT_STOP;
+    /**
+     * The position with the shaft in, null where no equal push reaches so far: with axes near a
+     * right angle the joints come apart.
+     */
+    FittedPosition fittedOrNull(Position position) {
+        try {
+            return FittedPosition.of(setup, position, spacing);
+        } catch (IllegalArgumentException tooShort) {
+            return null;
         }
-        if (Math.min(fitted.innerMouth(), fitted.outerMouth()) < -NO_LENGTH) {
-            return TravelStop.TOUCHES_CUP;
+    }
+
+    /**
+     * Whether a stop is met at a position, whatever others are.
+     *
+     * @param fittedOrNull the same with the shaft in, null where it cannot be: only pull-out is met
+     *     there, and bottoming looks at the position alone
+     */
+    boolean meets(TravelStop stop, Position position, FittedPosition fittedOrNull) {
+        if (stop == TravelStop.BOTTOMS) {
+            double longest =
+                    keep == Keep.NOTHING ? position.inward().spacing() : position.longest();
+            return longest - spacing < -NO_LENGTH;
         }
-        Joint inner = setup.inner().joint();
-        if (fitted.innerAngle() - inner.angleMax() > NO_ANGLE) {
-            return TravelStop.INNER_ANGLE;
+        if (stop == TravelStop.PULLS_OUT) {
+            return fittedOrNull == null || lessThanShortest(position);
         }
-        Joint outer = setup.outer().joint();
-        return fitted.outerAngle() - outer.angleMax() > NO_ANGLE ? TravelStop.OUTER_ANGLE : null;
+        if (fittedOrNull == null) {
+            return false;
+        }
+        return switch (stop) {
+            case SOFT_STOP -> fittedOrNull.softReserve() < -NO_LENGTH;
+            case TOUCHES_CUP ->
+                    Math.min(fittedOrNull.innerMouth(), fittedOrNull.outerMouth()) < -NO_LENGTH;
+            case INNER_ANGLE ->
+                    fittedOrNull.innerAngle() - setup.inner().joint().angleMax() > NO_ANGLE;
+            case OUTER_ANGLE ->
+                    fittedOrNull.outerAngle() - setup.outer().joint().angleMax() > NO_ANGLE;
+            default -> throw new IllegalArgumentException("no stop of a shaft: " + stop.words());
+        };
+    }
+
+    private boolean lessThanShortest(Position position) {
+        double shortest = keep == Keep.NOTHING ? position.outward().spacing() : position.shortest();
+        return spacing - shortest < -NO_LENGTH;
     }
 
     /** Last travel one way that meets no stop, and the stop beyond it. */

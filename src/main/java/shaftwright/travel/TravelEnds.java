@@ -69,6 +69,13 @@ public record TravelEnds(End down, End up) {
         return nearer(down ? that.down : null, up ? that.up : null);
     }
 
+    /** These, or where a stop is met before, were it the only one. */
+    public TravelEnds stoppedBy(TravelStop stop, StopAlone alone) {
+        return new TravelEnds(
+                -alone.down() > low() ? new End(-alone.down(), stop) : down,
+                alone.up() < high() ? new End(alone.up(), stop) : up);
+    }
+
     /** These, or nearer ones where there are such. */
     TravelEnds nearer(End downOrNull, End upOrNull) {
         return new TravelEnds(

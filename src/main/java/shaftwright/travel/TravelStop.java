@@ -26,6 +26,8 @@ public enum TravelStop {
     STRAP_TIGHT("strap tight"),
     /** A bump stop is squeezed flat. */
     BUMP_STOP_FLAT("bump stop flat"),
+    /** A boot touches a tube. */
+    BOOT_TOUCHES("boot touches a tube"),
     /** Nothing binds up to the end of the readings. */
     HEIGHTS("end of measured heights"),
     /** Nothing binds up to the end of what the linkage was worked out for. */

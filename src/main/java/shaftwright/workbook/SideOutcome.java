@@ -13,7 +13,10 @@ import shaftwright.shaft.SideResult;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.ClearanceRule;
 import shaftwright.travel.LongestTravel;
+import shaftwright.travel.StopAlone;
+import shaftwright.travel.TravelEnds;
 import shaftwright.travel.TravelRange;
+import shaftwright.travel.TravelStop;
 
 /**
  * One side of one scenario: its set-up where the inputs are complete, and its result where a length
@@ -48,6 +51,7 @@ public final class SideOutcome {
     /** Both found when they are first asked for: trials of many variants never do. */
     private TravelRange allowed;
 
+    private TravelEnds ends;
     private final Doubts doubts;
     private final SidePath path;
     private SlackChances chances;
@@ -99,10 +103,30 @@ public final class SideOutcome {
         return result;
     }
 
+    /** Where its hub goes; asked for only where there is a result. */
+    SidePath path() {
+        return path;
+    }
+
+    /**
+     * How far the wheel could go whatever the shaft, and before a boot touches a tube; asked for
+     * only where there is a result. Moves the side's linkage, which is for one thread at a time.
+     */
+    TravelEnds ends() {
+        if (ends == null) {
+            StopAlone boots = stopsOrNull().bootsOrNull();
+            ends =
+                    boots == null
+                            ? path.ends()
+                            : path.ends().stoppedBy(TravelStop.BOOT_TOUCHES, boots);
+        }
+        return ends;
+    }
+
     /** Travel that the final shaft allows, null when there is no result. */
     public TravelRange travelAllowedOrNull() {
         if (allowed == null && result != null) {
-            allowed = TravelRange.of(result, path.ends());
+            allowed = TravelRange.of(result, ends());
         }
         return allowed;
     }
@@ -119,7 +143,7 @@ public final class SideOutcome {
                             cutting.rule(),
                             cutting.ring(),
                             cutting.blanks(),
-                            path.ends());
+                            ends());
         }
         return longest == null ? null : longest.orElse(null);
     }

@@ -16,6 +16,7 @@ import shaftwright.travel.Motion;
 import shaftwright.travel.PathMotion;
 import shaftwright.travel.Restraint;
 import shaftwright.travel.Span;
+import shaftwright.travel.StopAlone;
 import shaftwright.travel.TravelEnds;
 
 /**
@@ -105,7 +106,7 @@ public final class SideRestraints {
     }
 
     /** Travel over which points can be carried: the path's, less where the linkage ends before. */
-    private TravelEnds carried() {
+    TravelEnds carried() {
         TravelEnds known = known();
         LinkagePath solved = linkage.path().orElse(null);
         if (solved == null) {
@@ -136,6 +137,21 @@ public final class SideRestraints {
             }
         }
         return ends;
+    }
+
+    /** Where the first of them stops the wheel, null when there is none. */
+    StopAlone aloneOrNull() {
+        StopAlone met = null;
+        for (Row row : rows()) {
+            TravelEnds.End up = row.alone.up();
+            TravelEnds.End down = row.alone.down();
+            StopAlone alone =
+                    new StopAlone(
+                            up.stop().isRestraint() ? up.travel() : Double.POSITIVE_INFINITY,
+                            down.stop().isRestraint() ? -down.travel() : Double.POSITIVE_INFINITY);
+            met = met == null ? alone : met.or(alone);
+        }
+        return met;
     }
 
     /** The rows that could be worked out, in order. */

@@ -2,6 +2,7 @@ package shaftwright.workbook;
 
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.InnerFlange;
@@ -10,6 +11,7 @@ import shaftwright.suspension.Vector;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.Motion;
 import shaftwright.travel.Span;
+import shaftwright.travel.StopAlone;
 import shaftwright.travel.TravelEnds;
 
 /**
@@ -122,12 +124,10 @@ public final class SideStops {
     }
 
     private Gap worked(BootGap.End end) {
-        double length = side.bootSize("boot_length", end);
-        double diameter = side.bootSize("boot_diameter", end);
-        if (Double.isNaN(length + diameter) || !covered()) {
+        BootGap.Boot boot = bootOrNull(end);
+        if (boot == null || !covered()) {
             return null;
         }
-        BootGap.Boot boot = new BootGap.Boot(end, length, diameter / 2);
         Motion motion = restraints.motion();
         Gap nearest = null;
         for (SideRestraints.TubeRow tube : restraints.tubes()) {
@@ -139,6 +139,40 @@ public final class SideStops {
             }
         }
         return nearest;
+    }
+
+    /**
+     * Where a boot would touch a tube, as far as points can be carried; null when neither boot nor
+     * tube is known.
+     */
+    StopAlone bootsOrNull() {
+        StopAlone met = null;
+        for (BootGap.End end : BootGap.End.values()) {
+            BootGap.Boot boot = bootOrNull(end);
+            for (SideRestraints.TubeRow row :
+                    boot == null ? List.<SideRestraints.TubeRow>of() : restraints.tubes()) {
+                TravelEnds reach = restraints.carried();
+                StopAlone alone =
+                        new StopAlone(
+                                clearUpTo(boot, row.tube(), reach.high()),
+                                clearUpTo(boot, row.tube(), reach.low()));
+                met = met == null ? alone : met.or(alone);
+            }
+        }
+        return met;
+    }
+
+    private double clearUpTo(BootGap.Boot boot, BootGap.Tube tube, double limit) {
+        return limit == 0
+                ? Double.POSITIVE_INFINITY
+                : BootGap.clearUpTo(restraints.motion(), centres(), boot, tube, limit);
+    }
+
+    /** A boot by its sizes, null when one of them is not known. */
+    private BootGap.Boot bootOrNull(BootGap.End end) {
+        double length = side.bootSize("boot_length", end);
+        double diameter = side.bootSize("boot_diameter", end);
+        return Double.isNaN(length + diameter) ? null : new BootGap.Boot(end, length, diameter / 2);
     }
 
     /** The shaft's joint centres, with the scenario's shifts. */

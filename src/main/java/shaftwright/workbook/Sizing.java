@@ -52,6 +52,7 @@ public final class Sizing {
 
     private TorqueRatings ratings;
     private final Map<Side, SideDrawing> drawings = new EnumMap<>(Side.class);
+    private final Map<Index, StopsAlone> stopsAlone = new HashMap<>();
     private final Doubts doubts;
 
     private Sizing(
@@ -125,6 +126,7 @@ public final class Sizing {
      * long as all the rest of a fill's computing.
      */
     void searchAhead() {
+        everyEnd();
         Thread ahead =
                 new Thread("searches") {
                     @Override
@@ -140,6 +142,17 @@ public final class Sizing {
                 };
         ahead.setDaemon(true);
         ahead.start();
+    }
+
+    /** A side's linkage moves for one thread at a time: what is found by moving it comes first. */
+    private void everyEnd() {
+        for (ScenarioOutcome scenario : scenarios) {
+            for (Side side : Side.values()) {
+                if (scenario.side(side).resultOrNull() != null) {
+                    scenario.side(side).ends();
+                }
+            }
+        }
     }
 
     private void longestTravels() {
@@ -274,6 +287,17 @@ public final class Sizing {
     /** Result of a side of a scenario, null when there is none. */
     public SideResult resultOrNull(Index index) {
         return scenarios.get(index.scenario()).side(index.side()).resultOrNull();
+    }
+
+    /** Where each thing would end a side's travel alone, null when the side has no result. */
+    public StopsAlone stopsAloneOrNull(Index index) {
+        Index side = new Index(index.side(), index.scenario(), 0);
+        StopsAlone alone = stopsAlone.get(side);
+        if (alone == null) {
+            alone = StopsAlone.orNull(this, side);
+            stopsAlone.put(side, alone);
+        }
+        return alone;
     }
 
     /** A side's drawing, null while there is no path to draw. */

@@ -143,6 +143,10 @@ class ShowCommandTest {
         Map<String, Object> report = json(Run.of("show", "--json", file).out());
         Map<?, ?> second = (Map<?, ?>) ((List<?>) report.get("scenarios")).get(1);
         Map<?, ?> left = (Map<?, ?>) second.get("left");
+        Map<?, ?> alone = (Map<?, ?>) left.get("stops_alone");
+        assertThat(alone.containsKey("BOTTOMS")).isTrue();
+        double strap = (Double) ((Map<?, ?>) alone.get("RESTRAINT")).get("down_mm");
+        assertThat(strap).isEqualTo(left.get("travel_down_mm"));
         Map<?, ?> longest = (Map<?, ?>) left.get("longest_travel");
 
         // Scenario B does not fit its wanted travel, so no blank can give that.

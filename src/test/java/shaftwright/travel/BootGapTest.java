@@ -135,6 +135,32 @@ class BootGapTest {
         assertThat(outer.z()).isCloseTo(0, within(1e-9));
     }
 
+    /** Where the least gap is nothing, and not before. */
+    @Test
+    void bootTouchesWhereTheGapIsUsedUp() {
+        Linkage linkage =
+                Linkage.of(
+                        LinkageKind.TRAILING_ARM,
+                        List.of(new Vector(500, 400, 0)),
+                        new HubAtRide(new Vector(0, 150, 0), new Vector(0, 700, 0), 0, 0));
+        Motion motion = new LinkageMotion(linkage);
+        BootGap.Tube tube =
+                new BootGap.Tube(
+                        new CarriedPoint(Linkage.FRAME, new Vector(-200, 210, -60)),
+                        new CarriedPoint(Linkage.FRAME, new Vector(200, 210, -60)),
+                        15);
+        BootGap.Boot boot = new BootGap.Boot(BootGap.End.INNER, 90, 42);
+        BootGap.Centres centres = centres(Steer.STRAIGHT);
+
+        double down = BootGap.clearUpTo(motion, centres, boot, tube, -100);
+
+        assertThat(down).isBetween(5.0, 99.0);
+        assertThat(BootGap.at(motion, centres, boot, tube, -down).gap()).isBetween(0.0, 0.001);
+        assertThat(BootGap.clearUpTo(motion, centres, boot, tube, 100)).isInfinite();
+        BootGap.Boot fat = new BootGap.Boot(BootGap.End.INNER, 90, 80);
+        assertThat(BootGap.clearUpTo(motion, centres, fat, tube, 100)).isZero();
+    }
+
     private static BootGap.Centres centres(Steer steer) {
         return new BootGap.Centres(new Vector(0, 180, 0), 30, 0, steer);
     }

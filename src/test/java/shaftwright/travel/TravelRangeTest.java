@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -90,6 +91,41 @@ class TravelRangeTest {
         // Fully in: (500 - 100 s + 16)² + t² = S².
         double spacing = Math.hypot(500 - 100 * s + 16, range.up());
         assertThat(spacing).isCloseTo(side.length().spacing(), within(TravelRange.PRECISION));
+    }
+
+    /** Both closed forms of the tests above at once: the stop behind the first is found too. */
+    @Test
+    void eachStopIsFoundWhereItWouldEndTheTravelAlone() {
+        SideResult side = side(plain(300, 200), joint(20, 5, 0.33, 60, OutwardStop.HARD), -20, 20);
+        double spacing = side.length().spacing();
+        Map<TravelStop, StopAlone> alone = StopAlone.of(side.setup(), spacing);
+
+        double pullOut = Math.sqrt(spacing * spacing - 490 * 490);
+        double steepest = spacing * Math.sin(0.33);
+        assertThat(pullOut).isLessThan(steepest);
+        assertThat(alone.get(TravelStop.PULLS_OUT).up())
+                .isBetween(pullOut - TravelRange.PRECISION, pullOut + 1e-5);
+        assertThat(alone.get(TravelStop.PULLS_OUT).down())
+                .isBetween(pullOut - TravelRange.PRECISION, pullOut + 1e-5);
+        assertThat(alone.get(TravelStop.INNER_ANGLE).up())
+                .isBetween(steepest - TravelRange.PRECISION, steepest + 1e-5);
+        assertThat(alone.get(TravelStop.OUTER_ANGLE).down())
+                .isBetween(steepest - TravelRange.PRECISION, steepest + 1e-5);
+        assertThat(alone.get(TravelStop.BOTTOMS)).isEqualTo(StopAlone.NEVER);
+        assertThat(alone).doesNotContainKey(TravelStop.SOFT_STOP);
+        TravelRange range = allowed(side);
+        assertThat(alone.get(range.upStop()).up())
+                .isCloseTo(range.up(), within(2 * TravelRange.PRECISION));
+    }
+
+    /** What is met at ride already ends the travel there both ways. */
+    @Test
+    void aStopThatIsMetAtRideLeavesNoTravel() {
+        SideResult side = side(plain(300, 200), joint(5, 5, 1.0, 60, OutwardStop.HARD), -20, 20);
+        Map<TravelStop, StopAlone> alone = StopAlone.of(side.setup(), 480);
+
+        assertThat(alone.get(TravelStop.PULLS_OUT)).isEqualTo(new StopAlone(0, 0));
+        assertThat(alone.get(TravelStop.BOTTOMS)).isEqualTo(StopAlone.NEVER);
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.travel.BootGap;
 import shaftwright.travel.TravelStop;
 import shaftwright.workbook.xlsx.XlsxBook;
 
@@ -80,6 +81,26 @@ class DampersTest {
         assertThat(problems)
                 .anyMatch(p -> p.toString().contains("strap tight at "))
                 .allMatch(p -> !p.toString().contains("not looked at"));
+    }
+
+    /** A tube above the shaft: in bump the inner boot rises to it. */
+    @Test
+    void aBootThatTouchesATubeEndsTheTravel() {
+        Map<String, List<String>> typed = typed();
+        typed.put("tube_first_height", List.of("23 3/8"));
+        typed.put("tube_second_height", List.of("23 3/8"));
+        Path file = filled(typed, new ArrayList<>());
+
+        Sizing sizing = Filling.compute(XlsxBook.open(file)).sizing().orElseThrow();
+        SideOutcome side = sizing.scenario(0).side(Side.LEFT);
+        StopsAlone alone = sizing.stopsAloneOrNull(new Index(Side.LEFT, 0, 0));
+        double boot = alone.orNull(StopsAlone.Thing.BOOT).up();
+        assertThat(side.travelAllowedOrNull().upStop()).isEqualTo(TravelStop.BOOT_TOUCHES);
+        assertThat(boot).isPositive().isEqualTo(side.travelAllowedOrNull().up());
+        assertThat(alone.orNull(StopsAlone.Thing.BOTTOMS).up()).isGreaterThan(boot);
+        assertThat(alone.orNull(StopsAlone.Thing.RESTRAINT).down()).isLessThan(40);
+        double gap = side.stopsOrNull().gapOrNull(BootGap.End.INNER).least();
+        assertThat(gap).isNegative();
     }
 
     /** In scenario C the bump follows from the clearance that is wanted. */

@@ -17,6 +17,7 @@ import shaftwright.doubt.SlackChances;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.LongestTravel;
 import shaftwright.travel.Span;
+import shaftwright.travel.StopAlone;
 import shaftwright.travel.TravelRange;
 import shaftwright.workbook.live.LiveLines;
 import shaftwright.workbook.xlsx.XlsxBook;
@@ -172,6 +173,9 @@ public class FreshnessTest {
             {"restraint_moving_out", "0", "24"},
             {"restraint_fixed_height", "1", "24 1/2"},
             {"restraint_kind", "1", "damper"},
+            {"boot_length", "0", "11"},
+            {"boot_diameter", "0", "9"},
+            {"tube_diameter", "0", "9"},
             {"steer_angle", "1", "12"},
             {"kingpin_inclination", "0", "7"},
             {"kingpin_caster", "0", "5"},
@@ -277,6 +281,53 @@ public class FreshnessTest {
             {"mount_drive_roll", "0", "4"},
         };
         assertSeen("longest_print", changes, FreshnessTest::longest);
+    }
+
+    /** The same of each stop alone, which follows from boots, tubes and clearance too. */
+    @Test
+    void noChangeOfStopsAloneGoesUnseen() {
+        String[][] changes = {
+            {"joint_datum_offset", "0", "34.3 mm"},
+            {"joint_cup_bottom", "0", "30 mm"},
+            {"joint_angle_max", "0", "15"},
+            {"joint_outward_stop", "0", "soft"},
+            {"boot_outward_change", "0", "-5/8"},
+            {"boot_length", "0", "11"},
+            {"boot_diameter", "0", "9"},
+            {"tube_diameter", "0", "9"},
+            {"tube_second_height", "0", "22 3/4"},
+            {"stub_outer", "0", "1"},
+            {"hub_shift", "2", "1 1/16"},
+            {"transaxle_up", "0", "3"},
+            {"inner_tilt", "0", "4"},
+            {"height_left", "8", "23 3/4"},
+            {"camber_left", "0", "-8"},
+            {"length_bias", "0", "0.9"},
+            {"restraint_shortest", "0", "15"},
+            {"restraint_longest", "1", "12"},
+            {"clearance_ride", "0", "11"},
+            {"clearance_wanted", "0", "6 1/2"},
+            {"tyre_measured", "1", "28"},
+            {"clearance_tyre_diameter", "0", "28"},
+            {"steer_angle", "1", "12"},
+            {"mount_drive_up", "0", "1"},
+        };
+        assertSeen("alone_print", changes, FreshnessTest::alone);
+    }
+
+    /** To a millionth: how a linkage is come upon leaves the last digits open. */
+    private static Object alone(Sizing sizing, Index index) {
+        StopsAlone stops = sizing.stopsAloneOrNull(index);
+        List<Object> figures = new ArrayList<>();
+        for (StopsAlone.Thing thing : StopsAlone.Thing.values()) {
+            StopAlone alone = stops == null ? null : stops.orNull(thing);
+            if (alone != null) {
+                figures.add(Math.round(1e6 * alone.up()));
+                figures.add(Math.round(1e6 * alone.down()));
+            }
+            figures.add(thing);
+        }
+        return figures;
     }
 
     private static Object longest(Sizing sizing, Index index) {

@@ -46,6 +46,7 @@ public final class LiveLines {
         ShaftStrengthLines.declare(lines);
         ChanceLines.declare(lines);
         LongestLines.declare(lines);
+        AloneLines.declare(lines);
         VerdictLines.declare(lines);
         ResultLines.declare(lines);
         VehicleLines.declare(lines);

@@ -36,6 +36,8 @@ public enum Section {
     TRAVEL_BLOCK,
     /** Longest travel that any blank allows, below it: an engine block. */
     LONGEST_BLOCK,
+    /** Where each thing would end the travel alone, below it: an engine block. */
+    ALONE_BLOCK,
     /** How dampers and straps move on a side: an engine block. */
     RESTRAINT_BLOCK,
     /** The same row by row. */

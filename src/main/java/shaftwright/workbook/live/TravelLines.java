@@ -48,6 +48,8 @@ enum TravelLines implements EngineBlock.Figure {
                         .whole("path_print", "joint_print_in", "joint_print_out")
                         .whole("stance_print")
                         .measured("spacing_final", "tape_mm")
+                        .measured("boot_length_in", "boot_length_out")
+                        .measured("boot_diameter_in", "boot_diameter_out")
                         .whole("restraint_mark", "own_sum");
         block.stamp(lines, all, "{ready}=1", Known.TRAVEL);
         for (TravelLines line : values()) {

@@ -133,6 +133,10 @@ final class ScenariosSheet {
         for (Side side : Side.values()) {
             row = longest(draft, sheet, row, columns, side);
         }
+        sheet.setRowBreak(row - 1);
+        for (Side side : Side.values()) {
+            row = alone(draft, sheet, row, columns, side);
+        }
     }
 
     private static int longest(Draft draft, XSSFSheet sheet, int top, int columns, Side side) {
@@ -147,6 +151,23 @@ final class ScenariosSheet {
                         + " side");
         Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
         for (LiveLine line : LiveLines.all().in(Section.LONGEST_BLOCK)) {
+            result(draft, sheet, row++, line, side);
+        }
+        return row;
+    }
+
+    private static int alone(Draft draft, XSSFSheet sheet, int top, int columns, Side side) {
+        int row = top;
+        Page.heading(
+                draft,
+                sheet,
+                row++,
+                columns,
+                "Where each thing would end the travel from ride, were it the only one, "
+                        + side.word()
+                        + " side (not met: not as far as the path is known)");
+        Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
+        for (LiveLine line : LiveLines.all().in(Section.ALONE_BLOCK)) {
             result(draft, sheet, row++, line, side);
         }
         return row;
