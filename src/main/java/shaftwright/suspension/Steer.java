@@ -51,6 +51,16 @@ public record Steer(double angle, Vector line, Vector arm, Vector stubAxis, Vect
         return along(axes, datum);
     }
 
+    /**
+     * The turn itself, for anything that goes along with a hub.
+     *
+     * @param axes of the hub, straight ahead
+     * @param straight its outer datum, straight ahead
+     */
+    public Turn turn(HubAxes axes, Vector straight) {
+        return new Turn(straight.plus(along(axes, arm)), along(axes, line), angle);
+    }
+
     private static Vector along(HubAxes axes, Vector parts) {
         return axes.from(Vector.ZERO, parts.x(), parts.y(), parts.z());
     }

@@ -1,6 +1,7 @@
 package shaftwright.travel;
 
 import shaftwright.suspension.HubAxes;
+import shaftwright.suspension.Linkage;
 import shaftwright.suspension.Steer;
 import shaftwright.suspension.Vector;
 import shaftwright.units.Require;
@@ -40,7 +41,7 @@ public record BootGap(double gap, double travel, double along) {
     public record Tube(CarriedPoint a, CarriedPoint b, double radius) {}
 
     /**
-     * Where the joint centres lie.
+     * Where the joint centres lie, and what moves the outer one with all that is fast to the hub.
      *
      * @param inner the inner one, in the frame of {@link CarriedPoint}
      * @param outer distance of the outer one from the outer datum along the stub axis, inward, mm
@@ -48,14 +49,24 @@ public record BootGap(double gap, double travel, double along) {
      * @param steer how far the hub is steered, which the motion has straight ahead
      */
     public record Centres(Vector inner, double outer, double hubShift, Steer steer) {
+        /** The outer joint's centre. */
         Vector outer(Motion.Stance stance) {
-            Vector straight = stance.stubAxis();
-            Vector datum = stance.datum().plus(hubShift, OUTWARD);
+            return moved(stance.datum().plus(-outer, stance.stubAxis()), stance);
+        }
+
+        /** Where a tube's end is: what goes along with the hub moves and steers with it. */
+        Vector of(CarriedPoint point, Motion.Stance stance) {
+            Vector carried = stance.of(point);
+            return point.part().equals(Linkage.HUB) ? moved(carried, stance) : carried;
+        }
+
+        private Vector moved(Vector onHub, Motion.Stance stance) {
+            Vector farther = onHub.plus(hubShift, OUTWARD);
             if (steer.isStraight()) {
-                return datum.plus(-outer, straight);
+                return farther;
             }
-            HubAxes axes = HubAxes.along(straight);
-            return datum.plus(steer.datum(axes)).plus(-outer, steer.stubAxis(axes));
+            Vector datum = stance.datum().plus(hubShift, OUTWARD);
+            return steer.turn(HubAxes.along(stance.stubAxis()), datum).of(farther);
         }
     }
 
@@ -116,7 +127,11 @@ public record BootGap(double gap, double travel, double along) {
         Vector end = from.plus(boot.length() / from.distanceTo(to), to.minus(from));
         Capsule.Gap gap =
                 new Capsule(from, end, boot.radius())
-                        .to(new Capsule(stance.of(tube.a()), stance.of(tube.b()), tube.radius()));
+                        .to(
+                                new Capsule(
+                                        centres.of(tube.a(), stance),
+                                        centres.of(tube.b(), stance),
+                                        tube.radius()));
         return new BootGap(gap.gap(), travel, gap.along() * boot.length());
     }
 }

@@ -124,11 +124,18 @@ class BootGapTest {
                         LinkageKind.TRAILING_ARM,
                         List.of(new Vector(500, 400, 0)),
                         new HubAtRide(new Vector(0, 150, 0), new Vector(0, 700, 0), 0, 0));
-        HubPoint ride = new HubPoint(0, 0, 0, 1, 1, 0, 0, 0, 0);
-        Steer steer = Steer.of(new Kingpin(0, 0, 60, 0), 0.5, ride);
+        HubPoint straight = new HubPoint(0, 0, 0, 1, 1, 0, 0, 0, 0);
+        Steer steer = Steer.of(new Kingpin(0, 0, 60, 0), 0.5, straight);
 
         Vector outer = centres(steer).outer(new LinkageMotion(linkage).at(0));
 
+        // What is fast to the hub swings as well, what is not stays.
+        Motion.Stance ride = new LinkageMotion(linkage).at(0);
+        Vector onHub = new Vector(0, 690, 40);
+        assertThat(centres(steer).of(new CarriedPoint(Linkage.HUB, onHub), ride).y())
+                .isCloseTo(640 + 50 * Math.cos(0.5), within(1e-9));
+        assertThat(centres(steer).of(new CarriedPoint(Linkage.FRAME, onHub), ride))
+                .isEqualTo(onHub);
         // The centre, 30 mm in from the datum, lies 30 mm out from the line at y = 640.
         assertThat(outer.x()).isCloseTo(-30 * Math.sin(0.5), within(1e-9));
         assertThat(outer.y()).isCloseTo(640 + 30 * Math.cos(0.5), within(1e-9));

@@ -2,6 +2,7 @@ package shaftwright.workbook;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -9,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import shaftwright.demo.DemoInputs;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.live.LiveCells;
@@ -17,6 +19,8 @@ import shaftwright.workbook.xlsx.XlsxBook;
 
 /** The demo workbook: typed cells and engine blocks; no live cell has a value yet. */
 public final class DemoBook {
+    private static final Map<String, byte[]> MADE = new ConcurrentHashMap<>();
+
     private DemoBook() {}
 
     /** Typed cells of the demo by defined name, one entry a cell. */
@@ -64,11 +68,18 @@ public final class DemoBook {
         }
     }
 
-    /** Writes a changed demo. */
+    /** Writes a changed demo. Laying one out takes seconds, so what was made once is kept. */
     public static Path write(Path file, Map<String, List<String>> typed, int scenarios) {
         try {
-            Template.write(file, LengthUnit.INCH, scenarios, typed);
-            fillEngineBlocks(file);
+            String wanted = scenarios + " " + typed;
+            byte[] made = MADE.get(wanted);
+            if (made == null) {
+                Template.write(file, LengthUnit.INCH, scenarios, typed);
+                fillEngineBlocks(file);
+                MADE.put(wanted, Files.readAllBytes(file));
+            } else {
+                Files.write(file, made);
+            }
             return file;
         } catch (IOException e) {
             throw new UncheckedIOException(e);

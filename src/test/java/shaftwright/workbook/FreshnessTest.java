@@ -33,10 +33,12 @@ public class FreshnessTest {
     @TempDir private static Path shared;
     @TempDir private Path folder;
     private static Path demo;
+    private static TypedOver read;
 
     @BeforeAll
     static void makeDemo() {
         demo = filledDemo(shared.resolve("demo.xlsx"));
+        read = TypedOver.of(demo);
     }
 
     /** The demo with a spare scenario column, filled. */
@@ -468,7 +470,7 @@ public class FreshnessTest {
     }
 
     private static Sizing sizing(List<TypedColumn> typed) {
-        Filling.Report report = Filling.fill(XlsxBook.open(demo), typed);
+        Filling.Report report = read.with(typed);
         assertThat(report.problems()).as("%s", typed).noneMatch(Problem::isError);
         return report.sizing().orElseThrow();
     }

@@ -25,10 +25,12 @@ class MovedScenariosTest {
 
     @TempDir private static Path folder;
     private static Path demo;
+    private static TypedOver read;
 
     @BeforeAll
     static void write() {
         demo = DemoBook.write(folder.resolve("demo.xlsx"));
+        read = TypedOver.of(demo);
     }
 
     private static TypedColumn typed(String name, int place, String text) {
@@ -46,7 +48,7 @@ class MovedScenariosTest {
     }
 
     private static Sizing sizing(List<TypedColumn> typed) {
-        Filling.Report report = Filling.fill(XlsxBook.open(demo), typed);
+        Filling.Report report = read.with(typed);
         assertThat(report.problems()).noneMatch(Problem::isError);
         return report.sizing().orElseThrow();
     }

@@ -12,7 +12,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.scenario.Finding;
-import shaftwright.workbook.xlsx.XlsxBook;
 
 /** What a scenario column makes of its inputs: tyre, track, cost, sides and verdict. */
 class ScenarioFiguresTest {
@@ -20,11 +19,11 @@ class ScenarioFiguresTest {
 
     @TempDir static Path folder;
 
-    private static Path book;
+    private static TypedOver book;
 
     @BeforeAll
     static void writeOneBook() {
-        book = DemoBook.write(folder.resolve("demo.xlsx"));
+        book = TypedOver.of(DemoBook.write(folder.resolve("demo.xlsx")));
     }
 
     /** The demo with some cells typed over; keys such as {@code tyre_size[0]}. */
@@ -41,7 +40,7 @@ class ScenarioFiguresTest {
                                             cell.substring(bracket + 1, cell.length() - 1));
                     columns.add(new TypedColumn(name, new TreeMap<>(Map.of(place, text)), false));
                 });
-        Filling.Report report = Filling.fill(XlsxBook.open(book), columns);
+        Filling.Report report = book.with(columns);
         assertThat(report.problems()).filteredOn(Problem::isError).isEmpty();
         return report.sizing().orElseThrow();
     }

@@ -13,7 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
 import shaftwright.workbook.live.Section;
-import shaftwright.workbook.xlsx.XlsxBook;
 
 /** The fingerprint over the varied scenario's figures: no number moves them unseen. */
 class VariantFreshnessTest {
@@ -23,11 +22,11 @@ class VariantFreshnessTest {
     };
 
     @TempDir private static Path folder;
-    private static Path demo;
+    private static TypedOver demo;
 
     @BeforeAll
     static void write() {
-        demo = DemoBook.write(folder.resolve("demo.xlsx"));
+        demo = TypedOver.of(DemoBook.write(folder.resolve("demo.xlsx")));
     }
 
     private static Filling.Report with(String name, int place, String text) {
@@ -35,7 +34,7 @@ class VariantFreshnessTest {
                 name.isEmpty()
                         ? List.of()
                         : List.of(new TypedColumn(name, new TreeMap<>(Map.of(place, text)), false));
-        return Filling.fill(XlsxBook.open(demo), typed);
+        return demo.with(typed);
     }
 
     /** What a fill writes into the blocks of the varied scenario. */

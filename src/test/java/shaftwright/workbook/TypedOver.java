@@ -1,0 +1,36 @@
+package shaftwright.workbook;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/**
+ * A workbook read once, and what follows when something is typed over in it: as a fill has it, but
+ * for all that has to do with cells other than typed ones.
+ */
+final class TypedOver {
+    private final Map<String, Area> names;
+    private final Cells cells;
+
+    private TypedOver(XlsxBook book) {
+        names = book.names();
+        cells = book.read(InputReader.areas(names));
+    }
+
+    static TypedOver of(Path file) {
+        return new TypedOver(XlsxBook.open(file));
+    }
+
+    /** Problems, and the results where there are any. */
+    Filling.Report with(List<TypedColumn> typed) {
+        List<Problem> problems = new ArrayList<>();
+        TypedCells overlay = TypedCells.of(typed, names, cells, problems);
+        InputValues inputs = new InputReader(names, overlay.over(), problems).read();
+        Optional<Sizing> sizing = Optional.of(Sizing.of(inputs, problems));
+        Filling.Report report = new Filling.Report(problems, sizing, 0, 0);
+        return report.hasErrors() ? new Filling.Report(problems, Optional.empty(), 0, 0) : report;
+    }
+}
