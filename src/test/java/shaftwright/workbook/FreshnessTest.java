@@ -7,9 +7,11 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,11 +36,13 @@ public class FreshnessTest {
     @TempDir private Path folder;
     private static Path demo;
     private static TypedOver read;
+    private static PoiRecalculation demoInPoi;
 
     @BeforeAll
     static void makeDemo() {
         demo = filledDemo(shared.resolve("demo.xlsx"));
         read = TypedOver.of(demo);
+        demoInPoi = PoiRecalculation.of(demo);
     }
 
     /** The demo with a spare scenario column, filled. */
@@ -48,12 +52,17 @@ public class FreshnessTest {
         return file;
     }
 
+    @AfterAll
+    static void close() throws IOException {
+        demoInPoi.close();
+    }
+
     @Test
     void stampsAreCurrentAfterAFillAndEmptyWhereNothingIsComputed() {
         List<String> expected = List.of(CURRENT, CURRENT, CURRENT, CURRENT, CURRENT, "");
 
-        assertThat(stamps(demo, Side.LEFT)).isEqualTo(expected);
-        assertThat(stamps(demo, Side.RIGHT)).isEqualTo(expected);
+        assertThat(stamps(demoInPoi, demo, Side.LEFT)).isEqualTo(expected);
+        assertThat(stamps(demoInPoi, demo, Side.RIGHT)).isEqualTo(expected);
     }
 
     @Test
@@ -100,10 +109,10 @@ public class FreshnessTest {
 
     @Test
     void aReadingMakesItsSideStale() {
-        Path changed = typed("distance_first_left", 3, "26 3/16");
+        Map<Side, List<String>> stamps = stampsWith("distance_first_left", 3, "26 3/16");
 
-        assertThat(stamps(changed, Side.LEFT)).containsOnly(STALE, "");
-        assertThat(stamps(changed, Side.RIGHT)).containsOnly(CURRENT, "");
+        assertThat(stamps.get(Side.LEFT)).containsOnly(STALE, "");
+        assertThat(stamps.get(Side.RIGHT)).containsOnly(CURRENT, "");
     }
 
     @Test
@@ -123,8 +132,11 @@ public class FreshnessTest {
     }
 
     @Test
-    void anotherFillMakesItCurrentAgain() {
-        Path changed = typed("counterbore_inner", 2, "1/8");
+    void anotherFillMakesItCurrentAgain() throws IOException {
+        Path changed = Files.copy(demo, folder.resolve("changed.xlsx"));
+        XlsxBook book = XlsxBook.open(changed);
+        book.write(Map.of(book.names().get("counterbore_inner").place(2), CellValue.of("1/8")));
+        book.save(changed);
         fill(changed);
 
         assertThat(stamps(changed, Side.LEFT)).containsOnly(CURRENT, "");
@@ -475,10 +487,9 @@ public class FreshnessTest {
         return report.sizing().orElseThrow();
     }
 
-    private void assertStale(List<String> letters, String name, int place, Object typed) {
-        Path changed = typed(name, place, typed);
+    private static void assertStale(List<String> letters, String name, int place, Object typed) {
         List<String> stale = new ArrayList<>();
-        List<String> stamps = stamps(changed, Side.LEFT);
+        List<String> stamps = stampsWith(name, place, typed).get(Side.LEFT);
         for (int scenario = 0; scenario < COLUMNS; scenario++) {
             if (stamps.get(scenario).equals(STALE)) {
                 stale.add(ScenarioOutcome.letter(scenario));
@@ -487,23 +498,25 @@ public class FreshnessTest {
         assertThat(stale).as("%s, %s", name, stamps).isEqualTo(letters);
     }
 
-    /** A copy in which one cell was typed into and nothing filled. */
-    private Path typed(String name, int place, Object typed) {
+    /** What the stamps come to when one cell is typed into and nothing filled. */
+    private static Map<Side, List<String>> stampsWith(String name, int place, Object typed) {
+        CellPlace cell = XlsxBook.open(demo).names().get(name).place(place);
         try {
-            Path file = folder.resolve(name + ".xlsx");
-            Files.copy(demo, file);
-            XlsxBook book = XlsxBook.open(file);
-            CellPlace cell = book.names().get(name).place(place);
-            CellValue value =
-                    typed instanceof Double number
-                            ? CellValue.of(number)
-                            : typed.equals("") ? CellValue.BLANK : CellValue.of((String) typed);
-            book.write(Map.of(cell, value));
-            book.save(file);
-            return file;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            demoInPoi.type(cell, value(typed));
+            Map<Side, List<String>> stamps = new EnumMap<>(Side.class);
+            for (Side side : Side.values()) {
+                stamps.put(side, stamps(demoInPoi, demo, side));
+            }
+            return stamps;
+        } finally {
+            demoInPoi.type(cell, content(XlsxBook.open(demo), name, place).value());
         }
+    }
+
+    private static CellValue value(Object typed) {
+        return typed instanceof Double number
+                ? CellValue.of(number)
+                : typed.equals("") ? CellValue.BLANK : CellValue.of((String) typed);
     }
 
     private static void fill(Path file) {
@@ -516,17 +529,21 @@ public class FreshnessTest {
 
     /** What the stamps come to when the file is recalculated, scenario by scenario. */
     private static List<String> stamps(Path file, Side side) {
-        Area area = XlsxBook.open(file).names().get("travel_stamp" + side.suffix());
         try (PoiRecalculation poi = PoiRecalculation.of(file)) {
-            List<String> stamps = new ArrayList<>();
-            for (int scenario = 0; scenario < COLUMNS; scenario++) {
-                CellValue value = poi.value(area.place(scenario));
-                stamps.add(value instanceof CellValue.Text text ? text.value() : value.toString());
-            }
-            return stamps;
+            return stamps(poi, file, side);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static List<String> stamps(PoiRecalculation poi, Path file, Side side) {
+        Area area = XlsxBook.open(file).names().get("travel_stamp" + side.suffix());
+        List<String> stamps = new ArrayList<>();
+        for (int scenario = 0; scenario < COLUMNS; scenario++) {
+            CellValue value = poi.value(area.place(scenario));
+            stamps.add(value instanceof CellValue.Text text ? text.value() : value.toString());
+        }
+        return stamps;
     }
 
     private static CellContent content(XlsxBook book, String name, int offset) {

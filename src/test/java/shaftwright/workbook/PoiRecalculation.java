@@ -22,6 +22,7 @@ import org.apache.poi.ss.formula.eval.StringValueEval;
 import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.formula.ptg.NamePtg;
 import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.BaseXSSFEvaluationWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
@@ -71,6 +72,22 @@ public final class PoiRecalculation implements AutoCloseable {
         return value instanceof BoolEval truth
                 ? new CellValue.Truth(truth.getBooleanValue())
                 : CellValue.BLANK;
+    }
+
+    /** Types into a cell; everything is computed anew from there on. */
+    public void type(CellPlace place, CellValue value) {
+        XSSFCell cell =
+                workbook.getSheet(place.sheet())
+                        .getRow(place.row())
+                        .getCell(place.column(), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
+        if (value instanceof CellValue.Numeric number) {
+            cell.setCellValue(number.value());
+        } else if (value instanceof CellValue.Text text) {
+            cell.setCellValue(text.value());
+        } else {
+            cell.setBlank();
+        }
+        evaluator.clearAllCachedResultValues();
     }
 
     @Override
