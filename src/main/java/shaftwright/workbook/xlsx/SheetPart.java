@@ -3,9 +3,7 @@ package shaftwright.workbook.xlsx;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
 
@@ -64,7 +62,7 @@ final class SheetPart implements PartReader.Walk {
     private final SharedStrings texts;
 
     /** Where the first cell of each shared formula has its text. */
-    private final Map<Integer, Integer> sharedFormulas = new HashMap<>();
+    private final SharedFormulas sharedFormulas = new SharedFormulas();
 
     private final List<int[]> columnStyles = new ArrayList<>();
 
@@ -165,7 +163,7 @@ final class SheetPart implements PartReader.Walk {
         }
         int column = -1;
         while (reader.nextChild()) {
-            if (!reader.is("c", main)) {
+            if (reader.letter() != 'c' || !reader.isIn(main)) {
                 reader.skip();
                 continue;
             }
@@ -245,8 +243,10 @@ final class SheetPart implements PartReader.Walk {
         int start = reader.start();
         int tagEnd = reader.end();
         boolean empty = reader.isEmpty();
-        boolean formula = reader.is("f", main);
-        boolean value = !formula && (reader.is("v", main) || reader.is("is", main));
+        byte letter = reader.letter();
+        boolean own = letter != 0 && reader.isIn(main);
+        boolean formula = own && letter == 'f';
+        boolean value = (own && letter == 'v') || (letter == 0 && reader.is("is", main));
         boolean plain = !formula || reader.isPlain();
         int shared = plain ? -1 : reader.whole("si");
         if (!plain && shared < 0 && reader.has("si")) {
@@ -263,9 +263,9 @@ final class SheetPart implements PartReader.Walk {
         } else if (formula) {
             boolean text = !empty && reader.start() > tagEnd;
             if (shared >= 0 && text) {
-                sharedFormulas.putIfAbsent(shared, start);
+                sharedFormulas.add(shared, start);
             }
-            boolean says = text || table || (shared >= 0 && sharedFormulas.containsKey(shared));
+            boolean says = text || table || (shared >= 0 && sharedFormulas.place(shared) >= 0);
             cells[at + FORMULA] = says ? start : -1;
             cells[at + FORMULA_END] = end;
         }
@@ -306,7 +306,9 @@ final class SheetPart implements PartReader.Walk {
         }
         int shared = reader.whole("si");
         String text = reader.text();
-        return text.isEmpty() && shared >= 0 ? standingOn(sharedFormulas.get(shared)).text() : text;
+        return text.isEmpty() && shared >= 0
+                ? standingOn(sharedFormulas.place(shared)).text()
+                : text;
     }
 
     private PartReader standingOn(int place) {
