@@ -3,7 +3,9 @@ package shaftwright.workbook.xlsx;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
 
@@ -63,6 +65,9 @@ final class SheetPart implements PartReader.Walk {
 
     /** Where the first cell of each shared formula has its text. */
     private final SharedFormulas sharedFormulas = new SharedFormulas();
+
+    /** Texts of shared formulas that were asked for. */
+    private final Map<Integer, String> sharedTexts = new HashMap<>();
 
     private final List<int[]> columnStyles = new ArrayList<>();
 
@@ -306,9 +311,17 @@ final class SheetPart implements PartReader.Walk {
         }
         int shared = reader.whole("si");
         String text = reader.text();
-        return text.isEmpty() && shared >= 0
-                ? standingOn(sharedFormulas.place(shared)).text()
-                : text;
+        return text.isEmpty() && shared >= 0 ? sharedText(shared) : text;
+    }
+
+    /** Decoded once, as hundreds of cells may ask for the same. */
+    private String sharedText(int number) {
+        String text = sharedTexts.get(number);
+        if (text == null) {
+            text = standingOn(sharedFormulas.place(number)).text();
+            sharedTexts.put(number, text);
+        }
+        return text;
     }
 
     private PartReader standingOn(int place) {
