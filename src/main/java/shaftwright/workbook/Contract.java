@@ -5,6 +5,7 @@ import static shaftwright.workbook.InputKind.*;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +47,9 @@ public final class Contract {
 
     private static final Map<String, Input> BY_NAME = declare();
     private static final Map<Grid, List<Input>> BY_GRID = byGrid();
+
+    /** By side and input's name; put together once, as every look at an input asks for one. */
+    private static final Map<Side, Map<String, String>> DEFINED_NAMES = namesBySide();
 
     private Contract() {}
 
@@ -104,6 +108,31 @@ public final class Contract {
             }
         }
         return names;
+    }
+
+    private static Map<Side, Map<String, String>> namesBySide() {
+        Map<Side, Map<String, String>> bySide = new EnumMap<>(Side.class);
+        for (Side side : Side.values()) {
+            Map<String, String> names = new HashMap<>();
+            for (Input input : BY_NAME.values()) {
+                names.put(input.name(), input.definedName(side));
+            }
+            bySide.put(side, names);
+        }
+        return bySide;
+    }
+
+    /**
+     * The defined name that {@link Input#definedName} gives the input of this name.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    static String definedName(String name, Side side) {
+        String found = DEFINED_NAMES.get(side).get(name);
+        if (found == null) {
+            throw new IllegalArgumentException("no input is called \"" + name + "\"");
+        }
+        return found;
     }
 
     /** Inputs of one grid in declared order. */

@@ -164,13 +164,13 @@ public final class InputValues {
 
     /** Rows that a table's column has, inserted ones included. */
     int rows(String name, Side side) {
-        Entry[] column = columnOrNull(Contract.input(name).definedName(side));
+        Entry[] column = columnOrNull(Contract.definedName(name, side));
         return column == null ? 0 : column.length;
     }
 
     /** All cells of an input on a side, in order. */
     Entry[] column(Input input, Side side) {
-        Entry[] column = columnOrNull(input.definedName(side));
+        Entry[] column = columnOrNull(Contract.definedName(input.name(), side));
         return column == null ? new Entry[0] : column;
     }
 
@@ -214,7 +214,7 @@ public final class InputValues {
 
     private Entry entryOrNull(String name, Index index) {
         Input input = Contract.input(name);
-        Entry[] column = columnOrNull(input.definedName(index.side()));
+        Entry[] column = columnOrNull(Contract.definedName(name, index.side()));
         int offset = input.grid().perScenario() ? index.scenario() : index.row();
         return column == null || offset >= column.length ? null : column[offset];
     }

@@ -3,6 +3,7 @@ package shaftwright.workbook;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import shaftwright.workbook.live.FormulaSkeleton;
@@ -16,7 +17,10 @@ final class LiveCheck {
     private static final double LAST_DIGITS = 1e-9;
 
     private final List<Problem> problems;
-    private final Map<String, FormulaSkeleton[]> declared = new HashMap<>();
+
+    /** By side and row; of each line there is one object. */
+    private final IdentityHashMap<LiveLine, FormulaSkeleton[][]> declared = new IdentityHashMap<>();
+
     private final Map<String, FormulaSkeleton> skeletons = new HashMap<>();
 
     LiveCheck(List<Problem> problems) {
@@ -111,6 +115,10 @@ final class LiveCheck {
             double scale = Math.max(Math.abs(a.value()), Math.abs(b.value()));
             return Math.abs(a.value() - b.value()) <= LAST_DIGITS * scale;
         }
+        if (stored instanceof CellValue.Text a && computed instanceof CellValue.Text b) {
+            // A record's own equals costs a cold start the JDK's method handles.
+            return a.value().equals(b.value());
+        }
         return stored.equals(computed);
     }
 
@@ -133,12 +141,12 @@ final class LiveCheck {
      * and scenarios differ in places only, which a skeleton leaves out: one serves them all.
      */
     private FormulaSkeleton declared(LiveLine line, Index index) {
-        String name = line.definedName(index.side());
-        FormulaSkeleton[] rows = declared.get(name);
-        if (rows == null) {
-            rows = new FormulaSkeleton[line.grid().rows()];
-            declared.put(name, rows);
+        FormulaSkeleton[][] shapes = declared.get(line);
+        if (shapes == null) {
+            shapes = new FormulaSkeleton[Side.values().length][line.grid().rows()];
+            declared.put(line, shapes);
         }
+        FormulaSkeleton[] rows = shapes[index.side() == Side.LEFT ? 0 : 1];
         if (rows[index.row()] == null) {
             rows[index.row()] = skeleton(line.formula().at(index));
         }

@@ -6,9 +6,11 @@ public enum Side {
     RIGHT("right");
 
     private final String word;
+    private final String suffix;
 
     Side(String word) {
         this.word = word;
+        this.suffix = "_" + word;
     }
 
     /** As builders say it: left, right. */
@@ -18,7 +20,7 @@ public enum Side {
 
     /** What a sided defined name ends in: {@code _left}, {@code _right}. */
     public String suffix() {
-        return "_" + word;
+        return suffix;
     }
 
     /** Sign of a shift toward the vehicle's left, seen from this side with outward positive. */

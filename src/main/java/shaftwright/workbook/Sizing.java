@@ -11,6 +11,7 @@ import shaftwright.shaft.SideResult;
 import shaftwright.suspension.DegreeChoice;
 import shaftwright.suspension.TapeSettings;
 import shaftwright.units.LengthUnit;
+import shaftwright.workbook.live.KnownPrints;
 
 /** Everything computed from one workbook's inputs: paths, scenarios, verdicts. */
 public final class Sizing {
@@ -49,6 +50,9 @@ public final class Sizing {
 
     /** Made when first asked for: of the many variants that are tried few ask. */
     private Variants variants;
+
+    /** Made when first asked for, likewise. */
+    private KnownPrints prints;
 
     private TorqueRatings ratings;
     private final Map<Side, SideDrawing> drawings = new EnumMap<>(Side.class);
@@ -161,6 +165,14 @@ public final class Sizing {
                 scenario.side(side).longestTravelOrNull();
             }
         }
+    }
+
+    /** The fingerprints that were worked out so far. */
+    public KnownPrints prints() {
+        if (prints == null) {
+            prints = new KnownPrints();
+        }
+        return prints;
     }
 
     /** Variants of the scenario that the builder wants varied, computed when first asked for. */

@@ -105,8 +105,22 @@ final class Fingerprint {
                 + "))";
     }
 
-    /** The number by the core. */
+    /**
+     * The number by the core.
+     *
+     * @param firstWeight always the same one for the same place
+     */
     double of(Sizing sizing, Index index, int firstWeight) {
+        KnownPrints known = sizing.prints();
+        double number = known.number(this, index);
+        if (number < 0) {
+            number = computed(sizing, index, firstWeight);
+            known.keep(this, index, number);
+        }
+        return number;
+    }
+
+    private double computed(Sizing sizing, Index index, int firstWeight) {
         long sum = 0;
         int weight = weight(firstWeight);
         for (Term term : terms) {

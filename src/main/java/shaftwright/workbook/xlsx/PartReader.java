@@ -18,6 +18,8 @@ final class PartReader {
     /** What they stand for, in that order. */
     private static final String RESOLVED = "\"<>&'";
 
+    private static final int BYTES = 256;
+    private static final boolean[] NAME_BYTES = nameBytes();
     private static final int ATTRIBUTE = 5;
     private static final int LAST_COLUMN = 1 << 14;
     private static final int MOST_DIGITS = 9;
@@ -290,7 +292,7 @@ final class PartReader {
 
     private int nameAt(int from) {
         int i = from;
-        while (isNameByte(byteAt(i))) {
+        while (NAME_BYTES[byteAt(i) & (BYTES - 1)]) {
             i++;
         }
         if (i == from) {
@@ -299,15 +301,14 @@ final class PartReader {
         return i;
     }
 
-    /** Bytes of characters beyond ASCII are negative; which of those are letters is not checked. */
-    private static boolean isNameByte(byte c) {
-        return (c > ' ' || c < 0)
-                && c != '='
-                && c != '>'
-                && c != '/'
-                && c != '<'
-                && c != '"'
-                && c != '\'';
+    /** Which bytes a name may have; which characters beyond ASCII are letters is not checked. */
+    private static boolean[] nameBytes() {
+        boolean[] named = new boolean[BYTES];
+        Arrays.fill(named, ' ' + 1, BYTES, true);
+        for (char other : "=>/<\"'".toCharArray()) {
+            named[other] = false;
+        }
+        return named;
     }
 
     private int afterColon(int from, int to) {
@@ -480,7 +481,17 @@ final class PartReader {
     boolean is(String name, String namespace) {
         return nameEnd - localStart == name.length()
                 && matches(name, localStart)
-                && namespace.equals(namespace());
+                && isIn(namespace);
+    }
+
+    /** The element's local name where it is a single letter, as of all that cells have; else 0. */
+    byte letter() {
+        return nameEnd - localStart == 1 ? text[localStart] : 0;
+    }
+
+    /** Whether the element has this namespace. */
+    boolean isIn(String namespace) {
+        return namespace.equals(namespace());
     }
 
     /** The element's namespace, or "". */

@@ -64,7 +64,10 @@ final class SheetPart implements PartReader.Walk {
     private final SharedStrings texts;
 
     /** Where the first cell of each shared formula has its text. */
-    private final Map<Integer, Integer> sharedFormulas = new HashMap<>();
+    private final SharedFormulas sharedFormulas = new SharedFormulas();
+
+    /** Texts of shared formulas that were asked for. */
+    private final Map<Integer, String> sharedTexts = new HashMap<>();
 
     private final List<int[]> columnStyles = new ArrayList<>();
 
@@ -165,7 +168,7 @@ final class SheetPart implements PartReader.Walk {
         }
         int column = -1;
         while (reader.nextChild()) {
-            if (!reader.is("c", main)) {
+            if (reader.letter() != 'c' || !reader.isIn(main)) {
                 reader.skip();
                 continue;
             }
@@ -245,8 +248,10 @@ final class SheetPart implements PartReader.Walk {
         int start = reader.start();
         int tagEnd = reader.end();
         boolean empty = reader.isEmpty();
-        boolean formula = reader.is("f", main);
-        boolean value = !formula && (reader.is("v", main) || reader.is("is", main));
+        byte letter = reader.letter();
+        boolean own = letter != 0 && reader.isIn(main);
+        boolean formula = own && letter == 'f';
+        boolean value = (own && letter == 'v') || (letter == 0 && reader.is("is", main));
         boolean plain = !formula || reader.isPlain();
         int shared = plain ? -1 : reader.whole("si");
         if (!plain && shared < 0 && reader.has("si")) {
@@ -263,9 +268,9 @@ final class SheetPart implements PartReader.Walk {
         } else if (formula) {
             boolean text = !empty && reader.start() > tagEnd;
             if (shared >= 0 && text) {
-                sharedFormulas.putIfAbsent(shared, start);
+                sharedFormulas.add(shared, start);
             }
-            boolean says = text || table || (shared >= 0 && sharedFormulas.containsKey(shared));
+            boolean says = text || table || (shared >= 0 && sharedFormulas.place(shared) >= 0);
             cells[at + FORMULA] = says ? start : -1;
             cells[at + FORMULA_END] = end;
         }
@@ -306,7 +311,17 @@ final class SheetPart implements PartReader.Walk {
         }
         int shared = reader.whole("si");
         String text = reader.text();
-        return text.isEmpty() && shared >= 0 ? standingOn(sharedFormulas.get(shared)).text() : text;
+        return text.isEmpty() && shared >= 0 ? sharedText(shared) : text;
+    }
+
+    /** Decoded once, as hundreds of cells may ask for the same. */
+    private String sharedText(int number) {
+        String text = sharedTexts.get(number);
+        if (text == null) {
+            text = standingOn(sharedFormulas.place(number)).text();
+            sharedTexts.put(number, text);
+        }
+        return text;
     }
 
     private PartReader standingOn(int place) {

@@ -9,6 +9,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
@@ -62,13 +63,17 @@ public final class XlsxBook implements OpenBook {
     /** Which cells of each sheet were written, once they have been looked at. */
     private final Map<String, BitSet> writtenCells = new HashMap<>();
 
-    private XlsxBook(Path file, byte[] bytes, FileTime modified) {
+    /** Where the workbook part has the bytes of the known one, if any, it is not walked again. */
+    private XlsxBook(Path file, byte[] bytes, FileTime modified, WorkbookPart knownOrNull) {
         this.file = file;
         this.title = file.getFileName().toString();
         this.modified = modified;
         this.zip = ZipSnapshot.of(title, bytes);
         String main = mainPart();
-        this.workbook = WorkbookPart.read(title, text(zip.find(main)));
+        PartText text = text(zip.find(main));
+        boolean known =
+                knownOrNull != null && Arrays.equals(knownOrNull.text().bytes(), text.bytes());
+        this.workbook = known ? knownOrNull : WorkbookPart.read(title, text);
         Relationships links = Relationships.of(title, zip, main);
         this.sheetParts = sheetParts(links);
         String shared = links.first("sharedStrings");
@@ -82,13 +87,17 @@ public final class XlsxBook implements OpenBook {
      * @throws UnreadableBookException if it is missing, or no .xlsx workbook, or damaged
      */
     public static XlsxBook open(Path file) {
+        return open(file, null);
+    }
+
+    private static XlsxBook open(Path file, WorkbookPart knownOrNull) {
         String title = file.getFileName().toString();
         try {
             FileTime modified = Files.getLastModifiedTime(file);
             if (Files.isDirectory(file)) {
                 throw new UnreadableBookException(title, "a folder", ZipSnapshot.A_WORKBOOK);
             }
-            return new XlsxBook(file, Files.readAllBytes(file), modified);
+            return new XlsxBook(file, Files.readAllBytes(file), modified, knownOrNull);
         } catch (NoSuchFileException e) {
             throw new UnreadableBookException(title, "no such file", "an .xlsx workbook", e);
         } catch (IOException e) {
@@ -693,9 +702,9 @@ public final class XlsxBook implements OpenBook {
         }
     }
 
-    private static void readBack(Path target, Path file, Map<CellPlace, CellValue> changes) {
+    private void readBack(Path target, Path file, Map<CellPlace, CellValue> changes) {
         try {
-            XlsxBook book = open(file);
+            XlsxBook book = open(file, workbook);
             book.load(sheetsOf(changes.keySet()));
             for (Map.Entry<CellPlace, CellValue> change : changes.entrySet()) {
                 CellPlace place = change.getKey();

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
@@ -115,6 +117,29 @@ class XlsxBookReadTest {
                                 + "<row r=\"2\"><c r=\"A2\"><f t=\"shared\" si=\"0\"/><v>4</v></c></row>");
         assertThat(open(builder).read(List.of(new Area("Sheet1", 1, 0, 1, 0))).filled())
                 .containsExactly(Map.entry(at("A2"), CellContent.of(CellValue.of(4), "B1*2")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 63, 64, 1000, 65_535, 65_536, 999_999_999})
+    void sharedFormulasOfAnyNumberAreFound(int number) throws IOException {
+        String first = "<f t=\"shared\" ref=\"A1:A3\" si=\"" + number + "\">B1*2</f><v>2</v>";
+        String other = "<f t=\"shared\" ref=\"C1:C2\" si=\"5\">D1*3</f><v>3</v>";
+        String next = "<f t=\"shared\" si=\"" + number + "\"/><v>4</v>";
+        String unknown = "<f t=\"shared\" si=\"7\"/><v>5</v>";
+        PackageBuilder builder =
+                PackageBuilder.withRows(
+                        "<row r=\"1\"><c r=\"A1\">"
+                                + first
+                                + "</c><c r=\"C1\">"
+                                + other
+                                + "</c></row><row r=\"2\"><c r=\"A2\">"
+                                + next
+                                + "</c></row><row r=\"3\"><c r=\"A3\">"
+                                + unknown
+                                + "</c></row>");
+        assertThat(read(builder, "A2")).isEqualTo(CellContent.of(CellValue.of(4), "B1*2"));
+        assertThat(read(builder, "C1")).isEqualTo(CellContent.of(CellValue.of(3), "D1*3"));
+        assertThat(read(builder, "A3").hasFormula()).isFalse();
     }
 
     @Test
