@@ -52,6 +52,7 @@ public final class SideOutcome {
     private TravelRange allowed;
 
     private TravelEnds ends;
+    private StopAlone boots;
     private final Doubts doubts;
     private final SidePath path;
     private SlackChances chances;
@@ -114,13 +115,19 @@ public final class SideOutcome {
      */
     TravelEnds ends() {
         if (ends == null) {
-            StopAlone boots = stopsOrNull().bootsOrNull();
+            boots = stopsOrNull().bootsOrNull();
             ends =
                     boots == null
                             ? path.ends()
                             : path.ends().stoppedBy(TravelStop.BOOT_TOUCHES, boots);
         }
         return ends;
+    }
+
+    /** Where a boot would touch a tube, likewise; null when neither is known. */
+    StopAlone bootsOrNull() {
+        ends();
+        return boots;
     }
 
     /** Travel that the final shaft allows, null when there is no result. */
@@ -167,8 +174,11 @@ public final class SideOutcome {
         return end == BootGap.End.INNER ? setUp.innerBoot() : setUp.outerBoot();
     }
 
-    /** Chances of running out of travel, null when no trials were asked for. */
-    public SlackChances chancesOrNull() {
+    /**
+     * Chances of running out of travel, null when no trials were asked for; computed when first
+     * asked for.
+     */
+    public synchronized SlackChances chancesOrNull() {
         if (chances == null && result != null && doubts.trialsWanted()) {
             chances = doubts.chances(result, path);
         }

@@ -56,7 +56,10 @@ public final class Sizing {
 
     private TorqueRatings ratings;
     private final Map<Side, SideDrawing> drawings = new EnumMap<>(Side.class);
-    private final Map<Index, StopsAlone> stopsAlone = new HashMap<>();
+
+    /** Found when first asked for, by whichever thread asks. */
+    private final Map<Side, StopsAlone[]> stopsAlone = new EnumMap<>(Side.class);
+
     private final Doubts doubts;
 
     private Sizing(
@@ -137,7 +140,7 @@ public final class Sizing {
                     public void run() {
                         try {
                             variants();
-                            longestTravels();
+                            sideBySide();
                         } catch (RuntimeException e) {
                             // Whoever asks for the result meets it again, and says so.
                             return;
@@ -159,10 +162,12 @@ public final class Sizing {
         }
     }
 
-    private void longestTravels() {
+    private void sideBySide() {
         for (ScenarioOutcome scenario : scenarios) {
             for (Side side : Side.values()) {
+                scenario.side(side).chancesOrNull();
                 scenario.side(side).longestTravelOrNull();
+                stopsAloneOrNull(new Index(side, scenario.number(), 0));
             }
         }
     }
@@ -303,13 +308,16 @@ public final class Sizing {
 
     /** Where each thing would end a side's travel alone, null when the side has no result. */
     public StopsAlone stopsAloneOrNull(Index index) {
-        Index side = new Index(index.side(), index.scenario(), 0);
-        StopsAlone alone = stopsAlone.get(side);
-        if (alone == null) {
-            alone = StopsAlone.orNull(this, side);
-            stopsAlone.put(side, alone);
+        synchronized (stopsAlone) {
+            if (!stopsAlone.containsKey(index.side())) {
+                stopsAlone.put(index.side(), new StopsAlone[scenarios.size()]);
+            }
+            StopsAlone[] alone = stopsAlone.get(index.side());
+            if (alone[index.scenario()] == null) {
+                alone[index.scenario()] = StopsAlone.orNull(this, index);
+            }
+            return alone[index.scenario()];
         }
-        return alone;
     }
 
     /** A side's drawing, null while there is no path to draw. */

@@ -63,7 +63,7 @@ public final class StopsAlone {
             alone.put(ofShaft.get(i), shaft.get(StopAlone.OF_SHAFT.get(i)));
         }
         alone.put(Thing.RESTRAINT, side.path().restraints().aloneOrNull());
-        alone.put(Thing.BOOT, side.stopsOrNull().bootsOrNull());
+        alone.put(Thing.BOOT, side.bootsOrNull());
         alone.put(Thing.GROUND, ground(sizing, index, result.setup().path()));
         return alone;
     }
