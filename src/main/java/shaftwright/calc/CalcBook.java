@@ -25,12 +25,14 @@ import com.sun.star.util.XSearchable;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.CellWrite;
 import shaftwright.workbook.Cells;
 import shaftwright.workbook.OpenBook;
 
@@ -204,8 +206,10 @@ final class CalcBook implements OpenBook {
     }
 
     @Override
-    public void write(Map<CellPlace, CellValue> values) {
-        written.putAll(values);
+    public void write(List<CellWrite> writes) {
+        for (CellWrite write : writes) {
+            written.put(write.place(), write.value());
+        }
     }
 
     /**

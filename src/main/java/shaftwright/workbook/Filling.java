@@ -152,7 +152,7 @@ public final class Filling {
         return check;
     }
 
-    private int write(Map<CellPlace, CellValue> results, TypedCells overlay) {
+    private int write(List<CellWrite> results, TypedCells overlay) {
         book.write(results);
         book.write(overlay.values());
         notePackUse();

@@ -1,6 +1,8 @@
 package shaftwright.workbook;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -22,8 +24,17 @@ public interface OpenBook {
 
     /**
      * Replaces values and nothing else: a formula cell keeps its formula and gets a new cached
-     * value, any other cell gets the value itself. Takes effect when the book is saved; the map
-     * must not change until then.
+     * value, any other cell gets the value itself. Takes effect when the book is saved; of several
+     * values for one cell the last counts.
      */
-    void write(Map<CellPlace, CellValue> values);
+    void write(List<CellWrite> writes);
+
+    /** The same for few cells. */
+    default void write(Map<CellPlace, CellValue> values) {
+        List<CellWrite> writes = new ArrayList<>(values.size());
+        for (Map.Entry<CellPlace, CellValue> value : values.entrySet()) {
+            writes.add(new CellWrite(value.getKey(), value.getValue()));
+        }
+        write(writes);
+    }
 }

@@ -2,10 +2,11 @@ package shaftwright.workbook.comparison;
 
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
+import shaftwright.workbook.CellWrite;
 import shaftwright.workbook.Cells;
 import shaftwright.workbook.OpenBook;
 
@@ -67,7 +68,7 @@ public final class PartBook implements OpenBook {
     }
 
     @Override
-    public void write(Map<CellPlace, CellValue> values) {
-        whole.write(values);
+    public void write(List<CellWrite> writes) {
+        whole.write(writes);
     }
 }

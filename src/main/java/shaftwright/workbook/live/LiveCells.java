@@ -2,13 +2,13 @@ package shaftwright.workbook.live;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.CellWrite;
 import shaftwright.workbook.Cells;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
@@ -135,11 +135,12 @@ public final class LiveCells {
      * What each cell should show; constants and overwritten cells are left alone, engine cells are
      * always written.
      */
-    public Map<CellPlace, CellValue> values(Sizing sizing) {
-        Map<CellPlace, CellValue> values = new LinkedHashMap<>(cells.size() * 2);
+    public List<CellWrite> values(Sizing sizing) {
+        List<CellWrite> values = new ArrayList<>(cells.size());
         for (Cell cell : cells) {
             if (cell.content().hasFormula() || cell.line().isEngine()) {
-                values.put(cell.place(), cell.line().core().at(sizing, cell.index()));
+                CellValue value = cell.line().core().at(sizing, cell.index());
+                values.add(new CellWrite(cell.place(), value));
             }
         }
         return values;

@@ -26,6 +26,7 @@ import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.CellWrite;
 import shaftwright.workbook.Cells;
 import shaftwright.workbook.OpenBook;
 
@@ -54,8 +55,8 @@ public final class XlsxBook implements OpenBook {
     private final SharedStrings sharedStrings;
     private final Map<String, SheetPart> sheets = new HashMap<>();
 
-    /** What was written, in turn; not copied, as it may be most of the book. */
-    private final List<Map<CellPlace, CellValue>> written = new ArrayList<>();
+    /** What was written, in turn. */
+    private final List<CellWrite> written = new ArrayList<>();
 
     /** Whether sheets that nothing was read of have formulas, once they have been looked at. */
     private final Map<String, Boolean> scanned = new HashMap<>();
@@ -304,8 +305,8 @@ public final class XlsxBook implements OpenBook {
 
     /** {@inheritDoc} Of values written to one cell the last counts. */
     @Override
-    public void write(Map<CellPlace, CellValue> values) {
-        written.add(values);
+    public void write(List<CellWrite> writes) {
+        written.addAll(writes);
     }
 
     /**
@@ -493,22 +494,13 @@ public final class XlsxBook implements OpenBook {
         writtenCells.clear();
         Map<CellPlace, CellValue> changed = new HashMap<>();
         Set<CellPlace> absent = new HashSet<>();
-        for (int i = written.size() - 1; i >= 0; i--) {
-            addChanged(written.get(i), absent, changed);
-        }
-        return changed;
-    }
-
-    /** Leaves out cells to which something was written later. */
-    private void addChanged(
-            Map<CellPlace, CellValue> values,
-            Set<CellPlace> absent,
-            Map<CellPlace, CellValue> changed) {
         String sheet = null;
         SheetPart part = null;
         BitSet done = null;
-        for (Map.Entry<CellPlace, CellValue> value : values.entrySet()) {
-            CellPlace place = value.getKey();
+        // From the last one on: cells to which something was written later are left out.
+        for (int i = written.size() - 1; i >= 0; i--) {
+            CellPlace place = written.get(i).place();
+            CellValue value = written.get(i).value();
             if (!place.sheet().equals(sheet)) {
                 sheet = place.sheet();
                 load(List.of(sheet));
@@ -521,22 +513,23 @@ public final class XlsxBook implements OpenBook {
             }
             int cell = part.find(place.row(), place.column());
             if (cell < 0) {
-                if (absent.add(place) && !(value.getValue() instanceof CellValue.Blank)) {
-                    changed.put(place, value.getValue());
+                if (absent.add(place) && !(value instanceof CellValue.Blank)) {
+                    changed.put(place, value);
                 }
             } else if (!done.get(cell)) {
                 done.set(cell);
-                if (!part.shows(cell, value.getValue())) {
-                    changed.put(place, value.getValue());
+                if (!part.shows(cell, value)) {
+                    changed.put(place, value);
                 }
             }
         }
+        return changed;
     }
 
     private Set<CellPlace> writtenPlaces() {
         Set<CellPlace> places = new HashSet<>();
-        for (Map<CellPlace, CellValue> values : written) {
-            places.addAll(values.keySet());
+        for (CellWrite write : written) {
+            places.add(write.place());
         }
         return places;
     }
