@@ -34,7 +34,7 @@ import shaftwright.workbook.xlsx.XlsxBook;
 class LiveFormulasInProgramsTest {
     private static final int WORKBOOKS = Integer.getInteger("random.workbooks", 24);
     private static final int POI_SHARE = 12;
-    private static final int SPOILT_SHARE = 15;
+    private static final int SPOILT_SHARE = 22;
     private static final long FIRST_SEED = 1;
 
     @TempDir static Path folder;
@@ -109,7 +109,7 @@ class LiveFormulasInProgramsTest {
                             files.get(i % files.size()), XlsxBook.open(saved.get(i))));
         }
         assertThat(complaints).isEmpty();
-        assertThat(files).hasSizeGreaterThan(7);
+        assertThat(files).hasSizeGreaterThan(5);
     }
 
     /** A set of workbooks that all say the same would prove little. */
