@@ -28,20 +28,25 @@ public record HubAxes(Vector out, Vector ahead, Vector up) {
 
     /** Axes of a hub whose stub axis, of length one, points so. */
     public static HubAxes along(Vector stubAxis) {
-        double level = StrictMath.hypot(stubAxis.x(), stubAxis.y());
-        return of(
-                StrictMath.atan2(-stubAxis.z(), level),
-                StrictMath.atan2(stubAxis.x(), stubAxis.y()));
+        return of(camber(stubAxis), toe(stubAxis));
     }
 
     /** Camber of a hub with these axes, rad. */
     public double camber() {
-        return StrictMath.atan2(-out.z(), StrictMath.hypot(out.x(), out.y()));
+        return camber(out);
+    }
+
+    private static double camber(Vector stubAxis) {
+        return StrictMath.atan2(-stubAxis.z(), StrictMath.hypot(stubAxis.x(), stubAxis.y()));
     }
 
     /** Its toe, rad. */
     public double toe() {
-        return StrictMath.atan2(out.x(), out.y());
+        return toe(out);
+    }
+
+    private static double toe(Vector stubAxis) {
+        return StrictMath.atan2(stubAxis.x(), stubAxis.y());
     }
 
     /** The same axes of a hub that has pitched: its front has gone up by this angle, rad. */

@@ -31,20 +31,20 @@ public record Capsule(Vector a, Vector b, double radius) {
         Vector d1 = b.minus(a);
         Vector d2 = that.b.minus(that.a);
         Vector r = a.minus(that.a);
-        double aa = dot(d1, d1);
-        double ee = dot(d2, d2);
-        double f = dot(d2, r);
+        double aa = d1.dot(d1);
+        double ee = d2.dot(d2);
+        double f = d2.dot(r);
         double s = 0;
         double t = 0;
         if (aa > 0 && ee > 0) {
-            double bb = dot(d1, d2);
-            double c = dot(d1, r);
+            double bb = d1.dot(d2);
+            double c = d1.dot(r);
             double area = aa * ee - bb * bb;
             s = area > 0 ? clamp((bb * f - c * ee) / area) : 0;
             t = clamp((bb * s + f) / ee);
             s = clamp((bb * t - c) / aa);
         } else if (aa > 0) {
-            s = clamp(-dot(d1, r) / aa);
+            s = clamp(-d1.dot(r) / aa);
         } else if (ee > 0) {
             t = clamp(f / ee);
         }
@@ -54,9 +54,5 @@ public record Capsule(Vector a, Vector b, double radius) {
 
     private static double clamp(double value) {
         return Math.max(0, Math.min(1, value));
-    }
-
-    private static double dot(Vector p, Vector q) {
-        return p.x() * q.x() + p.y() * q.y() + p.z() * q.z();
     }
 }

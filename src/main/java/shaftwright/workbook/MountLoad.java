@@ -56,7 +56,7 @@ public enum MountLoad {
                     Input.number(
                                     load.input("roll"),
                                     Grid.BOOK,
-                                    "Mounts under " + load.word + ": left side up",
+                                    under + "left side up",
                                     InputKind.ANGLE,
                                     new Range(-30, 30),
                                     new Range(-10, 10),

@@ -16,19 +16,28 @@ import shaftwright.travel.TravelStop;
 public final class StopsAlone {
     /** A thing that could end the travel. */
     public enum Thing {
-        BOTTOMS(TravelStop.BOTTOMS.words()),
-        PULLS_OUT(TravelStop.PULLS_OUT.words()),
-        SOFT_STOP(TravelStop.SOFT_STOP.words()),
-        TOUCHES_CUP(TravelStop.TOUCHES_CUP.words()),
-        INNER_ANGLE(TravelStop.INNER_ANGLE.words()),
-        OUTER_ANGLE(TravelStop.OUTER_ANGLE.words()),
+        BOTTOMS(TravelStop.BOTTOMS),
+        PULLS_OUT(TravelStop.PULLS_OUT),
+        SOFT_STOP(TravelStop.SOFT_STOP),
+        TOUCHES_CUP(TravelStop.TOUCHES_CUP),
+        INNER_ANGLE(TravelStop.INNER_ANGLE),
+        OUTER_ANGLE(TravelStop.OUTER_ANGLE),
         RESTRAINT("damper, strap or bump stop"),
-        BOOT(TravelStop.BOOT_TOUCHES.words()),
+        BOOT(TravelStop.BOOT_TOUCHES),
         GROUND("ground clearance wanted");
 
         private final String words;
 
+        /** The one stop that it is, null where it stands for several or none. */
+        private final TravelStop stop;
+
+        Thing(TravelStop stop) {
+            this.stop = stop;
+            words = stop.words();
+        }
+
         Thing(String words) {
+            stop = null;
             this.words = words;
         }
 
@@ -51,16 +60,8 @@ public final class StopsAlone {
         }
         StopsAlone alone = new StopsAlone();
         Map<TravelStop, StopAlone> shaft = StopAlone.of(result.setup(), result.length().spacing());
-        List<Thing> ofShaft =
-                List.of(
-                        Thing.BOTTOMS,
-                        Thing.PULLS_OUT,
-                        Thing.SOFT_STOP,
-                        Thing.TOUCHES_CUP,
-                        Thing.INNER_ANGLE,
-                        Thing.OUTER_ANGLE);
-        for (int i = 0; i < ofShaft.size(); i++) {
-            alone.put(ofShaft.get(i), shaft.get(StopAlone.OF_SHAFT.get(i)));
+        for (Thing thing : Thing.values()) {
+            alone.put(thing, thing.stop == null ? null : shaft.get(thing.stop));
         }
         alone.put(Thing.RESTRAINT, side.path().restraints().aloneOrNull());
         alone.put(Thing.BOOT, side.bootsOrNull());

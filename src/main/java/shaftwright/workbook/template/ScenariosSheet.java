@@ -118,8 +118,24 @@ final class ScenariosSheet {
                     row++;
                 }
             }
-            row = travel(draft, sheet, row, columns, side);
-            row = own(draft, sheet, row, columns, side);
+            row =
+                    block(
+                            draft,
+                            sheet,
+                            row,
+                            columns,
+                            "Travel this shaft allows, " + side.word() + " side",
+                            Section.TRAVEL_BLOCK,
+                            side);
+            row =
+                    block(
+                            draft,
+                            sheet,
+                            row,
+                            columns,
+                            "Own pick-up points, " + side.word() + " side",
+                            Section.OWN_BLOCK,
+                            side);
         }
         sheet.setRowBreak(row - 1);
         Page.heading(draft, sheet, row++, columns, "Wheel, width and cost");
@@ -131,65 +147,47 @@ final class ScenariosSheet {
             }
         }
         for (Side side : Side.values()) {
-            row = longest(draft, sheet, row, columns, side);
+            row =
+                    block(
+                            draft,
+                            sheet,
+                            row,
+                            columns,
+                            "Longest travel that a shaft from any blank allows, margins kept, "
+                                    + side.word()
+                                    + " side",
+                            Section.LONGEST_BLOCK,
+                            side);
         }
         sheet.setRowBreak(row - 1);
         for (Side side : Side.values()) {
-            row = alone(draft, sheet, row, columns, side);
+            row =
+                    block(
+                            draft,
+                            sheet,
+                            row,
+                            columns,
+                            "Where each thing would end the travel from ride, were it the only one, "
+                                    + side.word()
+                                    + " side (not met: not as far as the path is known)",
+                            Section.ALONE_BLOCK,
+                            side);
         }
     }
 
-    private static int longest(Draft draft, XSSFSheet sheet, int top, int columns, Side side) {
+    /** An engine block of one side, its stamp first; returns the row below it. */
+    private static int block(
+            Draft draft,
+            XSSFSheet sheet,
+            int top,
+            int columns,
+            String title,
+            Section section,
+            Side side) {
         int row = top;
-        Page.heading(
-                draft,
-                sheet,
-                row++,
-                columns,
-                "Longest travel that a shaft from any blank allows, margins kept, "
-                        + side.word()
-                        + " side");
+        Page.heading(draft, sheet, row++, columns, title);
         Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
-        for (LiveLine line : LiveLines.all().in(Section.LONGEST_BLOCK)) {
-            result(draft, sheet, row++, line, side);
-        }
-        return row;
-    }
-
-    private static int alone(Draft draft, XSSFSheet sheet, int top, int columns, Side side) {
-        int row = top;
-        Page.heading(
-                draft,
-                sheet,
-                row++,
-                columns,
-                "Where each thing would end the travel from ride, were it the only one, "
-                        + side.word()
-                        + " side (not met: not as far as the path is known)");
-        Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
-        for (LiveLine line : LiveLines.all().in(Section.ALONE_BLOCK)) {
-            result(draft, sheet, row++, line, side);
-        }
-        return row;
-    }
-
-    private static int travel(Draft draft, XSSFSheet sheet, int top, int columns, Side side) {
-        int row = top;
-        Page.heading(
-                draft, sheet, row++, columns, "Travel this shaft allows, " + side.word() + " side");
-        Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
-        for (LiveLine line : LiveLines.all().in(Section.TRAVEL_BLOCK)) {
-            result(draft, sheet, row++, line, side);
-        }
-        return row;
-    }
-
-    /** What became of points that scenarios have of their own. */
-    private static int own(Draft draft, XSSFSheet sheet, int top, int columns, Side side) {
-        int row = top;
-        Page.heading(draft, sheet, row++, columns, "Own pick-up points, " + side.word() + " side");
-        Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
-        for (LiveLine line : LiveLines.all().in(Section.OWN_BLOCK)) {
+        for (LiveLine line : LiveLines.all().in(section)) {
             result(draft, sheet, row++, line, side);
         }
         return row;
