@@ -23,7 +23,6 @@ final class CheckCommand {
 
     int run() {
         progress.step("Reading " + request.file().getFileName());
-        Filling.prepare();
         XlsxBook book = XlsxBook.open(request.file());
         progress.step("Checking it");
         if (Comparison.is(book)) {

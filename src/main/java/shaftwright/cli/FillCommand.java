@@ -26,7 +26,6 @@ final class FillCommand {
         String out = request.value("--out", "");
         Path target = out.isEmpty() ? request.file() : Inputs.path(out);
         progress.step("Reading " + request.file().getFileName());
-        Filling.prepare();
         XlsxBook book = XlsxBook.open(request.file());
         progress.step("Computing it");
         if (Comparison.is(book)) {

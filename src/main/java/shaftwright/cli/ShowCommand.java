@@ -26,7 +26,6 @@ final class ShowCommand {
     int run() throws IOException {
         List<Side> sides = sides();
         progress.step("Reading " + request.file().getFileName());
-        Filling.prepare();
         XlsxBook book = XlsxBook.open(request.file());
         progress.step("Computing it");
         List<OpenBook> books = Comparison.books(book);
