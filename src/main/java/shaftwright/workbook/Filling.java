@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import shaftwright.workbook.live.LiveCells;
 import shaftwright.workbook.live.LiveLines;
 
@@ -63,15 +64,14 @@ public final class Filling {
      * as long as opening a file.
      */
     public static void prepare() {
-        Thread preparing =
-                new Thread("live lines") {
+        Ahead.begin(
+                "live lines",
+                new Callable<LiveLines>() {
                     @Override
-                    public void run() {
-                        LiveLines.all();
+                    public LiveLines call() {
+                        return LiveLines.all();
                     }
-                };
-        preparing.setDaemon(true);
-        preparing.start();
+                });
     }
 
     /** Fills the book. */
@@ -109,54 +109,63 @@ public final class Filling {
         }
         Collection<Area> areas = new ArrayList<>(InputReader.areas(names));
         areas.add(names.get(Contract.VERSION_NAME));
-        areas.addAll(LiveCells.areas(names));
         Cells cells = book.read(areas);
         new ContractCheck(problems).version(names.get(Contract.VERSION_NAME), cells);
         if (stopped()) {
             return report(null, 0);
         }
-        if (!ScenarioCheck.complete(names, cells, problems)) {
-            return report(null, 0);
-        }
         TypedCells overlay = TypedCells.of(typed, names, cells, problems);
         InputValues inputs = new InputReader(names, overlay.over(), problems).read();
-        if (stopped() && inputs.scenarios() == 0) {
+        Cells shown = book.read(LiveCells.areas(names));
+        if (!inputs.complete() || (stopped() && inputs.scenarios() == 0)) {
+            if (scenariosAsMade(names, cells, shown) && !inputs.complete()) {
+                // What else would be said follows from the cells that are gone.
+                LiveCells.find(names, shown, inputs.scenarios(), problems);
+            }
             return report(null, 0);
         }
-        if (!inputs.complete()) {
-            // What else would be said follows from the cells that are gone.
-            LiveCells.find(names, cells, inputs.scenarios(), problems);
+        Ahead<LiveCheck> looking =
+                LiveCheck.begin(names, shown, inputs.scenarios(), purpose == Purpose.CHECK);
+        Sizing sizing =
+                purpose == Purpose.COMPUTE || stopped()
+                        ? Sizing.of(inputs, problems)
+                        : Sizing.withVariants(inputs, problems);
+        LiveCheck look = looking.get();
+        if (!scenariosAsMade(names, cells, shown)) {
             return report(null, 0);
         }
-        Sizing sizing = Sizing.of(inputs, problems);
-        if (purpose != Purpose.COMPUTE && !stopped()) {
-            sizing.searchAhead();
-        }
-        LiveCells live = LiveCells.find(names, cells, inputs.scenarios(), problems);
-        LiveCheck check = look(live);
+        problems.addAll(look.found());
+        List<Problem> outdated =
+                purpose == Purpose.CHECK && !stopped() ? look.outdated(sizing) : List.of();
+        problems.addAll(look.overwritten());
+        problems.addAll(look.edited());
+        problems.addAll(outdated);
+        strayed = look.overwritten().size() + look.edited().size();
         if (stopped()) {
             return report(null, 0);
         }
-        if (purpose == Purpose.CHECK) {
-            check.outdated(live, sizing);
-        }
-        return report(sizing, purpose == Purpose.FILL ? write(live.values(sizing), overlay) : 0);
+        return report(sizing, purpose == Purpose.FILL ? write(look.live(), sizing, overlay) : 0);
     }
 
-    private LiveCheck look(LiveCells live) {
-        LiveCheck check = new LiveCheck(problems);
-        strayed = check.overwritten(live);
-        if (purpose == Purpose.CHECK) {
-            strayed += check.edited(live);
+    /**
+     * Whether all scenario columns are there; if not, that is all that is said, as everything else
+     * follows from it. Asked late, since it needs a large sheet.
+     */
+    private boolean scenariosAsMade(Map<String, Area> names, Cells cells, Cells live) {
+        List<Problem> columns = new ArrayList<>();
+        boolean asMade = ScenarioCheck.complete(names, cells, live, columns);
+        if (!asMade) {
+            problems.clear();
+            problems.addAll(columns);
         }
-        return check;
+        return asMade;
     }
 
-    private int write(List<CellWrite> results, TypedCells overlay) {
-        book.write(results);
+    private int write(LiveCells live, Sizing sizing, TypedCells overlay) {
+        int results = live.write(sizing, book);
         book.write(overlay.values());
         notePackUse();
-        return results.size() + overlay.values().size();
+        return results + overlay.values().size();
     }
 
     /** Workbooks made before the note was have no cell for it. */

@@ -1,41 +1,98 @@
 package shaftwright.workbook;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
 import shaftwright.workbook.live.FormulaSkeleton;
 import shaftwright.workbook.live.LiveCells;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.Quantity;
 import shaftwright.workbook.live.Section;
 
-/** Looks for live cells that no longer compute what they are declared to compute. */
+/** A book's live cells, and those among them that no longer compute what they are declared to. */
 final class LiveCheck {
     private static final double LAST_DIGITS = 1e-9;
 
-    private final List<Problem> problems;
+    private final LiveCells live;
+    private final List<Problem> found;
+    private final List<Problem> overwritten;
+
+    /** Takes longest of all, so it goes on beside whatever else is done with the cells. */
+    private final Ahead<List<Problem>> editedOrNull;
 
     /** By side and row; of each line there is one object. */
     private final IdentityHashMap<LiveLine, FormulaSkeleton[][]> declared = new IdentityHashMap<>();
 
     private final Map<String, FormulaSkeleton> skeletons = new HashMap<>();
 
-    LiveCheck(List<Problem> problems) {
-        this.problems = problems;
+    private LiveCheck(LiveCells live, List<Problem> found, boolean compared) {
+        this.live = live;
+        this.found = found;
+        editedOrNull = compared ? Ahead.begin("formulas", new Comparing()) : null;
+        overwritten = overwrittenCells();
     }
 
-    /** Says which cells hold a value in place of their formula, and returns how many. */
-    int overwritten(LiveCells live) {
-        int count = 0;
+    private final class Comparing implements Callable<List<Problem>> {
+        @Override
+        public List<Problem> call() {
+            return editedCells();
+        }
+    }
+
+    /**
+     * Begins to find the cells and to look at them, beside whatever leaves them alone meanwhile.
+     *
+     * @param names defined names of the workbook
+     * @param contents what its cells hold
+     * @param scenarios number of scenario columns
+     * @param compared whether formulas are compared with the declared ones
+     */
+    static Ahead<LiveCheck> begin(
+            Map<String, Area> names, Cells contents, int scenarios, boolean compared) {
+        return Ahead.begin(
+                "live cells",
+                new Callable<LiveCheck>() {
+                    @Override
+                    public LiveCheck call() {
+                        List<Problem> problems = new ArrayList<>();
+                        LiveCells live = LiveCells.find(names, contents, scenarios, problems);
+                        return new LiveCheck(live, problems, compared);
+                    }
+                });
+    }
+
+    /** The cells. */
+    LiveCells live() {
+        return live;
+    }
+
+    /** What is missing. */
+    List<Problem> found() {
+        return found;
+    }
+
+    /** Which cells hold a value in place of their formula. */
+    List<Problem> overwritten() {
+        return overwritten;
+    }
+
+    /** Where formulas were compared, which cells hold another one than declared. */
+    List<Problem> edited() {
+        return editedOrNull == null ? List.of() : editedOrNull.get();
+    }
+
+    private List<Problem> overwrittenCells() {
+        List<Problem> problems = new ArrayList<>();
         for (LiveCells.Cell cell : live.all()) {
             if (cell.line().isEngine() || cell.line().quantity() == Quantity.ORDINAL) {
                 continue;
             }
             if (!cell.content().hasFormula()) {
-                count++;
                 CellValue value = cell.content().value();
                 problems.add(
                         Problem.warning(
@@ -49,16 +106,14 @@ final class LiveCheck {
                                         + " agree with the rest"));
             }
         }
-        return count;
+        return problems;
     }
 
-    /** Says which cells hold another formula than declared, and returns how many. */
-    int edited(LiveCells live) {
-        int count = 0;
+    private List<Problem> editedCells() {
+        List<Problem> problems = new ArrayList<>();
         for (LiveCells.Cell cell : live.all()) {
             String formula = cell.content().formula();
             if (!formula.isEmpty() && cell.line().isEngine()) {
-                count++;
                 problems.add(
                         Problem.warning(
                                 cell.place(),
@@ -67,7 +122,6 @@ final class LiveCheck {
                                 "no formula; a fill writes the figure, and a recalculation replaces"
                                         + " it by the formula's"));
             } else if (!formula.isEmpty() && !sameShape(cell, formula)) {
-                count++;
                 problems.add(
                         Problem.warning(
                                 cell.place(),
@@ -77,11 +131,11 @@ final class LiveCheck {
                                         + " a recalculation replaces it by the other"));
             }
         }
-        return count;
+        return problems;
     }
 
-    /** Says which blocks hold figures that don't follow from the inputs, one warning a block. */
-    void outdated(LiveCells live, Sizing sizing) {
+    /** Which blocks hold figures that don't follow from the inputs, one warning a block. */
+    List<Problem> outdated(Sizing sizing) {
         Map<Section, List<LiveCells.Cell>> old = new EnumMap<>(Section.class);
         for (LiveCells.Cell cell : live.all()) {
             if (cell.line().isEngine()
@@ -91,9 +145,10 @@ final class LiveCheck {
                 old.computeIfAbsent(cell.line().section(), section -> new ArrayList<>()).add(cell);
             }
         }
+        List<Problem> outdated = new ArrayList<>();
         for (List<LiveCells.Cell> cells : old.values()) {
             LiveCells.Cell first = cells.get(0);
-            problems.add(
+            outdated.add(
                     Problem.warning(
                             first.place(),
                             first.line().label(),
@@ -107,6 +162,7 @@ final class LiveCheck {
                             InputReader.shown(first.line().core().at(sizing, first.index()))
                                     + "; fill the workbook again"));
         }
+        return outdated;
     }
 
     /** Programs write the last digits differently. */
@@ -146,7 +202,13 @@ final class LiveCheck {
             shapes = new FormulaSkeleton[Side.values().length][line.grid().rows()];
             declared.put(line, shapes);
         }
-        FormulaSkeleton[] rows = shapes[index.side() == Side.LEFT ? 0 : 1];
+        int side = index.side() == Side.LEFT ? 0 : 1;
+        FormulaSkeleton[] rows = shapes[side];
+        if (index.row() >= rows.length) {
+            // Rows were inserted among the typed ones.
+            rows = Arrays.copyOf(rows, index.row() + 1);
+            shapes[side] = rows;
+        }
         if (rows[index.row()] == null) {
             rows[index.row()] = skeleton(line.formula().at(index));
         }

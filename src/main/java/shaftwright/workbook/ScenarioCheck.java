@@ -10,15 +10,21 @@ final class ScenarioCheck {
 
     private ScenarioCheck() {}
 
-    /** Says it in one line when some are gone or new, which every result would say else. */
-    static boolean complete(Map<String, Area> names, Cells cells, List<Problem> problems) {
+    /**
+     * Says it in one line when some are gone or new, which every result would say else.
+     *
+     * @param cells the typed ones
+     * @param live those of live quantities
+     */
+    static boolean complete(
+            Map<String, Area> names, Cells cells, Cells live, List<Problem> problems) {
         Area typed = names.get(InputReader.LETTERS);
         Area working = names.get(MADE);
         if (typed == null || working == null) {
             return true;
         }
         int letters = InputReader.letters(names, cells).size();
-        int made = filled(working, cells);
+        int made = filled(working, live);
         if (letters == made) {
             return true;
         }

@@ -142,7 +142,7 @@ public final class SideOutcome {
      * Longest travel that any shaft from the blanks allows, null when there is none; computed when
      * first asked for.
      */
-    public synchronized LongestTravel longestTravelOrNull() {
+    public LongestTravel longestTravelOrNull() {
         if (longest == null && result != null) {
             longest =
                     LongestTravel.of(
@@ -178,7 +178,7 @@ public final class SideOutcome {
      * Chances of running out of travel, null when no trials were asked for; computed when first
      * asked for.
      */
-    public synchronized SlackChances chancesOrNull() {
+    public SlackChances chancesOrNull() {
         if (chances == null && result != null && doubts.trialsWanted()) {
             chances = doubts.chances(result, path);
         }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.SideResult;
@@ -49,7 +50,7 @@ public final class Sizing {
     private final List<ScenarioOutcome> scenarios = new ArrayList<>();
 
     /** Made when first asked for: of the many variants that are tried few ask. */
-    private Variants variants;
+    private Ahead<Variants> variantsOrNull;
 
     /** Made when first asked for, likewise. */
     private KnownPrints prints;
@@ -57,7 +58,7 @@ public final class Sizing {
     private TorqueRatings ratings;
     private final Map<Side, SideDrawing> drawings = new EnumMap<>(Side.class);
 
-    /** Found when first asked for, by whichever thread asks. */
+    /** Found when first asked for. */
     private final Map<Side, StopsAlone[]> stopsAlone = new EnumMap<>(Side.class);
 
     private final Doubts doubts;
@@ -85,6 +86,19 @@ public final class Sizing {
      *     shown
      */
     static Sizing of(InputValues inputs, List<Problem> problems) {
+        return of(inputs, problems, false);
+    }
+
+    /**
+     * Computes a workbook whose variants will be asked for: they are tried in a thread of their own
+     * as soon as there are scenarios to vary, which takes about as long as all the rest. Nothing of
+     * it moves a linkage, which is for one thread at a time.
+     */
+    static Sizing withVariants(InputValues inputs, List<Problem> problems) {
+        return of(inputs, problems, true);
+    }
+
+    private static Sizing of(InputValues inputs, List<Problem> problems, boolean variantsAhead) {
         Parts parts = new Parts(inputs);
         Sizing sizing =
                 new Sizing(
@@ -102,6 +116,9 @@ public final class Sizing {
         ScenarioStudy study = new ScenarioStudy(sizing, problems);
         for (int scenario = 0; scenario < inputs.scenarios(); scenario++) {
             sizing.scenarios.add(study.of(scenario));
+        }
+        if (variantsAhead) {
+            sizing.variantsOrNull = Ahead.begin("variants", sizing.new Varying());
         }
         sizing.shopLetter(problems);
         MeasuringCheck.check(sizing, problems);
@@ -128,50 +145,6 @@ public final class Sizing {
         return new ScenarioStudy(sizing, new ArrayList<>()).of(scenario);
     }
 
-    /**
-     * Begins, in a thread of its own, with what is a search or has many trials: it takes about as
-     * long as all the rest of a fill's computing.
-     */
-    void searchAhead() {
-        everyEnd();
-        Thread ahead =
-                new Thread("searches") {
-                    @Override
-                    public void run() {
-                        try {
-                            variants();
-                            sideBySide();
-                        } catch (RuntimeException e) {
-                            // Whoever asks for the result meets it again, and says so.
-                            return;
-                        }
-                    }
-                };
-        ahead.setDaemon(true);
-        ahead.start();
-    }
-
-    /** A side's linkage moves for one thread at a time: what is found by moving it comes first. */
-    private void everyEnd() {
-        for (ScenarioOutcome scenario : scenarios) {
-            for (Side side : Side.values()) {
-                if (scenario.side(side).resultOrNull() != null) {
-                    scenario.side(side).ends();
-                }
-            }
-        }
-    }
-
-    private void sideBySide() {
-        for (ScenarioOutcome scenario : scenarios) {
-            for (Side side : Side.values()) {
-                scenario.side(side).chancesOrNull();
-                scenario.side(side).longestTravelOrNull();
-                stopsAloneOrNull(new Index(side, scenario.number(), 0));
-            }
-        }
-    }
-
     /** The fingerprints that were worked out so far. */
     public KnownPrints prints() {
         if (prints == null) {
@@ -181,11 +154,18 @@ public final class Sizing {
     }
 
     /** Variants of the scenario that the builder wants varied, computed when first asked for. */
-    public synchronized Variants variants() {
-        if (variants == null) {
-            variants = Variants.of(this);
+    public Variants variants() {
+        if (variantsOrNull == null) {
+            variantsOrNull = Ahead.of(new Varying());
         }
-        return variants;
+        return variantsOrNull.get();
+    }
+
+    private final class Varying implements Callable<Variants> {
+        @Override
+        public Variants call() {
+            return Variants.of(Sizing.this);
+        }
     }
 
     private void marginChoice(List<Problem> problems) {
@@ -308,16 +288,14 @@ public final class Sizing {
 
     /** Where each thing would end a side's travel alone, null when the side has no result. */
     public StopsAlone stopsAloneOrNull(Index index) {
-        synchronized (stopsAlone) {
-            if (!stopsAlone.containsKey(index.side())) {
-                stopsAlone.put(index.side(), new StopsAlone[scenarios.size()]);
-            }
-            StopsAlone[] alone = stopsAlone.get(index.side());
-            if (alone[index.scenario()] == null) {
-                alone[index.scenario()] = StopsAlone.orNull(this, index);
-            }
-            return alone[index.scenario()];
+        if (!stopsAlone.containsKey(index.side())) {
+            stopsAlone.put(index.side(), new StopsAlone[scenarios.size()]);
         }
+        StopsAlone[] alone = stopsAlone.get(index.side());
+        if (alone[index.scenario()] == null) {
+            alone[index.scenario()] = StopsAlone.orNull(this, index);
+        }
+        return alone[index.scenario()];
     }
 
     /** A side's drawing, null while there is no path to draw. */

@@ -234,6 +234,17 @@ class EditedWorkbooksTest {
     }
 
     @Test
+    void formulasBelowRowsInsertedAmongReadingsAreComparedToo() {
+        String before = Run.of("check", book().file()).out();
+
+        Run run = Run.of("check", withRows("height_left", 3).file());
+
+        assertThat(run.err()).isEmpty();
+        assertThat(before).doesNotContain("another formula");
+        assertThat(run.out()).doesNotContain("another formula");
+    }
+
+    @Test
     void shopCardsOfAScenarioThatIsNotThereAreWarnedOf() {
         SmallBook book = book().put("shop_scenario", 0, "Z");
 

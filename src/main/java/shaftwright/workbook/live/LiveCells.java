@@ -13,6 +13,7 @@ import shaftwright.workbook.Cells;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.MissingNames;
+import shaftwright.workbook.OpenBook;
 import shaftwright.workbook.Problem;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
@@ -25,6 +26,9 @@ import shaftwright.workbook.Sizing;
 public final class LiveCells {
     /** One live cell. */
     public record Cell(LiveLine line, Index index, CellPlace place, CellContent content) {}
+
+    /** Values written in one go. */
+    private static final int AT_ONCE = 8192;
 
     private final List<Cell> cells = new ArrayList<>();
 
@@ -132,17 +136,27 @@ public final class LiveCells {
     }
 
     /**
-     * What each cell should show; constants and overwritten cells are left alone, engine cells are
-     * always written.
+     * Writes what each cell should show; constants and overwritten cells are left alone, engine
+     * cells are always written.
+     *
+     * @param book which may see to some values while others are computed
+     * @return how many were written
      */
-    public List<CellWrite> values(Sizing sizing) {
-        List<CellWrite> values = new ArrayList<>(cells.size());
+    public int write(Sizing sizing, OpenBook book) {
+        int count = 0;
+        List<CellWrite> values = new ArrayList<>(AT_ONCE);
         for (Cell cell : cells) {
             if (cell.content().hasFormula() || cell.line().isEngine()) {
                 CellValue value = cell.line().core().at(sizing, cell.index());
                 values.add(new CellWrite(cell.place(), value));
+                if (values.size() == AT_ONCE) {
+                    count += values.size();
+                    book.write(values);
+                    values.clear();
+                }
             }
         }
-        return values;
+        book.write(values);
+        return count + values.size();
     }
 }

@@ -2,7 +2,7 @@ package shaftwright.workbook.xlsx;
 
 import java.util.Arrays;
 
-/** The table of texts that sheets share. Only those asked for are decoded. */
+/** The table of texts that sheets share. Only those asked for are decoded, one at a time. */
 final class SharedStrings {
     private final String title;
     private final PartText part;
@@ -24,7 +24,7 @@ final class SharedStrings {
      *
      * @throws UnreadableBookException if there is none
      */
-    String get(int index) {
+    synchronized String get(int index) {
         if (starts == null) {
             starts = new int[256];
             if (part != null) {

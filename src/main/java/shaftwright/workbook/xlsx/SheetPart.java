@@ -12,7 +12,7 @@ import shaftwright.workbook.CellValue;
 /**
  * One sheet's part, walked once: where each row and cell stands in its text. The positions are kept
  * in plain int arrays, as a sheet may have a million cells; what a cell holds is decoded when it is
- * asked for.
+ * asked for, by one thread at a time.
  */
 final class SheetPart implements PartReader.Walk {
     /** Fields of a cell in the index; offsets into the text, -1 where there is no such element. */
@@ -83,7 +83,10 @@ final class SheetPart implements PartReader.Walk {
     private int dataTagEnd = -1;
     private int dataClose = -1;
 
-    /** Index of the row in which a cell was last looked for; the next is often in the same. */
+    /**
+     * Index of the row in which a cell was last looked for; the next is often in the same. Threads
+     * may overwrite each other's: whatever stands here is only a first guess.
+     */
     private int lastFound = -1;
 
     /** Made when the first cell is decoded. */
@@ -281,7 +284,7 @@ final class SheetPart implements PartReader.Walk {
      *
      * @throws UnreadableBookException if it is nothing that a cell can hold
      */
-    CellValue value(int cell) {
+    synchronized CellValue value(int cell) {
         if (cell(cell, VALUE) < 0) {
             return CellValue.BLANK;
         }
@@ -300,7 +303,7 @@ final class SheetPart implements PartReader.Walk {
     }
 
     /** A cell's formula, see {@link shaftwright.workbook.CellContent#formula()}. */
-    String formula(int cell) {
+    synchronized String formula(int cell) {
         if (!saysFormula(cell)) {
             return "";
         }
@@ -337,8 +340,12 @@ final class SheetPart implements PartReader.Walk {
         return cell(cell, FORMULA) >= 0;
     }
 
-    /** Whether a cell's value need not change to be this one. */
-    boolean shows(int cell, CellValue value) {
+    /** Whether a cell, or none where its index is -1, need not change to hold this value. */
+    boolean holds(int cell, CellValue value) {
+        return cell < 0 ? value instanceof CellValue.Blank : shows(cell, value);
+    }
+
+    private boolean shows(int cell, CellValue value) {
         if (value instanceof CellValue.Text text
                 && cell(cell, TYPED) == FORMULA_TEXT
                 && spells(cell, text.value())) {
@@ -480,10 +487,12 @@ final class SheetPart implements PartReader.Walk {
 
     /** Index of the cell at a place, or -1. */
     int find(int row, int column) {
-        if (lastFound < 0 || row(lastFound, ROW) != row) {
-            lastFound = Math.max(findRow(row), -1);
+        int index = lastFound;
+        if (index < 0 || row(index, ROW) != row) {
+            index = Math.max(findRow(row), -1);
+            lastFound = index;
         }
-        return lastFound < 0 ? -1 : Math.max(findCell(lastFound, column), -1);
+        return index < 0 ? -1 : Math.max(findCell(index, column), -1);
     }
 
     /** The prefix of the sheet's elements with its colon, or "". */

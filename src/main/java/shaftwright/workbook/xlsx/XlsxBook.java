@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
@@ -22,6 +21,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Callable;
+import shaftwright.workbook.Ahead;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
@@ -44,6 +45,9 @@ public final class XlsxBook implements OpenBook {
     private static final int LAST_ROW = (1 << 20) - 1;
     private static final int LAST_COLUMN = (1 << 14) - 1;
 
+    /** Writes that are compared sooner than a thread is started. */
+    private static final int FEW = 256;
+
     private static final String SIGNATURES = "_xmlsignatures/";
 
     private final Path file;
@@ -53,16 +57,16 @@ public final class XlsxBook implements OpenBook {
     private final WorkbookPart workbook;
     private final Map<String, String> sheetParts;
     private final SharedStrings sharedStrings;
-    private final Map<String, SheetPart> sheets = new HashMap<>();
+    private final Map<String, Ahead<SheetPart>> sheets = new HashMap<>();
 
     /** What was written, in turn. */
     private final List<CellWrite> written = new ArrayList<>();
 
+    /** The same, beside what the file holds. */
+    private final List<Ahead<Written>> compared = new ArrayList<>();
+
     /** Whether sheets that nothing was read of have formulas, once they have been looked at. */
     private final Map<String, Boolean> scanned = new HashMap<>();
-
-    /** Which cells of each sheet were written, once they have been looked at. */
-    private final Map<String, BitSet> writtenCells = new HashMap<>();
 
     /** Where the workbook part has the bytes of the known one, if any, it is not walked again. */
     private XlsxBook(Path file, byte[] bytes, FileTime modified, WorkbookPart knownOrNull) {
@@ -200,8 +204,10 @@ public final class XlsxBook implements OpenBook {
     /**
      * {@inheritDoc}
      *
-     * @throws UnreadableBookException if a sheet does not exist or its part is damaged; a cell that
-     *     holds something impossible is met when it is asked for
+     * <p>Sheets are walked meanwhile: that the part of one is damaged, or that a cell holds
+     * something impossible, is met when a cell of it is asked for.
+     *
+     * @throws UnreadableBookException if a sheet does not exist
      */
     @Override
     public Cells read(Collection<Area> areas) {
@@ -209,21 +215,26 @@ public final class XlsxBook implements OpenBook {
         for (Area area : areas) {
             names.add(area.sheet());
         }
-        load(names);
-        return new ReadCells(List.copyOf(areas));
+        return new ReadCells(List.copyOf(areas), begin(names));
     }
 
-    private final class ReadCells implements Cells {
+    private static final class ReadCells implements Cells {
         private final List<Area> areas;
+        private final Map<String, Ahead<SheetPart>> parts;
 
-        ReadCells(List<Area> areas) {
+        ReadCells(List<Area> areas, Map<String, Ahead<SheetPart>> parts) {
             this.areas = areas;
+            this.parts = parts;
         }
 
         @Override
         public CellContent at(CellPlace place) {
-            SheetPart part = sheets.get(place.sheet());
-            int cell = part == null ? -1 : part.find(place.row(), place.column());
+            Ahead<SheetPart> sheet = parts.get(place.sheet());
+            if (sheet == null) {
+                return CellContent.EMPTY;
+            }
+            SheetPart part = sheet.get();
+            int cell = part.find(place.row(), place.column());
             return cell < 0 ? CellContent.EMPTY : new StoredCell(part, cell);
         }
 
@@ -231,7 +242,7 @@ public final class XlsxBook implements OpenBook {
         public Map<CellPlace, CellContent> filled() {
             Map<CellPlace, CellContent> filled = new HashMap<>();
             for (Area area : areas) {
-                addFilled(area, sheets.get(area.sheet()), filled);
+                addFilled(area, parts.get(area.sheet()).get(), filled);
             }
             return filled;
         }
@@ -256,8 +267,8 @@ public final class XlsxBook implements OpenBook {
         }
     }
 
-    /** Walks these sheets, each once. */
-    private void load(Collection<String> names) {
+    /** Begins to walk these sheets, each once; whoever asks for one joins in. */
+    private Map<String, Ahead<SheetPart>> begin(Collection<String> names) {
         List<SheetLoad> loads = new ArrayList<>();
         for (String name : names) {
             if (!sheets.containsKey(name)) {
@@ -265,17 +276,36 @@ public final class XlsxBook implements OpenBook {
             }
         }
         Collections.sort(loads);
-        TwoAtOnce.run(loads);
+        List<Ahead<SheetPart>> begun = new ArrayList<>();
         for (SheetLoad load : loads) {
-            sheets.put(load.sheet, load.part);
+            Ahead<SheetPart> part = Ahead.of(load);
+            begun.add(part);
+            sheets.put(load.sheet, part);
         }
+        if (begun.size() > 0) {
+            Ahead.inTurn("sheets", begun);
+        }
+        Map<String, Ahead<SheetPart>> parts = new HashMap<>();
+        for (String name : names) {
+            parts.put(name, sheets.get(name));
+        }
+        return parts;
+    }
+
+    /** The sheet of this name, walked. */
+    private SheetPart sheet(String name) {
+        Ahead<SheetPart> part = sheets.get(name);
+        if (part == null) {
+            part = Ahead.of(new SheetLoad(name));
+            sheets.put(name, part);
+        }
+        return part.get();
     }
 
     /** Inflates and walks one sheet. */
-    private final class SheetLoad implements Runnable, Comparable<SheetLoad> {
+    private final class SheetLoad implements Callable<SheetPart>, Comparable<SheetLoad> {
         private final String sheet;
         private final ZipEntryRecord entry;
-        private SheetPart part;
 
         SheetLoad(String sheet) {
             this.sheet = sheet;
@@ -283,8 +313,8 @@ public final class XlsxBook implements OpenBook {
         }
 
         @Override
-        public void run() {
-            part = SheetPart.read(sheet, text(entry), sharedStrings);
+        public SheetPart call() {
+            return SheetPart.read(sheet, text(entry), sharedStrings);
         }
 
         /** Largest first, so that both threads finish at about the same time. */
@@ -303,10 +333,31 @@ public final class XlsxBook implements OpenBook {
         return zip.find(part);
     }
 
-    /** {@inheritDoc} Of values written to one cell the last counts. */
+    /**
+     * {@inheritDoc} Of values written to one cell the last counts. They are compared with what the
+     * file holds while the caller goes on.
+     *
+     * @throws UnreadableBookException if a sheet does not exist
+     */
     @Override
     public void write(List<CellWrite> writes) {
+        if (writes.isEmpty()) {
+            return;
+        }
         written.addAll(writes);
+        Set<String> names = new LinkedHashSet<>();
+        String last = "";
+        for (CellWrite write : writes) {
+            if (!write.place().sheet().equals(last)) {
+                last = write.place().sheet();
+                names.add(last);
+            }
+        }
+        Ahead<Written> some = Written.of(List.copyOf(writes), begin(names));
+        compared.add(some);
+        if (writes.size() > FEW) {
+            Ahead.inTurn("written", List.of(some));
+        }
     }
 
     /**
@@ -332,7 +383,8 @@ public final class XlsxBook implements OpenBook {
     public SaveReport save(Path target, DependentFormulas dependents) {
         SafeReplace.refuseIfOpenElsewhere(target);
         refuseChangedSince(target);
-        Map<CellPlace, CellValue> changes = changedValues();
+        Written all = compared();
+        Map<CellPlace, CellValue> changes = new HashMap<>(all.changed());
         int changed = changes.size();
         if (changed == 0 && isSource(target)) {
             return new SaveReport(0, 0, 0, Optional.empty());
@@ -340,7 +392,7 @@ public final class XlsxBook implements OpenBook {
         refuseSigned(target);
         int recomputed = 0;
         int dropped = 0;
-        if (dependents != null && !changes.isEmpty() && hasOtherFormulas()) {
+        if (dependents != null && !changes.isEmpty() && hasOtherFormulas(all)) {
             Map<CellPlace, Optional<CellValue>> found =
                     dependents.recompute(patched(changes, false), before(changes), writtenPlaces());
             for (Map.Entry<CellPlace, Optional<CellValue>> cell : found.entrySet()) {
@@ -436,16 +488,18 @@ public final class XlsxBook implements OpenBook {
     @Override
     public Map<CellPlace, String> formulasCalling(String prefix) {
         String wanted = lowerCase(prefix);
-        List<Area> all = new ArrayList<>();
+        // Most sheets have none, and a book may have a hundred thousand formulas.
+        Map<String, Ahead<Boolean>> looks = new LinkedHashMap<>();
         for (String sheet : sheetParts.keySet()) {
-            // Most sheets have none, and a book may have a hundred thousand formulas.
-            SheetPart part = sheets.get(sheet);
-            boolean found =
-                    part == null
-                            ? hasFormula(sheet) && text(sheetEntry(sheet)).hasNameAfter(wanted)
-                            : part.part().hasNameAfter(wanted);
-            if (found) {
-                all.add(new Area(sheet, 0, 0, LAST_ROW, LAST_COLUMN));
+            if (sheets.containsKey(sheet) || hasFormula(sheet)) {
+                looks.put(sheet, Ahead.of(new NameLook(sheet, wanted)));
+            }
+        }
+        Ahead.twoAtOnce(List.copyOf(looks.values()));
+        List<Area> all = new ArrayList<>();
+        for (Map.Entry<String, Ahead<Boolean>> look : looks.entrySet()) {
+            if (look.getValue().get()) {
+                all.add(new Area(look.getKey(), 0, 0, LAST_ROW, LAST_COLUMN));
             }
         }
         Map<CellPlace, String> found = new HashMap<>();
@@ -455,6 +509,24 @@ public final class XlsxBook implements OpenBook {
             }
         }
         return found;
+    }
+
+    /** Looks for a name anywhere in a sheet's text. */
+    private final class NameLook implements Callable<Boolean> {
+        private final String sheet;
+        private final String lowerCase;
+
+        NameLook(String sheet, String lowerCase) {
+            this.sheet = sheet;
+            this.lowerCase = lowerCase;
+        }
+
+        @Override
+        public Boolean call() {
+            Ahead<SheetPart> part = sheets.get(sheet);
+            PartText text = part == null ? text(sheetEntry(sheet)) : part.get().part();
+            return text.hasNameAfter(lowerCase);
+        }
     }
 
     private boolean isSource(Path target) {
@@ -489,41 +561,13 @@ public final class XlsxBook implements OpenBook {
         }
     }
 
-    /** The written values that are not in the file yet. */
-    private Map<CellPlace, CellValue> changedValues() {
-        writtenCells.clear();
-        Map<CellPlace, CellValue> changed = new HashMap<>();
-        Set<CellPlace> absent = new HashSet<>();
-        String sheet = null;
-        SheetPart part = null;
-        BitSet done = null;
-        // From the last one on: cells to which something was written later are left out.
-        for (int i = written.size() - 1; i >= 0; i--) {
-            CellPlace place = written.get(i).place();
-            CellValue value = written.get(i).value();
-            if (!place.sheet().equals(sheet)) {
-                sheet = place.sheet();
-                load(List.of(sheet));
-                part = sheets.get(sheet);
-                done = writtenCells.get(sheet);
-                if (done == null) {
-                    done = new BitSet();
-                    writtenCells.put(sheet, done);
-                }
-            }
-            int cell = part.find(place.row(), place.column());
-            if (cell < 0) {
-                if (absent.add(place) && !(value instanceof CellValue.Blank)) {
-                    changed.put(place, value);
-                }
-            } else if (!done.get(cell)) {
-                done.set(cell);
-                if (!part.shows(cell, value)) {
-                    changed.put(place, value);
-                }
-            }
+    /** All that was written, compared with what the file holds. */
+    private Written compared() {
+        Written all = Written.of(List.of(), Map.of()).get();
+        for (Ahead<Written> some : compared) {
+            all.add(some.get());
         }
-        return changed;
+        return all;
     }
 
     private Set<CellPlace> writtenPlaces() {
@@ -538,15 +582,11 @@ public final class XlsxBook implements OpenBook {
     private Map<CellPlace, CellValue> before(Map<CellPlace, CellValue> changes) {
         Map<CellPlace, CellValue> before = new HashMap<>();
         for (CellPlace place : changes.keySet()) {
-            SheetPart part = sheets.get(place.sheet());
+            SheetPart part = sheet(place.sheet());
             int cell = part.find(place.row(), place.column());
             before.put(place, cell < 0 ? CellValue.BLANK : part.value(cell));
         }
         return before;
-    }
-
-    private static boolean shows(SheetPart part, int cell, CellValue value) {
-        return cell < 0 ? value instanceof CellValue.Blank : part.shows(cell, value);
     }
 
     private static Set<String> sheetsOf(Collection<CellPlace> places) {
@@ -572,14 +612,13 @@ public final class XlsxBook implements OpenBook {
     }
 
     /** Whether any cell that was not written has a formula. */
-    private boolean hasOtherFormulas() {
+    private boolean hasOtherFormulas(Written all) {
         for (Map.Entry<String, String> sheet : sheetParts.entrySet()) {
-            SheetPart part = sheets.get(sheet.getKey());
+            Ahead<SheetPart> part = sheets.get(sheet.getKey());
             boolean found =
                     part == null
                             ? hasFormula(sheet.getKey())
-                            : part.hasFormulaOutside(
-                                    writtenCells.getOrDefault(sheet.getKey(), new BitSet()));
+                            : part.get().hasFormulaOutside(all.cells(sheet.getKey()));
             if (found) {
                 return true;
             }
@@ -610,21 +649,25 @@ public final class XlsxBook implements OpenBook {
             }
             values.put(change.getKey(), change.getValue());
         }
-        load(bySheet.keySet());
+        begin(bySheet.keySet());
         List<PartPatch> work = new ArrayList<>();
         for (Map.Entry<String, Map<CellPlace, CellValue>> sheet : bySheet.entrySet()) {
             work.add(
                     new PartPatch(
-                            sheets.get(sheet.getKey()),
+                            sheet(sheet.getKey()),
                             sheet.getKey(),
                             sheet.getValue(),
                             sheetEntry(sheet.getKey())));
         }
         Collections.sort(work);
-        TwoAtOnce.run(work);
-        Map<String, Deflated> parts = new HashMap<>();
+        List<Ahead<Deflated>> contents = new ArrayList<>();
         for (PartPatch patch : work) {
-            parts.put(patch.entry.name(), patch.content);
+            contents.add(Ahead.of(patch));
+        }
+        Ahead.twoAtOnce(contents);
+        Map<String, Deflated> parts = new HashMap<>();
+        for (int i = 0; i < contents.size(); i++) {
+            parts.put(work.get(i).entry.name(), contents.get(i).get());
         }
         patchCharts(changes, parts);
         if (computeOnOpening) {
@@ -665,12 +708,11 @@ public final class XlsxBook implements OpenBook {
     }
 
     /** Patches and compresses one sheet. */
-    private static final class PartPatch implements Runnable, Comparable<PartPatch> {
+    private static final class PartPatch implements Callable<Deflated>, Comparable<PartPatch> {
         private final SheetPart sheet;
         private final String name;
         private final Map<CellPlace, CellValue> values;
         private final ZipEntryRecord entry;
-        private Deflated content;
 
         PartPatch(
                 SheetPart sheet,
@@ -684,9 +726,9 @@ public final class XlsxBook implements OpenBook {
         }
 
         @Override
-        public void run() {
+        public Deflated call() {
             List<Splice> splices = SheetPatch.splices(sheet, name, values);
-            content = Splice.apply(sheet.part(), splices, ZipSnapshot.hint(entry));
+            return Splice.apply(sheet.part(), splices, ZipSnapshot.hint(entry));
         }
 
         @Override
@@ -698,11 +740,11 @@ public final class XlsxBook implements OpenBook {
     private void readBack(Path target, Path file, Map<CellPlace, CellValue> changes) {
         try {
             XlsxBook book = open(file, workbook);
-            book.load(sheetsOf(changes.keySet()));
+            Ahead.twoAtOnce(List.copyOf(book.begin(sheetsOf(changes.keySet())).values()));
             for (Map.Entry<CellPlace, CellValue> change : changes.entrySet()) {
                 CellPlace place = change.getKey();
-                SheetPart part = book.sheets.get(place.sheet());
-                if (!shows(part, part.find(place.row(), place.column()), change.getValue())) {
+                SheetPart part = book.sheet(place.sheet());
+                if (!part.holds(part.find(place.row(), place.column()), change.getValue())) {
                     throw new BookNotWritableException(
                             target, "reading back " + place + " gave another value");
                 }

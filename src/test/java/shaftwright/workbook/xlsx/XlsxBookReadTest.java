@@ -16,6 +16,7 @@ import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Cells;
 
 /** Forms of cells, strings, names and parts that ECMA-376 (parts 1, 2 and 4) allows. */
 class XlsxBookReadTest {
@@ -322,7 +323,8 @@ class XlsxBookReadTest {
         XlsxBook book = open(builder);
         assertThat(book.read(List.of(ALL)).filled()).hasSize(1);
         assertThat(book.inflatedSheets()).containsExactly("Sheet1");
-        assertThatThrownBy(() -> book.read(List.of(new Area("Mine", 0, 0, 1, 1))))
+        Cells mine = book.read(List.of(new Area("Mine", 0, 0, 1, 1)));
+        assertThatThrownBy(() -> mine.at(new CellPlace("Mine", 0, 0)))
                 .isInstanceOf(UnreadableBookException.class)
                 .hasMessageContaining("xl/worksheets/mine.xml");
     }

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,7 @@ import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.CellWrite;
 
 /** What a save does to the text of a sheet; forms of cells as in ECMA-376 part 1, 18.3.1.4. */
 class XlsxBookWriteTest {
@@ -241,6 +243,39 @@ class XlsxBookWriteTest {
         assertThat(book.save(file)).isEqualTo(new SaveReport(0, 0, 0, Optional.empty()));
         assertThat(Files.getLastModifiedTime(file).toMillis()).isEqualTo(1_000_000_000_000L);
         assertThat(folder.toFile().list()).containsExactly("book.xlsx");
+    }
+
+    /** First and last of many, which are compared while others are written. */
+    @Test
+    void ofValuesWrittenToOneCellTheLastCounts() throws IOException {
+        int many = 2000;
+        StringBuilder rows = new StringBuilder();
+        List<CellWrite> other = new ArrayList<>();
+        List<CellWrite> same = new ArrayList<>();
+        for (int row = 1; row <= many; row++) {
+            rows.append("<row r=\"%d\"><c r=\"A%d\"><v>%d</v></c></row>".formatted(row, row, row));
+            other.add(new CellWrite(at("A" + row), CellValue.of(row + 0.5)));
+            other.add(new CellWrite(at("B" + row), CellValue.of(row)));
+            same.add(new CellWrite(at("B" + row), CellValue.BLANK));
+            same.add(new CellWrite(at("A" + row), CellValue.of(row)));
+        }
+        Path file = PackageBuilder.withRows(rows.toString()).save(folder.resolve("book.xlsx"));
+        byte[] before = Files.readAllBytes(file);
+
+        XlsxBook book = XlsxBook.open(file);
+        book.write(other);
+        book.write(same);
+        assertThat(book.save(file)).isEqualTo(new SaveReport(0, 0, 0, Optional.empty()));
+        assertThat(file).hasBinaryContent(before);
+
+        List<CellWrite> both = new ArrayList<>(other);
+        both.addAll(same.subList(2, same.size()));
+        book = XlsxBook.open(file);
+        book.write(both);
+        assertThat(book.save(file).changed()).isEqualTo(2);
+        String text = PackageDifference.text(file, SHEET);
+        assertThat(text).contains("<c r=\"A1\"><v>1.5</v></c><c r=\"B1\"><v>1</v></c>");
+        assertThat(text).contains("<c r=\"A2\"><v>2</v></c></row>");
     }
 
     @Test

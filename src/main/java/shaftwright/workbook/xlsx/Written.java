@@ -1,0 +1,115 @@
+package shaftwright.workbook.xlsx;
+
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import shaftwright.workbook.Ahead;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.CellWrite;
+
+/**
+ * Values written to cells in one go, beside what the file holds there. A fill writes tens of
+ * thousands, and most are there already.
+ */
+final class Written implements Callable<Written> {
+    private final List<CellWrite> writes;
+    private final Map<String, Ahead<SheetPart>> sheets;
+
+    /** By sheet, which of its cells were written. */
+    private final Map<String, BitSet> cells = new HashMap<>();
+
+    /** Places where the file has no cell. */
+    private final Set<CellPlace> absent = new HashSet<>();
+
+    private final Map<CellPlace, CellValue> changed = new HashMap<>();
+
+    private Written(List<CellWrite> writes, Map<String, Ahead<SheetPart>> sheets) {
+        this.writes = writes;
+        this.sheets = sheets;
+    }
+
+    /**
+     * To be compared by whoever asks for it first.
+     *
+     * @param sheets all that are written to
+     */
+    static Ahead<Written> of(List<CellWrite> writes, Map<String, Ahead<SheetPart>> sheets) {
+        return Ahead.of(new Written(writes, sheets));
+    }
+
+    /** Of values written to one cell the last counts. */
+    @Override
+    public Written call() {
+        String sheet = null;
+        SheetPart part = null;
+        BitSet done = null;
+        for (CellWrite write : writes) {
+            CellPlace place = write.place();
+            if (!place.sheet().equals(sheet)) {
+                sheet = place.sheet();
+                part = sheets.get(sheet).get();
+                done = cells.get(sheet);
+                if (done == null) {
+                    done = new BitSet();
+                    cells.put(sheet, done);
+                }
+            }
+            int cell = part.find(place.row(), place.column());
+            boolean again = cell < 0 ? !absent.add(place) : done.get(cell);
+            if (cell >= 0) {
+                done.set(cell);
+            }
+            if (!part.holds(cell, write.value())) {
+                changed.put(place, write.value());
+            } else if (again) {
+                changed.remove(place);
+            }
+        }
+        return this;
+    }
+
+    /** Adds these later values: they replace earlier ones of the same cells. */
+    void add(Written later) {
+        Iterator<CellPlace> places = changed.keySet().iterator();
+        while (places.hasNext()) {
+            if (later.has(places.next())) {
+                places.remove();
+            }
+        }
+        changed.putAll(later.changed);
+        absent.addAll(later.absent);
+        for (Map.Entry<String, BitSet> sheet : later.cells.entrySet()) {
+            BitSet known = cells.get(sheet.getKey());
+            if (known == null) {
+                known = new BitSet();
+                cells.put(sheet.getKey(), known);
+            }
+            known.or(sheet.getValue());
+        }
+    }
+
+    private boolean has(CellPlace place) {
+        BitSet done = cells.get(place.sheet());
+        if (done == null) {
+            return false;
+        }
+        int cell = sheets.get(place.sheet()).get().find(place.row(), place.column());
+        return cell < 0 ? absent.contains(place) : done.get(cell);
+    }
+
+    /** The values that the file does not hold. */
+    Map<CellPlace, CellValue> changed() {
+        return changed;
+    }
+
+    /** Which cells of a sheet were written, by their numbers in its part. */
+    BitSet cells(String sheet) {
+        return cells.getOrDefault(sheet, new BitSet());
+    }
+}
