@@ -94,24 +94,16 @@ public record BootGap(double gap, double travel, double along) {
      */
     public static double clearUpTo(
             Motion motion, Centres centres, Boot boot, Tube tube, double limit) {
-        double good = 0;
-        double next = 0;
-        while (at(motion, centres, boot, tube, next).gap >= 0) {
-            if (next == limit) {
-                return Double.POSITIVE_INFINITY;
-            }
-            good = next;
-            next = Math.signum(limit) * Math.min(Math.abs(good) + STEP, Math.abs(limit));
-        }
-        while (Math.abs(next - good) > TravelRange.PRECISION) {
-            double middle = (good + next) / 2;
-            if (at(motion, centres, boot, tube, middle).gap >= 0) {
-                good = middle;
-            } else {
-                next = middle;
-            }
-        }
-        return Math.abs(good);
+        double clear =
+                new TravelWalk(limit, STEP)
+                        .lastClear(
+                                new TravelWalk.Clearance() {
+                                    @Override
+                                    public boolean isClear(double travel) {
+                                        return at(motion, centres, boot, tube, travel).gap >= 0;
+                                    }
+                                });
+        return Double.isNaN(clear) ? Double.POSITIVE_INFINITY : Math.abs(clear);
     }
 
     private static BootGap lesser(BootGap one, BootGap other) {

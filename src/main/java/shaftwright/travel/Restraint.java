@@ -87,30 +87,25 @@ public record Restraint(Span span, Kind kind, double shortest, double longest) {
     }
 
     private TravelEnds.End walk(double limit, Motion motion) {
-        double sense = Math.signum(limit);
-        double good = 0;
-        while (good != limit) {
-            double next = sense * Math.min(Math.abs(good) + STEP, Math.abs(limit));
-            TravelStop stop = stopOrNull(span.lengthAt(motion, next));
-            if (stop != null) {
-                return halved(good, next, stop, motion);
-            }
-            good = next;
-        }
-        return null;
+        Met met = new Met(motion);
+        double clear = new TravelWalk(limit, STEP).lastClear(met);
+        return met.stop == null ? null : new TravelEnds.End(clear, met.stop);
     }
 
-    private TravelEnds.End halved(double clear, double stopped, TravelStop stop, Motion motion) {
-        double good = clear;
-        double bad = stopped;
-        while (Math.abs(bad - good) > TravelRange.PRECISION) {
-            double middle = (good + bad) / 2;
-            if (stopOrNull(span.lengthAt(motion, middle)) == null) {
-                good = middle;
-            } else {
-                bad = middle;
-            }
+    /** Remembers what stops the wheel. */
+    private final class Met implements TravelWalk.Clearance {
+        private final Motion motion;
+        private TravelStop stop;
+
+        Met(Motion motion) {
+            this.motion = motion;
         }
-        return new TravelEnds.End(good, stop);
+
+        @Override
+        public boolean isClear(double travel) {
+            TravelStop there = stopOrNull(span.lengthAt(motion, travel));
+            stop = there == null ? stop : there;
+            return there == null;
+        }
     }
 }

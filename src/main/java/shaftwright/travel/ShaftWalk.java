@@ -117,35 +117,27 @@ record ShaftWalk(SideSetup setup, double spacing, Keep keep) {
 
     /** Last travel one way that meets no stop, and the stop beyond it. */
     End end(End last) {
-        double limit = last.travel();
-        double sense = Math.signum(limit);
-        double good = 0;
-        while (good != limit) {
-            double next = sense * Math.min(Math.abs(good) + TravelRange.STEP, Math.abs(limit));
-            TravelStop stop = stopOrNull(next);
-            if (stop != null) {
-                return narrowed(good, next, stop);
-            }
-            good = next;
-        }
-        return last;
+        Met met = new Met();
+        double clear = new TravelWalk(last.travel(), TravelRange.STEP).lastClear(met);
+        return met.stop == null ? last : new End(clear, met.stop);
     }
 
     /** The end between a travel that is clear and one that is not, on the safe side. */
-    End narrowed(double clear, double stopped, TravelStop met) {
-        double good = clear;
-        double bad = stopped;
-        TravelStop stop = met;
-        while (Math.abs(bad - good) > TravelRange.PRECISION) {
-            double middle = (good + bad) / 2;
-            TravelStop there = stopOrNull(middle);
-            if (there == null) {
-                good = middle;
-            } else {
-                bad = middle;
-                stop = there;
-            }
+    End narrowed(double clear, double stopped, TravelStop stop) {
+        Met met = new Met();
+        met.stop = stop;
+        return new End(TravelWalk.halved(clear, stopped, met), met.stop);
+    }
+
+    /** Remembers the stop that was met last, which is the nearest. */
+    private final class Met implements TravelWalk.Clearance {
+        private TravelStop stop;
+
+        @Override
+        public boolean isClear(double travel) {
+            TravelStop there = stopOrNull(travel);
+            stop = there == null ? stop : there;
+            return there == null;
         }
-        return new End(good, stop);
     }
 }

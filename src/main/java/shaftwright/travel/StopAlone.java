@@ -69,6 +69,7 @@ public record StopAlone(double up, double down) {
 
     private record Walk(ShaftWalk shaft) {
         Map<TravelStop, Double> met(double limit) {
+            TravelWalk walk = new TravelWalk(limit, STEP);
             Map<TravelStop, Double> met = new EnumMap<>(TravelStop.class);
             double good = 0;
             double next = 0;
@@ -78,7 +79,7 @@ public record StopAlone(double up, double down) {
                     return met;
                 }
                 good = next;
-                next = Math.signum(limit) * Math.min(Math.abs(good) + STEP, Math.abs(limit));
+                next = walk.next(good);
             }
         }
 
@@ -98,18 +99,16 @@ public record StopAlone(double up, double down) {
         }
 
         private double narrowed(TravelStop stop, double clear, double travel) {
-            double good = clear;
-            double bad = travel;
-            while (Math.abs(bad - good) > TravelRange.PRECISION) {
-                double middle = (good + bad) / 2;
-                Position position = Position.of(shaft.setup(), middle);
-                if (shaft.meets(stop, position, shaft.fittedOrNull(position))) {
-                    bad = middle;
-                } else {
-                    good = middle;
-                }
-            }
-            return good;
+            return TravelWalk.halved(
+                    clear,
+                    travel,
+                    new TravelWalk.Clearance() {
+                        @Override
+                        public boolean isClear(double between) {
+                            Position position = Position.of(shaft.setup(), between);
+                            return !shaft.meets(stop, position, shaft.fittedOrNull(position));
+                        }
+                    });
         }
     }
 }
