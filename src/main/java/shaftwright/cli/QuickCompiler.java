@@ -1,13 +1,11 @@
 package shaftwright.cli;
 
 import java.io.File;
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 
 /**
  * Leaves a process to HotSpot's quick compiler. A run is over before the optimizing one has paid
@@ -47,23 +45,24 @@ final class QuickCompiler {
     /** The command reads directives from a file and from nowhere else. */
     private static boolean takes(String directive)
             throws ReflectiveOperationException, IOException {
-        Path file = ownFile();
+        File file = ownFile();
+        if (!file.createNewFile()) {
+            return false;
+        }
         try {
-            Files.write(
-                    file,
-                    directive.getBytes(StandardCharsets.US_ASCII),
-                    StandardOpenOption.CREATE_NEW,
-                    StandardOpenOption.WRITE);
+            try (FileOutputStream out = new FileOutputStream(file)) {
+                out.write(directive.getBytes(StandardCharsets.US_ASCII));
+            }
             return command("Compiler.directives_add \"" + file + "\"").contains("added");
         } finally {
-            file.toFile().delete();
+            file.delete();
         }
     }
 
     /** The library's own names for temporary files are random, at 20 ms for a cold process. */
-    private static Path ownFile() {
+    private static File ownFile() {
         String name = "shaftwright-" + Long.toHexString(System.nanoTime()) + ".directives";
-        return new File(System.getProperty("java.io.tmpdir"), name).toPath();
+        return new File(System.getProperty("java.io.tmpdir"), name);
     }
 
     private static String command(String text) throws ReflectiveOperationException {

@@ -9,8 +9,12 @@ final class FormulaScan {
 
     private final byte[] buffer = new byte[BUFFER];
     private final byte[] name = new byte[64];
+
+    /** Of the tag that is being read; -1 outside. */
     private int nameLength = -1;
+
     private int prefixLength = -1;
+    private boolean begun;
 
     private FormulaScan() {}
 
@@ -48,22 +52,38 @@ final class FormulaScan {
     }
 
     private boolean found(byte[] bytes, int count) {
-        for (int i = 0; i < count; i++) {
-            byte b = bytes[i];
-            if (b == 0) {
-                return true;
-            }
-            if (b == '<') {
-                nameLength = 0;
-            } else if (nameLength >= 0) {
-                if (isNameEnd(b)) {
-                    if (isFormula()) {
-                        return true;
-                    }
-                    nameLength = -1;
-                } else if (nameLength < name.length) {
-                    name[nameLength++] = b;
+        if (!begun && isWide(bytes, count)) {
+            return true;
+        }
+        begun = true;
+        int i = 0;
+        while (i < count) {
+            if (nameLength < 0) {
+                // Most bytes by far; nothing but locals, which the quick compiler keeps at hand.
+                while (i < count && bytes[i] != '<') {
+                    i++;
                 }
+                nameLength = i < count ? 0 : -1;
+            } else if (bytes[i] == '<') {
+                nameLength = 0;
+            } else if (isNameEnd(bytes[i])) {
+                if (isFormula()) {
+                    return true;
+                }
+                nameLength = -1;
+            } else if (nameLength < name.length) {
+                name[nameLength++] = bytes[i];
+            }
+            i++;
+        }
+        return false;
+    }
+
+    /** Whether characters take two bytes: behind the mark, if any, one of "<" is 0 then. */
+    private static boolean isWide(byte[] bytes, int count) {
+        for (int i = 0; i < Math.min(count, 4); i++) {
+            if (bytes[i] == 0) {
+                return true;
             }
         }
         return false;

@@ -66,7 +66,7 @@ public final class XlsxBook implements OpenBook {
     private final List<Ahead<Written>> compared = new ArrayList<>();
 
     /** Whether sheets that nothing was read of have formulas, once they have been looked at. */
-    private final Map<String, Boolean> scanned = new HashMap<>();
+    private final Map<String, Ahead<Boolean>> scans = new HashMap<>();
 
     /** Where the workbook part has the bytes of the known one, if any, it is not walked again. */
     private XlsxBook(Path file, byte[] bytes, FileTime modified, WorkbookPart knownOrNull) {
@@ -344,6 +344,9 @@ public final class XlsxBook implements OpenBook {
         if (writes.isEmpty()) {
             return;
         }
+        if (written.isEmpty()) {
+            scanOthers();
+        }
         written.addAll(writes);
         Set<String> names = new LinkedHashSet<>();
         String last = "";
@@ -491,9 +494,7 @@ public final class XlsxBook implements OpenBook {
         // Most sheets have none, and a book may have a hundred thousand formulas.
         Map<String, Ahead<Boolean>> looks = new LinkedHashMap<>();
         for (String sheet : sheetParts.keySet()) {
-            if (sheets.containsKey(sheet) || hasFormula(sheet)) {
-                looks.put(sheet, Ahead.of(new NameLook(sheet, wanted)));
-            }
+            looks.put(sheet, Ahead.of(new NameLook(sheet, wanted)));
         }
         Ahead.twoAtOnce(List.copyOf(looks.values()));
         List<Area> all = new ArrayList<>();
@@ -513,18 +514,27 @@ public final class XlsxBook implements OpenBook {
 
     /** Looks for a name anywhere in a sheet's text. */
     private final class NameLook implements Callable<Boolean> {
-        private final String sheet;
+        private final ZipEntryRecord entry;
         private final String lowerCase;
 
+        /** One of them, whether it was read or not. */
+        private final Ahead<SheetPart> partOrNull;
+
+        private final Ahead<Boolean> scanOrNull;
+
         NameLook(String sheet, String lowerCase) {
-            this.sheet = sheet;
+            this.entry = sheetEntry(sheet);
             this.lowerCase = lowerCase;
+            partOrNull = sheets.get(sheet);
+            scanOrNull = partOrNull == null ? scan(sheet) : null;
         }
 
         @Override
         public Boolean call() {
-            Ahead<SheetPart> part = sheets.get(sheet);
-            PartText text = part == null ? text(sheetEntry(sheet)) : part.get().part();
+            if (scanOrNull != null && !scanOrNull.get()) {
+                return false;
+            }
+            PartText text = partOrNull == null ? text(entry) : partOrNull.get().part();
             return text.hasNameAfter(lowerCase);
         }
     }
@@ -602,13 +612,34 @@ public final class XlsxBook implements OpenBook {
     }
 
     /** Whether a sheet that nothing was read of has any; it may be large, so it is scanned once. */
-    private boolean hasFormula(String sheet) {
-        Boolean found = scanned.get(sheet);
-        if (found == null) {
-            found = FormulaScan.hasFormula(title, zip, sheetEntry(sheet));
-            scanned.put(sheet, found);
+    private Ahead<Boolean> scan(String sheet) {
+        Ahead<Boolean> scan = scans.get(sheet);
+        if (scan == null) {
+            ZipEntryRecord entry = sheetEntry(sheet);
+            scan =
+                    Ahead.of(
+                            new Callable<Boolean>() {
+                                @Override
+                                public Boolean call() {
+                                    return FormulaScan.hasFormula(title, zip, entry);
+                                }
+                            });
+            scans.put(sheet, scan);
         }
-        return found;
+        return scan;
+    }
+
+    /** Begins to scan all sheets that nothing was read of: a save will ask. */
+    private void scanOthers() {
+        List<Ahead<Boolean>> others = new ArrayList<>();
+        for (String sheet : sheetParts.keySet()) {
+            if (!sheets.containsKey(sheet)) {
+                others.add(scan(sheet));
+            }
+        }
+        if (!others.isEmpty()) {
+            Ahead.inTurn("other sheets", others);
+        }
     }
 
     /** Whether any cell that was not written has a formula. */
@@ -617,7 +648,7 @@ public final class XlsxBook implements OpenBook {
             Ahead<SheetPart> part = sheets.get(sheet.getKey());
             boolean found =
                     part == null
-                            ? hasFormula(sheet.getKey())
+                            ? scan(sheet.getKey()).get()
                             : part.get().hasFormulaOutside(all.cells(sheet.getKey()));
             if (found) {
                 return true;
