@@ -38,7 +38,7 @@ final class AuthorTraces {
             boolean persons = name.contains("persons/") && name.endsWith(".xml");
             boolean workbook = entry.name().equals(main);
             if (properties || notes || persons || workbook) {
-                PartText part = PartText.of(title, entry.name(), zip.inflate(entry));
+                PartText part = zip.text(entry);
                 List<Splice> splices = new ArrayList<>();
                 PartReader.walk(
                         part,

@@ -30,7 +30,7 @@ final class Relationships implements PartReader.Walk {
         Relationships read = new Relationships(folder);
         ZipEntryRecord entry = zip.find(folder + "_rels/" + part.substring(slash + 1) + ".rels");
         if (entry != null) {
-            PartText text = PartText.of(title, entry.name(), zip.inflate(entry));
+            PartText text = zip.text(entry);
             PartReader.walk(text, read);
         }
         return read;

@@ -55,18 +55,13 @@ public final class XlsxBook implements OpenBook {
     private final ZipSnapshot zip;
     private final FileTime modified;
     private final WorkbookPart workbook;
-    private final Map<String, String> sheetParts;
-    private final SharedStrings sharedStrings;
-    private final Map<String, Ahead<SheetPart>> sheets = new HashMap<>();
+    private final Sheets sheets;
 
     /** What was written, in turn. */
     private final List<CellWrite> written = new ArrayList<>();
 
     /** The same, beside what the file holds. */
     private final List<Ahead<Written>> compared = new ArrayList<>();
-
-    /** Whether sheets that nothing was read of have formulas, once they have been looked at. */
-    private final Map<String, Ahead<Boolean>> scans = new HashMap<>();
 
     /** Where the workbook part has the bytes of the known one, if any, it is not walked again. */
     private XlsxBook(Path file, byte[] bytes, FileTime modified, WorkbookPart knownOrNull) {
@@ -75,15 +70,15 @@ public final class XlsxBook implements OpenBook {
         this.modified = modified;
         this.zip = ZipSnapshot.of(title, bytes);
         String main = mainPart();
-        PartText text = text(zip.find(main));
+        PartText text = zip.text(zip.find(main));
         boolean known =
                 knownOrNull != null && Arrays.equals(knownOrNull.text().bytes(), text.bytes());
         this.workbook = known ? knownOrNull : WorkbookPart.read(title, text);
         Relationships links = Relationships.of(title, zip, main);
-        this.sheetParts = sheetParts(links);
         String shared = links.first("sharedStrings");
         ZipEntryRecord entry = shared == null ? null : zip.find(shared);
-        this.sharedStrings = new SharedStrings(title, entry == null ? null : text(entry));
+        SharedStrings texts = new SharedStrings(title, entry == null ? null : zip.text(entry));
+        this.sheets = new Sheets(title, zip, sheetEntries(links), texts);
     }
 
     /**
@@ -130,13 +125,9 @@ public final class XlsxBook implements OpenBook {
                 ZipSnapshot.A_WORKBOOK);
     }
 
-    private PartText text(ZipEntryRecord entry) {
-        return PartText.of(title, entry.name(), zip.inflate(entry));
-    }
-
     /** Parts of the sheets that hold cells, by sheet name. */
-    private Map<String, String> sheetParts(Relationships links) {
-        Map<String, String> parts = new LinkedHashMap<>();
+    private Map<String, ZipEntryRecord> sheetEntries(Relationships links) {
+        Map<String, ZipEntryRecord> entries = new LinkedHashMap<>();
         for (Map.Entry<String, String> sheet : workbook.relationIds().entrySet()) {
             Relationships.Link link = links.byId(sheet.getValue());
             if (link == null || zip.find(link.target()) == null) {
@@ -144,10 +135,10 @@ public final class XlsxBook implements OpenBook {
                         title, "no part for sheet \"" + sheet.getKey() + "\"", "one");
             }
             if (link.isA("worksheet")) {
-                parts.put(sheet.getKey(), link.target());
+                entries.put(sheet.getKey(), zip.find(link.target()));
             }
         }
-        return parts;
+        return entries;
     }
 
     static String lowerCase(String name) {
@@ -215,122 +206,7 @@ public final class XlsxBook implements OpenBook {
         for (Area area : areas) {
             names.add(area.sheet());
         }
-        return new ReadCells(List.copyOf(areas), begin(names));
-    }
-
-    private static final class ReadCells implements Cells {
-        private final List<Area> areas;
-        private final Map<String, Ahead<SheetPart>> parts;
-
-        ReadCells(List<Area> areas, Map<String, Ahead<SheetPart>> parts) {
-            this.areas = areas;
-            this.parts = parts;
-        }
-
-        @Override
-        public CellContent at(CellPlace place) {
-            Ahead<SheetPart> sheet = parts.get(place.sheet());
-            if (sheet == null) {
-                return CellContent.EMPTY;
-            }
-            SheetPart part = sheet.get();
-            int cell = part.find(place.row(), place.column());
-            return cell < 0 ? CellContent.EMPTY : new StoredCell(part, cell);
-        }
-
-        @Override
-        public Map<CellPlace, CellContent> filled() {
-            Map<CellPlace, CellContent> filled = new HashMap<>();
-            for (Area area : areas) {
-                addFilled(area, parts.get(area.sheet()).get(), filled);
-            }
-            return filled;
-        }
-    }
-
-    private static void addFilled(Area area, SheetPart part, Map<CellPlace, CellContent> filled) {
-        for (int index = 0; index < part.rowCount(); index++) {
-            int row = part.row(index, SheetPart.ROW);
-            if (row < area.firstRow() || row > area.lastRow()) {
-                continue;
-            }
-            int end = part.cellsEnd(index);
-            for (int cell = part.row(index, SheetPart.FIRST); cell < end; cell++) {
-                int column = part.cell(cell, SheetPart.COLUMN);
-                CellContent content = new StoredCell(part, cell);
-                if (column >= area.firstColumn()
-                        && column <= area.lastColumn()
-                        && !content.isEmpty()) {
-                    filled.put(new CellPlace(area.sheet(), row, column), content);
-                }
-            }
-        }
-    }
-
-    /** Begins to walk these sheets, each once; whoever asks for one joins in. */
-    private Map<String, Ahead<SheetPart>> begin(Collection<String> names) {
-        List<SheetLoad> loads = new ArrayList<>();
-        for (String name : names) {
-            if (!sheets.containsKey(name)) {
-                loads.add(new SheetLoad(name));
-            }
-        }
-        Collections.sort(loads);
-        List<Ahead<SheetPart>> begun = new ArrayList<>();
-        for (SheetLoad load : loads) {
-            Ahead<SheetPart> part = Ahead.of(load);
-            begun.add(part);
-            sheets.put(load.sheet, part);
-        }
-        if (begun.size() > 0) {
-            Ahead.inTurn("sheets", begun);
-        }
-        Map<String, Ahead<SheetPart>> parts = new HashMap<>();
-        for (String name : names) {
-            parts.put(name, sheets.get(name));
-        }
-        return parts;
-    }
-
-    /** The sheet of this name, walked. */
-    private SheetPart sheet(String name) {
-        Ahead<SheetPart> part = sheets.get(name);
-        if (part == null) {
-            part = Ahead.of(new SheetLoad(name));
-            sheets.put(name, part);
-        }
-        return part.get();
-    }
-
-    /** Inflates and walks one sheet. */
-    private final class SheetLoad implements Callable<SheetPart>, Comparable<SheetLoad> {
-        private final String sheet;
-        private final ZipEntryRecord entry;
-
-        SheetLoad(String sheet) {
-            this.sheet = sheet;
-            this.entry = sheetEntry(sheet);
-        }
-
-        @Override
-        public SheetPart call() {
-            return SheetPart.read(sheet, text(entry), sharedStrings);
-        }
-
-        /** Largest first, so that both threads finish at about the same time. */
-        @Override
-        public int compareTo(SheetLoad other) {
-            return Integer.compare(other.entry.size(), entry.size());
-        }
-    }
-
-    private ZipEntryRecord sheetEntry(String sheet) {
-        String part = sheetParts.get(sheet);
-        if (part == null) {
-            throw new UnreadableBookException(
-                    title, "no sheet with cells named \"" + sheet + "\"", "one");
-        }
-        return zip.find(part);
+        return new ReadCells(List.copyOf(areas), sheets.begin(names));
     }
 
     /**
@@ -345,7 +221,7 @@ public final class XlsxBook implements OpenBook {
             return;
         }
         if (written.isEmpty()) {
-            scanOthers();
+            sheets.scanOthers();
         }
         written.addAll(writes);
         Set<String> names = new LinkedHashSet<>();
@@ -356,7 +232,7 @@ public final class XlsxBook implements OpenBook {
                 names.add(last);
             }
         }
-        Ahead<Written> some = Written.of(List.copyOf(writes), begin(names));
+        Ahead<Written> some = Written.of(List.copyOf(writes), sheets.begin(names));
         compared.add(some);
         if (writes.size() > FEW) {
             Ahead.inTurn("written", List.of(some));
@@ -395,7 +271,7 @@ public final class XlsxBook implements OpenBook {
         refuseSigned(target);
         int recomputed = 0;
         int dropped = 0;
-        if (dependents != null && !changes.isEmpty() && hasOtherFormulas(all)) {
+        if (dependents != null && !changes.isEmpty() && sheets.haveFormulasOutside(all)) {
             Map<CellPlace, Optional<CellValue>> found =
                     dependents.recompute(patched(changes, false), before(changes), writtenPlaces());
             for (Map.Entry<CellPlace, Optional<CellValue>> cell : found.entrySet()) {
@@ -491,17 +367,9 @@ public final class XlsxBook implements OpenBook {
     @Override
     public Map<CellPlace, String> formulasCalling(String prefix) {
         String wanted = lowerCase(prefix);
-        // Most sheets have none, and a book may have a hundred thousand formulas.
-        Map<String, Ahead<Boolean>> looks = new LinkedHashMap<>();
-        for (String sheet : sheetParts.keySet()) {
-            looks.put(sheet, Ahead.of(new NameLook(sheet, wanted)));
-        }
-        Ahead.twoAtOnce(List.copyOf(looks.values()));
         List<Area> all = new ArrayList<>();
-        for (Map.Entry<String, Ahead<Boolean>> look : looks.entrySet()) {
-            if (look.getValue().get()) {
-                all.add(new Area(look.getKey(), 0, 0, LAST_ROW, LAST_COLUMN));
-            }
+        for (String sheet : sheets.naming(wanted)) {
+            all.add(new Area(sheet, 0, 0, LAST_ROW, LAST_COLUMN));
         }
         Map<CellPlace, String> found = new HashMap<>();
         for (Map.Entry<CellPlace, CellContent> cell : read(all).filled().entrySet()) {
@@ -510,33 +378,6 @@ public final class XlsxBook implements OpenBook {
             }
         }
         return found;
-    }
-
-    /** Looks for a name anywhere in a sheet's text. */
-    private final class NameLook implements Callable<Boolean> {
-        private final ZipEntryRecord entry;
-        private final String lowerCase;
-
-        /** One of them, whether it was read or not. */
-        private final Ahead<SheetPart> partOrNull;
-
-        private final Ahead<Boolean> scanOrNull;
-
-        NameLook(String sheet, String lowerCase) {
-            this.entry = sheetEntry(sheet);
-            this.lowerCase = lowerCase;
-            partOrNull = sheets.get(sheet);
-            scanOrNull = partOrNull == null ? scan(sheet) : null;
-        }
-
-        @Override
-        public Boolean call() {
-            if (scanOrNull != null && !scanOrNull.get()) {
-                return false;
-            }
-            PartText text = partOrNull == null ? text(entry) : partOrNull.get().part();
-            return text.hasNameAfter(lowerCase);
-        }
     }
 
     private boolean isSource(Path target) {
@@ -592,7 +433,7 @@ public final class XlsxBook implements OpenBook {
     private Map<CellPlace, CellValue> before(Map<CellPlace, CellValue> changes) {
         Map<CellPlace, CellValue> before = new HashMap<>();
         for (CellPlace place : changes.keySet()) {
-            SheetPart part = sheet(place.sheet());
+            SheetPart part = sheets.get(place.sheet());
             int cell = part.find(place.row(), place.column());
             before.put(place, cell < 0 ? CellValue.BLANK : part.value(cell));
         }
@@ -609,52 +450,6 @@ public final class XlsxBook implements OpenBook {
             }
         }
         return names;
-    }
-
-    /** Whether a sheet that nothing was read of has any; it may be large, so it is scanned once. */
-    private Ahead<Boolean> scan(String sheet) {
-        Ahead<Boolean> scan = scans.get(sheet);
-        if (scan == null) {
-            ZipEntryRecord entry = sheetEntry(sheet);
-            scan =
-                    Ahead.of(
-                            new Callable<Boolean>() {
-                                @Override
-                                public Boolean call() {
-                                    return FormulaScan.hasFormula(title, zip, entry);
-                                }
-                            });
-            scans.put(sheet, scan);
-        }
-        return scan;
-    }
-
-    /** Begins to scan all sheets that nothing was read of: a save will ask. */
-    private void scanOthers() {
-        List<Ahead<Boolean>> others = new ArrayList<>();
-        for (String sheet : sheetParts.keySet()) {
-            if (!sheets.containsKey(sheet)) {
-                others.add(scan(sheet));
-            }
-        }
-        if (!others.isEmpty()) {
-            Ahead.inTurn("other sheets", others);
-        }
-    }
-
-    /** Whether any cell that was not written has a formula. */
-    private boolean hasOtherFormulas(Written all) {
-        for (Map.Entry<String, String> sheet : sheetParts.entrySet()) {
-            Ahead<SheetPart> part = sheets.get(sheet.getKey());
-            boolean found =
-                    part == null
-                            ? scan(sheet.getKey()).get()
-                            : part.get().hasFormulaOutside(all.cells(sheet.getKey()));
-            if (found) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private byte[] patched(Map<CellPlace, CellValue> changes, boolean computeOnOpening) {
@@ -680,15 +475,15 @@ public final class XlsxBook implements OpenBook {
             }
             values.put(change.getKey(), change.getValue());
         }
-        begin(bySheet.keySet());
+        sheets.begin(bySheet.keySet());
         List<PartPatch> work = new ArrayList<>();
         for (Map.Entry<String, Map<CellPlace, CellValue>> sheet : bySheet.entrySet()) {
             work.add(
                     new PartPatch(
-                            sheet(sheet.getKey()),
+                            sheets.get(sheet.getKey()),
                             sheet.getKey(),
                             sheet.getValue(),
-                            sheetEntry(sheet.getKey())));
+                            sheets.entry(sheet.getKey())));
         }
         Collections.sort(work);
         List<Ahead<Deflated>> contents = new ArrayList<>();
@@ -714,7 +509,7 @@ public final class XlsxBook implements OpenBook {
         for (String part : chartParts()) {
             ZipEntryRecord entry = zip.find(part);
             if (entry != null) {
-                PartText text = text(entry);
+                PartText text = zip.text(entry);
                 List<Splice> splices = ChartPart.splices(text, this, changes);
                 if (!splices.isEmpty()) {
                     parts.put(entry.name(), Splice.apply(text, splices, ZipSnapshot.hint(entry)));
@@ -725,7 +520,7 @@ public final class XlsxBook implements OpenBook {
 
     private List<String> chartParts() {
         ZipEntryRecord entry = zip.find("[Content_Types].xml");
-        return entry == null ? List.of() : ContentTypes.charts(text(entry));
+        return entry == null ? List.of() : ContentTypes.charts(zip.text(entry));
     }
 
     /** The area that a reference or a name in a formula stands for, or null. */
@@ -771,10 +566,10 @@ public final class XlsxBook implements OpenBook {
     private void readBack(Path target, Path file, Map<CellPlace, CellValue> changes) {
         try {
             XlsxBook book = open(file, workbook);
-            Ahead.twoAtOnce(List.copyOf(book.begin(sheetsOf(changes.keySet())).values()));
+            Ahead.twoAtOnce(List.copyOf(book.sheets.begin(sheetsOf(changes.keySet())).values()));
             for (Map.Entry<CellPlace, CellValue> change : changes.entrySet()) {
                 CellPlace place = change.getKey();
-                SheetPart part = book.sheet(place.sheet());
+                SheetPart part = book.sheets.get(place.sheet());
                 if (!part.holds(part.find(place.row(), place.column()), change.getValue())) {
                     throw new BookNotWritableException(
                             target, "reading back " + place + " gave another value");
@@ -788,6 +583,6 @@ public final class XlsxBook implements OpenBook {
 
     /** The names of the sheets that were inflated so far, for tests. */
     Set<String> inflatedSheets() {
-        return new HashSet<>(sheets.keySet());
+        return sheets.walked();
     }
 }

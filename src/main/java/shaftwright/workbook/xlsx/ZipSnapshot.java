@@ -111,6 +111,11 @@ final class ZipSnapshot {
         return entry.compressedSize() + entry.compressedSize() / 2 + 64;
     }
 
+    /** A part's whole text, its checksum verified. */
+    PartText text(ZipEntryRecord entry) {
+        return PartText.of(title, entry.name(), inflate(entry));
+    }
+
     /** A part's whole content, its checksum verified. */
     byte[] inflate(ZipEntryRecord entry) {
         refuseBomb(entry);

@@ -1,0 +1,65 @@
+package shaftwright.workbook.xlsx;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import shaftwright.workbook.Ahead;
+import shaftwright.workbook.Area;
+import shaftwright.workbook.CellContent;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.Cells;
+
+/** Cells of sheets that are walked meanwhile; asking for one waits for its sheet. */
+final class ReadCells implements Cells {
+    private final List<Area> areas;
+    private final Map<String, Ahead<SheetPart>> sheets;
+
+    /**
+     * Of these areas.
+     *
+     * @param sheets all that they lie on, by name
+     */
+    ReadCells(List<Area> areas, Map<String, Ahead<SheetPart>> sheets) {
+        this.areas = areas;
+        this.sheets = sheets;
+    }
+
+    @Override
+    public CellContent at(CellPlace place) {
+        Ahead<SheetPart> sheet = sheets.get(place.sheet());
+        if (sheet == null) {
+            return CellContent.EMPTY;
+        }
+        SheetPart part = sheet.get();
+        int cell = part.find(place.row(), place.column());
+        return cell < 0 ? CellContent.EMPTY : new StoredCell(part, cell);
+    }
+
+    @Override
+    public Map<CellPlace, CellContent> filled() {
+        Map<CellPlace, CellContent> filled = new HashMap<>();
+        for (Area area : areas) {
+            addFilled(area, sheets.get(area.sheet()).get(), filled);
+        }
+        return filled;
+    }
+
+    private static void addFilled(Area area, SheetPart part, Map<CellPlace, CellContent> filled) {
+        for (int index = 0; index < part.rowCount(); index++) {
+            int row = part.row(index, SheetPart.ROW);
+            if (row < area.firstRow() || row > area.lastRow()) {
+                continue;
+            }
+            int end = part.cellsEnd(index);
+            for (int cell = part.row(index, SheetPart.FIRST); cell < end; cell++) {
+                int column = part.cell(cell, SheetPart.COLUMN);
+                CellContent content = new StoredCell(part, cell);
+                if (column >= area.firstColumn()
+                        && column <= area.lastColumn()
+                        && !content.isEmpty()) {
+                    filled.put(new CellPlace(area.sheet(), row, column), content);
+                }
+            }
+        }
+    }
+}
