@@ -120,6 +120,14 @@ public enum Grid {
         return rows;
     }
 
+    /**
+     * Whether each typed row stands for something of its own, by its place in the table; of other
+     * tables rows may be left empty, inserted and moved.
+     */
+    public boolean placed() {
+        return this == LINKAGE_POINT || this == BUILT;
+    }
+
     /** Whether scenarios stand side by side and rows below each other in one block. */
     public boolean block() {
         return this == TABLE || this == BLANK_TABLE || this == RESTRAINT_TABLE;

@@ -2,9 +2,11 @@ package shaftwright.workbook;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import shaftwright.tyre.TyreSize;
 import shaftwright.tyre.UnreadableTyreSizeException;
 import shaftwright.units.Length;
@@ -19,6 +21,9 @@ final class InputReader {
     private final Cells cells;
     private final List<Problem> problems;
     private LengthUnit unit = LengthUnit.INCH;
+
+    /** Tables in which rows were inserted or deleted where none may be. */
+    private final Set<String> misplaced = new HashSet<>();
 
     InputReader(Map<String, Area> names, Cells cells, List<Problem> problems) {
         this.names = names;
@@ -119,6 +124,9 @@ final class InputReader {
     }
 
     private Entry[] column(Input input, Side side, Area area) {
+        if (input.grid().placed() && area.size() != input.grid().rows()) {
+            misplaced(input, side, area);
+        }
         Entry[] column = new Entry[area.size()];
         for (int row = 0; row < column.length; row++) {
             StringBuilder which = new StringBuilder();
@@ -131,6 +139,19 @@ final class InputReader {
             column[row] = entry(input, area.place(row), which.toString());
         }
         return column;
+    }
+
+    /** Said once a table: what is typed in it would be taken for something else. */
+    private void misplaced(Input input, Side side, Area area) {
+        if (misplaced.add(area.sheet() + "!" + area.firstRow())) {
+            error(
+                    area.place(0),
+                    input.label() + ", " + side.word(),
+                    area.size() + " rows",
+                    input.grid().rows()
+                            + " rows, each of which stands for something of its own: delete a row"
+                            + " that was inserted, or start from a new workbook where one is gone");
+        }
     }
 
     private Entry entry(Input input, CellPlace place, String which) {

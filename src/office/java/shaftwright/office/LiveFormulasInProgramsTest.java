@@ -29,11 +29,12 @@ import shaftwright.workbook.xlsx.XlsxBook;
  * spreadsheet programs; every live cell shows what the core makes of the same inputs.
  *
  * <p>LibreOffice and Gnumeric compute all, Apache POI the demo and each twelfth. More of them than
- * a few minutes allow with {@code -Drandom.workbooks=200}, which takes a quarter of an hour.
+ * a few minutes allow with {@code -Drandom.workbooks=200}, which takes a quarter of an hour; by POI
+ * as well with {@code -Drandom.poi.share=1}.
  */
 class LiveFormulasInProgramsTest {
     private static final int WORKBOOKS = Integer.getInteger("random.workbooks", 24);
-    private static final int POI_SHARE = 12;
+    private static final int POI_SHARE = Integer.getInteger("random.poi.share", 12);
     private static final int SPOILT_SHARE = 22;
     private static final long FIRST_SEED = 1;
 

@@ -122,15 +122,25 @@ class EditedWorkbooksTest {
 
     @Test
     void rowsInsertedAmongTheReadingsAreFilled() {
+        insertedRowIsFilled("height_left", 16);
+    }
+
+    /** These have no figures: no scenario has points of its own. */
+    @Test
+    void rowsInsertedAmongFiguresOfAFillAreFilled() {
+        insertedRowIsFilled("own_fore_aft_left", 25);
+    }
+
+    private void insertedRowIsFilled(String name, int rows) {
         SmallBook book = book();
-        CellPlace place = book.place("height_left", 3);
+        CellPlace place = book.place(name, 3);
         EditedByBuilder.edit(
                 book.file(),
                 workbook -> {
                     XSSFSheet sheet = workbook.getSheet(place.sheet());
                     sheet.shiftRows(place.row(), sheet.getLastRowNum(), 1);
                 });
-        assertThat(XlsxBook.open(book.file()).names().get("height_left").size()).isEqualTo(16);
+        assertThat(XlsxBook.open(book.file()).names().get(name).size()).isEqualTo(rows);
 
         Run run = Run.of("fill", "--set", "hub_shift[A]=1/2", book.file());
 
@@ -222,6 +232,28 @@ class EditedWorkbooksTest {
         Refusal.of(book)
                 .says("\"joint 20\", with it 80 rows more than can be read", "at most 20 rows")
                 .only(1);
+    }
+
+    /** Their rows have no names that are read: the third is ride, or the third pick-up point. */
+    @Test
+    void rowsInsertedWhereEachStandsForSomethingAreRefused() {
+        for (String name : List.of("built_play_left", "point_ahead_left")) {
+            SmallBook book = book();
+            CellPlace place = book.place(name, 1);
+            EditedByBuilder.edit(
+                    book.file(),
+                    workbook -> {
+                        XSSFSheet sheet = workbook.getSheet(place.sheet());
+                        sheet.shiftRows(place.row(), sheet.getLastRowNum(), 1);
+                    });
+
+            int rows = Contract.input(name.replace("_left", "")).grid().rows();
+            Refusal.of(book)
+                    .says(
+                            place.sheet(),
+                            rows + 1 + " rows; expected " + rows + " rows, each of which stands")
+                    .only(1);
+        }
     }
 
     @Test

@@ -223,14 +223,17 @@ enum OwnPointLines implements LiveLine.Formula, LiveLine.Core {
         }
     }
 
-    /** A curve's coefficients; cells of scenarios without points of their own stay empty. */
+    /**
+     * A curve's coefficients. Cells of scenarios without points of their own hold something too:
+     * among inserted rows only such cells are found again.
+     */
     private record Curve(HubCurve curve) implements LiveLine.Core {
         @Override
         public CellValue at(Sizing sizing, Index index) {
             SidePath own = ownOrNull(sizing, index);
             LinkagePath path = own == null ? null : own.linkage().path().orElse(null);
             return path == null
-                    ? CellValue.BLANK
+                    ? CellValue.of(Fingerprint.NOTHING)
                     : CellValue.of(curve.of(path.path(), path.pitch()).coefficient(index.row()));
         }
     }
