@@ -17,7 +17,11 @@ import shaftwright.suspension.HubAtRide;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.LinkagePath;
+import shaftwright.suspension.Steer;
 import shaftwright.suspension.Vector;
+import shaftwright.travel.BootGap;
+import shaftwright.travel.CarriedPoint;
+import shaftwright.travel.LinkageMotion;
 
 /** A double wishbone over half a metre of travel, and reading its path. Figures are invented. */
 @State(Scope.Benchmark)
@@ -45,11 +49,29 @@ public class LinkageBenchmark {
                     new HubAtRide(new Vector(0, 149, 0), new Vector(6, 812, -55), -0.014, 0.005));
     private final LinkagePath path = LinkagePath.of(linkage, DROOP, BUMP);
 
+    private final BootGap.Boot boot = new BootGap.Boot(BootGap.End.OUTER, 110, 42);
+    private final BootGap.Centres centres =
+            new BootGap.Centres(new Vector(0, 180, 0), 30, 0, Steer.STRAIGHT);
+    private final BootGap.Tube tube =
+            new BootGap.Tube(
+                    new CarriedPoint("lower wishbone", new Vector(175, 250, -140)),
+                    new CarriedPoint("lower wishbone", new Vector(8, 778, -165)),
+                    14);
+
     /** Solving and fitting. */
     @Benchmark
     @OutputTimeUnit(TimeUnit.MICROSECONDS)
     public LinkagePath solve() {
         return LinkagePath.of(linkage, DROOP, BUMP);
+    }
+
+    /** Solving it in steps of 5 mm and looking for where a boot touches a tube, both ways. */
+    @Benchmark
+    @OutputTimeUnit(TimeUnit.MICROSECONDS)
+    public double boot() {
+        LinkageMotion motion = new LinkageMotion(linkage);
+        return BootGap.clearUpTo(motion, centres, boot, tube, BUMP)
+                + BootGap.clearUpTo(motion, centres, boot, tube, DROOP);
     }
 
     /** One position of the fitted path. */

@@ -19,6 +19,7 @@ import shaftwright.shaft.Position;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.SideSetup;
 import shaftwright.travel.LongestTravel;
+import shaftwright.travel.StopAlone;
 import shaftwright.travel.TravelEnds;
 import shaftwright.travel.TravelRange;
 
@@ -41,6 +42,14 @@ public class TravelBenchmark {
     public void allowed(Blackhole hole) {
         for (SideResult result : results) {
             hole.consume(TravelRange.of(result, ends(result)));
+        }
+    }
+
+    /** Where each stop would end it alone. */
+    @Benchmark
+    public void alone(Blackhole hole) {
+        for (SideResult result : results) {
+            hole.consume(StopAlone.of(result.setup(), result.length().spacing()));
         }
     }
 
