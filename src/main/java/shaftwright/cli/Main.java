@@ -1,5 +1,7 @@
 package shaftwright.cli;
 
+import java.util.concurrent.Callable;
+import shaftwright.workbook.Ahead;
 import shaftwright.workbook.Filling;
 
 /** Entry point of the executable jar. */
@@ -11,7 +13,14 @@ public final class Main {
         boolean command = args.length > 0 && !args[0].startsWith("-");
         if (command) {
             Filling.prepare();
-            QuickCompiler.only();
+            Ahead.begin(
+                    "quick compiler",
+                    new Callable<Boolean>() {
+                        @Override
+                        public Boolean call() {
+                            return QuickCompiler.only();
+                        }
+                    });
         }
         Terminal terminal = Terminal.ofProcess();
         int code = Program.run(args, terminal);

@@ -46,6 +46,8 @@ final class QuickCompiler {
     private static boolean takes(String directive)
             throws ReflectiveOperationException, IOException {
         File file = ownFile();
+        // A run that fails at once may end in the midst of this.
+        file.deleteOnExit();
         if (!file.createNewFile()) {
             return false;
         }
