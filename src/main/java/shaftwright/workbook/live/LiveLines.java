@@ -38,7 +38,6 @@ public final class LiveLines {
         RestraintLines.declare(lines);
         StopLines.declare(lines);
         VariantPrintLines.declare(lines);
-        VariantLines.declare(lines);
         StrengthBookLines.declare(lines);
         DoubtLines.declare(lines);
         RatedLines.declare(lines);
@@ -62,6 +61,8 @@ public final class LiveLines {
         ListedLines.declare(lines);
         BuiltLines.declare(lines);
         StartLines.declare(lines);
+        // Last, as their figures take longest: another thread may still be at it.
+        VariantLines.declare(lines);
         return lines;
     }
 
