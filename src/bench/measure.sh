@@ -4,8 +4,8 @@
 #
 #   src/bench/measure.sh [RUNS]     default 5; needs mvn -DskipTests package before it
 #
-# Wall time by bash, processor time and peak memory by GNU time. Compare figures of one run only: they
-# move with what else the machine does.
+# Times and peak memory by GNU time. Compare figures of one run only: they move with what else the
+# machine does.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."
 
@@ -40,30 +40,13 @@ XCU
 
 median() { sort -n | awk '{v[NR]=$1} END {print v[int((NR+1)/2)]}'; }
 
-printf '%-46s %8s %17s %8s %8s %7s\n' "run ($runs times each)" "wall s" "least..most" "cpu s" "peak MB" "ratio"
-fill=
+names=()
 
-# measure NAME COMMAND...: runs it, prints a line; the first line is what ratios go by.
+# measure NAME COMMAND...: to be run in every round; the first is what ratios go by.
 measure() {
-    local name=$1 times="$work/times" i
+    names+=("$1")
     shift
-    : >"$times"
-    for ((i = 0; i < runs; i++)); do
-        rm -f "$work"/out/*
-        if ! /usr/bin/time -f '%e %U %S %M' -a -o "$times" "$@" >"$work/said" 2>&1; then
-            printf '%-46s failed: %s\n' "$name" "$(tail -n 1 "$work/said")"
-            return
-        fi
-    done
-    local wall cpu peak least most
-    wall=$(awk '{print $1}' "$times" | median)
-    cpu=$(awk '{print $2 + $3}' "$times" | median)
-    peak=$(awk '{print $4 / 1024}' "$times" | median)
-    least=$(awk '{print $1}' "$times" | sort -n | head -n 1)
-    most=$(awk '{print $1}' "$times" | sort -n | tail -n 1)
-    fill=${fill:-$wall}
-    awk -v n="$name" -v w="$wall" -v l="$least" -v m="$most" -v c="$cpu" -v p="$peak" -v f="$fill" \
-        'BEGIN {printf "%-46s %8.2f %8.2f..%-7.2f %8.2f %8.0f %7.2f\n", n, w, l, m, c, p, w / f}'
+    { printf 'exec'; printf ' %q' "$@"; } >"$work/command-${#names[@]}"
 }
 
 sw() { local name=$1; shift; measure "$name" java -jar "$jar" "$@"; }
@@ -90,3 +73,31 @@ if command -v soffice >/dev/null; then
     measure "LibreOffice: open, compute, save" soffice "-env:UserInstallation=file://$PWD/$work/profile" \
         --headless --convert-to xlsx --outdir "$work/out" "$demo"
 fi
+
+# Round by round, as the machine's speed drifts: within a round all meet the same.
+for ((round = 1; round <= runs; round++)); do
+    echo "measure: round $round of $runs" >&2
+    for ((i = 1; i <= ${#names[@]}; i++)); do
+        rm -f "$work"/out/*
+        if ! /usr/bin/time -f '%e %U %S %M' -a -o "$work/times-$i" bash "$work/command-$i" >"$work/said" 2>&1; then
+            tail -n 1 "$work/said" >"$work/failed-$i"
+        fi
+    done
+done
+
+printf '%-46s %8s %17s %8s %8s %7s\n' "run ($runs times each)" "wall s" "least..most" "cpu s" "peak MB" "ratio"
+fill=$(awk '{print $1}' "$work/times-1" | median)
+for ((i = 1; i <= ${#names[@]}; i++)); do
+    times=$work/times-$i
+    if [ -f "$work/failed-$i" ]; then
+        printf '%-46s failed: %s\n' "${names[i - 1]}" "$(cat "$work/failed-$i")"
+        continue
+    fi
+    wall=$(awk '{print $1}' "$times" | median)
+    cpu=$(awk '{print $2 + $3}' "$times" | median)
+    peak=$(awk '{print $4 / 1024}' "$times" | median)
+    least=$(awk '{print $1}' "$times" | sort -n | head -n 1)
+    most=$(awk '{print $1}' "$times" | sort -n | tail -n 1)
+    awk -v n="${names[i - 1]}" -v w="$wall" -v l="$least" -v m="$most" -v c="$cpu" -v p="$peak" -v f="$fill" \
+        'BEGIN {printf "%-46s %8.2f %8.2f..%-7.2f %8.2f %8.0f %7.2f\n", n, w, l, m, c, p, w / f}'
+done
