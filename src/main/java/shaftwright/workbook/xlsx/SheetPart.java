@@ -84,8 +84,8 @@ final class SheetPart implements PartReader.Walk {
     private int dataClose = -1;
 
     /**
-     * Index of the row in which a cell was last looked for; the next is often in the same. Threads
-     * may overwrite each other's: whatever stands here is only a first guess.
+     * Index of the row in which a cell was last looked for; the next is often in the same or the
+     * one below. Threads may overwrite each other's: whatever stands here is only a first guess.
      */
     private int lastFound = -1;
 
@@ -489,10 +489,15 @@ final class SheetPart implements PartReader.Walk {
     int find(int row, int column) {
         int index = lastFound;
         if (index < 0 || row(index, ROW) != row) {
-            index = Math.max(findRow(row), -1);
+            index = isRow(index + 1, row) ? index + 1 : Math.max(findRow(row), -1);
             lastFound = index;
         }
         return index < 0 ? -1 : Math.max(findCell(index, column), -1);
+    }
+
+    /** Whether a row of this number stands here, and so nowhere else. */
+    private boolean isRow(int index, int number) {
+        return rowsOrdered && index < rowCount && row(index, ROW) == number;
     }
 
     /** The prefix of the sheet's elements with its colon, or "". */
