@@ -264,6 +264,11 @@ enum Command {
         return null;
     }
 
+    /** Whether it works out a workbook, and so needs all live lines. */
+    boolean computes() {
+        return this != FUNCTIONS && this != PACK && this != CLEAR_AUTHORS;
+    }
+
     /** Options that several commands share. */
     private static final class Options {
         static final Option SET =

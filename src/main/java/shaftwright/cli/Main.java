@@ -1,6 +1,5 @@
 package shaftwright.cli;
 
-import java.util.concurrent.Callable;
 import shaftwright.workbook.Ahead;
 import shaftwright.workbook.Filling;
 
@@ -10,17 +9,12 @@ public final class Main {
 
     /** Runs one command and ends the process with its {@link ExitCode}. */
     public static void main(String[] args) {
-        boolean command = args.length > 0 && !args[0].startsWith("-");
-        if (command) {
-            Filling.prepare();
-            Ahead.begin(
-                    "quick compiler",
-                    new Callable<Boolean>() {
-                        @Override
-                        public Boolean call() {
-                            return QuickCompiler.only();
-                        }
-                    });
+        Command command = args.length == 0 ? null : Command.ofWordOrNull(args[0]);
+        if (command != null) {
+            if (command.computes()) {
+                Filling.prepare();
+            }
+            Ahead.begin("quick compiler", new QuickCompiler());
         }
         Terminal terminal = Terminal.ofProcess();
         int code = Program.run(args, terminal);

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
 import java.nio.charset.StandardCharsets;
+import java.util.concurrent.Callable;
 
 /**
  * Leaves a process to HotSpot's quick compiler. A run is over before the optimizing one has paid
@@ -17,7 +18,7 @@ import java.nio.charset.StandardCharsets;
  * up in a cold process; behind it stands a class of the JDK that takes 8 ms and that the jar's
  * manifest opens to this one. Where anything of this is missing, all runs as it would without.
  */
-final class QuickCompiler {
+final class QuickCompiler implements Callable<Boolean> {
     private static final String DIRECTIVE = "[{match: \"*.*\", c2: {Exclude: true}}]";
     private static final String COMMANDS = "com.sun.management.internal.DiagnosticCommandImpl";
 
@@ -26,14 +27,13 @@ final class QuickCompiler {
 
     private static final String HELPER = "sun.management.ManagementFactoryHelper";
 
-    private QuickCompiler() {}
-
     /**
      * Keeps everything that is compiled from now on to the quick compiler.
      *
      * @return whether the machine took it
      */
-    static boolean only() {
+    @Override
+    public Boolean call() {
         try {
             return takes(DIRECTIVE);
         } catch (ReflectiveOperationException | IOException | RuntimeException | LinkageError e) {

@@ -94,16 +94,17 @@ public record BootGap(double gap, double travel, double along) {
      */
     public static double clearUpTo(
             Motion motion, Centres centres, Boot boot, Tube tube, double limit) {
-        double clear =
+        TravelEnds.End end =
                 new TravelWalk(limit, STEP)
-                        .lastClear(
-                                new TravelWalk.Clearance() {
+                        .endOrNull(
+                                new TravelWalk.Stops() {
                                     @Override
-                                    public boolean isClear(double travel) {
-                                        return at(motion, centres, boot, tube, travel).gap >= 0;
+                                    public TravelStop stopOrNull(double travel) {
+                                        double gap = at(motion, centres, boot, tube, travel).gap;
+                                        return gap >= 0 ? null : TravelStop.BOOT_TOUCHES;
                                     }
                                 });
-        return Double.isNaN(clear) ? Double.POSITIVE_INFINITY : Math.abs(clear);
+        return end == null ? Double.POSITIVE_INFINITY : Math.abs(end.travel());
     }
 
     private static BootGap lesser(BootGap one, BootGap other) {

@@ -173,7 +173,7 @@ final class LongestTravelSearch {
         }
         return way.good == way.bad
                 ? new End(way.good, way.stop)
-                : walk.narrowed(way.good, way.bad, way.stop);
+                : TravelWalk.halved(way.good, way.bad, way.stop, walk);
     }
 
     /** All that allow the same travel are kept. */

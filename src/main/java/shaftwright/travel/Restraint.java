@@ -87,25 +87,13 @@ public record Restraint(Span span, Kind kind, double shortest, double longest) {
     }
 
     private TravelEnds.End walk(double limit, Motion motion) {
-        Met met = new Met(motion);
-        double clear = new TravelWalk(limit, STEP).lastClear(met);
-        return met.stop == null ? null : new TravelEnds.End(clear, met.stop);
-    }
-
-    /** Remembers what stops the wheel. */
-    private final class Met implements TravelWalk.Clearance {
-        private final Motion motion;
-        private TravelStop stop;
-
-        Met(Motion motion) {
-            this.motion = motion;
-        }
-
-        @Override
-        public boolean isClear(double travel) {
-            TravelStop there = stopOrNull(span.lengthAt(motion, travel));
-            stop = there == null ? stop : there;
-            return there == null;
-        }
+        return new TravelWalk(limit, STEP)
+                .endOrNull(
+                        new TravelWalk.Stops() {
+                            @Override
+                            public TravelStop stopOrNull(double travel) {
+                                return Restraint.this.stopOrNull(span.lengthAt(motion, travel));
+                            }
+                        });
     }
 }

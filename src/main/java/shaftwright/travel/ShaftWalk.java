@@ -13,7 +13,7 @@ import shaftwright.travel.TravelEnds.End;
  * @param spacing of its race centres, mm
  * @param keep what must be left of its slack
  */
-record ShaftWalk(SideSetup setup, double spacing, Keep keep) {
+record ShaftWalk(SideSetup setup, double spacing, Keep keep) implements TravelWalk.Stops {
     /** Lengths that are too long or short by less than this count as equal, mm. */
     private static final double NO_LENGTH = 1e-6;
 
@@ -36,8 +36,8 @@ record ShaftWalk(SideSetup setup, double spacing, Keep keep) {
         MARGINS
     }
 
-    /** What is in the way at this travel, null when nothing is. */
-    TravelStop stopOrNull(double travel) {
+    @Override
+    public TravelStop stopOrNull(double travel) {
         return reaches(setup, travel) ? stopOrNull(Position.of(setup, travel)) : TravelStop.HEIGHTS;
     }
 
@@ -117,27 +117,7 @@ record ShaftWalk(SideSetup setup, double spacing, Keep keep) {
 
     /** Last travel one way that meets no stop, and the stop beyond it. */
     End end(End last) {
-        Met met = new Met();
-        double clear = new TravelWalk(last.travel(), TravelRange.STEP).lastClear(met);
-        return met.stop == null ? last : new End(clear, met.stop);
-    }
-
-    /** The end between a travel that is clear and one that is not, on the safe side. */
-    End narrowed(double clear, double stopped, TravelStop stop) {
-        Met met = new Met();
-        met.stop = stop;
-        return new End(TravelWalk.halved(clear, stopped, met), met.stop);
-    }
-
-    /** Remembers the stop that was met last, which is the nearest. */
-    private final class Met implements TravelWalk.Clearance {
-        private TravelStop stop;
-
-        @Override
-        public boolean isClear(double travel) {
-            TravelStop there = stopOrNull(travel);
-            stop = there == null ? stop : there;
-            return there == null;
-        }
+        End met = new TravelWalk(last.travel(), TravelRange.STEP).endOrNull(this);
+        return met == null ? last : met;
     }
 }

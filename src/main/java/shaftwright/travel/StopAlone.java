@@ -100,15 +100,18 @@ public record StopAlone(double up, double down) {
 
         private double narrowed(TravelStop stop, double clear, double travel) {
             return TravelWalk.halved(
-                    clear,
-                    travel,
-                    new TravelWalk.Clearance() {
-                        @Override
-                        public boolean isClear(double between) {
-                            Position position = Position.of(shaft.setup(), between);
-                            return !shaft.meets(stop, position, shaft.fittedOrNull(position));
-                        }
-                    });
+                            clear,
+                            travel,
+                            stop,
+                            new TravelWalk.Stops() {
+                                @Override
+                                public TravelStop stopOrNull(double between) {
+                                    Position position = Position.of(shaft.setup(), between);
+                                    FittedPosition fitted = shaft.fittedOrNull(position);
+                                    return shaft.meets(stop, position, fitted) ? stop : null;
+                                }
+                            })
+                    .travel();
         }
     }
 }

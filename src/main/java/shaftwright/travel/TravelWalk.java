@@ -1,5 +1,7 @@
 package shaftwright.travel;
 
+import shaftwright.travel.TravelEnds.End;
+
 /**
  * A walk from ride to a limit of the travel in steps. The step in which something is met is halved
  * until that is known to {@link TravelRange#PRECISION}, on the safe side; what is met and left
@@ -10,9 +12,9 @@ package shaftwright.travel;
  */
 record TravelWalk(double limit, double step) {
     /** What may be met. */
-    interface Clearance {
-        /** Whether nothing is met at this travel. */
-        boolean isClear(double travel);
+    interface Stops {
+        /** What is in the way at this travel, null when nothing is. */
+        TravelStop stopOrNull(double travel);
     }
 
     /** The travel of the next step, at most the limit. */
@@ -21,34 +23,38 @@ record TravelWalk(double limit, double step) {
     }
 
     /**
-     * The last travel before something is met, 0 where that is so at ride; NaN when nothing is met
-     * up to the limit.
+     * Last travel before something is met, 0 where that is so at ride, and what; null for never.
      */
-    double lastClear(Clearance clearance) {
+    End endOrNull(Stops stops) {
         double good = 0;
         double next = 0;
-        while (clearance.isClear(next)) {
+        TravelStop stop = stops.stopOrNull(next);
+        while (stop == null) {
             if (next == limit) {
-                return Double.NaN;
+                return null;
             }
             good = next;
             next = next(good);
+            stop = stops.stopOrNull(next);
         }
-        return halved(good, next, clearance);
+        return halved(good, next, stop, stops);
     }
 
-    /** The last travel that is clear between one that is and one that is not. */
-    static double halved(double clear, double met, Clearance clearance) {
+    /** The end between a travel that is clear and one at which this stop is met. */
+    static End halved(double clear, double met, TravelStop metThere, Stops stops) {
         double good = clear;
         double bad = met;
+        TravelStop stop = metThere;
         while (Math.abs(bad - good) > TravelRange.PRECISION) {
             double middle = (good + bad) / 2;
-            if (clearance.isClear(middle)) {
+            TravelStop there = stops.stopOrNull(middle);
+            if (there == null) {
                 good = middle;
             } else {
                 bad = middle;
+                stop = there;
             }
         }
-        return good;
+        return new End(good, stop);
     }
 }

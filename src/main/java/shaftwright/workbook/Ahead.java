@@ -56,6 +56,11 @@ public final class Ahead<T> {
         if (all.size() > 1) {
             inTurn("second", all);
         }
+        finish(all);
+    }
+
+    /** Joins in with all of these, wherever no thread has begun yet, and waits for the last. */
+    public static void finish(List<? extends Ahead<?>> all) {
         runAll(all);
         for (Ahead<?> ahead : all) {
             ahead.get();

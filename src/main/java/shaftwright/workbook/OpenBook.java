@@ -1,6 +1,5 @@
 package shaftwright.workbook;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -31,10 +30,6 @@ public interface OpenBook {
 
     /** The same for few cells. */
     default void write(Map<CellPlace, CellValue> values) {
-        List<CellWrite> writes = new ArrayList<>(values.size());
-        for (Map.Entry<CellPlace, CellValue> value : values.entrySet()) {
-            writes.add(new CellWrite(value.getKey(), value.getValue()));
-        }
-        write(writes);
+        write(CellWrite.all(values));
     }
 }

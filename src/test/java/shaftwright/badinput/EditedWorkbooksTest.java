@@ -132,14 +132,7 @@ class EditedWorkbooksTest {
     }
 
     private void insertedRowIsFilled(String name, int rows) {
-        SmallBook book = book();
-        CellPlace place = book.place(name, 3);
-        EditedByBuilder.edit(
-                book.file(),
-                workbook -> {
-                    XSSFSheet sheet = workbook.getSheet(place.sheet());
-                    sheet.shiftRows(place.row(), sheet.getLastRowNum(), 1);
-                });
+        SmallBook book = withRows(name, 1);
         assertThat(XlsxBook.open(book.file()).names().get(name).size()).isEqualTo(rows);
 
         Run run = Run.of("fill", "--set", "hub_shift[A]=1/2", book.file());
@@ -238,19 +231,12 @@ class EditedWorkbooksTest {
     @Test
     void rowsInsertedWhereEachStandsForSomethingAreRefused() {
         for (String name : List.of("built_play_left", "point_ahead_left")) {
-            SmallBook book = book();
-            CellPlace place = book.place(name, 1);
-            EditedByBuilder.edit(
-                    book.file(),
-                    workbook -> {
-                        XSSFSheet sheet = workbook.getSheet(place.sheet());
-                        sheet.shiftRows(place.row(), sheet.getLastRowNum(), 1);
-                    });
+            SmallBook book = withRows(name, 1, 1);
 
             int rows = Contract.input(name.replace("_left", "")).grid().rows();
             Refusal.of(book)
                     .says(
-                            place.sheet(),
+                            book.place(name, 0).sheet(),
                             rows + 1 + " rows; expected " + rows + " rows, each of which stands")
                     .only(1);
         }
@@ -300,8 +286,12 @@ class EditedWorkbooksTest {
 
     /** Rows inserted behind the third of a table. */
     private SmallBook withRows(String name, int rows) {
+        return withRows(name, 3, rows);
+    }
+
+    private SmallBook withRows(String name, int behind, int rows) {
         SmallBook book = book();
-        CellPlace place = book.place(name, 3);
+        CellPlace place = book.place(name, behind);
         EditedByBuilder.edit(
                 book.file(),
                 workbook -> {

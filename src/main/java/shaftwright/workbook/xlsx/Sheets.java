@@ -90,6 +90,11 @@ final class Sheets {
         return parts;
     }
 
+    /** Joins in walking all that were begun, and waits for the last. */
+    void finish() {
+        Ahead.finish(List.copyOf(walked.values()));
+    }
+
     /** The sheet of this name, walked. */
     SheetPart get(String name) {
         Ahead<SheetPart> part = walked.get(name);

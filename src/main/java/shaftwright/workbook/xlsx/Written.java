@@ -4,6 +4,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Iterator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -34,13 +35,22 @@ final class Written implements Callable<Written> {
         this.sheets = sheets;
     }
 
-    /**
-     * To be compared by whoever asks for it first.
-     *
-     * @param sheets all that are written to
-     */
-    static Ahead<Written> of(List<CellWrite> writes, Map<String, Ahead<SheetPart>> sheets) {
-        return Ahead.of(new Written(writes, sheets));
+    /** None so far. */
+    static Written nothing() {
+        return new Written(List.of(), Map.of());
+    }
+
+    /** To be compared by whoever asks for it first; begins to walk the sheets written to. */
+    static Ahead<Written> of(List<CellWrite> writes, Sheets sheets) {
+        Set<String> names = new LinkedHashSet<>();
+        String last = "";
+        for (CellWrite write : writes) {
+            if (!write.place().sheet().equals(last)) {
+                last = write.place().sheet();
+                names.add(last);
+            }
+        }
+        return Ahead.of(new Written(List.copyOf(writes), sheets.begin(names)));
     }
 
     /** Of values written to one cell the last counts. */
@@ -54,11 +64,7 @@ final class Written implements Callable<Written> {
             if (!place.sheet().equals(sheet)) {
                 sheet = place.sheet();
                 part = sheets.get(sheet).get();
-                done = cells.get(sheet);
-                if (done == null) {
-                    done = new BitSet();
-                    cells.put(sheet, done);
-                }
+                done = marks(sheet);
             }
             int cell = part.find(place.row(), place.column());
             boolean again = cell < 0 ? !absent.add(place) : done.get(cell);
@@ -85,13 +91,17 @@ final class Written implements Callable<Written> {
         changed.putAll(later.changed);
         absent.addAll(later.absent);
         for (Map.Entry<String, BitSet> sheet : later.cells.entrySet()) {
-            BitSet known = cells.get(sheet.getKey());
-            if (known == null) {
-                known = new BitSet();
-                cells.put(sheet.getKey(), known);
-            }
-            known.or(sheet.getValue());
+            marks(sheet.getKey()).or(sheet.getValue());
         }
+    }
+
+    private BitSet marks(String sheet) {
+        BitSet marks = cells.get(sheet);
+        if (marks == null) {
+            marks = new BitSet();
+            cells.put(sheet, marks);
+        }
+        return marks;
     }
 
     private boolean has(CellPlace place) {
@@ -101,6 +111,11 @@ final class Written implements Callable<Written> {
         }
         int cell = sheets.get(place.sheet()).get().find(place.row(), place.column());
         return cell < 0 ? absent.contains(place) : done.get(cell);
+    }
+
+    /** In turn. */
+    List<CellWrite> writes() {
+        return writes;
     }
 
     /** The values that the file does not hold. */

@@ -57,11 +57,8 @@ public final class XlsxBook implements OpenBook {
     private final WorkbookPart workbook;
     private final Sheets sheets;
 
-    /** What was written, in turn. */
-    private final List<CellWrite> written = new ArrayList<>();
-
-    /** The same, beside what the file holds. */
-    private final List<Ahead<Written>> compared = new ArrayList<>();
+    /** What was written, in turn, beside what the file holds. */
+    private final List<Ahead<Written>> written = new ArrayList<>();
 
     /** Where the workbook part has the bytes of the known one, if any, it is not walked again. */
     private XlsxBook(Path file, byte[] bytes, FileTime modified, WorkbookPart knownOrNull) {
@@ -223,17 +220,8 @@ public final class XlsxBook implements OpenBook {
         if (written.isEmpty()) {
             sheets.scanOthers();
         }
-        written.addAll(writes);
-        Set<String> names = new LinkedHashSet<>();
-        String last = "";
-        for (CellWrite write : writes) {
-            if (!write.place().sheet().equals(last)) {
-                last = write.place().sheet();
-                names.add(last);
-            }
-        }
-        Ahead<Written> some = Written.of(List.copyOf(writes), sheets.begin(names));
-        compared.add(some);
+        Ahead<Written> some = Written.of(writes, sheets);
+        written.add(some);
         if (writes.size() > FEW) {
             Ahead.inTurn("written", List.of(some));
         }
@@ -414,8 +402,8 @@ public final class XlsxBook implements OpenBook {
 
     /** All that was written, compared with what the file holds. */
     private Written compared() {
-        Written all = Written.of(List.of(), Map.of()).get();
-        for (Ahead<Written> some : compared) {
+        Written all = Written.nothing();
+        for (Ahead<Written> some : written) {
             all.add(some.get());
         }
         return all;
@@ -423,8 +411,10 @@ public final class XlsxBook implements OpenBook {
 
     private Set<CellPlace> writtenPlaces() {
         Set<CellPlace> places = new HashSet<>();
-        for (CellWrite write : written) {
-            places.add(write.place());
+        for (Ahead<Written> some : written) {
+            for (CellWrite write : some.get().writes()) {
+                places.add(write.place());
+            }
         }
         return places;
     }
@@ -438,18 +428,6 @@ public final class XlsxBook implements OpenBook {
             before.put(place, cell < 0 ? CellValue.BLANK : part.value(cell));
         }
         return before;
-    }
-
-    private static Set<String> sheetsOf(Collection<CellPlace> places) {
-        Set<String> names = new LinkedHashSet<>();
-        String last = "";
-        for (CellPlace place : places) {
-            if (!place.sheet().equals(last)) {
-                last = place.sheet();
-                names.add(last);
-            }
-        }
-        return names;
     }
 
     private byte[] patched(Map<CellPlace, CellValue> changes, boolean computeOnOpening) {
@@ -566,14 +544,12 @@ public final class XlsxBook implements OpenBook {
     private void readBack(Path target, Path file, Map<CellPlace, CellValue> changes) {
         try {
             XlsxBook book = open(file, workbook);
-            Ahead.twoAtOnce(List.copyOf(book.sheets.begin(sheetsOf(changes.keySet())).values()));
-            for (Map.Entry<CellPlace, CellValue> change : changes.entrySet()) {
-                CellPlace place = change.getKey();
-                SheetPart part = book.sheets.get(place.sheet());
-                if (!part.holds(part.find(place.row(), place.column()), change.getValue())) {
-                    throw new BookNotWritableException(
-                            target, "reading back " + place + " gave another value");
-                }
+            Ahead<Written> again = Written.of(CellWrite.all(changes), book.sheets);
+            book.sheets.finish();
+            Set<CellPlace> other = again.get().changed().keySet();
+            if (!other.isEmpty()) {
+                throw new BookNotWritableException(
+                        target, "reading back " + other.iterator().next() + " gave another value");
             }
         } catch (UnreadableBookException e) {
             throw new BookNotWritableException(
