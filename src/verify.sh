@@ -1,12 +1,15 @@
 #!/usr/bin/env bash
-# Runs every test, those in LibreOffice and Gnumeric included. Needs a JDK 17 or newer and Maven.
-# On Debian as root what else is missing is installed; anywhere else it is named.
+# Runs every test, those in LibreOffice, Gnumeric and Node.js included. Needs a JDK 17 or newer and Maven.
+# On Debian as root what else is missing is installed; anywhere else it is named. npm packages go to target/node.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 
 packages=(libreoffice-calc-nogui libreoffice-java-common python3-uno gnumeric fonts-liberation)
 
 have() { command -v "$1" >/dev/null 2>&1; }
+
+# Node.js 18 or newer with npm, wherever it came from.
+have_node() { have npm && have node && [ "$(node -p 'process.versions.node.split(".")[0]')" -ge 18 ]; }
 
 for program in java mvn; do
     have "$program" || { echo "verify: $program is missing; install a JDK 17 or newer and Maven" >&2; exit 1; }
@@ -22,9 +25,11 @@ if have dpkg-query; then
         missing=("${missing[@]/libreoffice-calc-nogui/}")
     fi
     read -r -a missing <<<"${missing[*]-}"
+    have_node || missing+=(nodejs npm)
 else
     have soffice || missing+=(LibreOffice)
     have ssconvert || missing+=(Gnumeric)
+    have_node || missing+=("Node.js 18 or newer with npm")
 fi
 
 if [ "${#missing[@]}" -gt 0 ]; then
@@ -37,6 +42,14 @@ if [ "${#missing[@]}" -gt 0 ]; then
         echo "verify: missing: ${missing[*]}; install them and run this again" >&2
         exit 1
     fi
+fi
+
+have_node || { echo "verify: Node.js is older than 18; install a newer one and run this again" >&2; exit 1; }
+# npm writes that file last.
+if [ ! target/node/node_modules/.package-lock.json -nt src/office/node/package-lock.json ]; then
+    mkdir -p target/node
+    cp src/office/node/package.json src/office/node/package-lock.json target/node/
+    npm ci --prefix target/node --no-audit --no-fund --loglevel=error
 fi
 
 exec mvn -B -P office verify
