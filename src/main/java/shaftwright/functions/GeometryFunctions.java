@@ -4,13 +4,16 @@ import static shaftwright.functions.Allowed.ANY;
 import static shaftwright.functions.Allowed.NOT_NEGATIVE;
 import static shaftwright.functions.Allowed.POSITIVE;
 
-import java.util.List;
 import shaftwright.suspension.Vector;
+
+import java.util.List;
 
 /** Distances and angles of the line between two joint centres or datums. */
 final class GeometryFunctions {
     private static final String PLAIN = "solid geometry";
-    private static final String AXES = "axes after ISO 8855: x forward, y outward, z up";
+    private static final String AXES =
+            "axes after ISO 8855 on the left side, mirrored on the right: x forward, y outward, z"
+                    + " up";
     private static final String ANGLES =
             "angle between two lines, from cross and dot product; " + AXES;
 
@@ -20,7 +23,8 @@ final class GeometryFunctions {
         return List.of(
                 of(
                                 "DISTANCE",
-                                "Distance of two points from how far they lie apart sideways, in height and fore-aft.",
+                                "Distance of two points from how far they lie apart sideways, in"
+                                        + " height and fore-aft.",
                                 Measure.LENGTH)
                         .length("reach", NOT_NEGATIVE, "sideways distance")
                         .length("rise", ANY, "outer point above inner")
@@ -51,7 +55,8 @@ final class GeometryFunctions {
                         .number(a -> point(a, "second").minus(point(a, "first")).norm()),
                 of(
                                 "REACH",
-                                "Sideways distance of two points from their distance, height and fore-aft difference.",
+                                "Sideways distance of two points from their distance, height and"
+                                        + " fore-aft difference.",
                                 Measure.LENGTH)
                         .length("distance", POSITIVE, "straight from point to point")
                         .length("rise", ANY, "outer point above inner")
@@ -67,7 +72,8 @@ final class GeometryFunctions {
                                                 a.number("foreaft"))),
                 of(
                                 "INNERANGLE",
-                                "Angle of the inner joint, from centre to centre, shaft against flange axis.",
+                                "Angle of the inner joint, from centre to centre, shaft against"
+                                        + " flange axis.",
                                 Measure.ANGLE)
                         .length("reach", POSITIVE, "sideways from inner to outer joint centre")
                         .length("rise", ANY, "outer centre above inner")
@@ -84,7 +90,8 @@ final class GeometryFunctions {
                         .number(a -> Lines.shaft(a).angleTo(Lines.flange(a))),
                 of(
                                 "OUTERANGLE",
-                                "Angle of the outer joint, from centre to centre, shaft against stub axis.",
+                                "Angle of the outer joint, from centre to centre, shaft against"
+                                        + " stub axis.",
                                 Measure.ANGLE)
                         .length("reach", POSITIVE, "sideways from inner to outer joint centre")
                         .length("rise", ANY, "outer centre above inner")
@@ -101,7 +108,8 @@ final class GeometryFunctions {
                         .number(a -> Lines.shaft(a).angleTo(Lines.stub(a))),
                 of(
                                 "FRONTANGLE",
-                                "Angle of a shaft in front view, positive when its outer end stands higher.",
+                                "Angle of a shaft in front view, positive when its outer end stands"
+                                        + " higher.",
                                 Measure.ANGLE)
                         .length("reach", POSITIVE, "sideways from inner to outer joint centre")
                         .length("rise", ANY, "outer centre above inner")
@@ -115,7 +123,8 @@ final class GeometryFunctions {
                                                 - a.number("tilt")),
                 of(
                                 "PLANANGLE",
-                                "Angle of a shaft in plan, positive when its outer end lies forward.",
+                                "Angle of a shaft in plan, positive when its outer end lies"
+                                        + " forward.",
                                 Measure.ANGLE)
                         .length("reach", POSITIVE, "sideways from inner to outer joint centre")
                         .length("foreaft", ANY, "outer centre ahead of inner")
@@ -136,7 +145,8 @@ final class GeometryFunctions {
                         .angle("plan", "angle in plan")
                         .formula("DEGREES(ATAN(SQRT(TAN(RADIANS(front))^2+TAN(RADIANS(plan))^2)))")
                         .source(
-                                "tan² β = tan² front + tan² plan, textbook of universal joints, from memory")
+                                "tan² β = tan² front + tan² plan, textbook of universal joints,"
+                                        + " from memory")
                         .example(
                                 "atan(√2) = 54.736°, the diagonal of a cube against its edge",
                                 3,
@@ -152,7 +162,8 @@ final class GeometryFunctions {
                                                 .angleTo(new Vector(0, 1, 0))),
                 of(
                                 "SLOPEDROP",
-                                "How far the outer end stands off the axis for a shaft at an angle.",
+                                "How far the outer end stands off the axis for a shaft at an"
+                                        + " angle.",
                                 Measure.LENGTH)
                         .length("distance", POSITIVE, "between joint centres")
                         .jointAngle("angle", "shaft against the axis")

@@ -4,12 +4,13 @@ import static shaftwright.functions.Allowed.ANY;
 import static shaftwright.functions.Allowed.NOT_NEGATIVE;
 import static shaftwright.functions.Allowed.POSITIVE;
 
-import java.util.List;
-import java.util.OptionalDouble;
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
 import shaftwright.joint.MountedJoint;
+
+import java.util.List;
+import java.util.OptionalDouble;
 
 /** How far a race may travel in its cup, and what the shaft's end meets there. */
 final class JointFunctions {
@@ -22,7 +23,8 @@ final class JointFunctions {
         return List.of(
                 of(
                                 "BENCHLIMIT",
-                                "Travel limit of a joint at an angle, from bench readings; straight lines between them.")
+                                "Travel limit of a joint at an angle, from bench readings; straight"
+                                        + " lines between them.")
                         .jointAngle("angle", "joint angle")
                         .numbers(
                                 "angles",
@@ -41,7 +43,8 @@ final class JointFunctions {
                         .number(JointFunctions::benchLimit),
                 of(
                                 "PLUNGELIMIT",
-                                "Travel limit each way of a joint of which the straight plunge is known.")
+                                "Travel limit each way of a joint of which the straight plunge is"
+                                        + " known.")
                         .length("plunge", NOT_NEGATIVE, "total travel of the straight joint")
                         .number(
                                 "residual",
@@ -55,7 +58,7 @@ final class JointFunctions {
                                 "angle limit")
                         .jointAngle("angle", "joint angle")
                         .formula("plunge/2*(1-(1-residual)*angle/anglemax)")
-                        .source("linear fall, common practice, no source")
+                        .source("linear fall, own assumption")
                         .example("20 straight, 6 at 22°, half-way 13", 9, 40, 0.3, 22, 11, 13)
                         .number(
                                 a ->
@@ -96,7 +99,8 @@ final class JointFunctions {
                         .number(JointFunctions::endLimit),
                 of(
                                 "BOREGAP",
-                                "Gap between the tilted shaft's end and the bore of the cup, negative when they touch.")
+                                "Gap between the tilted shaft's end and the bore of the cup,"
+                                        + " negative when they touch.")
                         .length("cupradius", POSITIVE, "radius of the bore")
                         .length("halfwidth", POSITIVE, "half width of the race")
                         .length("stub", NOT_NEGATIVE, "shaft beyond the ring's bearing face")
@@ -119,7 +123,8 @@ final class JointFunctions {
                         .number(a -> end(a, bored(a)).mouthClearance(0, a.number("angle"))),
                 of(
                                 "LIPGAP",
-                                "Gap between a tilted shaft that runs through it and a lip of the cup, negative when they touch.")
+                                "Gap between a tilted shaft that runs through it and a lip of the"
+                                        + " cup, negative when they touch.")
                         .length("lipradius", POSITIVE, "radius of the lip's opening")
                         .length("lipdepth", ANY, "joint centre to the lip, toward the cup back")
                         .length("travel", ANY, "inward travel of the race")
@@ -133,7 +138,8 @@ final class JointFunctions {
                         .number(JointFunctions::lipGap),
                 of(
                                 "COUNTERBOREGAIN",
-                                "Slack outward that counterboring two races adds at the same clip-to-clip length.")
+                                "Slack outward that counterboring two races adds at the same"
+                                        + " clip-to-clip length.")
                         .length("counterboreinner", NOT_NEGATIVE, "of the inner race")
                         .length("counterboreouter", NOT_NEGATIVE, 0, "of the outer race")
                         .formula("counterboreinner+counterboreouter")

@@ -3,10 +3,6 @@ package shaftwright.functions;
 import static shaftwright.functions.Allowed.NOT_NEGATIVE;
 import static shaftwright.functions.Allowed.POSITIVE;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import shaftwright.strength.Bar;
 import shaftwright.strength.BoltClass;
 import shaftwright.strength.BoltThread;
@@ -20,12 +16,18 @@ import shaftwright.strength.SplineProfile;
 import shaftwright.strength.TorquePath;
 import shaftwright.strength.TyreGrip;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
 /** Torque at a half shaft and what bars, splines, bolts and joints make of it. */
 final class StrengthFunctions {
     private static final String BAR = "torsion of round bars, any text on strength of materials";
     private static final String DUDLEY =
-            "Dudley, Product Engineering, 1957, without application factor; ANSI B92.1 proportions, from memory";
-    private static final String BOLTS = "F = T/(K d); ISO 898-1";
+            "Dudley, Product Engineering, 1957, without application factor; ANSI B92.1 proportions,"
+                    + " from memory";
+    private static final String BOLTS = "F = T/(K d); ISO 898-1, from memory";
     private static final String LIFE =
             "Seherr-Thoss, Schmelz, Aucktor, Universal Joints and Driveshafts, from memory";
     private static final Allowed COUNT = Allowed.within(1, 100);
@@ -180,7 +182,8 @@ final class StrengthFunctions {
                                                         a.number("misalignment"))),
                 spline(
                                 "SPLINEBEARING",
-                                "Pressure on the flanks of a 30° involute spline that can rock; one held by its ring counts a ninth.")
+                                "Pressure on the flanks of a 30° involute spline that can rock; one"
+                                        + " held by its ring counts a ninth.")
                         .length("length", POSITIVE, "engaged length")
                         .number(
                                 "misalignment",
@@ -251,7 +254,8 @@ final class StrengthFunctions {
                         .number(a -> bolts(thread(a), boltClass(a), 1, 1, 0, 0.2, 0).proofLoad()),
                 of(
                                 "FLANGETORQUE",
-                                "Torque that a bolted flange passes on by friction; #NUM! when bolts are tightened beyond 3/4 of proof load.",
+                                "Torque that a bolted flange passes on by friction; #NUM! when"
+                                        + " bolts are tightened beyond 3/4 of proof load.",
                                 Measure.TORQUE)
                         .number("count", Measure.NUMBER, COUNT, "number of bolts")
                         .length("circle", POSITIVE, "diameter of the bolt circle")
@@ -298,7 +302,8 @@ final class StrengthFunctions {
                                                 .frictionCapacity()),
                 of(
                                 "JOINTFACTOR",
-                                "Part of a straight ball joint's capacity that is left at an angle.",
+                                "Part of a straight ball joint's capacity that is left at an"
+                                        + " angle.",
                                 Measure.NUMBER)
                         .jointAngle("angle", "joint angle")
                         .formula("(1-SIN(RADIANS(angle)))*COS(RADIANS(angle))^2")
@@ -337,7 +342,8 @@ final class StrengthFunctions {
                                                 a.number("rpm"))),
                 of(
                                 "ENGINETORQUE",
-                                "Torque that an engine or a slipping clutch makes at one half shaft.",
+                                "Torque that an engine or a slipping clutch makes at one half"
+                                        + " shaft.",
                                 Measure.TORQUE)
                         .number(
                                 "torque",

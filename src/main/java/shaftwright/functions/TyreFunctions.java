@@ -4,13 +4,14 @@ import static shaftwright.functions.Allowed.ANY;
 import static shaftwright.functions.Allowed.NOT_NEGATIVE;
 import static shaftwright.functions.Allowed.POSITIVE;
 
-import java.util.List;
 import shaftwright.tyre.Tyre;
 import shaftwright.tyre.TyreSize;
 
+import java.util.List;
+
 /** Tyre sizes, widths over the tyres, wheel speed. */
 final class TyreFunctions {
-    private static final String ISO = "ISO 4000-1; inch sizes as stated";
+    private static final String ISO = "ISO 4000-1 (passenger car tyres); other sizes as stated";
     private static final String ROLLING = "3.05 × diameter, radial tyre, ETRTO, from memory";
 
     /** Only its methods count here: they take a measured diameter. */

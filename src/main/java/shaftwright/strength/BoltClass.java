@@ -1,6 +1,6 @@
 package shaftwright.strength;
 
-/** Strength class of a bolt. ISO 898-1, table 3 and 5; SAE J429, table 1. */
+/** Strength class of a bolt. ISO 898-1 and SAE J429, from memory. */
 public enum BoltClass {
     ISO_8_8("8.8", 580, 800),
     ISO_10_9("10.9", 830, 1040),

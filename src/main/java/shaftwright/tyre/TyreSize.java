@@ -37,8 +37,9 @@ public sealed interface TyreSize {
     /**
      * Section width, aspect ratio and rim: {@code 235/75 R15}.
      *
-     * <p>Source: ISO 4000-1, free diameter {@code 25.4 D + 2 W A / 100}, without its rounding of
-     * the section height to whole millimetres.
+     * <p>Source: ISO 4000-1 (passenger car tyres; the rule for light truck sizes is the same), free
+     * diameter {@code 25.4 D + 2 W A / 100}, without its rounding of the section height to whole
+     * millimetres.
      *
      * @param widthMm nominal section width W, mm
      * @param aspectPercent section height in per cent of the width, A

@@ -3,13 +3,15 @@ package shaftwright.doubt;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+
 import static shaftwright.doubt.Contribution.Kind.BIAS;
 import static shaftwright.doubt.Contribution.Kind.GRADUATION;
 import static shaftwright.doubt.Contribution.Kind.PLUS_MINUS;
 import static shaftwright.doubt.Contribution.Kind.SCATTER;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
+
+import java.util.List;
 
 class ContributionTest {
     /**
@@ -39,12 +41,12 @@ class ContributionTest {
     }
 
     /**
-     * JCGM 100:2008: H.1.3.4, temperature within ±0.05 °C has u = 0.029 °C; F.2.2.1, a display's
-     * step of 1 has u = 0.29.
+     * JCGM 100:2008: H.1.3.6, a difference of temperature within ±0.05 °C has u = 0.029 °C;
+     * F.2.2.1, a display's step of 1 has u = 0.29.
      */
     @Test
     void evenSpreads() {
-        assertThat(new Contribution("temperature", PLUS_MINUS, 0.05).standard())
+        assertThat(new Contribution("temperature difference", PLUS_MINUS, 0.05).standard())
                 .isCloseTo(0.029, within(0.0005));
         assertThat(new Contribution("display", GRADUATION, 1).standard())
                 .isCloseTo(0.29, within(0.005));

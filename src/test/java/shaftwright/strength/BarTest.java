@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+
 import org.junit.jupiter.api.Test;
 
 class BarTest {
@@ -18,8 +19,9 @@ class BarTest {
     private static final Material STEEL = new Material("steel", 1000, 206000, 79300, 7.85e-9);
 
     /**
-     * Singer, Pytel, <i>Strength of Materials</i>, problem 304: a steel shaft of 4 in diameter and
-     * 3 ft length under 15 kip·ft, G = 12e6 psi, sees 14.3 ksi and twists by 1.23°.
+     * Singer, Pytel, <i>Strength of Materials</i>, problem 304 (from memory, edition not at hand):
+     * a steel shaft of 4 in diameter and 3 ft length under 15 kip·ft, G = 12e6 psi, sees 14.3 ksi
+     * and twists by 1.23°.
      */
     @Test
     void solidShaftOfATextbookProblem() {

@@ -64,7 +64,7 @@ class FlangeBoltsTest {
         assertThat(BoltClass.SAE_8.tensileStrength() / 6.894757).isCloseTo(150, within(0.1));
     }
 
-    /** ISO 898-1: class 8.8 has 580 MPa proof to 16 mm and 600 MPa above. */
+    /** ISO 898-1, from memory: class 8.8 has 580 MPa proof to 16 mm and 600 MPa above. */
     @Test
     void largeBoltsOfClass88() {
         assertThat(BoltClass.ISO_8_8.proofStress(16)).isEqualTo(580);

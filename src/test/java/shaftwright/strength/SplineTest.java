@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -53,8 +54,8 @@ class SplineTest {
     }
 
     /**
-     * Allowed stresses in ksi: Dudley, "When splines need stress control", tables I and V (as
-     * reprinted on zakgear.com, External_Spline_tables).
+     * Allowed stresses in ksi: Dudley, "When splines need stress control", Product Engineering,
+     * 1957, as Machinery's Handbook repeats them under involute splines; from memory.
      */
     @ParameterizedTest
     @CsvSource({"SOFT,20,1.5", "TOUGH,30,2", "HARD,40,3", "SURFACE,40,4", "CASE,50,5"})
