@@ -2,6 +2,7 @@ package shaftwright.workbook.template;
 
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Input;
@@ -13,7 +14,7 @@ import shaftwright.workbook.template.Run.Direction;
 
 /** What changes would do for one scenario, and a grid of its variants. */
 final class VariantsSheet {
-    static final String NAME = "What if";
+    static final String NAME = "Levers";
     private static final int COLUMNS = 8;
 
     private VariantsSheet() {}
@@ -22,7 +23,7 @@ final class VariantsSheet {
         XSSFSheet sheet = draft.sheet(NAME);
         Look look = draft.look();
         Page.widths(sheet, 26, 14, 14, 14, 14, 14, 14, 14);
-        draft.text(sheet, 0, 0, "What if: one scenario, varied", look.title());
+        draft.text(sheet, 0, 0, "Levers: one scenario, varied", look.title());
         int row = 2;
         row = single(draft, sheet, row, "try_scenario");
         LiveLine stamp = LiveLines.all().line("variants_stamp");
