@@ -1,11 +1,5 @@
 package shaftwright.bench;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -16,6 +10,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
+
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
@@ -32,6 +27,13 @@ import shaftwright.suspension.FitDoubt;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Polynomial;
 import shaftwright.suspension.Steer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.concurrent.TimeUnit;
 
 /** One scenario, both sides, twelve blanks to choose from. All figures are invented. */
 @State(Scope.Benchmark)
@@ -88,7 +90,7 @@ public class SideBenchmark {
                         new double[] {25, 24, 21, 17, 11},
                         new double[] {24, 23, 21, 16, 10});
         return new Joint(
-                "100 mm six-ball plunging joint",
+                "102 mm six-ball plunging joint",
                 100,
                 12,
                 40,

@@ -1,13 +1,14 @@
 package shaftwright.joint;
 
+import shaftwright.units.Require;
+
 import java.util.Optional;
 import java.util.OptionalDouble;
-import shaftwright.units.Require;
 
 /**
  * A plunging joint as the catalogue has it.
  *
- * @param name type and size, such as "100 mm six-ball plunging joint"
+ * @param name type and size, such as "102 mm six-ball plunging joint"
  * @param bodyDiameter outside diameter, mm; 0 when not given
  * @param raceHalfWidth race centre to the face that bears on the ring, mm ({@code r})
  * @param datumOffset datum face to joint centre, toward the other end of the shaft, mm ({@code a})

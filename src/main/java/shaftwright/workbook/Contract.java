@@ -3,14 +3,15 @@ package shaftwright.workbook;
 import static shaftwright.workbook.Grid.*;
 import static shaftwright.workbook.InputKind.*;
 
+import shaftwright.suspension.LinkageKind;
+import shaftwright.workbook.Input.Range;
+
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import shaftwright.suspension.LinkageKind;
-import shaftwright.workbook.Input.Range;
 
 /**
  * The workbook contract: every input, declared once. Whatever else needs to know an input's name,
@@ -603,8 +604,8 @@ public final class Contract {
                         OFFSET,
                         new Range(-30, 80),
                         "Joint centre to the rim of the cup, toward the cup bottom: half the width"
-                                + " of a joint that bolts onto the rim. Says whether the shaft goes in"
-                                + " between the cups. Empty: not said."));
+                            + " of a joint that bolts onto the rim. Says whether the shaft goes in"
+                            + " between the cups. Empty: not said."));
         all.add(
                 angle(
                         "joint_angle_max",
@@ -645,7 +646,7 @@ public final class Contract {
                                 new Range(0, 1),
                                 new Range(0, 1),
                                 "Part of the straight plunge that is left at the angle limit,"
-                                        + " falling evenly. Common practice, no source.")
+                                        + " falling evenly. Empty: 0.3, own assumption.")
                         .orElse(0.3));
         all.add(
                 number(
@@ -724,7 +725,8 @@ public final class Contract {
                         "Length along the shaft",
                         SIZE,
                         new Range(20, 300),
-                        "From the joint's centre to the boot's small end, as fitted. Empty: its gap to tubes is not looked at."));
+                        "From the joint's centre to the boot's small end, as fitted. Empty: its gap"
+                                + " to tubes is not looked at."));
         all.add(
                 length(
                         "boot_diameter",
@@ -1114,7 +1116,7 @@ public final class Contract {
                                 new Range(0, 1),
                                 new Range(0, 1),
                                 "Default 0.25: bottoming breaks the transaxle, pull-out tears a"
-                                        + " boot. Common practice, no source.")
+                                        + " boot. Own assumption.")
                         .orElse(0.25));
         all.add(
                 pick(

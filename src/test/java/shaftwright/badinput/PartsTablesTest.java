@@ -2,16 +2,18 @@ package shaftwright.badinput;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import shaftwright.cli.Run;
+
+import java.nio.file.Path;
 
 /** Rows of the parts tables that lack something, contradict or can't be told apart. */
 class PartsTablesTest {
-    private static final String SMALL = "94 mm six-ball plunging joint";
-    private static final String USUAL = "100 mm six-ball plunging joint";
-    private static final String BENCHED = "108 mm six-ball plunging joint";
+    private static final String SMALL = "92 mm six-ball plunging joint";
+    private static final String USUAL = "102 mm six-ball plunging joint";
+    private static final String BENCHED = "113 mm six-ball plunging joint";
 
     @TempDir private Path folder;
 
@@ -40,8 +42,12 @@ class PartsTablesTest {
 
     @Test
     void twoBlanksOfOneName() {
-        Refusal.of(book().put("blank_name", 4, "28-spline blank 25 in"))
-                .names("blank_name", 4, "\"28-spline blank 25 in\", the name of row 1", "a name")
+        Refusal.of(book().put("blank_name", 4, "31-spline blank 24 5/8 in"))
+                .names(
+                        "blank_name",
+                        4,
+                        "\"31-spline blank 24 5/8 in\", the name of row 1",
+                        "a name")
                 .only(1);
     }
 
@@ -134,7 +140,11 @@ class PartsTablesTest {
     @Test
     void oldGrooveBeyondTheBlank() {
         Refusal.of(book().put("blank_groove_outer", 1, "27"))
-                .names("blank_groove_outer", 1, "\"27\"", "a groove on the blank, which is \"26\"")
+                .names(
+                        "blank_groove_outer",
+                        1,
+                        "\"27\"",
+                        "a groove on the blank, which is \"25 7/8\"")
                 .only(1);
     }
 

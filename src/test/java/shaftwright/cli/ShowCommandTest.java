@@ -6,6 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import shaftwright.workbook.CellValue;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,9 +19,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import shaftwright.workbook.CellValue;
 
 class ShowCommandTest {
     @TempDir private Path folder;
@@ -156,7 +159,7 @@ class ShowCommandTest {
                 .isCloseTo(25.4 * number(file, "longest_total_left", 1), within(1e-9));
         assertThat(Run.of("show", "--scenario", "B", file).out())
                 .containsPattern("any blank allows +\\d+\\.\\d+ in: .* up \\(margin before ")
-                .containsPattern("margins kept, with E .* from 28-spline blank");
+                .containsPattern("margins kept, with E .* from 31-spline blank");
     }
 
     @Test

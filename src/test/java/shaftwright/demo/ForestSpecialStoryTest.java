@@ -3,14 +3,10 @@ package shaftwright.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
@@ -29,6 +25,12 @@ import shaftwright.shaft.SideSetup;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Steer;
 import shaftwright.suspension.Vector;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** The demo's five scenarios tell the story that they are meant to tell, on both sides. */
 class ForestSpecialStoryTest {
@@ -70,7 +72,7 @@ class ForestSpecialStoryTest {
             assertThat(side.window().width()).isGreaterThan(25);
             assertThat(side.plan()).isPresent();
             assertThat(side.plan().orElseThrow().blank().name())
-                    .isEqualTo("28-spline blank 26 1/2 in");
+                    .isEqualTo("31-spline blank 26 9/16 in");
         }
     }
 

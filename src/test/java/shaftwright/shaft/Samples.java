@@ -1,7 +1,5 @@
 package shaftwright.shaft;
 
-import java.util.Optional;
-import java.util.OptionalDouble;
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
@@ -11,6 +9,9 @@ import shaftwright.suspension.FitDoubt;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Polynomial;
 import shaftwright.suspension.Steer;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Invented sides, joints and blanks that the tests change one thing of. */
 final class Samples {
@@ -77,7 +78,7 @@ final class Samples {
             BenchTable bench, OutwardStop stop, double cupBottom, double counterbore) {
         Joint joint =
                 new Joint(
-                        "100 mm six-ball plunging joint",
+                        "102 mm six-ball plunging joint",
                         100,
                         12,
                         40,

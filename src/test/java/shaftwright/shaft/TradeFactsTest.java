@@ -2,18 +2,21 @@ package shaftwright.shaft;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+
 import static shaftwright.shaft.Samples.INCH;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.Joint;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
 import shaftwright.suspension.Steer;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** Sums that builders do in their heads: common practice, no source. */
 class TradeFactsTest {
@@ -34,7 +37,7 @@ class TradeFactsTest {
                         new double[] {stroke - plain});
         Joint joint =
                 new Joint(
-                        "100 mm six-ball plunging joint",
+                        "102 mm six-ball plunging joint",
                         100,
                         12,
                         centre,

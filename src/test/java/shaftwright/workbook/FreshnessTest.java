@@ -2,6 +2,20 @@ package shaftwright.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import shaftwright.doubt.SlackChances;
+import shaftwright.travel.BootGap;
+import shaftwright.travel.LongestTravel;
+import shaftwright.travel.Span;
+import shaftwright.travel.StopAlone;
+import shaftwright.travel.TravelRange;
+import shaftwright.workbook.live.LiveLines;
+import shaftwright.workbook.xlsx.XlsxBook;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -13,18 +27,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import shaftwright.doubt.SlackChances;
-import shaftwright.travel.BootGap;
-import shaftwright.travel.LongestTravel;
-import shaftwright.travel.Span;
-import shaftwright.travel.StopAlone;
-import shaftwright.travel.TravelRange;
-import shaftwright.workbook.live.LiveLines;
-import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Engine blocks of the demo workbook: figures that a fill writes, and the stamp over them. */
 public class FreshnessTest {
@@ -86,7 +88,7 @@ public class FreshnessTest {
 
     @Test
     void anotherJointMakesItsOwnScenarioStale() {
-        assertStale(List.of("A"), "joint_outer", 0, "108 mm six-ball plunging joint");
+        assertStale(List.of("A"), "joint_outer", 0, "113 mm six-ball plunging joint");
     }
 
     @Test

@@ -2,14 +2,16 @@ package shaftwright.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import shaftwright.workbook.xlsx.XlsxBook;
+
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Sums by hand: invented prices. */
 class PartsListTest {
@@ -17,35 +19,35 @@ class PartsListTest {
 
     @Test
     void aPairOfShaftsFourJointsAndFourBootKits() {
-        XlsxBook book = filled("350", "100");
+        XlsxBook book = filled("290", "78");
 
-        assertThat(cell(book, "list_pair")).isEqualTo(CellValue.of(350));
-        assertThat(cell(book, "list_shaft_left_each")).isEqualTo(CellValue.of(175));
+        assertThat(cell(book, "list_pair")).isEqualTo(CellValue.of(290));
+        assertThat(cell(book, "list_shaft_left_each")).isEqualTo(CellValue.of(145));
         assertThat(cell(book, "list_joint_inner_count")).isEqualTo(CellValue.of(2));
-        assertThat(cell(book, "list_joint_inner_each")).isEqualTo(CellValue.of(100));
-        assertThat(cell(book, "list_joint_inner_price")).isEqualTo(CellValue.of(200));
-        assertThat(cell(book, "list_boot_outer_price")).isEqualTo(CellValue.of(90));
-        assertThat(cell(book, "list_vehicle")).isEqualTo(CellValue.of(930));
-        assertThat(cell(filled("600", "100"), "list_vehicle")).isEqualTo(CellValue.of(1180));
+        assertThat(cell(book, "list_joint_inner_each")).isEqualTo(CellValue.of(78));
+        assertThat(cell(book, "list_joint_inner_price")).isEqualTo(CellValue.of(156));
+        assertThat(cell(book, "list_boot_outer_price")).isEqualTo(CellValue.of(46));
+        assertThat(cell(book, "list_vehicle")).isEqualTo(CellValue.of(694));
+        assertThat(cell(filled("512", "78"), "list_vehicle")).isEqualTo(CellValue.of(916));
     }
 
     @Test
     void sparesAreListedAndAddedUp() {
-        XlsxBook book = filled("350", "100");
+        XlsxBook book = filled("290", "78");
 
         assertThat(cell(book, "list_shaft_left_spare")).isEqualTo(CellValue.of(1));
         assertThat(cell(book, "list_joint_outer_spare")).isEqualTo(CellValue.of(2));
-        assertThat(cell(book, "list_spares")).isEqualTo(CellValue.of(175 + 200));
-        assertThat(cell(book, "list_all")).isEqualTo(CellValue.of(930 + 375));
+        assertThat(cell(book, "list_spares")).isEqualTo(CellValue.of(145 + 156));
+        assertThat(cell(book, "list_all")).isEqualTo(CellValue.of(694 + 301));
     }
 
     @Test
     void aPartWithoutAPriceIsNamedSo() {
-        XlsxBook book = filled("350", "");
+        XlsxBook book = filled("290", "");
 
         assertThat(cell(book, "list_joint_inner_each")).isEqualTo(CellValue.of("no price"));
         assertThat(cell(book, "list_joint_inner_price")).isEqualTo(CellValue.of(0));
-        assertThat(cell(book, "list_vehicle")).isEqualTo(CellValue.of(530));
+        assertThat(cell(book, "list_vehicle")).isEqualTo(CellValue.of(382));
     }
 
     private XlsxBook filled(String pair, String joint) {
@@ -53,7 +55,7 @@ class PartsListTest {
         typed.put("shaft_pair_price", List.of(pair));
         typed.put("other_cost", List.of());
         typed.put("joint_price", Collections.nCopies(3, joint));
-        typed.put("boot_price", Collections.nCopies(3, "45"));
+        typed.put("boot_price", Collections.nCopies(3, "23"));
         typed.put("spare_shafts", List.of("1"));
         typed.put("spare_joints_inner", List.of());
         typed.put("spare_joints_outer", List.of("2"));

@@ -3,15 +3,17 @@ package shaftwright.workbook;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import shaftwright.scenario.Finding;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import shaftwright.scenario.Finding;
 
 /** What a scenario column makes of its inputs: tyre, track, cost, sides and verdict. */
 class ScenarioFiguresTest {
@@ -45,19 +47,19 @@ class ScenarioFiguresTest {
         return report.sizing().orElseThrow();
     }
 
-    /** Common practice, no source: two shafts at 350 the pair, four joints, four boot kits. */
+    /** Common practice, no source: prices invented. */
     @Test
-    void aSetOfTwoShaftsFourJointsAndFourBootKitsCosts930() {
+    void aSetOfTwoShaftsFourJointsAndFourBootKitsAddsUp() {
         Map<String, String> prices = new TreeMap<>();
-        prices.put("shaft_pair_price[0]", "350");
-        prices.put("joint_price[0]", "100");
-        prices.put("boot_price[0]", "45");
+        prices.put("shaft_pair_price[0]", "290");
+        prices.put("joint_price[0]", "78");
+        prices.put("boot_price[0]", "23");
         prices.put("other_cost[0]", "0");
 
-        assertThat(sizing(prices).scenario(0).cost().total()).isEqualTo(930);
+        assertThat(sizing(prices).scenario(0).cost().total()).isEqualTo(290 + 4 * 78 + 4 * 23);
 
-        prices.put("shaft_pair_price[0]", "600");
-        assertThat(sizing(prices).scenario(0).cost().total()).isEqualTo(1180);
+        prices.put("shaft_pair_price[0]", "512");
+        assertThat(sizing(prices).scenario(0).cost().total()).isEqualTo(512 + 4 * 78 + 4 * 23);
     }
 
     @Test

@@ -2,15 +2,16 @@ package shaftwright.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import shaftwright.workbook.live.LiveCells;
+import shaftwright.workbook.live.Section;
+import shaftwright.workbook.xlsx.XlsxBook;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import shaftwright.workbook.live.LiveCells;
-import shaftwright.workbook.live.Section;
-import shaftwright.workbook.xlsx.XlsxBook;
 
 /**
  * The demo with one thing wrong, so that the tool refuses to fill it. Its live cells must then say
@@ -19,7 +20,7 @@ import shaftwright.workbook.xlsx.XlsxBook;
 public final class SpoiltWorkbooks {
     private static final int SCENARIOS = 3;
     private static final CellValue SLIP = CellValue.of("12 3/0");
-    private static final CellValue BENCHED = CellValue.of("108 mm six-ball plunging joint");
+    private static final CellValue BENCHED = CellValue.of("113 mm six-ball plunging joint");
     private static final CellValue DIVISION = new CellValue.Fault("#DIV/0!");
     private static final CellValue WRONG_VALUE = new CellValue.Fault("#VALUE!");
 

@@ -2,17 +2,19 @@ package shaftwright.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import shaftwright.workbook.live.LiveLine;
+import shaftwright.workbook.live.LiveLines;
+import shaftwright.workbook.live.Section;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import shaftwright.workbook.live.LiveLine;
-import shaftwright.workbook.live.LiveLines;
-import shaftwright.workbook.live.Section;
 
 /** The fingerprint over the varied scenario's figures: no number moves them unseen. */
 class VariantFreshnessTest {
@@ -98,7 +100,7 @@ class VariantFreshnessTest {
             {"sweep_down", "0", "droop travel"},
             {"joint_outward_stop", "2", "soft"},
             {"blank_in_stock", "1", "no"},
-            {"joint_inner", "1", "108 mm six-ball plunging joint"},
+            {"joint_inner", "1", "113 mm six-ball plunging joint"},
             {"boot_outer", "1", "long-travel boot"},
             {"blank_choice", "1", "auto"},
             {"bump_rule", "1", "clearance"},
