@@ -18,8 +18,12 @@ import java.util.Map;
  * place, unit, range, default or meaning asks here.
  */
 public final class Contract {
-    /** Version written into every workbook; raised when a name changes its meaning. */
-    public static final int VERSION = 1;
+    /**
+     * Version written into every workbook: 1 for program version 0.1.0. It is raised once a release
+     * in which an input or a live line is added or a formula changes; a workbook of a lower version
+     * lacks what came later.
+     */
+    public static final int VERSION = 2;
 
     /** Defined name of the cell that holds {@link #VERSION}. */
     public static final String VERSION_NAME = "shaftwright_contract";

@@ -29,11 +29,14 @@ final class ContractCheck {
         }
     }
 
-    void version(Area area, Cells cells) {
+    /** The workbook's version, {@link Contract#VERSION} at most; when there is none, it is said. */
+    int version(Area area, Cells cells) {
         CellPlace place = area.place(0);
         CellValue value = cells.at(place).value();
-        if (value instanceof CellValue.Numeric version && version.value() == Contract.VERSION) {
-            return;
+        for (int version = 1; version <= Contract.VERSION; version++) {
+            if (value instanceof CellValue.Numeric number && number.value() == version) {
+                return version;
+            }
         }
         boolean newer =
                 value instanceof CellValue.Numeric number && number.value() > Contract.VERSION;
@@ -45,7 +48,10 @@ final class ContractCheck {
                         "version "
                                 + Contract.VERSION
                                 + (newer
-                                        ? "; the workbook was made by a newer program, use that"
-                                        : "; make a new workbook and copy the typed cells over")));
+                                        ? " or lower; the workbook was made by a newer program,"
+                                                + " use that"
+                                        : " or lower, as the workbook was made with; bring the"
+                                                + " number back")));
+        return Contract.VERSION;
     }
 }

@@ -1,13 +1,14 @@
 package shaftwright.workbook;
 
+import shaftwright.workbook.live.LiveCells;
+import shaftwright.workbook.live.LiveLines;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import shaftwright.workbook.live.LiveCells;
-import shaftwright.workbook.live.LiveLines;
 
 /**
  * Reads an open book, computes everything and writes it back: open book, inputs, hub path, scenario
@@ -110,22 +111,24 @@ public final class Filling {
         Collection<Area> areas = new ArrayList<>(InputReader.areas(names));
         areas.add(names.get(Contract.VERSION_NAME));
         Cells cells = book.read(areas);
-        new ContractCheck(problems).version(names.get(Contract.VERSION_NAME), cells);
+        int version = new ContractCheck(problems).version(names.get(Contract.VERSION_NAME), cells);
         if (stopped()) {
             return report(null, 0);
         }
+        new OlderBook(version, names).sayTo(problems);
         TypedCells overlay = TypedCells.of(typed, names, cells, problems);
-        InputValues inputs = new InputReader(names, overlay.over(), problems).read();
+        InputValues inputs = new InputReader(names, overlay.over(), problems, version).read();
         Cells shown = book.read(LiveCells.areas(names));
         if (!inputs.complete() || (stopped() && inputs.scenarios() == 0)) {
             if (scenariosAsMade(names, cells, shown) && !inputs.complete()) {
                 // What else would be said follows from the cells that are gone.
-                LiveCells.find(names, shown, inputs.scenarios(), problems);
+                LiveCells.find(names, shown, inputs.scenarios(), version, problems);
             }
             return report(null, 0);
         }
         Ahead<LiveCheck> looking =
-                LiveCheck.begin(names, shown, inputs.scenarios(), purpose == Purpose.CHECK);
+                LiveCheck.begin(
+                        names, shown, inputs.scenarios(), version, purpose == Purpose.CHECK);
         Sizing sizing =
                 purpose == Purpose.COMPUTE || stopped()
                         ? Sizing.of(inputs, problems)

@@ -17,6 +17,7 @@ import java.util.List;
  * @param initialMillimetre what a new workbook in millimetres holds
  * @param choices words offered (CHOICE), or the defined name whose cells are offered (PICK)
  * @param meaning one or two sentences for the cell's note
+ * @param since contract version that brought it
  */
 public record Input(
         String name,
@@ -29,7 +30,9 @@ public record Input(
         String initialInch,
         String initialMillimetre,
         List<String> choices,
-        String meaning) {
+        String meaning,
+        int since) {
+    private static final int FIRST_VERSION = 1;
 
     /** A closed range of numbers. */
     public record Range(double least, double most) {
@@ -95,7 +98,8 @@ public record Input(
                 initialInch,
                 initialMillimetre,
                 choices,
-                meaning);
+                meaning,
+                since);
     }
 
     /** A copy that a new workbook starts with. */
@@ -111,7 +115,25 @@ public record Input(
                 inch,
                 millimetre,
                 choices,
-                meaning);
+                meaning,
+                since);
+    }
+
+    /** A copy that this contract version brought; without it an input is as old as the first. */
+    Input since(int version) {
+        return new Input(
+                name,
+                grid,
+                label,
+                kind,
+                allowed,
+                usual,
+                whenEmpty,
+                initialInch,
+                initialMillimetre,
+                choices,
+                meaning,
+                version);
     }
 
     static Input length(
@@ -127,7 +149,8 @@ public record Input(
                 "",
                 "",
                 List.of(),
-                meaning);
+                meaning,
+                FIRST_VERSION);
     }
 
     static Input number(
@@ -139,7 +162,18 @@ public record Input(
             Range usual,
             String meaning) {
         return new Input(
-                name, grid, label, kind, allowed, usual, Double.NaN, "", "", List.of(), meaning);
+                name,
+                grid,
+                label,
+                kind,
+                allowed,
+                usual,
+                Double.NaN,
+                "",
+                "",
+                List.of(),
+                meaning,
+                FIRST_VERSION);
     }
 
     static Input words(
@@ -160,6 +194,7 @@ public record Input(
                 "",
                 "",
                 choices,
-                meaning);
+                meaning,
+                FIRST_VERSION);
     }
 }

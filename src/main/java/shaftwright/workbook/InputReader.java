@@ -1,12 +1,5 @@
 package shaftwright.workbook;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
 import shaftwright.tyre.TyreSize;
 import shaftwright.tyre.UnreadableTyreSizeException;
 import shaftwright.units.Length;
@@ -14,21 +7,37 @@ import shaftwright.units.LengthUnit;
 import shaftwright.units.UnreadableLengthException;
 import shaftwright.workbook.InputValues.Entry;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
 /** Reads every typed cell by its defined name and says all that is wrong with them at once. */
 final class InputReader {
 
     private final Map<String, Area> names;
     private final Cells cells;
     private final List<Problem> problems;
+    private final int version;
     private LengthUnit unit = LengthUnit.INCH;
 
     /** Tables in which rows were inserted or deleted where none may be. */
     private final Set<String> misplaced = new HashSet<>();
 
-    InputReader(Map<String, Area> names, Cells cells, List<Problem> problems) {
+    /**
+     * A reader of one workbook.
+     *
+     * @param version contract version by which the workbook was made
+     */
+    InputReader(Map<String, Area> names, Cells cells, List<Problem> problems, int version) {
         this.names = names;
         this.cells = cells;
         this.problems = problems;
+        this.version = version;
     }
 
     /** Name of the row of letters above the scenario columns. */
@@ -59,7 +68,9 @@ final class InputReader {
         for (Input input : Contract.inputs()) {
             for (Side side : sides(input)) {
                 Area area = names.get(input.definedName(side));
-                if (area == null) {
+                if (area == null && input.since() > version) {
+                    entries.put(input.definedName(side), empty(input, side, letters.size()));
+                } else if (area == null) {
                     missing.add(input.definedName(side), input.label());
                 } else if (input.grid() == Grid.SCENARIO) {
                     entries.put(input.definedName(side), row(input, area, letters));
@@ -111,6 +122,24 @@ final class InputReader {
             }
         }
         return places;
+    }
+
+    /** Of an input that came after this workbook was made: as if its cells were left empty. */
+    private Entry[] empty(Input input, Side side, int scenarios) {
+        Entry[] entries = new Entry[input.grid().perScenario() ? scenarios : rows(input, side)];
+        Arrays.fill(entries, new Entry(null, CellValue.BLANK, whenEmpty(input), ""));
+        return entries;
+    }
+
+    /** As many as its neighbours in the table have. */
+    private int rows(Input input, Side side) {
+        for (Input neighbour : Contract.inputs(input.grid())) {
+            Area area = names.get(neighbour.definedName(side));
+            if (area != null && input.grid().rows() > 1) {
+                return area.size();
+            }
+        }
+        return input.grid().rows();
     }
 
     private Entry[] row(Input input, Area area, List<CellPlace> letters) {

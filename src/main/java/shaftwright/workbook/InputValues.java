@@ -1,10 +1,11 @@
 package shaftwright.workbook;
 
+import shaftwright.units.LengthUnit;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import shaftwright.units.LengthUnit;
 
 /**
  * All inputs of a workbook as numbers (mm, rad or plain) and texts, with the cells they came from.
@@ -13,7 +14,7 @@ public final class InputValues {
     /**
      * One typed cell.
      *
-     * @param place where it stands
+     * @param place where it stands, null when the workbook is older than the input
      * @param raw what it holds
      * @param number its number, the declared one for an empty cell, NaN when there is none
      * @param text its text, empty for an empty cell

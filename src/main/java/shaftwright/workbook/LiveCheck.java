@@ -1,5 +1,11 @@
 package shaftwright.workbook;
 
+import shaftwright.workbook.live.FormulaSkeleton;
+import shaftwright.workbook.live.LiveCells;
+import shaftwright.workbook.live.LiveLine;
+import shaftwright.workbook.live.Quantity;
+import shaftwright.workbook.live.Section;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -8,11 +14,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import shaftwright.workbook.live.FormulaSkeleton;
-import shaftwright.workbook.live.LiveCells;
-import shaftwright.workbook.live.LiveLine;
-import shaftwright.workbook.live.Quantity;
-import shaftwright.workbook.live.Section;
 
 /** A book's live cells, and those among them that no longer compute what they are declared to. */
 final class LiveCheck {
@@ -21,6 +22,7 @@ final class LiveCheck {
     private final LiveCells live;
     private final List<Problem> found;
     private final List<Problem> overwritten;
+    private final int version;
 
     /** Takes longest of all, so it goes on beside whatever else is done with the cells. */
     private final Ahead<List<Problem>> editedOrNull;
@@ -30,9 +32,10 @@ final class LiveCheck {
 
     private final Map<String, FormulaSkeleton> skeletons = new HashMap<>();
 
-    private LiveCheck(LiveCells live, List<Problem> found, boolean compared) {
+    private LiveCheck(LiveCells live, List<Problem> found, int version, boolean compared) {
         this.live = live;
         this.found = found;
+        this.version = version;
         editedOrNull = compared ? Ahead.begin("formulas", new Comparing()) : null;
         overwritten = overwrittenCells();
     }
@@ -50,18 +53,20 @@ final class LiveCheck {
      * @param names defined names of the workbook
      * @param contents what its cells hold
      * @param scenarios number of scenario columns
+     * @param version contract version by which the workbook was made
      * @param compared whether formulas are compared with the declared ones
      */
     static Ahead<LiveCheck> begin(
-            Map<String, Area> names, Cells contents, int scenarios, boolean compared) {
+            Map<String, Area> names, Cells contents, int scenarios, int version, boolean compared) {
         return Ahead.begin(
                 "live cells",
                 new Callable<LiveCheck>() {
                     @Override
                     public LiveCheck call() {
                         List<Problem> problems = new ArrayList<>();
-                        LiveCells live = LiveCells.find(names, contents, scenarios, problems);
-                        return new LiveCheck(live, problems, compared);
+                        LiveCells live =
+                                LiveCells.find(names, contents, scenarios, version, problems);
+                        return new LiveCheck(live, problems, version, compared);
                     }
                 });
     }

@@ -2,6 +2,8 @@ package shaftwright.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import shaftwright.workbook.live.LiveCells;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -9,7 +11,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
-import shaftwright.workbook.live.LiveCells;
 
 /**
  * A workbook's live cells, as some program computed them, beside what the core makes of the same
@@ -66,7 +67,8 @@ public final class Agreement {
         Collection<Area> areas = LiveCells.areas(names);
         List<Problem> problems = new ArrayList<>();
         List<LiveCells.Cell> cells =
-                LiveCells.find(names, book.read(areas), scenarios, problems).all();
+                LiveCells.find(names, book.read(areas), scenarios, Contract.VERSION, problems)
+                        .all();
         assertThat(problems).as("live cells of %s", book.title()).isEmpty();
         return cells;
     }

@@ -1,11 +1,12 @@
 package shaftwright.workbook;
 
+import shaftwright.workbook.xlsx.XlsxBook;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import shaftwright.workbook.xlsx.XlsxBook;
 
 /**
  * A workbook read once, and what follows when something is typed over in it: as a fill has it, but
@@ -28,7 +29,8 @@ final class TypedOver {
     Filling.Report with(List<TypedColumn> typed) {
         List<Problem> problems = new ArrayList<>();
         TypedCells overlay = TypedCells.of(typed, names, cells, problems);
-        InputValues inputs = new InputReader(names, overlay.over(), problems).read();
+        InputValues inputs =
+                new InputReader(names, overlay.over(), problems, Contract.VERSION).read();
         Optional<Sizing> sizing = Optional.of(Sizing.of(inputs, problems));
         Filling.Report report = new Filling.Report(problems, sizing, 0, 0);
         return report.hasErrors() ? new Filling.Report(problems, Optional.empty(), 0, 0) : report;

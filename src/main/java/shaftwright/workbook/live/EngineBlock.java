@@ -18,8 +18,27 @@ import shaftwright.workbook.Sizing;
  * @param grid how often the block occurs
  * @param working section of the fingerprints
  * @param shown section of the block
+ * @param since contract version that brought what is declared through it
+ * @param revised contract version that last changed its fingerprint
  */
-record EngineBlock(String name, Grid grid, Section working, Section shown) {
+record EngineBlock(String name, Grid grid, Section working, Section shown, int since, int revised) {
+    private static final int FIRST_VERSION = 1;
+
+    /** A block that the first contract version had. */
+    EngineBlock(String name, Grid grid, Section working, Section shown) {
+        this(name, grid, working, shown, FIRST_VERSION, FIRST_VERSION);
+    }
+
+    /** The same block, to declare what this contract version brought. */
+    EngineBlock since(int version) {
+        return new EngineBlock(name, grid, working, shown, version, version);
+    }
+
+    /** The same block, to declare its stamp over a fingerprint that this version changed. */
+    EngineBlock revised(int version) {
+        return new EngineBlock(name, grid, working, shown, since, version);
+    }
+
     static final String CURRENT = "current";
     static final String OUT_OF_DATE = "out of date: fill again";
 
@@ -46,25 +65,35 @@ record EngineBlock(String name, Grid grid, Section working, Section shown) {
         Print printed = new Print(print, presentFormula, present);
         lines.add(
                 new LiveLine(
-                        live,
-                        working,
-                        grid,
-                        "Fingerprint of inputs: " + name,
-                        WHOLE,
-                        printed,
-                        printed));
+                                live,
+                                working,
+                                grid,
+                                "Fingerprint of inputs: " + name,
+                                WHOLE,
+                                printed,
+                                printed)
+                        .since(since)
+                        .revised(revised));
         lines.add(
                 LiveLine.engine(
-                        filled,
-                        working,
-                        grid,
-                        "The same at the last fill: " + name,
-                        WHOLE,
-                        printed));
+                                filled,
+                                working,
+                                grid,
+                                "The same at the last fill: " + name,
+                                WHOLE,
+                                printed)
+                        .since(since));
         Stamp stamp = new Stamp(live, filled, present);
         lines.add(
                 new LiveLine(
-                        name + "_stamp", shown, grid, "The figures below are", TEXT, stamp, stamp));
+                                name + "_stamp",
+                                shown,
+                                grid,
+                                "The figures below are",
+                                TEXT,
+                                stamp,
+                                stamp)
+                        .since(since));
     }
 
     /** Declares a figure. */
@@ -77,12 +106,13 @@ record EngineBlock(String name, Grid grid, Section working, Section shown) {
             Figure core) {
         lines.add(
                 LiveLine.engine(
-                        name + "_" + figure,
-                        shown,
-                        grid,
-                        label,
-                        quantity,
-                        new OrNothing(present, core)));
+                                name + "_" + figure,
+                                shown,
+                                grid,
+                                label,
+                                quantity,
+                                new OrNothing(present, core))
+                        .since(since));
     }
 
     private record Print(Fingerprint print, String presentFormula, Present present)

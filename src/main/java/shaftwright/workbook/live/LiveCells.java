@@ -1,9 +1,5 @@
 package shaftwright.workbook.live;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.List;
-import java.util.Map;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
@@ -17,6 +13,11 @@ import shaftwright.workbook.OpenBook;
 import shaftwright.workbook.Problem;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
 
 /**
  * The cells in which a workbook's live and engine quantities stand. They are found by defined name;
@@ -54,19 +55,24 @@ public final class LiveCells {
      * @param names defined names of the workbook
      * @param contents what its cells hold
      * @param scenarios number of scenario columns
+     * @param version contract version by which the workbook was made: what came later may lack
      * @param problems where to say what is missing
      */
     public static LiveCells find(
-            Map<String, Area> names, Cells contents, int scenarios, List<Problem> problems) {
+            Map<String, Area> names,
+            Cells contents,
+            int scenarios,
+            int version,
+            List<Problem> problems) {
         LiveCells found = new LiveCells();
         MissingNames missing = new MissingNames();
         for (LiveLine line : LiveLines.all().lines()) {
             for (Side side : sides(line)) {
                 String name = line.definedName(side);
                 Area area = names.get(name);
-                if (area == null) {
+                if (area == null && line.since() <= version) {
                     missing.add(name, line.label());
-                } else {
+                } else if (area != null) {
                     found.add(line, side, area, contents, scenarios, problems);
                 }
             }

@@ -31,6 +31,9 @@ import shaftwright.workbook.Sizing;
  * @param quantity what it holds
  * @param formula formula text of a cell
  * @param core value of a cell
+ * @param since contract version that brought it
+ * @param revised contract version that last changed its formula; that which brought it when none
+ *     did
  */
 public record LiveLine(
         String name,
@@ -39,16 +42,69 @@ public record LiveLine(
         String label,
         Quantity quantity,
         Formula formula,
-        Core core) {
+        Core core,
+        int since,
+        int revised) {
+    private static final int FIRST_VERSION = 1;
 
     /** Formula text with places, without the equals sign. */
     public interface Formula {
         String at(Index index);
+
+        /** Contract version that brought the line. */
+        default int since() {
+            return FIRST_VERSION;
+        }
+
+        /** Contract version that last changed the formula. */
+        default int revised() {
+            return since();
+        }
     }
 
     /** The same quantity computed by the core. */
     public interface Core {
         CellValue at(Sizing sizing, Index index);
+    }
+
+    /** A line as old as its formula says. */
+    public LiveLine(
+            String name,
+            Section section,
+            Grid grid,
+            String label,
+            Quantity quantity,
+            Formula formula,
+            Core core) {
+        this(
+                name,
+                section,
+                grid,
+                label,
+                quantity,
+                formula,
+                core,
+                formula.since(),
+                formula.revised());
+    }
+
+    /** A copy that this contract version brought. */
+    LiveLine since(int version) {
+        return new LiveLine(
+                name,
+                section,
+                grid,
+                label,
+                quantity,
+                formula,
+                core,
+                version,
+                Math.max(version, revised));
+    }
+
+    /** A copy whose formula this contract version last changed. */
+    LiveLine revised(int version) {
+        return new LiveLine(name, section, grid, label, quantity, formula, core, since, version);
     }
 
     /** Formula of a line that has none. */

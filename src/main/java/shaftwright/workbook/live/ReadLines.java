@@ -76,6 +76,11 @@ final class ReadLines {
         }
 
         @Override
+        public int since() {
+            return input.since();
+        }
+
+        @Override
         public String at(Index index) {
             if (text == null) {
                 text = guard + formula(input, cell) + (guard.isEmpty() ? "" : ")");

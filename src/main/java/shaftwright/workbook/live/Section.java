@@ -91,5 +91,22 @@ public enum Section {
     /** What a side's drawing says of itself. */
     VIEW_SHOWN,
     /** What a shop card prints for one side. */
-    SHOP_CARD
+    SHOP_CARD;
+
+    /** Whether it stands on a working sheet, which no builder has to look at. */
+    public boolean isWorking() {
+        return switch (this) {
+            case BOOK_WORK,
+                    PARTS_WORK,
+                    SCENARIO_WORK,
+                    PATH_WORK,
+                    SIDE_WORK,
+                    POSITION_WORK,
+                    BLANK_WORK,
+                    BUILT_WORK,
+                    VIEW_WORK ->
+                    true;
+            default -> false;
+        };
+    }
 }
