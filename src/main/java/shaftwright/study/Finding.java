@@ -1,0 +1,264 @@
+package shaftwright.study;
+
+import static shaftwright.study.CardPrint.ALL;
+import static shaftwright.study.CardPrint.ALL_WITH_NOTE;
+import static shaftwright.study.CardPrint.LENGTHS;
+import static shaftwright.study.CardPrint.NOTHING;
+import static shaftwright.study.CardPrint.WINDOW;
+import static shaftwright.study.Severity.DOES_NOT_FIT;
+import static shaftwright.study.Severity.FITS_BUT;
+import static shaftwright.study.Severity.MEASURE_AGAIN;
+import static shaftwright.study.Severity.NO_VERDICT;
+
+/**
+ * What may stand between a builder and a shaft, the gravest first: its rank, how much it weighs,
+ * what the shop card may print while it holds, and its sentence. Ranks leave room for what is
+ * judged elsewhere: 7 is a mock-up that contradicts, 8 parts that do not mate.
+ */
+public enum Finding {
+    /** Something needed is missing or can't be read. */
+    INCOMPLETE(1, NO_VERDICT, NOTHING, "{MISSING}."),
+    /** Two heights can't carry a verdict. */
+    TWO_HEIGHTS(
+            2,
+            NO_VERDICT,
+            NOTHING,
+            "Two heights can't show what happens between them. Measure at least three."),
+    /** The wheel is to travel beyond the known path. */
+    BEYOND_PATH(
+            2,
+            NO_VERDICT,
+            NOTHING,
+            "{BEYOND_WAY} of {BEYOND_WANTED} goes beyond the known path, which ends at"
+                    + " {BEYOND_KNOWN}. Measure further, or ask for less travel."),
+    /** No length works. */
+    NO_WINDOW(
+            3,
+            DOES_NOT_FIT,
+            NOTHING,
+            "No length works, short by {SHORTFALL}. A shaft long enough {SHORTER_WOULD} at"
+                    + " {SHORTEST_AT} {LONGER_WOULD} at {LONGEST_AT}; margins of {MARGIN_IN} and"
+                    + " {MARGIN_OUT} count. Levers list what gains room."),
+    INNER_ANGLE(4, DOES_NOT_FIT, NOTHING, inner(AtEnd.STEEP)),
+    OUTER_ANGLE(4, DOES_NOT_FIT, NOTHING, outer(AtEnd.STEEP)),
+    /** The tilted shaft, or its end, touches a cup's bore or lip. */
+    TOUCHES_CUP(
+            5,
+            DOES_NOT_FIT,
+            NOTHING,
+            "The shaft touches the {MOUTH_END} cup by {MOUTH_OVERLAP} at {MOUTH_AT}. Take a"
+                    + " thinner or shorter end, or a wider cup."),
+    /** One or more readings are placed as wrong. */
+    SUSPECT_READINGS(
+            6,
+            MEASURE_AGAIN,
+            NOTHING,
+            "The readings contradict each other. Measure again: {SUSPECTS}."),
+    /** Readings contradict, and which is wrong can't be told. */
+    READINGS_CONTRADICT(
+            6,
+            MEASURE_AGAIN,
+            NOTHING,
+            "The readings contradict each other, and so few can't show which is wrong. Measure"
+                    + " one more height."),
+    INNER_BOLTS_TOO_TIGHT(9, FITS_BUT, ALL_WITH_NOTE, inner(AtEnd.BOLTS)),
+    OUTER_BOLTS_TOO_TIGHT(9, FITS_BUT, ALL_WITH_NOTE, outer(AtEnd.BOLTS)),
+    /** The weakest part is below the wanted safety factor. */
+    TOO_WEAK(
+            10,
+            FITS_BUT,
+            ALL_WITH_NOTE,
+            "The weakest part ({WEAKEST_PART}) has a safety factor of {WEAKEST_FACTOR}, below the"
+                    + " {FACTOR_WANTED} wanted: choose a stronger one, or lower the torque."),
+    /** A damper, strap or bump stop ends bump before the wanted travel. */
+    BUMP_ENDS_EARLY(
+            11,
+            FITS_BUT,
+            ALL_WITH_NOTE,
+            "Bump ends {BUMP_MISSING} early, at {BUMP_ENDS_AT} ({BUMP_STOP}): change that part, or"
+                    + " ask for less bump."),
+    DROOP_ENDS_EARLY(
+            11,
+            FITS_BUT,
+            ALL_WITH_NOTE,
+            "Droop ends {DROOP_MISSING} early, at {DROOP_ENDS_AT} ({DROOP_STOP}): change that"
+                    + " part, or ask for less droop."),
+    /** Full bump takes ground clearance that is wanted. */
+    TOO_LOW(
+            11,
+            FITS_BUT,
+            ALL_WITH_NOTE,
+            "Full bump leaves {CLEARANCE_MISSING} less than the {CLEARANCE_WANTED} of ground"
+                    + " clearance wanted: ask for less bump, or fit larger tyres."),
+    INNER_BOOT_TOUCHES(12, FITS_BUT, ALL_WITH_NOTE, inner(AtEnd.BOOT)),
+    OUTER_BOOT_TOUCHES(12, FITS_BUT, ALL_WITH_NOTE, outer(AtEnd.BOOT)),
+    INNER_BENCH_ENDS(13, FITS_BUT, ALL_WITH_NOTE, inner(AtEnd.BENCH)),
+    OUTER_BENCH_ENDS(13, FITS_BUT, ALL_WITH_NOTE, outer(AtEnd.BENCH)),
+    /** 13b of the trade's table: a groove's land is thinner than three groove depths. */
+    THIN_LAND(
+            13,
+            FITS_BUT,
+            ALL_WITH_NOTE,
+            "The land outside the {LAND_END} groove is {LAND_MISSING} short of the"
+                    + " {LAND_WANTED} wanted: make that stub longer, or take another blank."),
+    /** 13b likewise: a new groove is cut into an old one. */
+    GROOVES_MEET(
+            13,
+            FITS_BUT,
+            ALL_WITH_NOTE,
+            "The new groove at the {GROOVE_END} end meets an old one: take another blank, or"
+                    + " another stub there."),
+    /** No multiple of the shop increment lies inside the window. */
+    NO_INCREMENT(
+            14,
+            FITS_BUT,
+            WINDOW,
+            "The window is {WINDOW_WIDTH} wide and holds no multiple of the shop increment,"
+                    + " {INCREMENT}: work to {FINER_INCREMENT}."),
+    /** No blank gives the length. */
+    NO_BLANK(
+            15,
+            FITS_BUT,
+            LENGTHS,
+            "No blank on the list gives {END_TO_END} end to end: the sheet Blanks says why each"
+                    + " was refused."),
+    /** The tyres stand out too far. */
+    TOO_WIDE(
+            16,
+            FITS_BUT,
+            ALL,
+            "The overall width is {WIDTH_OVER} over the limit of {WIDTH_LIMIT}: take less wheel"
+                    + " spacer, more offset or narrower tyres."),
+    INNER_RUNS_STEEP(17, FITS_BUT, ALL, inner(AtEnd.RUNS)),
+    OUTER_RUNS_STEEP(17, FITS_BUT, ALL, outer(AtEnd.RUNS)),
+    /** Checks before measuring are not ticked. */
+    CHECKS_OPEN(
+            18,
+            FITS_BUT,
+            ALL,
+            "{CHECKS_OPEN} of {CHECKS} checks before measuring are not ticked, so lengths may"
+                    + " move: see the sheet Guide."),
+    /** Camber or toe was never read. */
+    ANGLES_UNREAD(
+            18,
+            FITS_BUT,
+            ALL,
+            "{UNREAD} never read, so zero is taken, which may move lengths by some"
+                    + " millimetres: read along with each height.");
+
+    private final int rank;
+    private final Severity severity;
+    private final CardPrint card;
+    private final Sentence<SideSlot> sentence;
+
+    Finding(int rank, Severity severity, CardPrint card, String sentence) {
+        this.rank = rank;
+        this.severity = severity;
+        this.card = card;
+        this.sentence = Sentence.of(SideSlot.class, sentence);
+    }
+
+    private static String inner(String template) {
+        return template.replace("{END}", "inner").replace("{END_", "{INNER_");
+    }
+
+    private static String outer(String template) {
+        return template.replace("{END}", "outer").replace("{END_", "{OUTER_");
+    }
+
+    /** Sentences that both ends have alike. */
+    private static final class AtEnd {
+        static final String STEEP =
+                "The {END} joint reaches {END_STEEPEST} at {END_STEEPEST_AT}, {END_OVER} over its"
+                        + " limit of {END_LIMIT}. Ask for less travel there, or choose a joint for"
+                        + " steeper angles.";
+        static final String BOLTS =
+                "The {END} joint's flange bolts are tightened to {END_BOLT_SHARE} of their proof"
+                        + " load, more than {END_BOLT_MOST}: tighten them with at most"
+                        + " {END_BOLT_TORQUE}.";
+        static final String BOOT =
+                "The {END} boot touches a tube by {END_BOOT_OVERLAP} at {END_BOOT_AT}: move the"
+                        + " tube, or take a smaller boot.";
+        static final String BENCH =
+                "The {END} joint's bench table ends at {END_BENCH_END}, and the shaft goes"
+                        + " {END_BENCH_OVER} further: measure its plunge at steeper angles.";
+        static final String RUNS =
+                "At ride height the {END} joint runs at {END_RIDE}, {END_RUNNING_OVER} over its"
+                        + " running limit of {END_RUNNING}: raise or lower the transaxle.";
+
+        private AtEnd() {}
+    }
+
+    /** Place in the trade's table of findings, 1 the gravest. */
+    public int rank() {
+        return rank;
+    }
+
+    public Severity severity() {
+        return severity;
+    }
+
+    /** What the shop card may print while it holds. */
+    public CardPrint card() {
+        return card;
+    }
+
+    public Sentence<SideSlot> sentence() {
+        return sentence;
+    }
+
+    /** Whether it holds on a side. */
+    boolean holds(SideFacts side) {
+        PathFacts path = side.path();
+        if (severity == FITS_BUT && path.silent()) {
+            return false;
+        }
+        return switch (this) {
+            case INCOMPLETE -> !path.missing().isEmpty();
+            case TWO_HEIGHTS -> path.missing().isEmpty() && path.twoHeights();
+            case BEYOND_PATH -> path.missing().isEmpty() && path.beyond().isPresent();
+            case SUSPECT_READINGS ->
+                    path.contradiction().isPresent()
+                            && !path.contradiction().get().suspects().isEmpty();
+            case READINGS_CONTRADICT ->
+                    path.contradiction().isPresent()
+                            && path.contradiction().get().suspects().isEmpty();
+            case INNER_BOLTS_TOO_TIGHT ->
+                    side.strength().innerBolts().isPresent()
+                            && side.strength().innerBolts().get().tooTight();
+            case OUTER_BOLTS_TOO_TIGHT ->
+                    side.strength().outerBolts().isPresent()
+                            && side.strength().outerBolts().get().tooTight();
+            case TOO_WEAK -> side.strength().tooWeak();
+            case BUMP_ENDS_EARLY -> side.travel().bump().isPresent();
+            case DROOP_ENDS_EARLY -> side.travel().droop().isPresent();
+            case TOO_LOW -> side.travel().ground().isPresent();
+            case INNER_BOOT_TOUCHES -> TravelFacts.touches(side.travel().innerBoot());
+            case OUTER_BOOT_TOUCHES -> TravelFacts.touches(side.travel().outerBoot());
+            case TOO_WIDE -> side.width().isPresent() && side.width().get().tooWide();
+            case CHECKS_OPEN -> path.checksOpen() > 0;
+            case ANGLES_UNREAD -> path.unread() != PathFacts.Unread.NOTHING;
+            default -> !path.silent() && side.shaft().isPresent() && holds(side.shaft().get());
+        };
+    }
+
+    /** The same of what the shaft alone decides. */
+    private boolean holds(ShaftFacts shaft) {
+        WindowFacts window = shaft.window();
+        return switch (this) {
+            case NO_WINDOW -> !window.fits();
+            case INNER_ANGLE -> shaft.inner().tooSteep();
+            case OUTER_ANGLE -> shaft.outer().tooSteep();
+            case TOUCHES_CUP -> shaft.touches();
+            case INNER_BENCH_ENDS -> shaft.inner().beyondBench();
+            case OUTER_BENCH_ENDS -> shaft.outer().beyondBench();
+            case THIN_LAND -> window.fits() && shaft.blank().thinLand().isPresent();
+            case GROOVES_MEET -> window.fits() && shaft.blank().grooveMet().isPresent();
+            case NO_INCREMENT -> window.noIncrement();
+            case NO_BLANK -> window.fits() && !shaft.blank().serves();
+            case INNER_RUNS_STEEP -> shaft.inner().runsSteep();
+            case OUTER_RUNS_STEEP -> shaft.outer().runsSteep();
+            default -> throw new IllegalStateException(this + " is not about the shaft");
+        };
+    }
+}

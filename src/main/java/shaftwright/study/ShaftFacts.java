@@ -1,0 +1,81 @@
+package shaftwright.study;
+
+import shaftwright.shaft.Binding;
+
+import java.util.Optional;
+
+/**
+ * One side's shaft as far as it could be computed; mm and rad.
+ *
+ * @param window the length window
+ * @param inner angles of the inner joint
+ * @param outer angles of the outer joint
+ * @param mouth least gap of the shaft to a cup's bore or lip, empty when neither is known
+ * @param blank what came of the list of blanks
+ * @param endToEnd final length
+ * @param slackIn least slack before bottoming
+ * @param slackOut least slack before pull-out
+ */
+public record ShaftFacts(
+        WindowFacts window,
+        JointFacts inner,
+        JointFacts outer,
+        Optional<Mouth> mouth,
+        BlankFacts blank,
+        double endToEnd,
+        Binding slackIn,
+        Binding slackOut) {
+
+    /** One of the shaft's two ends. */
+    public enum End {
+        INNER,
+        OUTER
+    }
+
+    /** The least gap in a cup, and which cup's it is. */
+    public record Mouth(Binding gap, End end) {}
+
+    /**
+     * What came of the list of blanks.
+     *
+     * @param serves whether one does
+     * @param thinLand the thinnest land that is thinner than wanted
+     * @param grooveMet end at which a new groove is cut into an old one
+     */
+    public record BlankFacts(boolean serves, Optional<Land> thinLand, Optional<End> grooveMet) {
+        /** A blank serves, and nothing is against its grooves. */
+        public static final BlankFacts SERVES =
+                new BlankFacts(true, Optional.empty(), Optional.empty());
+
+        public static final BlankFacts NONE =
+                new BlankFacts(false, Optional.empty(), Optional.empty());
+    }
+
+    /** Shaft between an end and its groove, mm. */
+    public record Land(End end, double length, double wanted) {}
+
+    boolean touches() {
+        return mouth.isPresent() && mouth.get().gap().value() < 0;
+    }
+
+    public ShaftFacts with(WindowFacts other) {
+        return new ShaftFacts(other, inner, outer, mouth, blank, endToEnd, slackIn, slackOut);
+    }
+
+    public ShaftFacts withInner(JointFacts other) {
+        return new ShaftFacts(window, other, outer, mouth, blank, endToEnd, slackIn, slackOut);
+    }
+
+    public ShaftFacts withOuter(JointFacts other) {
+        return new ShaftFacts(window, inner, other, mouth, blank, endToEnd, slackIn, slackOut);
+    }
+
+    public ShaftFacts with(Mouth other) {
+        return new ShaftFacts(
+                window, inner, outer, Optional.of(other), blank, endToEnd, slackIn, slackOut);
+    }
+
+    public ShaftFacts with(BlankFacts other) {
+        return new ShaftFacts(window, inner, outer, mouth, other, endToEnd, slackIn, slackOut);
+    }
+}

@@ -1,0 +1,253 @@
+package shaftwright.study;
+
+import static shaftwright.study.SlotKind.ANGLE;
+import static shaftwright.study.SlotKind.ANGLE_EXCESS;
+import static shaftwright.study.SlotKind.CHOICE;
+import static shaftwright.study.SlotKind.COUNT;
+import static shaftwright.study.SlotKind.EXCESS;
+import static shaftwright.study.SlotKind.FACTOR;
+import static shaftwright.study.SlotKind.FACTOR_ABOVE;
+import static shaftwright.study.SlotKind.FACTOR_BELOW;
+import static shaftwright.study.SlotKind.FINE_LENGTH;
+import static shaftwright.study.SlotKind.LENGTH;
+import static shaftwright.study.SlotKind.NAME;
+import static shaftwright.study.SlotKind.TORQUE;
+import static shaftwright.study.SlotKind.TRAVEL;
+
+import shaftwright.shaft.Binding;
+import shaftwright.study.TravelFacts.EarlyEnd;
+import shaftwright.units.LengthUnit;
+
+import java.util.List;
+
+/** What the sentences on one side are filled with: lengths in mm, angles in rad, torques in N·m. */
+public enum SideSlot implements Slot {
+    MISSING(NAME),
+    BEYOND_WAY(CHOICE, "Bump", "Droop"),
+    BEYOND_WANTED(LENGTH),
+    BEYOND_KNOWN(TRAVEL),
+    SHORTFALL(EXCESS),
+    SHORTEST_AT(TRAVEL),
+    SHORTER_WOULD(
+            CHOICE,
+            "not to pull out",
+            "for the inner joint's soft stop",
+            "for the outer joint's soft stop"),
+    LONGEST_AT(TRAVEL),
+    LONGER_WOULD(
+            CHOICE,
+            "bottoms",
+            "bottoms with its inner end in the cup",
+            "bottoms with its outer end in the cup",
+            "bottoms with both ends in the cups"),
+    MARGIN_IN(LENGTH),
+    MARGIN_OUT(LENGTH),
+    INNER_STEEPEST(ANGLE),
+    INNER_STEEPEST_AT(TRAVEL),
+    INNER_LIMIT(ANGLE),
+    INNER_OVER(ANGLE_EXCESS),
+    OUTER_STEEPEST(ANGLE),
+    OUTER_STEEPEST_AT(TRAVEL),
+    OUTER_LIMIT(ANGLE),
+    OUTER_OVER(ANGLE_EXCESS),
+    MOUTH_END(CHOICE, "inner", "outer"),
+    MOUTH_OVERLAP(EXCESS),
+    MOUTH_AT(TRAVEL),
+    SUSPECTS(NAME),
+    INNER_BOLT_SHARE(FACTOR_ABOVE),
+    INNER_BOLT_MOST(FACTOR),
+    INNER_BOLT_TORQUE(TORQUE),
+    OUTER_BOLT_SHARE(FACTOR_ABOVE),
+    OUTER_BOLT_MOST(FACTOR),
+    OUTER_BOLT_TORQUE(TORQUE),
+    WEAKEST_PART(NAME),
+    WEAKEST_FACTOR(FACTOR_BELOW),
+    FACTOR_WANTED(FACTOR),
+    BUMP_STOP(NAME),
+    BUMP_MISSING(EXCESS),
+    BUMP_ENDS_AT(TRAVEL),
+    DROOP_STOP(NAME),
+    DROOP_MISSING(EXCESS),
+    DROOP_ENDS_AT(TRAVEL),
+    CLEARANCE_MISSING(EXCESS),
+    CLEARANCE_WANTED(LENGTH),
+    INNER_BOOT_OVERLAP(EXCESS),
+    INNER_BOOT_AT(TRAVEL),
+    OUTER_BOOT_OVERLAP(EXCESS),
+    OUTER_BOOT_AT(TRAVEL),
+    INNER_BENCH_END(ANGLE),
+    INNER_BENCH_OVER(ANGLE_EXCESS),
+    OUTER_BENCH_END(ANGLE),
+    OUTER_BENCH_OVER(ANGLE_EXCESS),
+    LAND_END(CHOICE, "inner", "outer"),
+    LAND_MISSING(EXCESS),
+    LAND_WANTED(LENGTH),
+    GROOVE_END(CHOICE, "inner", "outer"),
+    WINDOW_WIDTH(FINE_LENGTH),
+    INCREMENT(FINE_LENGTH),
+    FINER_INCREMENT(FINE_LENGTH),
+    END_TO_END(LENGTH),
+    WIDTH_OVER(EXCESS),
+    WIDTH_LIMIT(LENGTH),
+    INNER_RIDE(ANGLE),
+    INNER_RUNNING(ANGLE),
+    INNER_RUNNING_OVER(ANGLE_EXCESS),
+    OUTER_RIDE(ANGLE),
+    OUTER_RUNNING(ANGLE),
+    OUTER_RUNNING_OVER(ANGLE_EXCESS),
+    CHECKS_OPEN(COUNT),
+    CHECKS(COUNT),
+    UNREAD(CHOICE, "Camber was", "Toe was", "Camber and toe were"),
+    SLACK_IN(LENGTH),
+    SLACK_IN_AT(TRAVEL),
+    SLACK_OUT(LENGTH),
+    SLACK_OUT_AT(TRAVEL);
+
+    private final SlotKind kind;
+    private final List<String> words;
+
+    SideSlot(SlotKind kind, String... words) {
+        this.kind = kind;
+        this.words = List.of(words);
+    }
+
+    @Override
+    public SlotKind kind() {
+        return kind;
+    }
+
+    @Override
+    public List<String> words() {
+        return words;
+    }
+
+    /** What stands in it for a side on which the sentence's finding holds. */
+    String text(SideFacts side, LengthUnit unit) {
+        return switch (kind) {
+            case NAME -> name(side);
+            case CHOICE -> words.get(choice(side));
+            default -> kind.text(number(side), unit);
+        };
+    }
+
+    private String name(SideFacts side) {
+        return switch (this) {
+            case MISSING -> side.path().missing();
+            case SUSPECTS ->
+                    String.join(", and ", side.path().contradiction().orElseThrow().suspects());
+            case WEAKEST_PART -> side.strength().weakest().orElseThrow().part();
+            case BUMP_STOP -> side.travel().bump().orElseThrow().stop();
+            case DROOP_STOP -> side.travel().droop().orElseThrow().stop();
+            default -> throw new IllegalStateException(this + " is not a name");
+        };
+    }
+
+    /** Number of the word, from 0. */
+    private int choice(SideFacts side) {
+        return switch (this) {
+            case BEYOND_WAY -> side.path().beyond().orElseThrow().way().ordinal();
+            case SHORTER_WOULD -> shaft(side).window().lower().ordinal();
+            case LONGER_WOULD -> shaft(side).window().upper().ordinal();
+            case MOUTH_END -> shaft(side).mouth().orElseThrow().end().ordinal();
+            case LAND_END -> land(side).end().ordinal();
+            case GROOVE_END -> shaft(side).blank().grooveMet().orElseThrow().ordinal();
+            // Nothing unread comes first among the facts, and is never said.
+            case UNREAD -> side.path().unread().ordinal() - 1;
+            default -> throw new IllegalStateException(this + " is not a choice");
+        };
+    }
+
+    private double number(SideFacts side) {
+        return switch (this) {
+            case BEYOND_WANTED -> side.path().beyond().orElseThrow().wanted();
+            case BEYOND_KNOWN -> side.path().beyond().orElseThrow().known();
+            case CHECKS_OPEN -> side.path().checksOpen();
+            case CHECKS -> side.path().checks();
+            case INNER_BOLT_SHARE -> side.strength().innerBolts().orElseThrow().share();
+            case INNER_BOLT_MOST -> side.strength().innerBolts().orElseThrow().most();
+            case INNER_BOLT_TORQUE -> side.strength().innerBolts().orElseThrow().mostTorque();
+            case OUTER_BOLT_SHARE -> side.strength().outerBolts().orElseThrow().share();
+            case OUTER_BOLT_MOST -> side.strength().outerBolts().orElseThrow().most();
+            case OUTER_BOLT_TORQUE -> side.strength().outerBolts().orElseThrow().mostTorque();
+            case WEAKEST_FACTOR -> side.strength().weakest().orElseThrow().factor();
+            case FACTOR_WANTED -> side.strength().factorWanted();
+            case BUMP_MISSING -> missing(side.travel().bump().orElseThrow());
+            case BUMP_ENDS_AT -> side.travel().bump().orElseThrow().at();
+            case DROOP_MISSING -> missing(side.travel().droop().orElseThrow());
+            case DROOP_ENDS_AT -> side.travel().droop().orElseThrow().at();
+            case CLEARANCE_MISSING ->
+                    side.travel().ground().orElseThrow().wanted()
+                            - side.travel().ground().orElseThrow().atBump();
+            case CLEARANCE_WANTED -> side.travel().ground().orElseThrow().wanted();
+            case INNER_BOOT_OVERLAP -> -side.travel().innerBoot().orElseThrow().value();
+            case INNER_BOOT_AT -> side.travel().innerBoot().orElseThrow().travel();
+            case OUTER_BOOT_OVERLAP -> -side.travel().outerBoot().orElseThrow().value();
+            case OUTER_BOOT_AT -> side.travel().outerBoot().orElseThrow().travel();
+            case WIDTH_OVER ->
+                    side.width().orElseThrow().overall() - side.width().orElseThrow().limit();
+            case WIDTH_LIMIT -> side.width().orElseThrow().limit();
+            default -> number(shaft(side));
+        };
+    }
+
+    private double number(ShaftFacts shaft) {
+        return switch (this) {
+            case SHORTFALL -> -shaft.window().width();
+            case SHORTEST_AT -> shaft.window().shortest().travel();
+            case LONGEST_AT -> shaft.window().longest().travel();
+            case MARGIN_IN -> shaft.window().marginIn();
+            case MARGIN_OUT -> shaft.window().marginOut();
+            case WINDOW_WIDTH -> shaft.window().width();
+            case INCREMENT -> shaft.window().increment();
+            case FINER_INCREMENT -> shaft.window().finerIncrement();
+            case INNER_STEEPEST -> shaft.inner().steepest().value();
+            case INNER_STEEPEST_AT -> shaft.inner().steepest().travel();
+            case INNER_LIMIT -> shaft.inner().limit();
+            case INNER_OVER -> shaft.inner().steepest().value() - shaft.inner().limit();
+            case INNER_BENCH_END -> shaft.inner().benchEnd();
+            case INNER_BENCH_OVER -> shaft.inner().steepest().value() - shaft.inner().benchEnd();
+            case INNER_RIDE -> shaft.inner().atRide();
+            case INNER_RUNNING -> shaft.inner().running();
+            case INNER_RUNNING_OVER -> shaft.inner().atRide() - shaft.inner().running();
+            case OUTER_STEEPEST -> shaft.outer().steepest().value();
+            case OUTER_STEEPEST_AT -> shaft.outer().steepest().travel();
+            case OUTER_LIMIT -> shaft.outer().limit();
+            case OUTER_OVER -> shaft.outer().steepest().value() - shaft.outer().limit();
+            case OUTER_BENCH_END -> shaft.outer().benchEnd();
+            case OUTER_BENCH_OVER -> shaft.outer().steepest().value() - shaft.outer().benchEnd();
+            case OUTER_RIDE -> shaft.outer().atRide();
+            case OUTER_RUNNING -> shaft.outer().running();
+            case OUTER_RUNNING_OVER -> shaft.outer().atRide() - shaft.outer().running();
+            case MOUTH_OVERLAP -> -mouth(shaft).value();
+            case MOUTH_AT -> mouth(shaft).travel();
+            case LAND_MISSING -> land(shaft).wanted() - land(shaft).length();
+            case LAND_WANTED -> land(shaft).wanted();
+            case END_TO_END -> shaft.endToEnd();
+            case SLACK_IN -> shaft.slackIn().value();
+            case SLACK_IN_AT -> shaft.slackIn().travel();
+            case SLACK_OUT -> shaft.slackOut().value();
+            case SLACK_OUT_AT -> shaft.slackOut().travel();
+            default -> throw new IllegalStateException(this + " is not a number");
+        };
+    }
+
+    private static double missing(EarlyEnd end) {
+        return Math.abs(end.wanted() - end.at());
+    }
+
+    private static ShaftFacts shaft(SideFacts side) {
+        return side.shaft().orElseThrow();
+    }
+
+    private static Binding mouth(ShaftFacts shaft) {
+        return shaft.mouth().orElseThrow().gap();
+    }
+
+    private static ShaftFacts.Land land(SideFacts side) {
+        return land(shaft(side));
+    }
+
+    private static ShaftFacts.Land land(ShaftFacts shaft) {
+        return shaft.blank().thinLand().orElseThrow();
+    }
+}

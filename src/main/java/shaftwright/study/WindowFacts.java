@@ -1,0 +1,64 @@
+package shaftwright.study;
+
+import shaftwright.shaft.Binding;
+
+/**
+ * The length window and what was made of it; mm.
+ *
+ * @param shortest shortest race spacing that holds
+ * @param lower what sets it
+ * @param longest longest race spacing that holds
+ * @param upper what sets it
+ * @param marginIn least slack kept before bottoming
+ * @param marginOut least slack kept before pull-out
+ * @param increment what the shop cuts lengths to, 0 for none
+ * @param incrementFits whether the window holds a multiple of it
+ */
+public record WindowFacts(
+        Binding shortest,
+        Lower lower,
+        Binding longest,
+        Upper upper,
+        double marginIn,
+        double marginOut,
+        double increment,
+        boolean incrementFits) {
+
+    /** What a shorter shaft would do. */
+    public enum Lower {
+        PULLS_OUT,
+        PASSES_INNER_SOFT_STOP,
+        PASSES_OUTER_SOFT_STOP
+    }
+
+    /** What a longer shaft would do. */
+    public enum Upper {
+        RACES_BOTTOM,
+        INNER_END_BOTTOMS,
+        OUTER_END_BOTTOMS,
+        BOTH_ENDS_BOTTOM
+    }
+
+    /** A window narrower than this is taken for this wide when a finer increment is looked for. */
+    private static final double LEAST_WIDTH = 0.001;
+
+    /** Whether any length works. */
+    public boolean fits() {
+        return shortest.value() <= longest.value();
+    }
+
+    double width() {
+        return longest.value() - shortest.value();
+    }
+
+    boolean noIncrement() {
+        return fits() && increment > 0 && !incrementFits;
+    }
+
+    /** The increment halved until it is less than the window is wide, so that one must fit. */
+    double finerIncrement() {
+        double ratio = increment / Math.max(width(), LEAST_WIDTH);
+        double settled = Math.rint(Math.log(ratio) / Math.log(2) * 1e9) / 1e9;
+        return increment / Math.pow(2, Math.floor(settled) + 1);
+    }
+}

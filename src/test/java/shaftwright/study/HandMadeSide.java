@@ -1,0 +1,235 @@
+package shaftwright.study;
+
+import shaftwright.shaft.Binding;
+import shaftwright.study.PathFacts.Beyond;
+import shaftwright.study.PathFacts.Contradiction;
+import shaftwright.study.PathFacts.Unread;
+import shaftwright.study.PathFacts.Way;
+import shaftwright.study.ShaftFacts.BlankFacts;
+import shaftwright.study.ShaftFacts.End;
+import shaftwright.study.ShaftFacts.Land;
+import shaftwright.study.ShaftFacts.Mouth;
+import shaftwright.study.StrengthFacts.Bolts;
+import shaftwright.study.StrengthFacts.Weakest;
+import shaftwright.study.TravelFacts.Clearance;
+import shaftwright.study.TravelFacts.EarlyEnd;
+import shaftwright.study.WindowFacts.Lower;
+import shaftwright.study.WindowFacts.Upper;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A side made by hand on which all is well, and what spoils it for each finding. */
+final class HandMadeSide {
+    private HandMadeSide() {}
+
+    /** E 642.9 mm in a window of 30 mm, angles well inside, everything known and good. */
+    static SideFacts healthy() {
+        return new SideFacts(
+                PathFacts.sound(6),
+                Optional.of(shaft()),
+                new StrengthFacts(
+                        Optional.of(new Bolts(0.7, 0.75, 60)),
+                        Optional.of(new Bolts(0.7, 0.75, 60)),
+                        Optional.of(new Weakest("shaft bar, left", 1.4)),
+                        1.2),
+                new TravelFacts(
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(new Binding(80, 24, 127)),
+                        Optional.of(new Binding(20, 24, 127))),
+                Optional.of(new SideFacts.Width(2030, 2100)));
+    }
+
+    static ShaftFacts shaft() {
+        return new ShaftFacts(
+                window(600, 630),
+                joint(17, 5),
+                joint(15, 6),
+                Optional.of(new Mouth(new Binding(2.5, 0, -120), End.INNER)),
+                BlankFacts.SERVES,
+                642.9,
+                new Binding(28.7, 24, 127),
+                new Binding(13.9, 0, -120.65));
+    }
+
+    static WindowFacts window(double shortest, double longest) {
+        return new WindowFacts(
+                new Binding(shortest, 0, -120.65),
+                Lower.PULLS_OUT,
+                new Binding(longest, 24, 127),
+                Upper.RACES_BOTTOM,
+                3,
+                4,
+                1,
+                true);
+    }
+
+    static WindowFacts window(double shortest, double longest, Lower lower, Upper upper) {
+        WindowFacts plain = window(shortest, longest);
+        return new WindowFacts(
+                plain.shortest(),
+                lower,
+                plain.longest(),
+                upper,
+                plain.marginIn(),
+                plain.marginOut(),
+                plain.increment(),
+                plain.incrementFits());
+    }
+
+    static JointFacts joint(double steepest, double ride) {
+        return new JointFacts(
+                new Binding(Math.toRadians(steepest), 0, -120.65),
+                Math.toRadians(22),
+                Math.toRadians(ride),
+                Math.toRadians(14),
+                Double.POSITIVE_INFINITY);
+    }
+
+    private static JointFacts reaching(JointFacts joint, double degrees) {
+        return new JointFacts(
+                new Binding(Math.toRadians(degrees), 0, -120.65),
+                joint.limit(),
+                joint.atRide(),
+                joint.running(),
+                joint.benchEnd());
+    }
+
+    private static JointFacts running(JointFacts joint, double degrees) {
+        return new JointFacts(
+                joint.steepest(),
+                joint.limit(),
+                Math.toRadians(degrees),
+                joint.running(),
+                joint.benchEnd());
+    }
+
+    private static JointFacts benched(JointFacts joint, double degrees) {
+        return new JointFacts(
+                joint.steepest(),
+                joint.limit(),
+                joint.atRide(),
+                joint.running(),
+                Math.toRadians(degrees));
+    }
+
+    private static WindowFacts noIncrement() {
+        WindowFacts narrow = window(600.1, 600.7);
+        return new WindowFacts(
+                narrow.shortest(),
+                narrow.lower(),
+                narrow.longest(),
+                narrow.upper(),
+                narrow.marginIn(),
+                narrow.marginOut(),
+                1.5875,
+                false);
+    }
+
+    /** The side with what the finding says, and nothing else, changed. */
+    static SideFacts spoilt(SideFacts side, Finding finding) {
+        PathFacts path = side.path();
+        ShaftFacts shaft = side.shaft().orElseThrow();
+        StrengthFacts strength = side.strength();
+        TravelFacts travel = side.travel();
+        return switch (finding) {
+            case INCOMPLETE -> side.with(path.lacking("choose an inner joint"));
+            case TWO_HEIGHTS -> side.with(path.ofTwoHeights());
+            case BEYOND_PATH -> side.with(path.beyond(new Beyond(Way.BUMP, 152.4, 127)));
+            case NO_WINDOW -> side.with(shaft.with(window(604.83, 600)));
+            case INNER_ANGLE -> side.with(shaft.withInner(reaching(shaft.inner(), 23.5)));
+            case OUTER_ANGLE -> side.with(shaft.withOuter(reaching(shaft.outer(), 22.02)));
+            case TOUCHES_CUP ->
+                    side.with(shaft.with(new Mouth(new Binding(-1.27, 0, -120.65), End.OUTER)));
+            case SUSPECT_READINGS ->
+                    side.with(path.contradicting(new Contradiction(List.of("row 3, distance"))));
+            case READINGS_CONTRADICT -> side.with(path.contradicting(new Contradiction(List.of())));
+            case INNER_BOLTS_TOO_TIGHT ->
+                    side.with(
+                            new StrengthFacts(
+                                    Optional.of(new Bolts(0.7512, 0.75, 60.9)),
+                                    strength.outerBolts(),
+                                    strength.weakest(),
+                                    strength.factorWanted()));
+            case OUTER_BOLTS_TOO_TIGHT ->
+                    side.with(
+                            new StrengthFacts(
+                                    strength.innerBolts(),
+                                    Optional.of(new Bolts(0.92, 0.75, 60.9)),
+                                    strength.weakest(),
+                                    strength.factorWanted()));
+            case TOO_WEAK ->
+                    side.with(
+                            new StrengthFacts(
+                                    strength.innerBolts(),
+                                    strength.outerBolts(),
+                                    Optional.of(new Weakest("shaft bar, left", 1.1999)),
+                                    strength.factorWanted()));
+            case BUMP_ENDS_EARLY ->
+                    side.with(
+                            new TravelFacts(
+                                    Optional.of(new EarlyEnd("damper closed", 101.6, 127)),
+                                    travel.droop(),
+                                    travel.ground(),
+                                    travel.innerBoot(),
+                                    travel.outerBoot()));
+            case DROOP_ENDS_EARLY ->
+                    side.with(
+                            new TravelFacts(
+                                    travel.bump(),
+                                    Optional.of(new EarlyEnd("strap tight", 0, -120.65)),
+                                    travel.ground(),
+                                    travel.innerBoot(),
+                                    travel.outerBoot()));
+            case TOO_LOW ->
+                    side.with(
+                            new TravelFacts(
+                                    travel.bump(),
+                                    travel.droop(),
+                                    Optional.of(new Clearance(120, 127)),
+                                    travel.innerBoot(),
+                                    travel.outerBoot()));
+            case INNER_BOOT_TOUCHES ->
+                    side.with(
+                            new TravelFacts(
+                                    travel.bump(),
+                                    travel.droop(),
+                                    travel.ground(),
+                                    Optional.of(new Binding(-5.08, 24, 127)),
+                                    travel.outerBoot()));
+            case OUTER_BOOT_TOUCHES ->
+                    side.with(
+                            new TravelFacts(
+                                    travel.bump(),
+                                    travel.droop(),
+                                    travel.ground(),
+                                    travel.innerBoot(),
+                                    Optional.of(new Binding(-0.001, 24, 127))));
+            case INNER_BENCH_ENDS -> side.with(shaft.withInner(benched(shaft.inner(), 15)));
+            case OUTER_BENCH_ENDS -> side.with(shaft.withOuter(benched(shaft.outer(), 10)));
+            case THIN_LAND ->
+                    side.with(
+                            shaft.with(
+                                    new BlankFacts(
+                                            true,
+                                            Optional.of(new Land(End.INNER, 3.0, 4.5)),
+                                            shaft.blank().grooveMet())));
+            case GROOVES_MEET ->
+                    side.with(
+                            shaft.with(
+                                    new BlankFacts(
+                                            true,
+                                            shaft.blank().thinLand(),
+                                            Optional.of(End.OUTER))));
+            case NO_INCREMENT -> side.with(shaft.with(noIncrement()));
+            case NO_BLANK -> side.with(shaft.with(BlankFacts.NONE));
+            case TOO_WIDE -> side.with(new SideFacts.Width(2131.5, 2100));
+            case INNER_RUNS_STEEP -> side.with(shaft.withInner(running(shaft.inner(), 14.5)));
+            case OUTER_RUNS_STEEP -> side.with(shaft.withOuter(running(shaft.outer(), 14.01)));
+            case CHECKS_OPEN -> side.with(path.open(3));
+            case ANGLES_UNREAD -> side.with(path.without(Unread.CAMBER));
+        };
+    }
+}

@@ -1,0 +1,279 @@
+package shaftwright.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import shaftwright.shaft.Binding;
+import shaftwright.study.PathFacts.Contradiction;
+import shaftwright.study.WindowFacts.Lower;
+import shaftwright.study.WindowFacts.Upper;
+import shaftwright.units.LengthUnit;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+class VerdictTest {
+    private static final Set<Finding> SILENT =
+            EnumSet.of(Finding.INCOMPLETE, Finding.TWO_HEIGHTS, Finding.BEYOND_PATH);
+
+    /** Found on a shaft, which there is none of while nothing can be judged. */
+    private static final Set<Finding> OF_THE_SHAFT =
+            EnumSet.of(
+                    Finding.NO_WINDOW,
+                    Finding.INNER_ANGLE,
+                    Finding.OUTER_ANGLE,
+                    Finding.TOUCHES_CUP);
+
+    /** Each found on a length inside the window only. */
+    private static final Set<Finding> OF_A_LENGTH =
+            EnumSet.of(
+                    Finding.NO_INCREMENT,
+                    Finding.NO_BLANK,
+                    Finding.THIN_LAND,
+                    Finding.GROOVES_MEET);
+
+    private static final Set<Finding> OF_GROOVES =
+            EnumSet.of(Finding.THIN_LAND, Finding.GROOVES_MEET);
+
+    private static Verdict of(Finding finding) {
+        return Verdict.of(HandMadeSide.spoilt(HandMadeSide.healthy(), finding));
+    }
+
+    @Test
+    void nothingIsFoundOnAHealthySide() {
+        Verdict verdict = Verdict.of(HandMadeSide.healthy());
+
+        assertThat(verdict.findings()).isEmpty();
+        assertThat(verdict.severity()).isEqualTo(Severity.FITS);
+        assertThat(verdict.card()).isEqualTo(CardPrint.ALL);
+        assertThat(verdict.holds()).isTrue();
+        assertThat(verdict.text(LengthUnit.INCH))
+                .isEqualTo(
+                        "Fits: E 25.31 in, 1.13 in left before bottoming at 5.00 in bump, 0.55 in"
+                                + " before pull-out at 4.75 in droop.");
+        assertThat(verdict.text(LengthUnit.MILLIMETRE))
+                .isEqualTo(
+                        "Fits: E 642.9 mm, 28.7 mm left before bottoming at 127.0 mm bump, 13.9 mm"
+                                + " before pull-out at 120.7 mm droop.");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Finding.class)
+    void eachFindingStandsAloneOnASideSpoiltForIt(Finding finding) {
+        assertThat(of(finding).findings()).containsExactly(finding);
+    }
+
+    /** The table is the trade's: rank, severity, what the card may print. */
+    @ParameterizedTest
+    @CsvFileSource(resources = "findings.csv", delimiter = ';', numLinesToSkip = 2)
+    void eachFindingWeighsWhatTheTradesTableSays(
+            Finding finding, int rank, Severity severity, CardPrint card) {
+        assertThat(finding.rank()).isEqualTo(rank);
+        assertThat(of(finding).severity()).isEqualTo(severity);
+        assertThat(of(finding).card()).isEqualTo(card);
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(
+            resources = "sentences.csv",
+            delimiter = '|',
+            quoteCharacter = '\0',
+            numLinesToSkip = 1)
+    void eachFindingReadsInFullInBothUnits(Finding finding, String inches, String millimetres) {
+        assertThat(of(finding).text(LengthUnit.INCH)).isEqualTo(inches);
+        assertThat(of(finding).text(LengthUnit.MILLIMETRE)).isEqualTo(millimetres);
+    }
+
+    static List<List<Finding>> pairs() {
+        List<List<Finding>> pairs = new ArrayList<>();
+        for (Finding first : Finding.values()) {
+            for (Finding second : Finding.values()) {
+                if (first.compareTo(second) < 0 && canMeet(first, second)) {
+                    pairs.add(List.of(first, second));
+                }
+            }
+        }
+        return pairs;
+    }
+
+    private static boolean canMeet(Finding first, Finding second) {
+        if (SILENT.contains(first)) {
+            // What is missing leaves nothing to be said of heights and travel.
+            return first == Finding.INCOMPLETE
+                    ? second.severity() == Severity.MEASURE_AGAIN
+                    : !OF_THE_SHAFT.contains(second) && second.severity() != Severity.FITS_BUT;
+        }
+        boolean length = OF_A_LENGTH.contains(second);
+        boolean grooves = OF_GROOVES.contains(first) && second == Finding.NO_BLANK;
+        boolean readings =
+                first == Finding.SUSPECT_READINGS && second == Finding.READINGS_CONTRADICT;
+        return !(first == Finding.NO_WINDOW && length) && !grooves && !readings;
+    }
+
+    @ParameterizedTest
+    @MethodSource("pairs")
+    void ofTwoFindingsTheLowerRankLeads(List<Finding> pair) {
+        SideFacts side = HandMadeSide.healthy();
+        SideFacts both = HandMadeSide.spoilt(HandMadeSide.spoilt(side, pair.get(1)), pair.get(0));
+
+        Verdict verdict = Verdict.of(both);
+
+        assertThat(verdict.findings()).containsExactlyElementsOf(pair);
+        assertThat(pair.get(0).rank()).isLessThanOrEqualTo(pair.get(1).rank());
+        assertThat(verdict.leading()).contains(pair.get(0));
+        assertThat(verdict.severity()).isEqualTo(pair.get(0).severity());
+        assertThat(verdict.card()).isEqualTo(pair.get(0).card().and(pair.get(1).card()));
+    }
+
+    @Test
+    void severalFindingsReadAsOneText() {
+        SideFacts side = HandMadeSide.healthy();
+        for (Finding finding :
+                List.of(Finding.NO_WINDOW, Finding.INNER_BOLTS_TOO_TIGHT, Finding.CHECKS_OPEN)) {
+            side = HandMadeSide.spoilt(side, finding);
+        }
+
+        assertThat(Verdict.of(side).text(LengthUnit.INCH))
+                .isEqualTo(
+                        "Does not fit: no length works, short by 0.19 in. A shaft long enough not"
+                                + " to pull out at 4.75 in droop bottoms at 5.00 in bump; margins"
+                                + " of 0.12 in and 0.16 in count. Levers list what gains room. The"
+                                + " inner joint's flange bolts are tightened to 0.76 of their proof"
+                                + " load, more than 0.75: tighten them with at most 44 lb·ft. 3 of"
+                                + " 6 checks before measuring are not ticked, so lengths may move:"
+                                + " see the sheet Guide.");
+    }
+
+    @Test
+    void windowSaysWhichLimitsBind() {
+        ShaftFacts shaft = HandMadeSide.shaft();
+        SideFacts side =
+                HandMadeSide.healthy()
+                        .with(
+                                shaft.with(
+                                        HandMadeSide.window(
+                                                615.1,
+                                                600,
+                                                Lower.PASSES_OUTER_SOFT_STOP,
+                                                Upper.INNER_END_BOTTOMS)));
+
+        assertThat(Verdict.of(side).text(LengthUnit.MILLIMETRE))
+                .startsWith(
+                        "Does not fit: no length works, short by 15.1 mm. A shaft long enough for"
+                                + " the outer joint's soft stop at 120.7 mm droop bottoms with its"
+                                + " inner end in the cup at 127.0 mm bump;");
+    }
+
+    @Test
+    void nothingIsEverShortByNought() {
+        SideFacts side =
+                HandMadeSide.healthy()
+                        .with(HandMadeSide.shaft().with(HandMadeSide.window(600.04, 600)));
+
+        assertThat(Verdict.of(side).text(LengthUnit.MILLIMETRE))
+                .contains("short by less than 0.1 mm.");
+        assertThat(Verdict.of(side).text(LengthUnit.INCH)).contains("short by less than 0.01 in.");
+    }
+
+    @Test
+    void windowOfNoWidthStillFits() {
+        SideFacts side =
+                HandMadeSide.healthy()
+                        .with(HandMadeSide.shaft().with(HandMadeSide.window(600, 600)));
+
+        assertThat(Verdict.of(side).findings()).isEmpty();
+    }
+
+    @Test
+    void finerIncrementIsNarrowerThanTheWindow() {
+        WindowFacts window =
+                HandMadeSide.spoilt(HandMadeSide.healthy(), Finding.NO_INCREMENT)
+                        .shaft()
+                        .orElseThrow()
+                        .window();
+
+        // 1/16 in halved twice; halved once it is wider than 0.6 mm.
+        assertThat(window.finerIncrement()).isEqualTo(1.5875 / 4);
+        assertThat(window.finerIncrement()).isLessThan(window.width());
+    }
+
+    @Test
+    void allSuspectReadingsAreNamed() {
+        SideFacts side = HandMadeSide.healthy();
+        PathFacts path =
+                side.path()
+                        .contradicting(
+                                new Contradiction(List.of("row 3, distance", "row 7, camber")));
+
+        assertThat(Verdict.of(side.with(path)).text(LengthUnit.INCH))
+                .isEqualTo(
+                        "Measure again before cutting: the readings contradict each other. Measure"
+                                + " again: row 3, distance, and row 7, camber.");
+    }
+
+    @Test
+    void sideWithoutShaftMustLackSomething() {
+        SideFacts side = SideFacts.of(PathFacts.sound(6), Optional.empty());
+
+        assertThatThrownBy(() -> Verdict.of(side)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void graverSideLeadsAndTheOthersAreCounted() {
+        SideFacts healthy = HandMadeSide.healthy();
+        SideFacts left = HandMadeSide.spoilt(healthy, Finding.TOO_WIDE);
+        SideFacts right =
+                HandMadeSide.spoilt(
+                        HandMadeSide.spoilt(healthy, Finding.TOO_WIDE), Finding.OUTER_ANGLE);
+        ScenarioVerdict verdict = new ScenarioVerdict(Verdict.of(left), Verdict.of(right));
+
+        assertThat(verdict.severity()).isEqualTo(Severity.DOES_NOT_FIT);
+        assertThat(verdict.holds()).isFalse();
+        assertThat(verdict.text(LengthUnit.MILLIMETRE))
+                .isEqualTo(
+                        "Right: Does not fit: the outer joint reaches 22.0° at 120.7 mm droop, less"
+                                + " than 0.1° over its limit of 22.0°. Ask for less travel there,"
+                                + " or choose a joint for steeper angles. 1 more finding: see"
+                                + " Scenarios.");
+    }
+
+    @Test
+    void whatHoldsOnBothSidesNamesNone() {
+        Verdict wide = of(Finding.TOO_WIDE);
+
+        assertThat(new ScenarioVerdict(wide, wide).text(LengthUnit.INCH))
+                .isEqualTo(wide.text(LengthUnit.INCH));
+    }
+
+    @Test
+    void sidesThatFitDifferentlyGiveBothLengths() {
+        SideFacts side = HandMadeSide.healthy();
+        ShaftFacts shaft = HandMadeSide.shaft();
+        ShaftFacts longer =
+                new ShaftFacts(
+                        shaft.window(),
+                        shaft.inner(),
+                        shaft.outer(),
+                        shaft.mouth(),
+                        shaft.blank(),
+                        644.5,
+                        new Binding(29.8, 24, 127),
+                        new Binding(13.6, 0, -120.65));
+        ScenarioVerdict verdict =
+                new ScenarioVerdict(Verdict.of(side), Verdict.of(side.with(longer)));
+
+        assertThat(verdict.text(LengthUnit.INCH))
+                .isEqualTo(
+                        "Fits: left E 25.31 in, right E 25.37 in; least 1.13 in before bottoming,"
+                                + " 0.54 in before pull-out.");
+    }
+}
