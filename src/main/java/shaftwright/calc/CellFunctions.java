@@ -735,6 +735,17 @@ public final class CellFunctions extends Component implements XFunctions {
     }
 
     @Override
+    public Object hollowrootshear(
+            XPropertySet document,
+            Object torque,
+            Object teeth,
+            Object outside,
+            Object bore,
+            Object unit) {
+        return call.of("HOLLOWROOTSHEAR", document, torque, teeth, outside, bore, unit);
+    }
+
+    @Override
     public Object splinetoothshear(
             XPropertySet document,
             Object torque,

@@ -81,17 +81,18 @@ public interface XFunctions extends XInterface {
         new MethodTypeInfo("bartwist", 68, TypeInfo.ANY),
         new MethodTypeInfo("criticalspeed", 69, TypeInfo.ANY),
         new MethodTypeInfo("splinerootshear", 70, TypeInfo.ANY),
-        new MethodTypeInfo("splinetoothshear", 71, TypeInfo.ANY),
-        new MethodTypeInfo("splinebearing", 72, TypeInfo.ANY),
-        new MethodTypeInfo("boltpreload", 73, TypeInfo.ANY),
-        new MethodTypeInfo("boltarea", 74, TypeInfo.ANY),
-        new MethodTypeInfo("proofload", 75, TypeInfo.ANY),
-        new MethodTypeInfo("flangetorque", 76, TypeInfo.ANY),
-        new MethodTypeInfo("jointfactor", 77, TypeInfo.ANY),
-        new MethodTypeInfo("jointlife", 78, TypeInfo.ANY),
-        new MethodTypeInfo("enginetorque", 79, TypeInfo.ANY),
-        new MethodTypeInfo("slipshare", 80, TypeInfo.ANY),
-        new MethodTypeInfo("griptorque", 81, TypeInfo.ANY)
+        new MethodTypeInfo("hollowrootshear", 71, TypeInfo.ANY),
+        new MethodTypeInfo("splinetoothshear", 72, TypeInfo.ANY),
+        new MethodTypeInfo("splinebearing", 73, TypeInfo.ANY),
+        new MethodTypeInfo("boltpreload", 74, TypeInfo.ANY),
+        new MethodTypeInfo("boltarea", 75, TypeInfo.ANY),
+        new MethodTypeInfo("proofload", 76, TypeInfo.ANY),
+        new MethodTypeInfo("flangetorque", 77, TypeInfo.ANY),
+        new MethodTypeInfo("jointfactor", 78, TypeInfo.ANY),
+        new MethodTypeInfo("jointlife", 79, TypeInfo.ANY),
+        new MethodTypeInfo("enginetorque", 80, TypeInfo.ANY),
+        new MethodTypeInfo("slipshare", 81, TypeInfo.ANY),
+        new MethodTypeInfo("griptorque", 82, TypeInfo.ANY)
     };
 
     /** A length as a number, from tape text such as 25 3/8. */
@@ -546,6 +547,15 @@ public interface XFunctions extends XInterface {
     /** Shear stress under the roots of a 30° involute spline. */
     Object splinerootshear(
             XPropertySet document, Object torque, Object teeth, Object outside, Object unit);
+
+    /** Shear stress under the roots of a 30° involute spline on a hollow shaft. */
+    Object hollowrootshear(
+            XPropertySet document,
+            Object torque,
+            Object teeth,
+            Object outside,
+            Object bore,
+            Object unit);
 
     /** Shear stress of the teeth of a 30° involute spline. */
     Object splinetoothshear(

@@ -160,6 +160,31 @@ final class StrengthFunctions {
                                 "mm",
                                 283.18)
                         .number(a -> spline(a, 1).rootShear(a.number("torque"))),
+                spline(
+                                "HOLLOWROOTSHEAR",
+                                "Shear stress under the roots of a 30° involute spline on a hollow"
+                                        + " shaft.")
+                        .length("bore", NOT_NEGATIVE, "inside diameter of the shaft")
+                        .formula(
+                                "16000*torque*(outside*unit_mm/(teeth+1)*(teeth-1.8))/(PI()*((outside*unit_mm/(teeth+1)*(teeth-1.8))^4-(bore*unit_mm)^4))")
+                        .only("AND(teeth=INT(teeth),bore<outside/(teeth+1)*(teeth-1.8))")
+                        .source(DUDLEY)
+                        .example(
+                                "root 26.2 of outside 29 and 28 teeth: 16 · 10⁶ · 26.2/(π (26.2⁴ -"
+                                        + " 20⁴))",
+                                2,
+                                1000,
+                                28,
+                                29,
+                                20,
+                                "mm",
+                                428.78)
+                        .number(
+                                a -> {
+                                    Spline solid = spline(a, 1);
+                                    return solid.on(solid.rootDiameter(), a.number("bore"))
+                                            .rootShear(a.number("torque"));
+                                }),
                 spline("SPLINETOOTHSHEAR", "Shear stress of the teeth of a 30° involute spline.")
                         .length("length", POSITIVE, "engaged length")
                         .number(
@@ -290,16 +315,22 @@ final class StrengthFunctions {
                                 "mm",
                                 967.5)
                         .number(
-                                a ->
-                                        bolts(
-                                                        thread(a),
-                                                        boltClass(a),
-                                                        a.whole("count"),
-                                                        a.number("circle"),
-                                                        a.number("torque"),
-                                                        a.number("nutfactor"),
-                                                        a.number("friction"))
-                                                .frictionCapacity()),
+                                a -> {
+                                    FlangeBolts bolts =
+                                            bolts(
+                                                    thread(a),
+                                                    boltClass(a),
+                                                    a.whole("count"),
+                                                    a.number("circle"),
+                                                    a.number("torque"),
+                                                    a.number("nutfactor"),
+                                                    a.number("friction"));
+                                    if (bolts.tooTight()) {
+                                        throw Arguments.wrong(
+                                                "bolts are tightened beyond 3/4 of proof load");
+                                    }
+                                    return bolts.frictionCapacity();
+                                }),
                 of(
                                 "JOINTFACTOR",
                                 "Part of a straight ball joint's capacity that is left at an"

@@ -59,22 +59,17 @@ public record FlangeBolts(
         return MOST_PRELOAD * proofLoad() * nutFactor * thread.diameter() / Bar.NMM;
     }
 
+    /** Whether they are tightened beyond {@link #MOST_PRELOAD}. */
+    public boolean tooTight() {
+        return preloadShare() > MOST_PRELOAD;
+    }
+
     /**
-     * Torque that the flange passes on by friction, N·m: {@code n F μ r}.
-     *
-     * @throws IllegalArgumentException if the bolts are tightened beyond {@link #MOST_PRELOAD}:
-     *     what has stretched holds nothing for sure
+     * Torque that the flange passes on by friction, N·m: {@code n F μ r}; 0 when the bolts are
+     * tightened too far, since what has stretched holds nothing for sure.
      */
     public double frictionCapacity() {
-        if (preloadShare() > MOST_PRELOAD) {
-            throw new IllegalArgumentException(
-                    "bolts tightened with "
-                            + torque
-                            + " N·m are too tight: at most "
-                            + mostTorque()
-                            + " N·m");
-        }
-        return count * preload() * friction * circle / 2 / Bar.NMM;
+        return tooTight() ? 0 : count * preload() * friction * circle / 2 / Bar.NMM;
     }
 
     /**

@@ -17,6 +17,7 @@ import shaftwright.units.Require;
  * @param length over which the teeth engage, mm ({@code L_e})
  * @param toothThickness on the pitch circle, mm ({@code t})
  * @param contactHeight radial height over which the flanks touch, mm ({@code h})
+ * @param bore inside diameter of a hollow shaft, mm ({@code d_h}); 0 for a solid one
  */
 public record Spline(
         int teeth,
@@ -24,7 +25,8 @@ public record Spline(
         double rootDiameter,
         double length,
         double toothThickness,
-        double contactHeight) {
+        double contactHeight,
+        double bore) {
     /** A spline held still by its ring bears nine times what one that rocks does; Dudley. */
     static final double FIXED_OVER_FLEXIBLE = 9;
 
@@ -45,6 +47,11 @@ public record Spline(
                             + pitchDiameter
                             + " mm");
         }
+        Require.notNegative("bore", bore);
+        if (bore >= rootDiameter) {
+            throw new IllegalArgumentException(
+                    "bore " + bore + " mm must be below the root diameter " + rootDiameter + " mm");
+        }
     }
 
     /**
@@ -60,7 +67,8 @@ public record Spline(
                 profile.rootDiameter(teeth, module),
                 length,
                 Math.PI * module / 2,
-                profile.contactHeight(module));
+                profile.contactHeight(module),
+                0);
     }
 
     /** The same from the diametral pitch, teeth per inch of pitch diameter. */
@@ -81,12 +89,25 @@ public record Spline(
     }
 
     /**
-     * Shear under the roots of the teeth, MPa: {@code 16 T/(π D_re³)}.
+     * The same spline on a shaft with these diameters.
+     *
+     * @param root diameter at the roots as measured, mm
+     * @param boreDiameter of a hollow shaft, mm; 0 for a solid one
+     */
+    public Spline on(double root, double boreDiameter) {
+        return new Spline(
+                teeth, pitchDiameter, root, length, toothThickness, contactHeight, boreDiameter);
+    }
+
+    /**
+     * Shear under the roots of the teeth, MPa: {@code 16 T D_re/(π (D_re⁴ - d_h⁴))}, which is
+     * {@code 16 T/(π D_re³)} of a solid shaft.
      *
      * @param torque N·m
      */
     public double rootShear(double torque) {
-        return 16 * Bar.NMM * torque / (Math.PI * rootDiameter * rootDiameter * rootDiameter);
+        double section = Math.pow(rootDiameter, 4) - Math.pow(bore, 4);
+        return 16 * Bar.NMM * torque * rootDiameter / (Math.PI * section);
     }
 
     /**

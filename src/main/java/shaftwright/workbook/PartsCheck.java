@@ -48,8 +48,10 @@ final class PartsCheck {
                 }) {
             tooMany(column);
         }
+        TorqueRatings ratings = new TorqueRatings(inputs, parts);
         for (int row = 0; row < slots("rated_joint"); row++) {
             rated(row);
+            tightness(ratings, row);
         }
     }
 
@@ -225,6 +227,23 @@ final class PartsCheck {
                     row,
                     quoted(parts.text("bolt_pitch", row)),
                     "less than the bolt's diameter: 1 divided by threads per inch for inch bolts");
+        }
+    }
+
+    /** Beyond that, friction is not counted on and the bolts lead the list of weak parts. */
+    private void tightness(TorqueRatings ratings, int row) {
+        if (ratings.tooTight(row)) {
+            InputKind torque = InputKind.TORQUE;
+            warning(
+                    "bolt_torque",
+                    row,
+                    quoted(parts.text("bolt_torque", row)),
+                    "at most "
+                            + Math.floor(torque.typed(ratings.mostTorque(row), inputs.unit()) * 10)
+                                    / 10
+                            + " "
+                            + torque.symbol(inputs.unit())
+                            + ", three quarters of the bolt's proof load");
         }
     }
 

@@ -1,9 +1,5 @@
 package shaftwright.workbook;
 
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.SideResult;
@@ -23,6 +19,11 @@ import shaftwright.workbook.ScenarioStrength.Shaft;
 import shaftwright.workbook.ScenarioStrength.ShaftPart;
 import shaftwright.workbook.ScenarioStrength.SharedPart;
 import shaftwright.workbook.ScenarioStrength.Torques;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Holds one scenario's parts against the torque that reaches them. */
 final class StrengthStudy {
@@ -333,29 +334,22 @@ final class StrengthStudy {
                 return Double.NaN;
             }
             Spline standard = standard((int) teeth, outside, length);
-            if (root >= standard.pitchDiameter()) {
+            if (root >= standard.pitchDiameter() || !(bore < root)) {
                 return Double.NaN;
             }
-            Spline spline =
-                    new Spline(
-                            standard.teeth(),
-                            standard.pitchDiameter(),
-                            root,
-                            length,
-                            standard.toothThickness(),
-                            standard.contactHeight());
             SplineStrength strength =
                     new SplineStrength(
                             shear,
                             pressure,
                             inputs.number("spline_fatigue"),
                             inputs.number("spline_wear"));
-            return spline.capacity(
-                    strength,
-                    inputs.number("spline_misalignment"),
-                    inputs.text("spline_hold").equalsIgnoreCase("flexible")
-                            ? SplineHold.FLEXIBLE
-                            : SplineHold.FIXED);
+            return standard.on(root, bore)
+                    .capacity(
+                            strength,
+                            inputs.number("spline_misalignment"),
+                            inputs.text("spline_hold").equalsIgnoreCase("flexible")
+                                    ? SplineHold.FLEXIBLE
+                                    : SplineHold.FIXED);
         }
     }
 }

@@ -120,12 +120,12 @@ public final class TorqueRatings {
 
     /** Whether the bolts are tightened beyond what may be counted on. */
     public boolean tooTight(int row) {
-        return preloadShare(row) > FlangeBolts.MOST_PRELOAD;
+        return bolts[row] != null && bolts[row].tooTight();
     }
 
-    /** What friction holds, NaN when not known or the bolts are too tight. */
+    /** What friction holds, 0 when the bolts are too tight, NaN when not known. */
     public double friction(int row) {
-        return bolts[row] == null || tooTight(row) ? Double.NaN : bolts[row].frictionCapacity();
+        return bolts[row] == null ? Double.NaN : bolts[row].frictionCapacity();
     }
 
     /** What the bolts would take in shear, NaN when not known. */

@@ -23,7 +23,7 @@ class SplineTest {
      */
     @Test
     void stressesWorkedByHand() {
-        Spline spline = new Spline(30, 31.75, 29.845, 25.4, 1.651, 1.05918);
+        Spline spline = new Spline(30, 31.75, 29.845, 25.4, 1.651, 1.05918, 0);
         double torque = 20_000 * 0.1129848290276167;
 
         assertThat(spline.rootShear(torque) / KSI).isCloseTo(62.79, within(0.01));
@@ -32,6 +32,19 @@ class SplineTest {
                 .isCloseTo(25.58, within(0.01));
         assertThat(spline.bearing(torque, 1, SplineHold.FIXED) / KSI)
                 .isCloseTo(2.842, within(0.001));
+    }
+
+    /**
+     * A hollow shaft's root shear is a tube's, {@code 16 T D/(π (D⁴ - d⁴))} (any text on strength
+     * of materials), worked by hand: 1,000 N·m, D = 26 mm, d = 20 mm: 16·26·10⁶/(π 296,976) = 445.9
+     * MPa, where the solid shaft has 16·10⁶/(π 17,576) = 289.8 MPa.
+     */
+    @Test
+    void aBoreRaisesTheShearUnderTheRoots() {
+        Spline solid = new Spline(28, 28, 26, 25.4, 1.57, 0.9, 0);
+
+        assertThat(solid.rootShear(1_000)).isCloseTo(289.8, within(0.05));
+        assertThat(solid.on(26, 20).rootShear(1_000)).isCloseTo(445.9, within(0.05));
     }
 
     /**
@@ -84,7 +97,7 @@ class SplineTest {
 
     @Test
     void rootLiesBelowThePitchDiameter() {
-        assertThatThrownBy(() -> new Spline(30, 30, 31, 20, 1.5, 1))
+        assertThatThrownBy(() -> new Spline(30, 30, 31, 20, 1.5, 1, 0))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("root diameter 31.0 mm must be below");
     }

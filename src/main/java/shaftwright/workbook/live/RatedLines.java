@@ -68,7 +68,7 @@ enum RatedLines implements LiveLine.Formula, LiveLine.Core {
             TORQUE,
             "IF(ISNUMBER({bolt_proof}),IF({bolt_share}>"
                     + FlangeBolts.MOST_PRELOAD
-                    + ",\"\",{bolt_count_read}*{bolt_tension}*flange_friction_read*"
+                    + ",0,{bolt_count_read}*{bolt_tension}*flange_friction_read*"
                     + "{bolt_circle_read}/2/1000/torque_nm),\"\")"),
     BOLT_SHEAR(
             "bolt_shear",

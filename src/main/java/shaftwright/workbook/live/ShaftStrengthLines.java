@@ -7,8 +7,6 @@ import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.TORQUE;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
-import java.util.Optional;
-import java.util.OptionalDouble;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.SideResult;
@@ -22,6 +20,9 @@ import shaftwright.workbook.ScenarioStrength;
 import shaftwright.workbook.ScenarioStrength.Shaft;
 import shaftwright.workbook.ScenarioStrength.ShaftPart;
 import shaftwright.workbook.Sizing;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What each side's shaft carries, how far it twists, where it whirls and how long its joints last.
@@ -83,7 +84,7 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
             "Twist under that torque",
             DEGREE,
             "IF(COUNT({cap_bar},{torque_needed})=2,DEGREES(32000*{torque_needed}*torque_nm*{k_final}"
-                    + "/(PI()*"
+                + "/(PI()*"
                     + of("material_shear")
                     + "*({shaft_diameter}^4-{shaft_bore}^4))),\"\")"),
     WHIRL(
@@ -92,7 +93,7 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
             "Critical speed of the shaft, rpm",
             WHOLE,
             "IF(ISNUMBER({cap_bar}),30/PI()*(PI()/{k_final})^2*SQRT({shaft_diameter}^2+{shaft_bore}^2)"
-                    + "/4*SQRT("
+                + "/4*SQRT("
                     + of("material_elastic")
                     + "/("
                     + of("material_density")
@@ -353,7 +354,10 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
                 + of("material_spline_shear")
                 + ","
                 + of("material_spline_pressure")
-                + ",spline_fatigue_read,spline_wear_read,spline_misalignment_read)=7,IF(AND({root_"
+                + ",spline_fatigue_read,spline_wear_read,spline_misalignment_read,{shaft_bore})=8,"
+                + "IF(AND({root_"
+                + end
+                + "}>{shaft_bore},{root_"
                 + end
                 + "}<"
                 + count
@@ -363,9 +367,11 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
                 + length
                 + ">0),MIN("
                 + shear
-                + "*PI()*{root_"
+                + "*PI()*({root_"
                 + end
-                + "}^3/16000,"
+                + "}^4-{shaft_bore}^4)/(16000*{root_"
+                + end
+                + "}),"
                 + shear
                 + "*"
                 + area

@@ -100,10 +100,12 @@ enum TorqueLines implements LiveLine.Formula, LiveLine.Core {
                     + Words.NOT_GIVEN
                     + "\","
                     + weakest()
-                    + "&IF(IF(ISNUMBER(factor_wanted_read),{result_factor}<factor_wanted_read,"
+                    + "&IF({result_factor}=0,\""
+                    + Words.TOO_TIGHT
+                    + "\",IF(IF(ISNUMBER(factor_wanted_read),{result_factor}<factor_wanted_read,"
                     + "FALSE),\""
                     + Words.TOO_WEAK
-                    + "\",\"\")))"),
+                    + "\",\"\"))))"),
     RESULT_FACTOR(
             "result_factor",
             Section.SCENARIO_RESULTS,
@@ -208,7 +210,9 @@ enum TorqueLines implements LiveLine.Formula, LiveLine.Core {
             return Words.NOT_GIVEN;
         }
         boolean weak = factor < sizing.inputs().number("factor_wanted");
-        return scenario.strength().weakest() + (weak ? Words.TOO_WEAK : "");
+        // Nothing else of the list comes to nothing.
+        String remark = factor == 0 ? Words.TOO_TIGHT : weak ? Words.TOO_WEAK : "";
+        return scenario.strength().weakest() + remark;
     }
 
     private static CellValue torque(Sizing sizing, double newtonMetres) {
@@ -327,6 +331,7 @@ enum TorqueLines implements LiveLine.Formula, LiveLine.Core {
     /** Texts that the declarations above need before the enum has static fields. */
     private static final class Words {
         static final String NOT_GIVEN = "not given";
+        static final String TOO_TIGHT = ", tightened too far";
         static final String TOO_WEAK = ", too weak";
         static final String LEFT = "{factor_bar@left>factor_groove_out}";
         static final String RIGHT = "{factor_bar@right>factor_groove_out}";
