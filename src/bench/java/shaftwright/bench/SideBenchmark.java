@@ -1,5 +1,11 @@
 package shaftwright.bench;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -10,7 +16,6 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
-
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
@@ -27,13 +32,6 @@ import shaftwright.suspension.FitDoubt;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Polynomial;
 import shaftwright.suspension.Steer;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.concurrent.TimeUnit;
 
 /** One scenario, both sides, twelve blanks to choose from. All figures are invented. */
 @State(Scope.Benchmark)

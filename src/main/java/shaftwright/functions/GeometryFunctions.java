@@ -4,9 +4,8 @@ import static shaftwright.functions.Allowed.ANY;
 import static shaftwright.functions.Allowed.NOT_NEGATIVE;
 import static shaftwright.functions.Allowed.POSITIVE;
 
-import shaftwright.suspension.Vector;
-
 import java.util.List;
+import shaftwright.suspension.Vector;
 
 /** Distances and angles of the line between two joint centres or datums. */
 final class GeometryFunctions {

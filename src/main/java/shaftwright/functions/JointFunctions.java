@@ -4,13 +4,12 @@ import static shaftwright.functions.Allowed.ANY;
 import static shaftwright.functions.Allowed.NOT_NEGATIVE;
 import static shaftwright.functions.Allowed.POSITIVE;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
 import shaftwright.joint.MountedJoint;
-
-import java.util.List;
-import java.util.OptionalDouble;
 
 /** How far a race may travel in its cup, and what the shaft's end meets there. */
 final class JointFunctions {

@@ -3,6 +3,10 @@ package shaftwright.functions;
 import static shaftwright.functions.Allowed.NOT_NEGATIVE;
 import static shaftwright.functions.Allowed.POSITIVE;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import shaftwright.strength.Bar;
 import shaftwright.strength.BoltClass;
 import shaftwright.strength.BoltThread;
@@ -15,11 +19,6 @@ import shaftwright.strength.SplineHold;
 import shaftwright.strength.SplineProfile;
 import shaftwright.strength.TorquePath;
 import shaftwright.strength.TyreGrip;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Torque at a half shaft and what bars, splines, bolts and joints make of it. */
 final class StrengthFunctions {

@@ -4,10 +4,9 @@ import static shaftwright.functions.Allowed.ANY;
 import static shaftwright.functions.Allowed.NOT_NEGATIVE;
 import static shaftwright.functions.Allowed.POSITIVE;
 
+import java.util.List;
 import shaftwright.tyre.Tyre;
 import shaftwright.tyre.TyreSize;
-
-import java.util.List;
 
 /** Tyre sizes, widths over the tyres, wheel speed. */
 final class TyreFunctions {

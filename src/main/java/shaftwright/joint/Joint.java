@@ -1,9 +1,8 @@
 package shaftwright.joint;
 
-import shaftwright.units.Require;
-
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shaftwright.units.Require;
 
 /**
  * A plunging joint as the catalogue has it.

@@ -3,15 +3,14 @@ package shaftwright.workbook;
 import static shaftwright.workbook.Grid.*;
 import static shaftwright.workbook.InputKind.*;
 
-import shaftwright.suspension.LinkageKind;
-import shaftwright.workbook.Input.Range;
-
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.suspension.LinkageKind;
+import shaftwright.workbook.Input.Range;
 
 /**
  * The workbook contract: every input, declared once. Whatever else needs to know an input's name,

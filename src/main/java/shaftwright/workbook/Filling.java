@@ -1,14 +1,13 @@
 package shaftwright.workbook;
 
-import shaftwright.workbook.live.LiveCells;
-import shaftwright.workbook.live.LiveLines;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import shaftwright.workbook.live.LiveCells;
+import shaftwright.workbook.live.LiveLines;
 
 /**
  * Reads an open book, computes everything and writes it back: open book, inputs, hub path, scenario

@@ -1,12 +1,5 @@
 package shaftwright.workbook;
 
-import shaftwright.tyre.TyreSize;
-import shaftwright.tyre.UnreadableTyreSizeException;
-import shaftwright.units.Length;
-import shaftwright.units.LengthUnit;
-import shaftwright.units.UnreadableLengthException;
-import shaftwright.workbook.InputValues.Entry;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -15,6 +8,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import shaftwright.tyre.TyreSize;
+import shaftwright.tyre.UnreadableTyreSizeException;
+import shaftwright.units.Length;
+import shaftwright.units.LengthUnit;
+import shaftwright.units.UnreadableLengthException;
+import shaftwright.workbook.InputValues.Entry;
 
 /** Reads every typed cell by its defined name and says all that is wrong with them at once. */
 final class InputReader {

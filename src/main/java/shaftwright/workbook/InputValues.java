@@ -1,11 +1,10 @@
 package shaftwright.workbook;
 
-import shaftwright.units.LengthUnit;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.units.LengthUnit;
 
 /**
  * All inputs of a workbook as numbers (mm, rad or plain) and texts, with the cells they came from.

@@ -1,11 +1,5 @@
 package shaftwright.workbook;
 
-import shaftwright.workbook.live.FormulaSkeleton;
-import shaftwright.workbook.live.LiveCells;
-import shaftwright.workbook.live.LiveLine;
-import shaftwright.workbook.live.Quantity;
-import shaftwright.workbook.live.Section;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -14,6 +8,11 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import shaftwright.workbook.live.FormulaSkeleton;
+import shaftwright.workbook.live.LiveCells;
+import shaftwright.workbook.live.LiveLine;
+import shaftwright.workbook.live.Quantity;
+import shaftwright.workbook.live.Section;
 
 /** A book's live cells, and those among them that no longer compute what they are declared to. */
 final class LiveCheck {

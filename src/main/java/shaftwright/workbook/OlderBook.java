@@ -1,12 +1,11 @@
 package shaftwright.workbook;
 
-import shaftwright.workbook.live.LiveLine;
-import shaftwright.workbook.live.LiveLines;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import shaftwright.workbook.live.LiveLine;
+import shaftwright.workbook.live.LiveLines;
 
 /** What came after a workbook of an earlier contract version was made, said in one line. */
 final class OlderBook {

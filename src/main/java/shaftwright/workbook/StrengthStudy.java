@@ -1,5 +1,9 @@
 package shaftwright.workbook;
 
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.SideResult;
@@ -19,11 +23,6 @@ import shaftwright.workbook.ScenarioStrength.Shaft;
 import shaftwright.workbook.ScenarioStrength.ShaftPart;
 import shaftwright.workbook.ScenarioStrength.SharedPart;
 import shaftwright.workbook.ScenarioStrength.Torques;
-
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Holds one scenario's parts against the torque that reaches them. */
 final class StrengthStudy {

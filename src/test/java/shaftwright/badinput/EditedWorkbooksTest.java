@@ -2,19 +2,17 @@ package shaftwright.badinput;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import shaftwright.cli.Run;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.xlsx.XlsxBook;
-
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
 
 /** Workbooks that a builder has rearranged, or damaged, in a spreadsheet program. */
 class EditedWorkbooksTest {

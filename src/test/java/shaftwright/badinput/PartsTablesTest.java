@@ -2,12 +2,10 @@ package shaftwright.badinput;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-
 import shaftwright.cli.Run;
-
-import java.nio.file.Path;
 
 /** Rows of the parts tables that lack something, contradict or can't be told apart. */
 class PartsTablesTest {

@@ -6,19 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
-
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellContent;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Cells;
-import shaftwright.workbook.PoiRecalculation;
-import shaftwright.workbook.comparison.ComparisonAgreement;
-import shaftwright.workbook.xlsx.XlsxBook;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -33,6 +20,16 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.workbook.Area;
+import shaftwright.workbook.CellContent;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Cells;
+import shaftwright.workbook.PoiRecalculation;
+import shaftwright.workbook.comparison.ComparisonAgreement;
+import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Several workbooks side by side in a new one. */
 class CompareCommandTest {

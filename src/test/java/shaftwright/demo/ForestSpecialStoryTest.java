@@ -3,10 +3,14 @@ package shaftwright.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
@@ -25,12 +29,6 @@ import shaftwright.shaft.SideSetup;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Steer;
 import shaftwright.suspension.Vector;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /** The demo's five scenarios tell the story that they are meant to tell, on both sides. */
 class ForestSpecialStoryTest {

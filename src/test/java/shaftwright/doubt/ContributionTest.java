@@ -3,15 +3,13 @@ package shaftwright.doubt;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-
 import static shaftwright.doubt.Contribution.Kind.BIAS;
 import static shaftwright.doubt.Contribution.Kind.GRADUATION;
 import static shaftwright.doubt.Contribution.Kind.PLUS_MINUS;
 import static shaftwright.doubt.Contribution.Kind.SCATTER;
 
-import org.junit.jupiter.api.Test;
-
 import java.util.List;
+import org.junit.jupiter.api.Test;
 
 class ContributionTest {
     /**

@@ -1,5 +1,7 @@
 package shaftwright.shaft;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
@@ -9,9 +11,6 @@ import shaftwright.suspension.FitDoubt;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Polynomial;
 import shaftwright.suspension.Steer;
-
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Invented sides, joints and blanks that the tests change one thing of. */
 final class Samples {

@@ -2,21 +2,18 @@ package shaftwright.shaft;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-
 import static shaftwright.shaft.Samples.INCH;
-
-import org.junit.jupiter.api.Test;
-
-import shaftwright.joint.BenchTable;
-import shaftwright.joint.Joint;
-import shaftwright.joint.MountedJoint;
-import shaftwright.joint.OutwardStop;
-import shaftwright.suspension.Steer;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import shaftwright.joint.BenchTable;
+import shaftwright.joint.Joint;
+import shaftwright.joint.MountedJoint;
+import shaftwright.joint.OutwardStop;
+import shaftwright.suspension.Steer;
 
 /** Sums that builders do in their heads: common practice, no source. */
 class TradeFactsTest {

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-
 import org.junit.jupiter.api.Test;
 
 class BarTest {

@@ -3,12 +3,13 @@ package shaftwright.travel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-
 import org.junit.jupiter.api.Test;
-
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.Joint;
 import shaftwright.joint.MountedJoint;
@@ -26,10 +27,6 @@ import shaftwright.suspension.FitDoubt;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Polynomial;
 import shaftwright.suspension.Steer;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** All sizes are invented. */
 class LongestTravelTest {

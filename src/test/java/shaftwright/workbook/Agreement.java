@@ -2,8 +2,6 @@ package shaftwright.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import shaftwright.workbook.live.LiveCells;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -11,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import shaftwright.workbook.live.LiveCells;
 
 /**
  * A workbook's live cells, as some program computed them, beside what the core makes of the same

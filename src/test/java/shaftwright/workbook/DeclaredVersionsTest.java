@@ -2,17 +2,6 @@ package shaftwright.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import shaftwright.units.LengthUnit;
-import shaftwright.workbook.live.LiveCells;
-import shaftwright.workbook.live.LiveLine;
-import shaftwright.workbook.live.LiveLines;
-import shaftwright.workbook.template.Template;
-import shaftwright.workbook.xlsx.XlsxBook;
-
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,6 +9,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.units.LengthUnit;
+import shaftwright.workbook.live.LiveCells;
+import shaftwright.workbook.live.LiveLine;
+import shaftwright.workbook.live.LiveLines;
+import shaftwright.workbook.template.Template;
+import shaftwright.workbook.xlsx.XlsxBook;
 
 /**
  * What is declared of versions, held against the workbook that program version 0.1.0 wrote: nobody

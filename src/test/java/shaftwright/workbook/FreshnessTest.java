@@ -2,20 +2,6 @@ package shaftwright.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import shaftwright.doubt.SlackChances;
-import shaftwright.travel.BootGap;
-import shaftwright.travel.LongestTravel;
-import shaftwright.travel.Span;
-import shaftwright.travel.StopAlone;
-import shaftwright.travel.TravelRange;
-import shaftwright.workbook.live.LiveLines;
-import shaftwright.workbook.xlsx.XlsxBook;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -27,6 +13,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.doubt.SlackChances;
+import shaftwright.travel.BootGap;
+import shaftwright.travel.LongestTravel;
+import shaftwright.travel.Span;
+import shaftwright.travel.StopAlone;
+import shaftwright.travel.TravelRange;
+import shaftwright.workbook.live.LiveLines;
+import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Engine blocks of the demo workbook: figures that a fill writes, and the stamp over them. */
 public class FreshnessTest {

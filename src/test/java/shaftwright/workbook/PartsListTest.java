@@ -2,16 +2,14 @@ package shaftwright.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import shaftwright.workbook.xlsx.XlsxBook;
-
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Sums by hand: invented prices. */
 class PartsListTest {

@@ -3,17 +3,15 @@ package shaftwright.workbook;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-
-import shaftwright.scenario.Finding;
-
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.scenario.Finding;
 
 /** What a scenario column makes of its inputs: tyre, track, cost, sides and verdict. */
 class ScenarioFiguresTest {
@@ -60,6 +58,29 @@ class ScenarioFiguresTest {
 
         prices.put("shaft_pair_price[0]", "512");
         assertThat(sizing(prices).scenario(0).cost().total()).isEqualTo(512 + 4 * 78 + 4 * 23);
+    }
+
+    @Test
+    void boltsTightenedTooFarAreTheWeakestPart() {
+        ScenarioOutcome a =
+                sizing(Map.of("bolt_torque[0]", "95", "nut_factor[0]", "0.16")).scenario(0);
+
+        assertThat(a.strength().weakest()).isEqualTo("flange bolts, inner end");
+        assertThat(a.strength().leastFactor()).isZero();
+    }
+
+    /** Root shear of a tube, {@code D⁴ - d⁴}: a fatigue factor of 0.4 has it govern. */
+    @Test
+    void aBoreTakesFromTheSplineInTheLongRun() {
+        Map<String, String> solid = Map.of("spline_fatigue[0]", "0.4", "blank_bore[1]", "0");
+        Map<String, String> hollow = Map.of("spline_fatigue[0]", "0.4", "blank_bore[1]", "20 mm");
+        ScenarioStrength.Shaft whole = sizing(solid).scenario(0).strength().shaft(Side.LEFT);
+        ScenarioStrength.Shaft bored = sizing(hollow).scenario(0).strength().shaft(Side.LEFT);
+
+        double left =
+                bored.capacity(ScenarioStrength.ShaftPart.TEETH_INNER)
+                        / whole.capacity(ScenarioStrength.ShaftPart.TEETH_INNER);
+        assertThat(left).isCloseTo(1 - Math.pow(20 / whole.rootInner(), 4), within(1e-9));
     }
 
     @Test

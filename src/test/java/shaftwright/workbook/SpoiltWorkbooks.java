@@ -2,16 +2,15 @@ package shaftwright.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import shaftwright.workbook.live.LiveCells;
-import shaftwright.workbook.live.Section;
-import shaftwright.workbook.xlsx.XlsxBook;
-
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import shaftwright.workbook.live.LiveCells;
+import shaftwright.workbook.live.Section;
+import shaftwright.workbook.xlsx.XlsxBook;
 
 /**
  * The demo with one thing wrong, so that the tool refuses to fill it. Its live cells must then say

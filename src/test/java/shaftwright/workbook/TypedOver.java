@@ -1,12 +1,11 @@
 package shaftwright.workbook;
 
-import shaftwright.workbook.xlsx.XlsxBook;
-
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import shaftwright.workbook.xlsx.XlsxBook;
 
 /**
  * A workbook read once, and what follows when something is typed over in it: as a fill has it, but

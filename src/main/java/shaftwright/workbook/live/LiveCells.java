@@ -1,5 +1,9 @@
 package shaftwright.workbook.live;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
@@ -13,11 +17,6 @@ import shaftwright.workbook.OpenBook;
 import shaftwright.workbook.Problem;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
-
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.List;
-import java.util.Map;
 
 /**
  * The cells in which a workbook's live and engine quantities stand. They are found by defined name;

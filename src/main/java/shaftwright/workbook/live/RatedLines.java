@@ -155,6 +155,11 @@ enum RatedLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int revised() {
+        return this == BOLT_FRICTION ? 2 : since();
+    }
+
+    @Override
     public String at(Index index) {
         return formula;
     }

@@ -7,6 +7,8 @@ import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.TORQUE;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.SideResult;
@@ -20,9 +22,6 @@ import shaftwright.workbook.ScenarioStrength;
 import shaftwright.workbook.ScenarioStrength.Shaft;
 import shaftwright.workbook.ScenarioStrength.ShaftPart;
 import shaftwright.workbook.Sizing;
-
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What each side's shaft carries, how far it twists, where it whirls and how long its joints last.
@@ -154,6 +153,12 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
                     isFactor ? FACTOR : TORQUE,
                     this,
                     this);
+        }
+
+        @Override
+        public int revised() {
+            boolean teeth = part == ShaftPart.TEETH_INNER || part == ShaftPart.TEETH_OUTER;
+            return teeth && !isFactor ? 2 : since();
         }
 
         @Override

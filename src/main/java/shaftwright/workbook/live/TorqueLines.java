@@ -175,6 +175,11 @@ enum TorqueLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int revised() {
+        return this == RESULT_WEAKEST ? 2 : since();
+    }
+
+    @Override
     public String at(Index index) {
         return formula;
     }
