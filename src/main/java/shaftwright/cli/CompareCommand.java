@@ -8,6 +8,7 @@ import java.util.List;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.OpenBook;
+import shaftwright.workbook.Problem;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.comparison.ComparedBook;
 import shaftwright.workbook.comparison.Comparison;
@@ -118,6 +119,7 @@ final class CompareCommand {
                 failed = true;
                 continue;
             }
+            older(file, report);
             Sizing sizing = report.sizing().orElseThrow();
             String label = label(file, each);
             ComparedBook compared = ComparedBook.of(label, sizing);
@@ -136,6 +138,11 @@ final class CompareCommand {
             }
         }
         leftBehind(file, book);
+    }
+
+    private void older(Path file, Filling.Report report) {
+        List<Problem> older = report.age().problem().map(List::of).orElse(List.of());
+        new ProblemList(file, older).print(terminal.out());
     }
 
     private static String label(Path file, OpenBook book) {

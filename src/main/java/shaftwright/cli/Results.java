@@ -1,7 +1,9 @@
 package shaftwright.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import shaftwright.workbook.Filling;
+import shaftwright.workbook.Problem;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.xlsx.XlsxBook;
 
@@ -17,6 +19,8 @@ final class Results {
             new ProblemList(file, report.problems()).print(terminal.err());
             return null;
         }
+        List<Problem> older = report.age().problem().map(List::of).orElse(List.of());
+        new ProblemList(file, older).print(terminal.err());
         return report.sizing().orElseThrow();
     }
 }

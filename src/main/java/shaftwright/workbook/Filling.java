@@ -22,9 +22,14 @@ public final class Filling {
      * @param written cells that were given a value
      * @param strayed live cells that hold a value, or, when that was asked, another formula than
      *     the declared one
+     * @param age how old the workbook is; what it lacks for that is among the problems
      */
     public record Report(
-            List<Problem> problems, Optional<Sizing> sizing, int written, int strayed) {
+            List<Problem> problems,
+            Optional<Sizing> sizing,
+            int written,
+            int strayed,
+            BookAge age) {
         public Report {
             problems = List.copyOf(problems);
         }
@@ -52,6 +57,7 @@ public final class Filling {
     private final Collection<TypedColumn> typed;
     private final List<Problem> problems = new ArrayList<>();
     private int strayed;
+    private BookAge age = BookAge.CURRENT;
 
     private Filling(OpenBook book, Purpose purpose, Collection<TypedColumn> typed) {
         this.book = book;
@@ -114,8 +120,9 @@ public final class Filling {
         if (stopped()) {
             return report(null, 0);
         }
-        new OlderBook(version, names).sayTo(problems);
-        TypedCells overlay = TypedCells.of(typed, names, cells, problems);
+        age = BookAge.of(version, names);
+        age.problem().ifPresent(problems::add);
+        TypedCells overlay = TypedCells.of(typed, names, cells, problems, version);
         InputValues inputs = new InputReader(names, overlay.over(), problems, version).read();
         Cells shown = book.read(LiveCells.areas(names));
         if (!inputs.complete() || (stopped() && inputs.scenarios() == 0)) {
@@ -188,6 +195,6 @@ public final class Filling {
     }
 
     private Report report(Sizing sizing, int written) {
-        return new Report(problems, Optional.ofNullable(sizing), written, strayed);
+        return new Report(problems, Optional.ofNullable(sizing), written, strayed, age);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -46,6 +47,7 @@ public final class Taking {
     private final Map<String, SortedMap<Integer, String>> typed = new LinkedHashMap<>();
     private final Map<PartTable, Set<Integer>> taken = new EnumMap<>(PartTable.class);
     private final List<String> added = new ArrayList<>();
+    private final Set<String> lacking = new LinkedHashSet<>();
 
     private Taking(Sizing source, InputValues into) {
         this.source = source;
@@ -115,7 +117,14 @@ public final class Taking {
         }
     }
 
+    /** A workbook that is older than the input has no cell for it. */
     private void type(Input input, int place, String text) {
+        if (into.placeOrNull(input.name(), new Index(Side.LEFT, place, place)) == null) {
+            if (!text.isEmpty()) {
+                lacking.add(input.label() + ": " + text + " there, no cell for it here");
+            }
+            return;
+        }
         typed.computeIfAbsent(input.name(), name -> new TreeMap<>()).put(place, text);
     }
 
@@ -262,7 +271,7 @@ public final class Taking {
     }
 
     private List<String> different(int scenario) {
-        List<String> different = new ArrayList<>();
+        List<String> different = new ArrayList<>(lacking);
         OwnPoints points = new OwnPoints(from);
         if (points.has(scenario, Side.LEFT) || points.has(scenario, Side.RIGHT)) {
             different.add("Pick-up points of its own: some there, not taken");

@@ -26,21 +26,37 @@ final class TypedCells {
      *
      * @param names defined names of the workbook
      * @param cells what its cells hold now
+     * @param version contract version by which it was made: it may lack cells for later inputs
      * @throws NoSuchCellException if a column has a text for a row or scenario that is not there
      */
     static TypedCells of(
             Collection<TypedColumn> columns,
             Map<String, Area> names,
             Cells cells,
-            List<Problem> problems) {
+            List<Problem> problems,
+            int version) {
         TypedCells typed = new TypedCells(cells, problems);
         for (TypedColumn column : columns) {
             Area area = names.get(column.definedName());
             if (area != null) {
                 typed.lay(column, typed.places(column, area, names));
+            } else if (column.last() >= 0
+                    && Contract.named(column.definedName()).since() > version) {
+                typed.lacking(column, version);
             }
         }
         return typed;
+    }
+
+    private void lacking(TypedColumn column, int version) {
+        problems.add(
+                Problem.error(
+                        null,
+                        column.definedName(),
+                        "no cell for it in a workbook of contract version " + version,
+                        "version "
+                                + Contract.named(column.definedName()).since()
+                                + "; the command renew makes a current workbook of it"));
     }
 
     /** What the input cells are to hold. */
@@ -123,7 +139,8 @@ final class TypedCells {
                             place,
                             column.definedName(),
                             "\"" + text + "\" to be typed",
-                            "the unit that the workbook was made with; make a new one for another"));
+                            "the unit that the workbook was made with; make a new one for"
+                                    + " another"));
         } else {
             values.put(place, value);
         }

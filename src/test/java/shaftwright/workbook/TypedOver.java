@@ -27,11 +27,13 @@ final class TypedOver {
     /** Problems, and the results where there are any. */
     Filling.Report with(List<TypedColumn> typed) {
         List<Problem> problems = new ArrayList<>();
-        TypedCells overlay = TypedCells.of(typed, names, cells, problems);
+        TypedCells overlay = TypedCells.of(typed, names, cells, problems, Contract.VERSION);
         InputValues inputs =
                 new InputReader(names, overlay.over(), problems, Contract.VERSION).read();
         Optional<Sizing> sizing = Optional.of(Sizing.of(inputs, problems));
-        Filling.Report report = new Filling.Report(problems, sizing, 0, 0);
-        return report.hasErrors() ? new Filling.Report(problems, Optional.empty(), 0, 0) : report;
+        Filling.Report report = new Filling.Report(problems, sizing, 0, 0, BookAge.CURRENT);
+        return report.hasErrors()
+                ? new Filling.Report(problems, Optional.empty(), 0, 0, BookAge.CURRENT)
+                : report;
     }
 }

@@ -16,9 +16,16 @@ import shaftwright.workbook.live.Quantity;
  * @param formula over places and names of the sizing workbook, written as in a live line, and
  *     {@link Comparison#UNIT_MM}
  * @param core the same by the core
+ * @param since contract version that brought what it follows
  */
 public record ComparedLine(
-        String name, String group, String label, Quantity quantity, String formula, Core core) {
+        String name,
+        String group,
+        String label,
+        Quantity quantity,
+        String formula,
+        Core core,
+        int since) {
     /** The row's figure for one scenario of a sizing workbook. */
     public interface Core {
         CellValue at(Sizing sizing, int scenario, LengthUnit unit);

@@ -54,6 +54,25 @@ public final class ComparedLines {
         return ALL;
     }
 
+    /** Those that a comparison has which this contract version made. */
+    static ComparedLines upTo(int version) {
+        return version == Contract.VERSION ? ALL : new ComparedLines(ALL, version);
+    }
+
+    private ComparedLines(ComparedLines all, int version) {
+        keep(all.heads, heads, version);
+        keep(all.results, results, version);
+        keep(all.inputs, inputs, version);
+    }
+
+    private static void keep(List<ComparedLine> from, List<ComparedLine> into, int version) {
+        for (ComparedLine line : from) {
+            if (line.since() <= version) {
+                into.add(line);
+            }
+        }
+    }
+
     /** Whether the column is in use, vehicle, name of the scenario. */
     public List<ComparedLine> headLines() {
         return List.copyOf(heads);
@@ -142,7 +161,8 @@ public final class ComparedLines {
                         squared.core().at(sizing, new Index(side, 0, 0))
                                         instanceof CellValue.Numeric number
                                 ? CellValue.of(Math.sqrt(number.value()) / unit.mm())
-                                : CellValue.of(""));
+                                : CellValue.of(""),
+                squared.since());
     }
 
     private static ComparedLine beside(String group, Side side, String label, LiveLine line) {
@@ -221,7 +241,8 @@ public final class ComparedLines {
                             shown(read),
                             "IF(" + picked + "=0,\"\"," + formula(read, cell) + ")",
                             (sizing, scenario, unit) ->
-                                    size(sizing, input, row.of(sizing.scenario(scenario)), unit)));
+                                    size(sizing, input, row.of(sizing.scenario(scenario)), unit),
+                            input.since()));
         }
     }
 
@@ -262,7 +283,8 @@ public final class ComparedLines {
                                 line.core().at(sizing, new Index(side, scenario, 0)),
                                 line.quantity(),
                                 sizing.unit(),
-                                unit));
+                                unit),
+                line.since());
     }
 
     /** A row that follows a typed cell that holds a text. */
@@ -280,7 +302,8 @@ public final class ComparedLines {
                 Quantity.TEXT,
                 formula(Quantity.TEXT, place),
                 (sizing, scenario, unit) ->
-                        CellValue.of(sizing.inputs().text(input, new Index(side, scenario, 0))));
+                        CellValue.of(sizing.inputs().text(input, new Index(side, scenario, 0))),
+                Contract.input(input).since());
     }
 
     /** Working figures come out as a builder reads them. */

@@ -21,10 +21,16 @@ final class ComparedValues {
     private final Map<Integer, Sizing> books;
     private final LengthUnit unit;
     private final double tolerance;
+    private final ComparedLines lines;
     private final Map<String, List<CellValue>> values = new LinkedHashMap<>();
 
     private ComparedValues(
-            List<Column> columns, Map<Integer, Sizing> books, LengthUnit unit, double tolerance) {
+            ComparedLines lines,
+            List<Column> columns,
+            Map<Integer, Sizing> books,
+            LengthUnit unit,
+            double tolerance) {
+        this.lines = lines;
         this.columns = columns;
         this.books = books;
         this.unit = unit;
@@ -34,23 +40,28 @@ final class ComparedValues {
     /**
      * Computes them.
      *
+     * @param lines rows of the comparison
      * @param columns of the comparison, each a scenario of one of the books
      * @param books results of its sizing workbooks by number
      * @param unit of the comparison's pages
      * @param tolerance up to which lengths count as the same, mm
      */
     static Map<String, List<CellValue>> of(
-            List<Column> columns, Map<Integer, Sizing> books, LengthUnit unit, double tolerance) {
-        ComparedValues compared = new ComparedValues(columns, books, unit, tolerance);
+            ComparedLines lines,
+            List<Column> columns,
+            Map<Integer, Sizing> books,
+            LengthUnit unit,
+            double tolerance) {
+        ComparedValues compared = new ComparedValues(lines, columns, books, unit, tolerance);
         compared.compute();
         return compared.values;
     }
 
     private void compute() {
         values.put(Comparison.UNIT_MM, List.of(CellValue.of(unit.mm())));
-        lines(ComparedLines.all().headLines());
-        lines(ComparedLines.all().resultLines());
-        lines(ComparedLines.all().inputLines());
+        lines(lines.headLines());
+        lines(lines.resultLines());
+        lines(lines.inputLines());
         differences();
     }
 
@@ -69,7 +80,7 @@ final class ComparedValues {
         put(Difference.FIRST, CellValue.of(first + 1));
         List<ComparedLine> differing = new ArrayList<>();
         List<Integer> rows = new ArrayList<>();
-        List<ComparedLine> inputs = ComparedLines.all().inputLines();
+        List<ComparedLine> inputs = lines.inputLines();
         for (int i = 0; i < inputs.size(); i++) {
             ComparedLine line = inputs.get(i);
             List<CellValue> row = values.get(line.name());

@@ -11,6 +11,7 @@ import shaftwright.workbook.Area;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Cells;
+import shaftwright.workbook.Contract;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.OpenBook;
 import shaftwright.workbook.Problem;
@@ -181,13 +182,18 @@ public final class ComparisonFilling {
             return;
         }
         Map<String, List<CellValue>> wanted =
-                ComparedValues.of(columns, books, unit(cells), tolerance(cells));
+                ComparedValues.of(
+                        ComparedLines.upTo(version()),
+                        columns,
+                        books,
+                        unit(cells),
+                        tolerance(cells));
         ComparisonCells own = ComparisonCells.find(names, cells, wanted, problems);
         if (stopped()) {
             return;
         }
         strayed += own.overwritten(problems);
-        if (edited) {
+        if (edited && version() == Contract.VERSION) {
             strayed += own.edited(problems);
         }
         if (write) {
@@ -195,6 +201,11 @@ public final class ComparisonFilling {
             book.write(values);
             written += values.size();
         }
+    }
+
+    /** Contract version by which it was made, which is that of all its sizing workbooks. */
+    private int version() {
+        return parts.get(0).filling().age().version();
     }
 
     /** Unit of the pages; it was written when the comparison was made. */

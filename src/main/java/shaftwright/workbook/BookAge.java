@@ -7,28 +7,36 @@ import java.util.Optional;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
 
-/** What came after a workbook of an earlier contract version was made, said in one line. */
-final class OlderBook {
+/**
+ * How old a workbook is, and what it lacks for that.
+ *
+ * @param version contract version by which it was made
+ * @param problem what came later, in one line; empty when nothing did
+ */
+public record BookAge(int version, Optional<Problem> problem) {
+    /** Of a workbook as this program makes it. */
+    static final BookAge CURRENT = new BookAge(Contract.VERSION, Optional.empty());
+
     private static final int FEW = 3;
 
-    private final int version;
-    private final List<String> inputs = new ArrayList<>();
-    private final List<String> figures = new ArrayList<>();
-    private final List<String> revised = new ArrayList<>();
-
     /**
-     * A workbook.
+     * Of a workbook.
      *
      * @param version contract version by which it was made
      * @param names its defined names
      */
-    OlderBook(int version, Map<String, Area> names) {
-        this.version = version;
+    static BookAge of(int version, Map<String, Area> names) {
+        if (version == Contract.VERSION) {
+            return CURRENT;
+        }
+        List<String> inputs = new ArrayList<>();
         for (Input input : Contract.inputs()) {
             if (input.since() > version && !names.containsKey(input.definedName(Side.LEFT))) {
                 inputs.add(input.name());
             }
         }
+        List<String> figures = new ArrayList<>();
+        List<String> revised = new ArrayList<>();
         for (LiveLine line : LiveLines.all().lines()) {
             boolean missing = !names.containsKey(line.definedName(Side.LEFT));
             if (line.since() > version && missing && !line.section().isWorking()) {
@@ -37,12 +45,13 @@ final class OlderBook {
                 revised.add(line.name());
             }
         }
+        return new BookAge(version, problem(version, inputs, figures, revised));
     }
 
-    /** Nothing is said of a workbook that lacks nothing. */
-    void sayTo(List<Problem> problems) {
+    private static Optional<Problem> problem(
+            int version, List<String> inputs, List<String> figures, List<String> revised) {
         if (inputs.isEmpty() && figures.isEmpty() && revised.isEmpty()) {
-            return;
+            return Optional.empty();
         }
         StringBuilder found = new StringBuilder("contract version " + version);
         if (!inputs.isEmpty() || !figures.isEmpty()) {
@@ -54,9 +63,9 @@ final class OlderBook {
             found.append("; ")
                     .append(counted(revised, "formula"))
                     .append(revised.size() == 1 ? " computes" : " compute")
-                    .append(" as that version did, so a recalculation shows its figures");
+                    .append(" as that version did, so a recalculation shows older figures");
         }
-        problems.add(
+        return Optional.of(
                 new Problem(
                         Problem.Severity.WARNING,
                         Optional.empty(),
