@@ -1,8 +1,7 @@
 package shaftwright.study;
 
-import shaftwright.units.LengthUnit;
-
 import java.util.List;
+import shaftwright.units.LengthUnit;
 
 /** What the sentence on two sides that both fit is filled with, mm. */
 public enum PairSlot implements Slot {

@@ -1,9 +1,8 @@
 package shaftwright.study;
 
-import shaftwright.units.LengthUnit;
-
 import java.util.EnumSet;
 import java.util.Set;
+import shaftwright.units.LengthUnit;
 
 /** The judgement on a scenario: both of its sides, the graver one first. */
 public record ScenarioVerdict(Verdict left, Verdict right) {

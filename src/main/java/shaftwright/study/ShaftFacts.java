@@ -1,8 +1,7 @@
 package shaftwright.study;
 
-import shaftwright.shaft.Binding;
-
 import java.util.Optional;
+import shaftwright.shaft.Binding;
 
 /**
  * One side's shaft as far as it could be computed; mm and rad.

@@ -14,11 +14,10 @@ import static shaftwright.study.SlotKind.NAME;
 import static shaftwright.study.SlotKind.TORQUE;
 import static shaftwright.study.SlotKind.TRAVEL;
 
+import java.util.List;
 import shaftwright.shaft.Binding;
 import shaftwright.study.TravelFacts.EarlyEnd;
 import shaftwright.units.LengthUnit;
-
-import java.util.List;
 
 /** What the sentences on one side are filled with: lengths in mm, angles in rad, torques in N·m. */
 public enum SideSlot implements Slot {

@@ -1,8 +1,7 @@
 package shaftwright.study;
 
-import shaftwright.shaft.Binding;
-
 import java.util.Optional;
+import shaftwright.shaft.Binding;
 
 /**
  * What else than the shaft ends the travel that is wanted; mm.

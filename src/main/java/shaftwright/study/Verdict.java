@@ -1,10 +1,9 @@
 package shaftwright.study;
 
-import shaftwright.units.LengthUnit;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import shaftwright.units.LengthUnit;
 
 /**
  * The judgement on one side of a scenario: all that was found, the gravest first.

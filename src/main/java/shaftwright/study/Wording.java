@@ -1,9 +1,8 @@
 package shaftwright.study;
 
-import shaftwright.units.LengthUnit;
-
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import shaftwright.units.LengthUnit;
 
 /**
  * Numbers as they stand in sentences: lengths in the workbook's unit, angles in degrees. Halves

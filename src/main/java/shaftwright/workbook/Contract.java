@@ -607,8 +607,8 @@ public final class Contract {
                         OFFSET,
                         new Range(-30, 80),
                         "Joint centre to the rim of the cup, toward the cup bottom: half the width"
-                            + " of a joint that bolts onto the rim. Says whether the shaft goes in"
-                            + " between the cups. Empty: not said."));
+                                + " of a joint that bolts onto the rim. Says whether the shaft goes in"
+                                + " between the cups. Empty: not said."));
         all.add(
                 angle(
                         "joint_angle_max",

@@ -1,13 +1,12 @@
 package shaftwright.workbook;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.ParetoFront;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 
 /**
  * Every pairing of the joint table's joints, with the best blank of the list, at several hub shifts

@@ -341,8 +341,8 @@ class EditedWorkbooksTest {
                         "xl/_rels/workbook.xml.rels",
                         "</Relationships>",
                         "<Relationship Id=\"macros\" Target=\"vbaProject.bin\""
-                            + " Type=\"http://schemas.microsoft.com/office/2006/relationships/vbaProject\"/>"
-                            + "</Relationships>")
+                                + " Type=\"http://schemas.microsoft.com/office/2006/relationships/vbaProject\"/>"
+                                + "</Relationships>")
                 .put("xl/vbaProject.bin", macros)
                 .write(book.file());
 

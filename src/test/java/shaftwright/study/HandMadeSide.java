@@ -1,5 +1,7 @@
 package shaftwright.study;
 
+import java.util.List;
+import java.util.Optional;
 import shaftwright.shaft.Binding;
 import shaftwright.study.PathFacts.Beyond;
 import shaftwright.study.PathFacts.Contradiction;
@@ -15,9 +17,6 @@ import shaftwright.study.TravelFacts.Clearance;
 import shaftwright.study.TravelFacts.EarlyEnd;
 import shaftwright.study.WindowFacts.Lower;
 import shaftwright.study.WindowFacts.Upper;
-
-import java.util.List;
-import java.util.Optional;
 
 /** A side made by hand on which all is well, and what spoils it for each finding. */
 final class HandMadeSide {

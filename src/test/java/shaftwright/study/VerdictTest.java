@@ -3,23 +3,21 @@ package shaftwright.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
-import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.MethodSource;
-
-import shaftwright.shaft.Binding;
-import shaftwright.study.PathFacts.Contradiction;
-import shaftwright.study.WindowFacts.Lower;
-import shaftwright.study.WindowFacts.Upper;
-import shaftwright.units.LengthUnit;
-
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import shaftwright.shaft.Binding;
+import shaftwright.study.PathFacts.Contradiction;
+import shaftwright.study.WindowFacts.Lower;
+import shaftwright.study.WindowFacts.Upper;
+import shaftwright.units.LengthUnit;
 
 class VerdictTest {
     private static final Set<Finding> SILENT =

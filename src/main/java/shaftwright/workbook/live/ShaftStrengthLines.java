@@ -83,7 +83,7 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
             "Twist under that torque",
             DEGREE,
             "IF(COUNT({cap_bar},{torque_needed})=2,DEGREES(32000*{torque_needed}*torque_nm*{k_final}"
-                + "/(PI()*"
+                    + "/(PI()*"
                     + of("material_shear")
                     + "*({shaft_diameter}^4-{shaft_bore}^4))),\"\")"),
     WHIRL(
@@ -92,7 +92,7 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
             "Critical speed of the shaft, rpm",
             WHOLE,
             "IF(ISNUMBER({cap_bar}),30/PI()*(PI()/{k_final})^2*SQRT({shaft_diameter}^2+{shaft_bore}^2)"
-                + "/4*SQRT("
+                    + "/4*SQRT("
                     + of("material_elastic")
                     + "/("
                     + of("material_density")
