@@ -1,5 +1,7 @@
 package shaftwright.workbook;
 
+import shaftwright.units.LengthUnit;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -7,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import shaftwright.units.LengthUnit;
 
 /**
  * Typed cells as a builder might leave them, invented by a seed: realistic sizes, wild habits. Rows
@@ -15,6 +16,9 @@ import shaftwright.units.LengthUnit;
  * done.
  */
 public final class RandomWorkbook {
+    /** Scenario columns that one may have. */
+    public static final int MOST_SCENARIOS = 3;
+
     private static final String[] STEPS = {"8", "16", "32", "64"};
 
     private final Random random;
@@ -33,7 +37,7 @@ public final class RandomWorkbook {
     public RandomWorkbook(long seed) {
         random = new Random(seed * 7919 + 17);
         unit = random.nextBoolean() ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
-        scenarios = 1 + random.nextInt(3);
+        scenarios = 1 + random.nextInt(MOST_SCENARIOS);
         reachAtRide = between(330, 720);
         lowest = -between(60, 150);
         highest = between(60, 170);

@@ -1,0 +1,145 @@
+package shaftwright.oracle;
+
+import shaftwright.workbook.CellValue;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * What is meant to differ from the oracle, each entry with its reason: see {@code differences.txt}.
+ */
+final class ReviewedDifferences {
+    private static final String RESOURCE = "differences.txt";
+    private static final String REWORDED = "reworded";
+    private static final String DIFFERS = "differs";
+    private static final String BECAME = " => ";
+
+    /**
+     * One entry.
+     *
+     * @param keys which answers
+     * @param books which workbooks
+     * @param was words that were replaced, empty when any difference is meant
+     * @param is by which
+     */
+    private record Entry(String line, Pattern keys, Pattern books, String was, String is) {
+        boolean isFor(String key, String book) {
+            return keys.matcher(key).matches() && books.matcher(book).matches();
+        }
+    }
+
+    private final List<Entry> entries;
+    private final Set<Entry> met = new HashSet<>();
+
+    private ReviewedDifferences(List<Entry> entries) {
+        this.entries = entries;
+    }
+
+    /** The list as it stands. */
+    static ReviewedDifferences read() {
+        try (BufferedReader in =
+                new BufferedReader(
+                        new InputStreamReader(
+                                ReviewedDifferences.class.getResourceAsStream(RESOURCE),
+                                StandardCharsets.UTF_8))) {
+            return of(in.lines().toList());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A list of these lines. */
+    static ReviewedDifferences of(List<String> lines) {
+        return new ReviewedDifferences(
+                lines.stream()
+                        .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                        .map(ReviewedDifferences::entry)
+                        .toList());
+    }
+
+    private static Entry entry(String line) {
+        String[] parts = line.split(" \\| ");
+        if (parts[0].strip().equals(DIFFERS) && parts.length == 4) {
+            return new Entry(line, glob(parts[1]), glob(parts[2]), "", "");
+        }
+        if (parts[0].strip().equals(REWORDED) && parts.length == 4 && parts[2].contains(BECAME)) {
+            int split = parts[2].indexOf(BECAME);
+            return new Entry(
+                    line,
+                    glob(parts[1]),
+                    glob("*"),
+                    parts[2].substring(0, split).strip(),
+                    parts[2].substring(split + BECAME.length()).strip());
+        }
+        throw new IllegalArgumentException(
+                RESOURCE
+                        + ": found \""
+                        + line
+                        + "\"; expected \"differs | keys | workbooks | reason\" or"
+                        + " \"reworded | keys | was => is | reason\"");
+    }
+
+    private static Pattern glob(String text) {
+        return Pattern.compile(
+                Arrays.stream(text.strip().split("\\*", -1))
+                        .map(Pattern::quote)
+                        .collect(Collectors.joining(".*")));
+    }
+
+    /**
+     * How one column differs, when that is not meant.
+     *
+     * @param found null when there is no such column any more
+     */
+    Optional<String> unmeant(String book, String key, Column wanted, List<CellValue> found) {
+        Optional<String> difference = difference(key, wanted, found);
+        if (difference.isEmpty()) {
+            return difference;
+        }
+        List<Entry> own = entries.stream().filter(entry -> entry.isFor(key, book)).toList();
+        List<Entry> used = new ArrayList<>();
+        Column reworded = wanted.reworded(text -> reworded(text, own, used));
+        difference = difference(key, reworded, found);
+        if (difference.isPresent()) {
+            List<Entry> meant = own.stream().filter(entry -> entry.was().isEmpty()).toList();
+            met.addAll(meant);
+            return meant.isEmpty() ? difference : Optional.empty();
+        }
+        met.addAll(used);
+        return difference;
+    }
+
+    private static Optional<String> difference(String key, Column wanted, List<CellValue> found) {
+        if (found == null) {
+            return Optional.of("wanted " + wanted + ", found no such answer");
+        }
+        return key.equals(Answers.SAID) ? wanted.missingFrom(found) : wanted.difference(found);
+    }
+
+    private static String reworded(String text, List<Entry> entries, List<Entry> used) {
+        String now = text;
+        for (Entry entry : entries) {
+            if (!entry.was().isEmpty() && now.contains(entry.was())) {
+                now = now.replace(entry.was(), entry.is());
+                used.add(entry);
+            }
+        }
+        return now;
+    }
+
+    /** Entries that no difference needed. */
+    List<String> idle() {
+        return entries.stream().filter(entry -> !met.contains(entry)).map(Entry::line).toList();
+    }
+}
