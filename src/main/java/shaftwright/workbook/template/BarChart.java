@@ -24,12 +24,14 @@ import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STDispBlanksAs;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Area;
 
 /** Pairs of bars over a foot of names: the first grey, the second white. */
 final class BarChart {
+    private final XSSFWorkbook workbook;
     private final XSSFChart chart;
     private final XDDFBarChartData data;
     private final XDDFCategoryDataSource foot;
@@ -48,6 +50,7 @@ final class BarChart {
             LengthUnit unit,
             Area foot,
             String... names) {
+        workbook = sheet.getWorkbook();
         this.unit = unit;
         this.foot = XDDFDataSourcesFactory.fromArray(names, range(foot));
         chart = sheet.createDrawingPatriarch().createChart(anchor);
@@ -74,7 +77,7 @@ final class BarChart {
 
     private void series(Area area, CellReference title, PresetColor fill) {
         XDDFChartData.Series series = data.addSeries(foot, values(area));
-        series.setTitle("", title);
+        SeriesTitle.set(series, workbook, title);
         XDDFShapeProperties shape = new XDDFShapeProperties();
         shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(fill)));
         shape.setLineProperties(line(PresetColor.BLACK));

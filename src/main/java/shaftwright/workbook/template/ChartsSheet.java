@@ -161,7 +161,7 @@ final class ChartsSheet {
             XDDFScatterChartData.Series series =
                     series(data, column(x, scenario), column(y, scenario));
             Run titles = draft.places().run("work_letter", Side.LEFT);
-            series.setTitle("", reference(titles.place(scenario)));
+            SeriesTitle.set(series, sheet.getWorkbook(), reference(titles.place(scenario)));
             style(series, LINES.get(scenario));
         }
 
@@ -170,7 +170,10 @@ final class ChartsSheet {
             Run x = draft.places().run(travel, side);
             Run y = draft.places().run(name, side);
             XDDFScatterChartData.Series series = series(data, x.area(), y.area());
-            series.setTitle("", new CellReference(y.sheet(), y.row() - 1, y.column(), true, true));
+            SeriesTitle.set(
+                    series,
+                    sheet.getWorkbook(),
+                    new CellReference(y.sheet(), y.row() - 1, y.column(), true, true));
             style(series, stroke);
         }
 
@@ -227,7 +230,6 @@ final class ChartsSheet {
             }
             chart.getCTChartSpace().addNewRoundedCorners().setVal(false);
             for (CTValAx axis : chart.getCTChart().getPlotArea().getValAxArray()) {
-                axis.getTitle().addNewOverlay().setVal(false);
                 if (!axis.isSetNumFmt()) {
                     axis.addNewNumFmt();
                 }

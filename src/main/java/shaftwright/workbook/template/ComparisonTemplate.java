@@ -62,6 +62,8 @@ public final class ComparisonTemplate {
             ComparisonCharts.lay(draft, charts);
             workbook.setForceFormulaRecalculation(true);
             workbook.setActiveSheet(0);
+            ShapeNumbers.set(workbook);
+            IgnoredErrors.set(workbook);
             SteadyFile.write(workbook, file);
         }
     }

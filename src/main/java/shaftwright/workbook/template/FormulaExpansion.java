@@ -35,9 +35,12 @@ final class FormulaExpansion {
      * @param shape the same with relative references as distances: equal for cells that may share
      */
     record Text(String text, String shape) {
-        /** Formulas that look at other sheets are never shared. */
+        /**
+         * Formulas that look at other sheets or hold array constants are never shared: tokens that
+         * a shared formula must not have (MS-XLS 2.5.198.118, MS-XLSB 2.5.98.98).
+         */
         boolean mayBeShared() {
-            return text.indexOf('!') < 0;
+            return text.indexOf('!') < 0 && text.indexOf('{') < 0;
         }
     }
 

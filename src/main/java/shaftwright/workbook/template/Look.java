@@ -21,10 +21,10 @@ import shaftwright.workbook.live.Quantity;
  * printer keeps apart.
  */
 final class Look {
-    private static final byte[] STRAW = {(byte) 0xFF, (byte) 0xF4, (byte) 0xCC};
-    private static final byte[] BAND = {(byte) 0xE4, (byte) 0xE8, (byte) 0xEC};
-    private static final byte[] INK = {(byte) 0x22, (byte) 0x2B, (byte) 0x35};
-    private static final byte[] GREY = {(byte) 0x66, (byte) 0x66, (byte) 0x66};
+    private static final XSSFColor STRAW = opaque(0xFF, 0xF4, 0xCC);
+    private static final XSSFColor BAND = opaque(0xE4, 0xE8, 0xEC);
+    private static final XSSFColor INK = opaque(0x22, 0x2B, 0x35);
+    private static final XSSFColor GREY = opaque(0x66, 0x66, 0x66);
 
     private final XSSFWorkbook workbook;
     private final LengthUnit unit;
@@ -36,6 +36,9 @@ final class Look {
         XSSFFont plain = workbook.getFontAt(0);
         plain.setFontName("Liberation Sans");
         plain.setFontHeightInPoints((short) 10);
+        // Both refer to a theme, and the workbook has none.
+        plain.getCTFont().setColorArray(null);
+        plain.getCTFont().setSchemeArray(null);
     }
 
     /** Whose styles these are. */
@@ -296,17 +299,25 @@ final class Look {
         return workbook.createDataFormat().getFormat(text);
     }
 
-    private XSSFFont font(byte[] colour, boolean bold, int points) {
+    /** Each call appends an element to the font, and their order is fixed: name last. */
+    private XSSFFont font(XSSFColor colour, boolean bold, int points) {
         XSSFFont font = workbook.createFont();
-        font.setFontName("Liberation Sans");
-        font.setFontHeightInPoints((short) points);
+        font.getCTFont().setNameArray(null);
+        font.getCTFont().setSzArray(null);
         font.setBold(bold);
-        font.setColor(new XSSFColor(colour, null));
+        font.setFontHeightInPoints((short) points);
+        font.setColor(colour);
+        font.setFontName("Liberation Sans");
         return font;
     }
 
-    private static void fill(XSSFCellStyle style, byte[] colour) {
-        style.setFillForegroundColor(new XSSFColor(colour, null));
+    /** Files name colours by four bytes, opacity first. */
+    private static XSSFColor opaque(int red, int green, int blue) {
+        return new XSSFColor(new byte[] {(byte) 0xFF, (byte) red, (byte) green, (byte) blue}, null);
+    }
+
+    private static void fill(XSSFCellStyle style, XSSFColor colour) {
+        style.setFillForegroundColor(colour);
         style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     }
 

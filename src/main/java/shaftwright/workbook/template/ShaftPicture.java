@@ -131,8 +131,10 @@ final class ShaftPicture {
                         });
         if (part.worded()) {
             CellPlace words = draft.places().run(part.words(), side).place(0);
-            series.setTitle(
-                    "", new CellReference(words.sheet(), words.row(), words.column(), true, true));
+            SeriesTitle.set(
+                    series,
+                    sheet.getWorkbook(),
+                    new CellReference(words.sheet(), words.row(), words.column(), true, true));
         }
     }
 

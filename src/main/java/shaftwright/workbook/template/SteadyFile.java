@@ -6,9 +6,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.LocalDateTime;
-import java.util.Date;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -28,7 +26,7 @@ final class SteadyFile {
 
     static void write(XSSFWorkbook workbook, Path file) throws IOException {
         POIXMLProperties properties = workbook.getProperties();
-        properties.getCoreProperties().setCreated(Optional.of(Date.from(Instant.EPOCH)));
+        properties.getCoreProperties().setCreated(Optional.empty());
         properties.getCoreProperties().setCreator("");
         properties.getExtendedProperties().setApplication("Shaftwright");
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 19);

@@ -61,6 +61,8 @@ public final class Template {
             draft.finish();
             workbook.setForceFormulaRecalculation(true);
             workbook.setActiveSheet(0);
+            ShapeNumbers.set(workbook);
+            IgnoredErrors.set(workbook);
             SteadyFile.write(workbook, file);
         }
     }

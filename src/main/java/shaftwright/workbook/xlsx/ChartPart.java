@@ -14,8 +14,22 @@ import shaftwright.workbook.CellValue;
  * plain area or to a name of one.
  */
 final class ChartPart implements PartReader.Walk {
-    /** One point: its whole element, and its text. */
-    private record Point(int index, int start, int end, int from, int to) {}
+    /**
+     * One point.
+     *
+     * @param start of its element
+     * @param end of its element
+     * @param from start of what holds its text
+     * @param to end of that
+     * @param opening what must come before a text there: nothing, unless the element closed itself
+     * @param closing what must follow it
+     */
+    private record Point(
+            int index, int start, int end, int from, int to, String opening, String closing) {
+        boolean isEmpty() {
+            return !opening.isEmpty();
+        }
+    }
 
     /** The cached points of one reference, being read. */
     private static final class Cache {
@@ -97,7 +111,7 @@ final class ChartPart implements PartReader.Walk {
                 reader.skip();
                 cache.afterCount = reader.end();
             } else if (reader.name().equals("pt")) {
-                cache.points.add(readPoint(reader, cache.extended));
+                cache.points.add(readPoint(reader, cache));
             } else {
                 reader.skip();
             }
@@ -105,26 +119,42 @@ final class ChartPart implements PartReader.Walk {
         cache.end = reader.end();
     }
 
-    private static Point readPoint(PartReader reader, boolean extended) {
+    private Point readPoint(PartReader reader, Cache cache) {
         int index = number(reader.attribute("idx"));
         int start = reader.start();
-        int from = reader.end();
-        int to = from;
-        if (extended) {
-            reader.text();
-            to = Math.max(from, reader.start());
-        } else {
-            while (reader.nextChild()) {
-                if (reader.name().equals("v")) {
-                    from = reader.end();
-                    reader.text();
-                    to = reader.start();
-                } else {
-                    reader.skip();
-                }
+        if (cache.extended) {
+            return readText(reader, index, start);
+        }
+        Point found = null;
+        while (reader.nextChild()) {
+            if (reader.name().equals("v")) {
+                found = readText(reader, index, start);
+            } else {
+                reader.skip();
             }
         }
-        return new Point(index, start, reader.end(), from, to);
+        int end = reader.end();
+        if (found == null) {
+            String all = point(cache, index, "");
+            int middle = all.indexOf("</");
+            return new Point(
+                    index, start, end, start, end, all.substring(0, middle), all.substring(middle));
+        }
+        return new Point(index, start, end, found.from, found.to, found.opening, found.closing);
+    }
+
+    /** The text of the element that the reader stands on. */
+    private Point readText(PartReader reader, int index, int start) {
+        int tag = reader.start();
+        int from = reader.end();
+        if (reader.isEmpty()) {
+            String closing = "</" + reader.prefix() + reader.name() + ">";
+            String opening = text.text(tag, from).replaceFirst("\\s*/>$", ">");
+            reader.text();
+            return new Point(index, start, from, tag, from, opening, closing);
+        }
+        reader.text();
+        return new Point(index, start, reader.end(), from, reader.start(), "", "");
     }
 
     private static int number(String text) {
@@ -162,8 +192,9 @@ final class ChartPart implements PartReader.Walk {
         if (old != null && old.index() == index) {
             if (shown == null) {
                 splices.add(new Splice(old.start(), old.end(), ""));
-            } else if (!shown.equals(text.text(old.from(), old.to()))) {
-                splices.add(new Splice(old.from(), old.to(), shown));
+            } else if (!shown.equals(old.isEmpty() ? "" : text.text(old.from(), old.to()))) {
+                splices.add(
+                        new Splice(old.from(), old.to(), old.opening() + shown + old.closing()));
             }
         } else if (shown != null) {
             int at = next == 0 ? cache.afterCount : cache.points.get(next - 1).end();

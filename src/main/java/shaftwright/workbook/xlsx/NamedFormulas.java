@@ -7,7 +7,7 @@ import java.util.Map;
 
 /**
  * Formulas under names in the workbook part: put in, or taken out again so that the part is as it
- * was, byte for byte.
+ * was, byte for byte; only an element for names that held none is gone.
  */
 public final class NamedFormulas {
     /** What tells such a name from one of the builder's own. LibreOffice makes it small letters. */
@@ -57,18 +57,19 @@ public final class NamedFormulas {
         }
         if (wanted.isEmpty()) {
             if (found.others == 0) {
-                // The part had no such element before: an empty one is not allowed.
+                // Most parts had no such element before.
                 splices.clear();
                 splices.add(new Splice(found.start, found.end, ""));
             }
             return splices;
         }
-        if (found.isThere()) {
+        if (found.hasRoom) {
             splices.add(new Splice(found.close, found.close, elements(workbook.prefix())));
         } else {
             String tag = workbook.prefix() + "definedNames>";
-            int at = workbook.afterNames();
-            splices.add(new Splice(at, at, "<" + tag + elements(workbook.prefix()) + "</" + tag));
+            int from = found.isThere() ? found.start : workbook.afterNames();
+            int to = found.isThere() ? found.end : from;
+            splices.add(new Splice(from, to, "<" + tag + elements(workbook.prefix()) + "</" + tag));
         }
         return splices;
     }
@@ -99,13 +100,16 @@ public final class NamedFormulas {
     private static final class Found {
         private final List<Name> ours = new ArrayList<>();
         private int others;
+
+        /** An element that closes itself has none. */
+        private boolean hasRoom;
+
         private int start = -1;
         private int close = -1;
         private int end = -1;
 
-        /** An element that closes itself holds nothing and has no room. */
         boolean isThere() {
-            return close > start;
+            return start >= 0;
         }
     }
 
@@ -115,8 +119,9 @@ public final class NamedFormulas {
                 text,
                 reader -> {
                     while (reader.nextChild()) {
-                        if (reader.name().equals("definedNames") && !reader.isEmpty()) {
+                        if (reader.name().equals("definedNames")) {
                             found.start = reader.start();
+                            found.hasRoom = !reader.isEmpty();
                             readNames(reader, found);
                             found.close = reader.start();
                             found.end = reader.end();

@@ -28,7 +28,8 @@ class ChartPartTest {
         Path file =
                 PackageBuilder.withRows("")
                         .workbook(
-                                "<definedNames><definedName name=\"curve\">Sheet1!$A$1:$A$4</definedName></definedNames>")
+                                "<definedNames><definedName"
+                                        + " name=\"curve\">Sheet1!$A$1:$A$4</definedName></definedNames>")
                         .swap(
                                 "[Content_Types].xml",
                                 "</Types>",
@@ -76,12 +77,16 @@ class ChartPartTest {
                         after(
                                 numbers(
                                         "Sheet1!$A$1:$A$4",
-                                        "<c:pt idx=\"0\" formatCode=\"0\"><c:v>1</c:v></c:pt><c:pt idx=\"1\"><c:v>2</c:v></c:pt><c:pt idx=\"3\"><c:v>4</c:v></c:pt>"),
+                                        "<c:pt idx=\"0\" formatCode=\"0\"><c:v>1</c:v></c:pt><c:pt"
+                                                + " idx=\"1\"><c:v>2</c:v></c:pt><c:pt"
+                                                + " idx=\"3\"><c:v>4</c:v></c:pt>"),
                                 TYPE))
                 .isEqualTo(
                         numbers(
                                 "Sheet1!$A$1:$A$4",
-                                "<c:pt idx=\"0\" formatCode=\"0\"><c:v>10</c:v></c:pt><c:pt idx=\"2\"><c:v>0.5</c:v></c:pt><c:pt idx=\"3\"><c:v>4</c:v></c:pt>"));
+                                "<c:pt idx=\"0\" formatCode=\"0\"><c:v>10</c:v></c:pt><c:pt"
+                                        + " idx=\"2\"><c:v>0.5</c:v></c:pt><c:pt"
+                                        + " idx=\"3\"><c:v>4</c:v></c:pt>"));
     }
 
     @Test
@@ -91,16 +96,46 @@ class ChartPartTest {
                     .isEqualTo(
                             numbers(
                                     reference,
-                                    "<c:pt idx=\"0\"><c:v>10</c:v></c:pt><c:pt idx=\"2\"><c:v>0.5</c:v></c:pt>"));
+                                    "<c:pt idx=\"0\"><c:v>10</c:v></c:pt><c:pt"
+                                            + " idx=\"2\"><c:v>0.5</c:v></c:pt>"));
         }
     }
 
     @Test
     void titlesFollowTexts() throws IOException {
         String title =
-                "<c:tx><c:strRef><c:f>Sheet1!$B$1</c:f><c:strCache><c:ptCount val=\"1\"/><c:pt idx=\"0\"><c:v>%s</c:v></c:pt></c:strCache></c:strRef></c:tx>";
+                "<c:tx><c:strRef><c:f>Sheet1!$B$1</c:f><c:strCache><c:ptCount val=\"1\"/><c:pt"
+                        + " idx=\"0\"><c:v>%s</c:v></c:pt></c:strCache></c:strRef></c:tx>";
         assertThat(after(chart(title.formatted("old")), TYPE))
                 .isEqualTo(chart(title.formatted("new &lt;1&gt;")));
+    }
+
+    @Test
+    void textGoesInsideAnElementThatClosedItself() throws IOException {
+        String title =
+                "<c:tx><c:strRef><c:f>Sheet1!$B$1</c:f><c:strCache><c:ptCount"
+                        + " val=\"1\"/>%s</c:strCache></c:strRef></c:tx>";
+        String filled = "<c:pt idx=\"0\"><c:v>new &lt;1&gt;</c:v></c:pt>";
+        for (String empty :
+                new String[] {
+                    "<c:pt idx=\"0\"><c:v/></c:pt>",
+                    "<c:pt idx=\"0\"><c:v /></c:pt>",
+                    "<c:pt idx=\"0\"><c:v></c:v></c:pt>",
+                    "<c:pt idx=\"0\"></c:pt>",
+                    "<c:pt idx=\"0\"/>"
+                }) {
+            assertThat(after(chart(title.formatted(empty)), TYPE))
+                    .isEqualTo(chart(title.formatted(filled)));
+        }
+        String extended =
+                "<cx:chartSpace xmlns:cx=\"urn:cx\"><cx:strDim"
+                        + " type=\"cat\"><cx:f>Sheet1!$B$1</cx:f><cx:lvl"
+                        + " ptCount=\"1\">%s</cx:lvl></cx:strDim></cx:chartSpace>";
+        assertThat(
+                        after(
+                                extended.formatted("<cx:pt idx=\"0\"/>"),
+                                "application/vnd.ms-office.chartex+xml"))
+                .isEqualTo(extended.formatted("<cx:pt idx=\"0\">new &lt;1&gt;</cx:pt>"));
     }
 
     @Test
@@ -125,8 +160,9 @@ class ChartPartTest {
     @Test
     void extendedChartsFollowToo() throws IOException {
         String extended =
-                "<cx:chartSpace xmlns:cx=\"urn:cx\"><cx:chartData><cx:data id=\"0\"><cx:numDim type=\"val\"><cx:f dir=\"row\">Sheet1!$A$1:$A$4</cx:f>"
-                        + "<cx:lvl ptCount=\"4\" formatCode=\"General\">%s</cx:lvl></cx:numDim></cx:data></cx:chartData></cx:chartSpace>";
+                "<cx:chartSpace xmlns:cx=\"urn:cx\"><cx:chartData><cx:data id=\"0\"><cx:numDim"
+                        + " type=\"val\"><cx:f dir=\"row\">Sheet1!$A$1:$A$4</cx:f><cx:lvl ptCount=\"4\""
+                        + " formatCode=\"General\">%s</cx:lvl></cx:numDim></cx:data></cx:chartData></cx:chartSpace>";
         assertThat(
                         after(
                                 extended.formatted(
@@ -134,6 +170,7 @@ class ChartPartTest {
                                 "application/vnd.ms-office.chartex+xml"))
                 .isEqualTo(
                         extended.formatted(
-                                "<cx:pt idx=\"0\">10</cx:pt><cx:pt idx=\"2\">0.5</cx:pt><cx:pt idx=\"3\">4</cx:pt>"));
+                                "<cx:pt idx=\"0\">10</cx:pt><cx:pt idx=\"2\">0.5</cx:pt><cx:pt"
+                                        + " idx=\"3\">4</cx:pt>"));
     }
 }

@@ -47,6 +47,21 @@ class NamedFormulasTest {
                 .isEqualTo(PackageDifference.text(file, PART));
     }
 
+    /** Some programs write the element without a name in it; a second one is an error to Excel. */
+    @ParameterizedTest
+    @ValueSource(strings = {"<definedNames/>", "<definedNames />", "<definedNames></definedNames>"})
+    void namesGoIntoAnElementThatHeldNone(String empty) throws IOException {
+        Path file = book(empty + "<calcPr calcId=\"1\"/>");
+        XlsxBook.open(file).saveNames(file, NamedFormulas.in("SHAFT.", LambdaText.all()));
+
+        assertThat(PackageDifference.text(file, PART))
+                .containsOnlyOnce("<definedNames")
+                .containsPattern("</definedNames><calcPr");
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+            assertThat(workbook.getAllNames()).hasSize(LambdaText.all().size());
+        }
+    }
+
     @Test
     void everyFormulaIsThereAsWritten() throws IOException {
         Path file = book(OWN);
@@ -103,7 +118,8 @@ class NamedFormulasTest {
     void nameOfTheBuildersOwnIsNotTakenAway() throws IOException {
         Path file =
                 book(
-                        "<definedNames><definedName name=\"shaft.reach\">Sheet1!$A$1</definedName></definedNames>");
+                        "<definedNames><definedName"
+                                + " name=\"shaft.reach\">Sheet1!$A$1</definedName></definedNames>");
         byte[] before = Files.readAllBytes(file);
 
         assertThatThrownBy(
