@@ -1,14 +1,13 @@
 package shaftwright.cli;
 
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Side;
-
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import shaftwright.workbook.Filling;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.Side;
 
 /** What {@code show --json} prints of a workbook that was computed already. */
 public final class ShownReport {

@@ -1,7 +1,5 @@
 package shaftwright.oracle;
 
-import shaftwright.workbook.CellValue;
-
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -10,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import shaftwright.workbook.CellValue;
 
 /**
  * A column of answers as the oracle keeps it: on one line, values separated by tabs, {@code *n}

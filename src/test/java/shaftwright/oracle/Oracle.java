@@ -1,8 +1,5 @@
 package shaftwright.oracle;
 
-import shaftwright.units.LengthUnit;
-import shaftwright.workbook.CellValue;
-
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -20,6 +17,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
+import shaftwright.units.LengthUnit;
+import shaftwright.workbook.CellValue;
 
 /**
  * What an earlier version answered to some workbooks, kept as a zipped text: lines on how it was

@@ -1,11 +1,5 @@
 package shaftwright.oracle;
 
-import shaftwright.cli.Run;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.OpenBook;
-import shaftwright.workbook.RandomWorkbook;
-import shaftwright.workbook.xlsx.XlsxBook;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +7,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.cli.Run;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.OpenBook;
+import shaftwright.workbook.RandomWorkbook;
+import shaftwright.workbook.xlsx.XlsxBook;
 
 /**
  * Writes the oracle: run it in a checkout of the version whose answers are to be kept, as

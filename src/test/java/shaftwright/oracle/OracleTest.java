@@ -2,14 +2,12 @@ package shaftwright.oracle;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.Test;
-
-import shaftwright.workbook.CellValue;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Test;
+import shaftwright.workbook.CellValue;
 
 /**
  * Answers of an earlier version to 200 workbooks, by key and defined name: every one stays as it

@@ -1,7 +1,5 @@
 package shaftwright.oracle;
 
-import shaftwright.workbook.CellValue;
-
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -15,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import shaftwright.workbook.CellValue;
 
 /**
  * What is meant to differ from the oracle, each entry with its reason: see {@code differences.txt}.

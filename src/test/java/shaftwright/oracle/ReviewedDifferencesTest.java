@@ -3,13 +3,11 @@ package shaftwright.oracle;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
-import org.junit.jupiter.api.Test;
-
-import shaftwright.workbook.CellValue;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import shaftwright.workbook.CellValue;
 
 /** How answers are held against kept ones. */
 class ReviewedDifferencesTest {

@@ -1,17 +1,5 @@
 package shaftwright.oracle;
 
-import shaftwright.units.LengthUnit;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellContent;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.CellWrite;
-import shaftwright.workbook.Cells;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.OpenBook;
-import shaftwright.workbook.template.Template;
-import shaftwright.workbook.xlsx.XlsxBook;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -23,6 +11,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import shaftwright.units.LengthUnit;
+import shaftwright.workbook.Area;
+import shaftwright.workbook.CellContent;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.CellWrite;
+import shaftwright.workbook.Cells;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.OpenBook;
+import shaftwright.workbook.template.Template;
+import shaftwright.workbook.xlsx.XlsxBook;
 
 /**
  * A new workbook of today's tool, read once, held in memory, in which cells are typed. A file for

@@ -1,7 +1,5 @@
 package shaftwright.workbook;
 
-import shaftwright.units.LengthUnit;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -9,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import shaftwright.units.LengthUnit;
 
 /**
  * Typed cells as a builder might leave them, invented by a seed: realistic sizes, wild habits. Rows
