@@ -34,6 +34,7 @@ final class CheckCommand {
     }
 
     private int say(XlsxBook book, List<Problem> found, int strayed) {
+        book.refuseDamaged();
         ProblemList problems = new ProblemList(request.file(), found);
         PrintStream out = terminal.out();
         problems.print(out);

@@ -1,6 +1,7 @@
 package shaftwright.cli;
 
 import java.nio.file.Path;
+import shaftwright.workbook.xlsx.Replaced;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Takes out who wrote a workbook, and nothing else. */
@@ -16,13 +17,13 @@ final class ClearAuthorsCommand {
     }
 
     int run() {
-        String out = request.value("--out", "");
-        Path target = out.isEmpty() ? request.file() : Inputs.path(out);
+        Path target = request.target(request.file());
         progress.step("Reading " + request.file().getFileName());
         XlsxBook book = XlsxBook.open(request.file());
         int authors = book.authors();
         progress.step("Writing " + target.getFileName());
-        book.saveWithoutAuthors(target)
+        Replaced replaced = book.saveWithoutAuthors(target);
+        replaced.backup()
                 .ifPresent(
                         kept ->
                                 terminal.out()
@@ -30,6 +31,7 @@ final class ClearAuthorsCommand {
                                                 "The previous file, authors and all, is "
                                                         + kept.getFileName()
                                                         + ": delete it, or keep it to yourself."));
+        FillSummary.otherNames(terminal.out(), replaced);
         terminal.out()
                 .println(
                         target

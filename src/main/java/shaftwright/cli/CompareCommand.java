@@ -67,11 +67,10 @@ final class CompareCommand {
     }
 
     private Path target(List<Path> files) throws IOException {
-        String out = request.value("--out", "");
-        if (out.isEmpty()) {
+        if (!request.has("--out")) {
             throw new UsageException("--out is missing: the file to be made");
         }
-        Path target = Inputs.path(out);
+        Path target = Inputs.path(request.value("--out", ""));
         for (Path file : files) {
             if (Files.exists(target) && Files.exists(file) && Files.isSameFile(target, file)) {
                 throw new UsageException(
@@ -137,6 +136,7 @@ final class CompareCommand {
                                 : compared);
             }
         }
+        book.refuseDamaged();
         leftBehind(file, book);
     }
 
@@ -183,7 +183,7 @@ final class CompareCommand {
             texts.summary(report);
             texts.problems(terminal.out(), report);
             terminal.out().print(target + ": made, " + report.written() + " cells computed");
-            FillSummary.backup(terminal.out(), saved);
+            FillSummary.previous(terminal.out(), saved.replaced());
             return ExitCode.SUCCESS;
         } finally {
             Files.deleteIfExists(laid);

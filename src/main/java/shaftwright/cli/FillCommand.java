@@ -23,8 +23,7 @@ final class FillCommand {
     int run() {
         TypedInputs inputs = new TypedInputs();
         Inputs.gather(request, inputs);
-        String out = request.value("--out", "");
-        Path target = out.isEmpty() ? request.file() : Inputs.path(out);
+        Path target = request.target(request.file());
         progress.step("Reading " + request.file().getFileName());
         XlsxBook book = XlsxBook.open(request.file());
         progress.step("Computing it");
@@ -79,7 +78,7 @@ final class FillCommand {
                         ? "none of them changed"
                         : saved.changed() + " of them changed");
         ownFormulas(print, saved);
-        FillSummary.backup(print, saved);
+        FillSummary.previous(print, saved.replaced());
     }
 
     private static void ownFormulas(PrintStream print, SaveReport saved) {

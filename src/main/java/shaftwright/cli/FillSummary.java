@@ -4,7 +4,7 @@ import java.io.PrintStream;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Sizing;
-import shaftwright.workbook.xlsx.SaveReport;
+import shaftwright.workbook.xlsx.Replaced;
 
 /** What a builder wants to see first: one verdict a scenario. */
 final class FillSummary {
@@ -31,10 +31,24 @@ final class FillSummary {
     }
 
     /** Ends the line that says what was written. */
-    static void backup(PrintStream out, SaveReport saved) {
+    static void previous(PrintStream out, Replaced replaced) {
         out.println(
-                saved.backup().isPresent()
-                        ? "; the previous file is " + saved.backup().get().getFileName() + "."
+                replaced.backup().isPresent()
+                        ? "; the previous file is " + replaced.backup().get().getFileName() + "."
                         : ".");
+        otherNames(out, replaced);
+    }
+
+    /** Says which names the new file does not stand behind. */
+    static void otherNames(PrintStream out, Replaced replaced) {
+        int names = replaced.otherNames();
+        if (names > 0) {
+            out.println(
+                    "warning: the file had "
+                            + (names == 1
+                                    ? "one other name (a hard link), which still holds"
+                                    : names + " other names (hard links), which still hold")
+                            + " the previous version.");
+        }
     }
 }

@@ -2,7 +2,6 @@ package shaftwright.cli;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 
 /** Gathers what {@code --inputs} and {@code --set} ask for, the latter last. */
@@ -13,8 +12,8 @@ final class Inputs {
     static void gather(Request request, TypedInputs inputs) {
         String file = request.value("--inputs", "");
         if (!file.isEmpty()) {
-            for (Map.Entry<String, List<String>> column : InputsFile.read(path(file)).entrySet()) {
-                inputs.column(column.getKey(), column.getValue());
+            for (Map.Entry<String, GivenInput> given : InputsFile.read(path(file)).entrySet()) {
+                inputs.given(given.getKey(), given.getValue());
             }
         }
         for (String assignment : request.values("--set")) {

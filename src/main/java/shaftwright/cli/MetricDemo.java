@@ -28,12 +28,13 @@ final class MetricDemo {
     private MetricDemo() {}
 
     /** The same inputs in millimetres. */
-    static Map<String, List<String>> of(Map<String, List<String>> inches) {
-        Map<String, List<String>> metric = new LinkedHashMap<>();
-        for (Map.Entry<String, List<String>> column : inches.entrySet()) {
-            metric.put(column.getKey(), column(column.getKey(), column.getValue()));
+    static Map<String, GivenInput> of(Map<String, GivenInput> inches) {
+        Map<String, GivenInput> metric = new LinkedHashMap<>();
+        for (Map.Entry<String, GivenInput> given : inches.entrySet()) {
+            List<String> texts = column(given.getKey(), given.getValue().texts());
+            metric.put(given.getKey(), new GivenInput(texts, given.getValue().single()));
         }
-        metric.put("unit", List.of("mm"));
+        metric.put("unit", GivenInput.one("mm"));
         return metric;
     }
 

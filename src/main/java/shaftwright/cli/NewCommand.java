@@ -31,11 +31,11 @@ final class NewCommand {
         int scenarios = scenarios();
         TypedInputs inputs = new TypedInputs();
         if (request.has("--demo")) {
-            Map<String, List<String>> demo = InputsFile.resource(DEMO);
+            Map<String, GivenInput> demo = InputsFile.resource(DEMO);
             boolean metric = request.value("--unit", "inch").equals("mm");
-            for (Map.Entry<String, List<String>> column :
+            for (Map.Entry<String, GivenInput> given :
                     (metric ? MetricDemo.of(demo) : demo).entrySet()) {
-                inputs.column(column.getKey(), column.getValue());
+                inputs.given(given.getKey(), given.getValue());
             }
         }
         Inputs.gather(request, inputs);
@@ -117,7 +117,7 @@ final class NewCommand {
             problems.print(terminal.out());
             terminal.out()
                     .print(request.file() + ": made, " + report.written() + " cells computed");
-            FillSummary.backup(terminal.out(), saved);
+            FillSummary.previous(terminal.out(), saved.replaced());
             return ExitCode.SUCCESS;
         } finally {
             Files.deleteIfExists(laid);

@@ -2,11 +2,11 @@ package shaftwright.cli;
 
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.Optional;
 import shaftwright.functions.CellFunction;
 import shaftwright.functions.LambdaText;
 import shaftwright.functions.WorkbookUnit;
 import shaftwright.workbook.xlsx.NamedFormulas;
+import shaftwright.workbook.xlsx.Replaced;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Puts the functions into a workbook as named formulas, or takes them out. */
@@ -22,8 +22,7 @@ final class PackCommand {
     }
 
     int run() {
-        String out = request.value("--out", "");
-        Path target = out.isEmpty() ? request.file() : Inputs.path(out);
+        Path target = request.target(request.file());
         boolean remove = request.has("--remove");
         progress.step("Reading " + request.file().getFileName());
         XlsxBook book = XlsxBook.open(request.file());
@@ -32,9 +31,9 @@ final class PackCommand {
                         ? NamedFormulas.out(CellFunction.PREFIX)
                         : NamedFormulas.in(CellFunction.PREFIX, formulas(book));
         progress.step("Writing " + target.getFileName());
-        Optional<Path> backup = book.saveNames(target, names);
+        Replaced replaced = book.saveNames(target, names);
         terminal.out().print(target + ": ");
-        if (backup.isEmpty() && out.isEmpty()) {
+        if (replaced.backup().isEmpty() && !request.has("--out")) {
             terminal.out()
                     .println(remove ? "there were none to take out." : "they are in already.");
             return ExitCode.SUCCESS;
@@ -44,9 +43,7 @@ final class PackCommand {
                         remove
                                 ? "functions taken out"
                                 : names.count() + " functions put in as named formulas");
-        backup.ifPresent(
-                kept -> terminal.out().print("; the previous file is " + kept.getFileName()));
-        terminal.out().println(".");
+        FillSummary.previous(terminal.out(), replaced);
         return ExitCode.SUCCESS;
     }
 

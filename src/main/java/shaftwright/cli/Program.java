@@ -24,7 +24,11 @@ final class Program {
                 request = new FullReader(terminal).readOrNull(args);
             }
             return request == null ? ExitCode.SUCCESS : run(request, terminal);
-        } catch (UsageException | NoSuchCellException e) {
+        } catch (UsageException e) {
+            // Its lines are all meant as such, unlike an end of line in a name of something.
+            terminal.err().print("shaftwright: " + e.getMessage() + System.lineSeparator());
+            return traced(terminal, e, ExitCode.USAGE, args);
+        } catch (NoSuchCellException e) {
             return failed(terminal, e, ExitCode.USAGE, args);
         } catch (UnreadableBookException | UnreadableInputException e) {
             return failed(terminal, e, ExitCode.UNREADABLE, args);

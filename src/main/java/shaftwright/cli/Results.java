@@ -19,6 +19,7 @@ final class Results {
             new ProblemList(file, report.problems()).print(terminal.err());
             return null;
         }
+        book.refuseDamaged();
         List<Problem> older = report.age().problem().map(List::of).orElse(List.of());
         new ProblemList(file, older).print(terminal.err());
         return report.sizing().orElseThrow();

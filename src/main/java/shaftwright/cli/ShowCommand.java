@@ -42,6 +42,7 @@ final class ShowCommand {
         if (failed) {
             return ExitCode.PROBLEMS;
         }
+        book.refuseDamaged();
         if (request.has("--json")) {
             json(book, books, reports, sides);
         } else {

@@ -26,8 +26,7 @@ final class TakeCommand {
     int run() {
         Path from = request.file();
         Path into = Inputs.path(request.words().get(2));
-        String out = request.value("--out", "");
-        Path target = out.isEmpty() ? into : Inputs.path(out);
+        Path target = request.target(into);
         Sizing source = computed(XlsxBook.open(from), from);
         XlsxBook book = XlsxBook.open(into);
         Sizing before = source == null ? null : computed(book, into);
@@ -57,7 +56,7 @@ final class TakeCommand {
         say(report, scenario, column, plan, from, target);
         problems.print(terminal.out());
         terminal.out().print(target + ": " + report.written() + " cells filled");
-        FillSummary.backup(terminal.out(), saved);
+        FillSummary.previous(terminal.out(), saved.replaced());
         return ExitCode.SUCCESS;
     }
 

@@ -3,6 +3,7 @@ package shaftwright.cli;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -22,10 +23,15 @@ record Terminal(PrintStream out, PrintStream err) {
     /** A locale that knows nothing but ASCII would turn degree signs into question marks. */
     private static PrintStream stream(FileDescriptor descriptor) {
         Charset locale = Charset.defaultCharset();
-        return new PrintStream(
+        return new Printer(
                 new BufferedOutputStream(new FileOutputStream(descriptor), 8192),
-                false,
                 locale.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : locale);
+    }
+
+    /** Writes to these streams, in UTF-8. */
+    static Terminal over(OutputStream out, OutputStream err) {
+        return new Terminal(
+                new Printer(out, StandardCharsets.UTF_8), new Printer(err, StandardCharsets.UTF_8));
     }
 
     void flush() {

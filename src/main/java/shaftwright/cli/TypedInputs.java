@@ -1,5 +1,8 @@
 package shaftwright.cli;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -10,10 +13,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Input;
+import shaftwright.workbook.InputKind;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.TypedColumn;
 
@@ -21,25 +26,48 @@ import shaftwright.workbook.TypedColumn;
  * What the command line wants typed into input cells; all that is wrong with it is said at once.
  */
 final class TypedInputs {
+    /** Unknown names that are said each; a file of something else may have thousands. */
+    private static final int MOST_UNKNOWN = 20;
+
+    /** A number with an exponent, or of more digits than a tape text may have. */
+    private static final String NUMBER =
+            "[-+]?[0-9]+(\\.[0-9]+)?[eE][-+]?[0-9]{1,9}|-?([0-9]{17,}(\\.[0-9]+)?|[0-9]+\\.[0-9]{17,})";
+
+    /** Above it a number takes more digits than a tape text may have. */
+    private static final double LARGEST = 1e15;
+
+    private static final int DECIMALS = 16;
+
     private final Map<String, SortedMap<Integer, String>> columns = new LinkedHashMap<>();
     private final Set<String> whole = new LinkedHashSet<>();
     private final List<String> wrong = new ArrayList<>();
 
+    /** Names that no input has. */
+    private int unknown;
+
     /**
      * Takes everything that an input has: one text for a single one, one a row or scenario else.
      */
-    void column(String name, List<String> texts) {
+    void given(String name, GivenInput given) {
         Input input = inputOrNull(name);
         if (input == null) {
             return;
         }
-        if (places(input) == 1 && texts.size() > 1) {
+        if (places(input) == 1 && given.texts().size() > 1) {
             wrong.add(name + ": found a list; expected one value.");
             return;
         }
+        if (places(input) > 1 && given.single()) {
+            wrong.add(
+                    name
+                            + ": found one value; expected a list, as it is typed once per "
+                            + (input.grid().perScenario() ? "scenario" : "row")
+                            + ": [value, value], null for an empty cell.");
+            return;
+        }
         SortedMap<Integer, String> column = new TreeMap<>();
-        for (String text : texts) {
-            column.put(column.size(), text);
+        for (String text : given.texts()) {
+            column.put(column.size(), plain(input, text));
         }
         columns.put(name, column);
         whole.add(name);
@@ -69,13 +97,35 @@ final class TypedInputs {
             column = new TreeMap<>();
             columns.put(name, column);
         }
-        column.put(place, assignment.substring(equals + 1));
+        column.put(place, plain(input, assignment.substring(equals + 1)));
+    }
+
+    /**
+     * A length's number as tapes have it: programs write {@code 1e0} or seventeen digits, which
+     * neither a builder nor the workbook's formula takes for a length. Other texts stay.
+     */
+    private static String plain(Input input, String text) {
+        if (input.kind() != InputKind.LENGTH || !Pattern.matches(NUMBER, text)) {
+            return text;
+        }
+        double number = Double.parseDouble(text);
+        if (Math.abs(number) >= LARGEST) {
+            return text;
+        }
+        BigDecimal exact = BigDecimal.valueOf(number).round(MathContext.DECIMAL64);
+        BigDecimal shown =
+                exact.setScale(Math.min(exact.scale(), DECIMALS), RoundingMode.HALF_EVEN);
+        return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
     }
 
     private Input inputOrNull(String name) {
         try {
             return Contract.named(name);
         } catch (IllegalArgumentException e) {
+            unknown++;
+            if (unknown > MOST_UNKNOWN) {
+                return null;
+            }
             List<String> near = NearNames.of(name);
             wrong.add(
                     "no input is called \""
@@ -193,6 +243,9 @@ final class TypedInputs {
     }
 
     private void stopIfWrong() {
+        if (unknown > MOST_UNKNOWN) {
+            wrong.add("and " + (unknown - MOST_UNKNOWN) + " more names that no input has");
+        }
         if (!wrong.isEmpty()) {
             throw new UsageException(wrong);
         }

@@ -23,6 +23,9 @@ public sealed interface CellValue {
     /** A spreadsheet error such as {@code #N/A} or {@code #VALUE!}. */
     record Fault(String code) implements CellValue {}
 
+    /** Characters that a cell holds at most (Excel specifications and limits). */
+    int LONGEST_TEXT = 32_767;
+
     CellValue BLANK = new Blank();
     CellValue NOT_AVAILABLE = new Fault("#N/A");
 

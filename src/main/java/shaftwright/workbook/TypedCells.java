@@ -123,7 +123,16 @@ final class TypedCells {
     private void type(TypedColumn column, Input input, CellPlace place, String text) {
         CellContent now = cells.at(place);
         CellValue value = input.typed(text);
-        if (now.hasFormula()) {
+        if (text.length() > CellValue.LONGEST_TEXT) {
+            problems.add(
+                    Problem.error(
+                            place,
+                            column.definedName(),
+                            "a text of " + text.length() + " characters to be typed",
+                            "at most "
+                                    + CellValue.LONGEST_TEXT
+                                    + ", which is all that a cell holds"));
+        } else if (now.hasFormula()) {
             if (!now.value().equals(value)) {
                 problems.add(
                         Problem.error(

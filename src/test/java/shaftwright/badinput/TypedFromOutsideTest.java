@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import shaftwright.cli.Run;
+import shaftwright.workbook.CellValue;
 
 /** Nonsense after {@code --inputs} and {@code --set}. */
 class TypedFromOutsideTest {
@@ -96,6 +97,99 @@ class TypedFromOutsideTest {
     void listForWhatIsTypedOnce() throws IOException {
         assertThat(inputs(2, "{\"tape_graduation\": [\"1/16\", \"1/8\"]}").err())
                 .contains("tape_graduation: found a list; expected one value.");
+    }
+
+    @Test
+    void oneValueForARowOfThem() throws IOException {
+        assertThat(inputs(2, "{\"hub_shift\": \"1/2\"}").err())
+                .contains("hub_shift: found one value; expected a list", "per scenario");
+        assertThat(inputs(2, "{\"boot_name\": null}").err())
+                .contains("boot_name: found one value; expected a list", "per row");
+    }
+
+    @Test
+    void textLongerThanACellHolds() throws IOException {
+        String text = "x".repeat(32_768);
+        assertThat(inputs(1, "{\"vehicle_name\": \"" + text + "\"}").err())
+                .contains(
+                        "error: shafts.xlsx: sheet \"", "cell ", "(vehicle_name): found a text of")
+                .contains("32768 characters to be typed; expected at most 32767");
+        assertThat(unchanged(1, "--set", "scenario_name[B]=" + text).err())
+                .contains("(scenario_name): found a text of 32768 characters");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "1e0",
+                "1E+0",
+                "1.0000000000000000000001",
+                "10e-1",
+                "100000000000000000e-17"
+            })
+    void lengthIsWhateverNumberTheFileWrites(String number) throws IOException {
+        SmallBook book = SmallBook.in(folder);
+        Path file =
+                Files.writeString(folder.resolve("in.json"), "{\"hub_shift\": [" + number + "]}");
+        Run run = Run.of("fill", "--inputs", file, book.file());
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(book.value("hub_shift", 0)).isEqualTo(CellValue.of("1"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1e999999999", "123456789012345678901234567890", "1e300"})
+    void lengthBeyondAllMeasureNamesTheCell(String number) throws IOException {
+        assertThat(inputs(1, "{\"hub_shift\": [" + number + "]}").err())
+                .contains("error: shafts.xlsx: sheet \"Scenarios\", cell ", number);
+    }
+
+    @Test
+    void fileLargerThanAnyInputs() throws IOException {
+        assertThat(inputs(3, "{\"vehicle_name\": \"" + "x".repeat(17 << 20) + "\"}").err())
+                .isEqualTo(
+                        "shaftwright: in.json: found more than 16 MB; expected an object of names"
+                                + " and values: {\"name\": value, \"name\": [value, value]}.\n");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{\"hub_shift\": [1, 2}",
+                "{\"hub_shift\": [1, 2],, }",
+                "{\"hub_shift\": tru}",
+                "{\"hub_shift\": [1",
+                "{\"\u0001\": 1}",
+                "hub_shift = 1",
+            })
+    void brokenJsonIsSaidWithoutAParsersWords(String json) throws IOException {
+        assertThat(inputs(3, json).err())
+                .startsWith("shaftwright: in.json, line 1: found ")
+                .contains("; expected ")
+                .doesNotContain(
+                        "token", "Token", "Source", "code ", "CTRL", "close marker", "field");
+    }
+
+    @Test
+    void nameThatIsGivenTwiceIsNamed() throws IOException {
+        assertThat(inputs(3, "{\"hub_shift\": [1], \"hub_shift\": [2]}").err())
+                .contains("found \"hub_shift\" twice; expected each name once");
+    }
+
+    @Test
+    void nameLongerThanAnyName() throws IOException {
+        assertThat(inputs(3, "{\"" + "a".repeat(60_000) + "\": 1}").err())
+                .contains("a name, a number or a nesting of brackets that is too long");
+    }
+
+    @Test
+    void thousandsOfUnknownNamesAreCountedNotListed() throws IOException {
+        StringBuilder json = new StringBuilder("{");
+        for (int i = 0; i < 300_000; i++) {
+            json.append(i == 0 ? "" : ",").append("\"nam").append(i).append("\": 1");
+        }
+        assertThat(inputs(2, json.append('}').toString()).err())
+                .hasLineCount(21)
+                .contains("and 299980 more names that no input has");
     }
 
     @Test

@@ -63,6 +63,43 @@ class WritingTest {
     }
 
     @Test
+    void targetWithoutAName() {
+        SmallBook book = SmallBook.in(folder);
+        byte[] before = book.bytes();
+        Object[][] lines = {
+            {"fill", "--out", "", "--set", SET, book.file()},
+            {"fill", "--out=", "--set", SET, book.file()},
+            {"pack", "--out", "", book.file()},
+            {"clear-authors", "--out", "", book.file()},
+            {"take", book.file(), "A", book.file(), "--out", ""},
+            {"compare", book.file(), book.file(), "--out", ""},
+            {"fill", "--inputs", "", book.file()},
+        };
+        for (Object[] line : lines) {
+            Run run = Run.of(line);
+
+            assertThat(run.code()).as(line[0] + run.out() + run.err()).isEqualTo(2);
+            assertThat(run.err()).contains(": found nothing behind it; expected FILE");
+            assertThat(book.file()).hasBinaryContent(before);
+        }
+        assertThat(folder.toFile().list()).containsExactly("shafts.xlsx");
+    }
+
+    @Test
+    void otherNamesOfTheFileAreSaid() throws IOException {
+        SmallBook book = SmallBook.in(folder);
+        byte[] before = book.bytes();
+        Path second = Files.createLink(folder.resolve("second.xlsx"), book.file());
+
+        Run run = Run.of("fill", "--set", SET, book.file());
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains("warning: the file had one other name (a hard link), which still holds");
+        assertThat(second).hasBinaryContent(before);
+    }
+
+    @Test
     void targetThatIsAFolder() throws IOException {
         SmallBook book = SmallBook.in(folder);
         Path target = Files.createDirectory(folder.resolve("other"));

@@ -1,7 +1,6 @@
 package shaftwright.cli;
 
 import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
 /** What a command line gave: exit code, answers, and everything on standard error. */
@@ -13,12 +12,9 @@ public record Run(int code, String out, String err) {
         }
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code =
-                Program.run(
-                        texts,
-                        new Terminal(
-                                new PrintStream(out, true, StandardCharsets.UTF_8),
-                                new PrintStream(err, true, StandardCharsets.UTF_8)));
+        Terminal terminal = Terminal.over(out, err);
+        int code = Program.run(texts, terminal);
+        terminal.flush();
         return new Run(
                 code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

@@ -155,6 +155,20 @@ final class PartText {
         return true;
     }
 
+    /** Whether some element of a sheet has a format other than the first, by its {@code s}. */
+    boolean hasFormats() {
+        byte[] attribute = encoded(" s=\"");
+        for (int at = first; at + attribute.length < bytes.length; at++) {
+            int value = at + attribute.length;
+            if (Arrays.equals(bytes, at, value, attribute, 0, attribute.length)
+                    && bytes[value] >= '1'
+                    && bytes[value] <= '9') {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Where the text starts, after a byte order mark. */
     int first() {
         return first;

@@ -8,18 +8,31 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * Replaces a file in one step. The new content goes to a temporary file in the same folder, is
  * forced to disk and checked there; the previous file is copied to {@code name.backup.xlsx} beside
  * it, where it stays until the next replacement; then one atomic move puts the new file in place.
- * Whatever fails before that move leaves the old file as it was.
+ * Right before that the target is looked at again: one that another program has written meanwhile
+ * stays. Whatever fails before that move leaves the old file and the old backup as they were.
+ *
+ * <p>Owner, group and permissions go over to the new file where the system lets us. Symbolic links
+ * are written through; of several hard links the one that was named gets the new file.
  */
 final class SafeReplace {
+    static final String CHANGED = "another program has changed it since it was read: try again";
+
     private static final String UNFINISHED = ".filling";
+    private static final String LOCK = "lock";
     private static final int BUFFER = 64 * 1024;
 
+    /** Links behind links that are followed; Linux follows as many. */
+    private static final int MOST_LINKS = 40;
+
+    private final Path asked;
     private final Path target;
     private final Path folder;
     private final String name;
@@ -34,11 +47,26 @@ final class SafeReplace {
         void check(Path written);
     }
 
-    private SafeReplace(Path target) throws IOException {
-        // Through a link the file behind it is replaced, not the link.
-        this.target = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
-        this.folder = this.target.getParent();
-        this.name = this.target.getFileName().toString();
+    private SafeReplace(Path asked) throws IOException {
+        this.asked = asked;
+        this.target = behindLinks(asked);
+        this.folder = target.getParent();
+        this.name = target.getFileName().toString();
+    }
+
+    /** The file behind a link, whether it is there or not; anything else as it is. */
+    private static Path behindLinks(Path asked) throws IOException {
+        Path at = asked.toAbsolutePath();
+        for (int i = 0; i < MOST_LINKS; i++) {
+            if (Files.exists(at)) {
+                return at.toRealPath();
+            }
+            if (!Files.isSymbolicLink(at)) {
+                return at;
+            }
+            at = at.resolveSibling(Files.readSymbolicLink(at));
+        }
+        throw new BookNotWritableException(asked, "it is a link that leads back to itself");
     }
 
     /**
@@ -58,15 +86,25 @@ final class SafeReplace {
     }
 
     /**
-     * Refuses a file that a spreadsheet program has open: its lock file lies beside it.
+     * Refuses a file that a spreadsheet program has open: its lock file lies beside it, or beside
+     * the link to it through which it was opened.
      *
      * @throws BookNotWritableException naming the lock file
      */
     static void refuseIfOpenElsewhere(Path target) {
-        String name = target.getFileName().toString();
+        try {
+            refuseIfLocked(target, target.toAbsolutePath());
+            refuseIfLocked(target, behindLinks(target));
+        } catch (IOException e) {
+            throw BookNotWritableException.because(target, e);
+        }
+    }
+
+    private static void refuseIfLocked(Path target, Path place) {
+        String name = place.getFileName().toString();
         String[] locks = {".~lock." + name + "#", "~$" + name};
         for (String lock : locks) {
-            if (new File(target.toAbsolutePath().getParent().toFile(), lock).exists()) {
+            if (new File(place.getParent().toFile(), lock).exists()) {
                 throw new BookNotWritableException(
                         target,
                         "it is open in a spreadsheet program: close it there (if it is not open,"
@@ -78,39 +116,81 @@ final class SafeReplace {
     }
 
     /**
-     * Replaces or creates the target.
+     * Creates the target or replaces whatever stands there when this begins.
      *
-     * @return the backup's path, empty when there was no file before
      * @throws BookNotWritableException if any step fails; the previous file is then untouched
      */
-    static Optional<Path> replace(Path target, Content content, Check check) {
-        refuseIfOpenElsewhere(target);
+    static Replaced replace(Path target, Content content, Check check) {
         try {
-            SafeReplace replace = new SafeReplace(target);
-            replace.refuseUnwritable();
-            replace.sweepLeftovers();
-            return replace.run(content, check);
+            return replace(target, FileState.of(target), content, check);
         } catch (IOException e) {
             throw BookNotWritableException.because(target, e);
         }
     }
 
-    private void refuseUnwritable() {
-        if (!Files.isDirectory(folder)) {
-            throw new BookNotWritableException(target, "there is no folder " + folder);
-        }
-        if (Files.isDirectory(target)) {
-            throw new BookNotWritableException(target, "it is a folder");
-        }
-        if (!Files.isWritable(folder)) {
-            throw new BookNotWritableException(target, "its folder is not writable: " + folder);
-        }
-        if (Files.exists(target) && !Files.isWritable(target)) {
-            throw new BookNotWritableException(target, "it is read-only");
+    /**
+     * Replaces or creates the target, if it is still what it was.
+     *
+     * @param expected what the target was when it was read
+     * @throws BookNotWritableException if another program has changed it since, or any step fails;
+     *     the file that stands there is then untouched
+     */
+    static Replaced replace(Path target, FileState expected, Content content, Check check) {
+        refuseIfOpenElsewhere(target);
+        try {
+            SafeReplace replace = new SafeReplace(target);
+            replace.refuseUnwritable();
+            TargetLock lock = TargetLock.take(replace.lock(), target);
+            try {
+                replace.sweepLeftovers();
+                return replace.run(expected, content, check);
+            } finally {
+                lock.close();
+            }
+        } catch (IOException e) {
+            throw BookNotWritableException.because(target, e);
         }
     }
 
-    private Optional<Path> run(Content content, Check check) throws IOException {
+    /** Removes what earlier, killed runs left beside a file that is not replaced this time. */
+    static void tidy(Path target) {
+        try {
+            SafeReplace replace = new SafeReplace(target);
+            if (!replace.leftovers().isEmpty() && Files.isWritable(replace.folder)) {
+                TargetLock lock = TargetLock.take(replace.lock(), target);
+                try {
+                    replace.sweepLeftovers();
+                } finally {
+                    lock.close();
+                }
+            }
+        } catch (IOException | BookNotWritableException e) {
+            // Another run is at work, or the folder is not ours: nothing hangs on it.
+            return;
+        }
+    }
+
+    /** Marked like what a killed run leaves, but with a word where that has a process. */
+    private Path lock() {
+        return folder.resolve("." + name + "." + LOCK + UNFINISHED);
+    }
+
+    private void refuseUnwritable() {
+        if (!Files.isDirectory(folder)) {
+            throw new BookNotWritableException(asked, "there is no folder " + folder);
+        }
+        if (Files.isDirectory(target)) {
+            throw new BookNotWritableException(asked, "it is a folder");
+        }
+        if (!Files.isWritable(folder)) {
+            throw new BookNotWritableException(asked, "its folder is not writable: " + folder);
+        }
+        if (Files.exists(target) && !Files.isWritable(target)) {
+            throw new BookNotWritableException(asked, "it is read-only");
+        }
+    }
+
+    private Replaced run(FileState expected, Content content, Check check) throws IOException {
         String mark = "." + name + "." + ownProcess();
         Path temporary = folder.resolve(mark + UNFINISHED);
         Path copy = folder.resolve(mark + ".backup" + UNFINISHED);
@@ -118,20 +198,48 @@ final class SafeReplace {
         try {
             write(temporary, content);
             check.check(temporary);
-            Optional<Path> backup = Optional.empty();
-            if (Files.exists(target)) {
-                takeOverPermissions(temporary);
-                backup = Optional.of(keep(copy));
+            boolean replaces = Files.exists(target);
+            if (replaces) {
+                FileOwnership.of(target).giveTo(temporary);
+                Files.copy(
+                        target,
+                        copy,
+                        StandardCopyOption.COPY_ATTRIBUTES,
+                        StandardCopyOption.REPLACE_EXISTING);
             }
-            Files.move(
-                    temporary,
-                    target,
-                    StandardCopyOption.ATOMIC_MOVE,
-                    StandardCopyOption.REPLACE_EXISTING);
-            return backup;
+            int otherNames = replaces ? otherNames() : 0;
+            // The last thing before the moves: whoever saves the target from here on comes after.
+            refuseChanged(expected);
+            refuseIfOpenElsewhere(asked);
+            Optional<Path> backup = Optional.empty();
+            if (replaces) {
+                backup = Optional.of(backupOf(target));
+                move(copy, backup.get());
+            }
+            move(temporary, target);
+            return new Replaced(backup, otherNames);
         } finally {
             deleteQuietly(temporary);
             deleteQuietly(copy);
+        }
+    }
+
+    private void refuseChanged(FileState expected) throws IOException {
+        if (!expected.isStill(target)) {
+            throw new BookNotWritableException(asked, CHANGED);
+        }
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    /** Hard links to the target beside itself, where the file system counts them. */
+    private int otherNames() throws IOException {
+        try {
+            return (int) Files.getAttribute(target, "unix:nlink") - 1;
+        } catch (UnsupportedOperationException | IllegalArgumentException e) {
+            return 0;
         }
     }
 
@@ -144,40 +252,27 @@ final class SafeReplace {
         }
     }
 
-    private Path keep(Path copy) throws IOException {
-        Path backup = backupOf(target);
-        Files.copy(
-                target,
-                copy,
-                StandardCopyOption.COPY_ATTRIBUTES,
-                StandardCopyOption.REPLACE_EXISTING);
-        Files.move(
-                copy, backup, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        return backup;
-    }
-
-    private void takeOverPermissions(Path temporary) throws IOException {
-        try {
-            Files.setPosixFilePermissions(temporary, Files.getPosixFilePermissions(target));
-        } catch (UnsupportedOperationException e) {
-            // A file system without such permissions: the folder's own rules apply.
-            return;
+    /** Removes what an earlier, killed run left behind; a running one keeps its file. */
+    private void sweepLeftovers() {
+        for (String left : leftovers()) {
+            int start = name.length() + 2;
+            if (!isRunning(left.substring(start, left.indexOf('.', start)))) {
+                deleteQuietly(folder.resolve(left));
+            }
         }
     }
 
-    /** Removes what an earlier, killed run left behind; a running one keeps its file. */
-    private void sweepLeftovers() {
+    /** Names of unfinished files for this target, the lock's among them. */
+    private List<String> leftovers() {
+        List<String> left = new ArrayList<>();
         String[] names = folder.toFile().list();
         String start = "." + name + ".";
         for (int i = 0; names != null && i < names.length; i++) {
-            String other = names[i];
-            if (other.startsWith(start) && other.endsWith(UNFINISHED)) {
-                int end = other.indexOf('.', start.length());
-                if (!isRunning(other.substring(start.length(), end))) {
-                    deleteQuietly(folder.resolve(other));
-                }
+            if (names[i].startsWith(start) && names[i].endsWith(UNFINISHED)) {
+                left.add(names[i]);
             }
         }
+        return left;
     }
 
     /** Where Linux tells it, it takes a tenth of the time that asking the library for it does. */

@@ -129,6 +129,10 @@ final class SheetPart implements PartReader.Walk {
         if (dataTag < 0) {
             throw reader.damaged("no cell data", "a sheet with cells");
         }
+        // To its end, so that a part which was cut off behind the cells is noticed.
+        while (reader.nextChild()) {
+            reader.skip();
+        }
     }
 
     private void readColumnStyles(PartReader reader) {

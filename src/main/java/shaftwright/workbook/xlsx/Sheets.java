@@ -45,6 +45,20 @@ final class Sheets {
         return new HashSet<>(walked.keySet());
     }
 
+    /** Their parts, in tab order. */
+    Collection<ZipEntryRecord> entries() {
+        return entries.values();
+    }
+
+    /** Parts of those that were walked so far, or are to be. */
+    Set<ZipEntryRecord> walkedEntries() {
+        Set<ZipEntryRecord> parts = new HashSet<>();
+        for (String sheet : walked.keySet()) {
+            parts.add(entries.get(sheet));
+        }
+        return parts;
+    }
+
     /**
      * Where a sheet's part stands in the file.
      *

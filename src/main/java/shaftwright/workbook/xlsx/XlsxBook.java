@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -48,12 +47,11 @@ public final class XlsxBook implements OpenBook {
     /** Writes that are compared sooner than a thread is started. */
     private static final int FEW = 256;
 
-    private static final String SIGNATURES = "_xmlsignatures/";
-
     private final Path file;
     private final String title;
     private final ZipSnapshot zip;
-    private final FileTime modified;
+    private final FileState read;
+    private final Relationships links;
     private final WorkbookPart workbook;
     private final Sheets sheets;
 
@@ -61,21 +59,21 @@ public final class XlsxBook implements OpenBook {
     private final List<Ahead<Written>> written = new ArrayList<>();
 
     /** Where the workbook part has the bytes of the known one, if any, it is not walked again. */
-    private XlsxBook(Path file, byte[] bytes, FileTime modified, WorkbookPart knownOrNull) {
+    private XlsxBook(Path file, FileState read, WorkbookPart knownOrNull) {
         this.file = file;
         this.title = file.getFileName().toString();
-        this.modified = modified;
-        this.zip = ZipSnapshot.of(title, bytes);
+        this.read = read;
+        this.zip = ZipSnapshot.of(title, read.content().orElseThrow());
         String main = mainPart();
         PartText text = zip.text(zip.find(main));
         boolean known =
                 knownOrNull != null && Arrays.equals(knownOrNull.text().bytes(), text.bytes());
         this.workbook = known ? knownOrNull : WorkbookPart.read(title, text);
-        Relationships links = Relationships.of(title, zip, main);
+        this.links = Relationships.of(title, zip, main);
         String shared = links.first("sharedStrings");
         ZipEntryRecord entry = shared == null ? null : zip.find(shared);
         SharedStrings texts = new SharedStrings(title, entry == null ? null : zip.text(entry));
-        this.sheets = new Sheets(title, zip, sheetEntries(links), texts);
+        this.sheets = new Sheets(title, zip, sheetEntries(), texts);
     }
 
     /**
@@ -90,11 +88,10 @@ public final class XlsxBook implements OpenBook {
     private static XlsxBook open(Path file, WorkbookPart knownOrNull) {
         String title = file.getFileName().toString();
         try {
-            FileTime modified = Files.getLastModifiedTime(file);
             if (Files.isDirectory(file)) {
                 throw new UnreadableBookException(title, "a folder", ZipSnapshot.A_WORKBOOK);
             }
-            return new XlsxBook(file, Files.readAllBytes(file), modified, knownOrNull);
+            return new XlsxBook(file, FileState.read(file), knownOrNull);
         } catch (NoSuchFileException e) {
             throw new UnreadableBookException(title, "no such file", "an .xlsx workbook", e);
         } catch (IOException e) {
@@ -123,7 +120,7 @@ public final class XlsxBook implements OpenBook {
     }
 
     /** Parts of the sheets that hold cells, by sheet name. */
-    private Map<String, ZipEntryRecord> sheetEntries(Relationships links) {
+    private Map<String, ZipEntryRecord> sheetEntries() {
         Map<String, ZipEntryRecord> entries = new LinkedHashMap<>();
         for (Map.Entry<String, String> sheet : workbook.relationIds().entrySet()) {
             Relationships.Link link = links.byId(sheet.getValue());
@@ -145,6 +142,19 @@ public final class XlsxBook implements OpenBook {
     @Override
     public String title() {
         return title;
+    }
+
+    /**
+     * Checks what reading cells does not look at: that all parts have the checksums that the file
+     * says, and that no part which every program needs is missing or cut off. Saving checks it,
+     * too.
+     *
+     * @throws UnreadableBookException naming the part that is missing or damaged
+     */
+    public void refuseDamaged() {
+        sheets.finish();
+        new PackageCheck(title, zip, links)
+                .refuseDamaged(workbook.text().part(), sheets.entries(), sheets.walkedEntries());
     }
 
     @Override
@@ -248,13 +258,13 @@ public final class XlsxBook implements OpenBook {
      *     read, is signed, or cannot be replaced; it is then left as it was
      */
     public SaveReport save(Path target, DependentFormulas dependents) {
-        SafeReplace.refuseIfOpenElsewhere(target);
-        refuseChangedSince(target);
+        refuseUnfit(target);
         Written all = compared();
         Map<CellPlace, CellValue> changes = new HashMap<>(all.changed());
         int changed = changes.size();
         if (changed == 0 && isSource(target)) {
-            return new SaveReport(0, 0, 0, Optional.empty());
+            SafeReplace.tidy(target);
+            return new SaveReport(0, 0, 0, Replaced.NOTHING);
         }
         refuseSigned(target);
         int recomputed = 0;
@@ -269,9 +279,10 @@ public final class XlsxBook implements OpenBook {
             }
         }
         Map<String, Deflated> parts = patches(changes, dropped > 0);
-        Optional<Path> backup =
+        Replaced replaced =
                 SafeReplace.replace(
                         target,
+                        expected(target),
                         new SafeReplace.Content() {
                             @Override
                             public void writeTo(OutputStream out) throws IOException {
@@ -284,17 +295,17 @@ public final class XlsxBook implements OpenBook {
                                 readBack(target, file, changes);
                             }
                         });
-        return new SaveReport(changed, recomputed, dropped, backup);
+        return new SaveReport(changed, recomputed, dropped, replaced);
     }
 
     /**
      * Saves with other named formulas; nothing else changes, and written values are not saved.
      *
-     * @return where the previous file is kept; empty when nothing had to be written
+     * @return what became of the previous file
      * @throws BookNotWritableException as {@link #save(Path, DependentFormulas)} does
      * @throws UnreadableBookException if the builder has a name of his own that is to be put in
      */
-    public Optional<Path> saveNames(Path target, NamedFormulas names) {
+    public Replaced saveNames(Path target, NamedFormulas names) {
         List<Splice> splices = names.splices(workbook);
         PartText text = workbook.text();
         return saveParts(
@@ -309,12 +320,12 @@ public final class XlsxBook implements OpenBook {
     }
 
     /** Saves with changes to some parts; does nothing where there are none to make in the file. */
-    private Optional<Path> saveParts(
+    private Replaced saveParts(
             Path target, Map<PartText, List<Splice>> changes, SafeReplace.Check check) {
-        SafeReplace.refuseIfOpenElsewhere(target);
-        refuseChangedSince(target);
+        refuseUnfit(target);
         if (changes.isEmpty() && isSource(target)) {
-            return Optional.empty();
+            SafeReplace.tidy(target);
+            return Replaced.NOTHING;
         }
         refuseSigned(target);
         Map<String, Deflated> parts = new HashMap<>();
@@ -322,7 +333,14 @@ public final class XlsxBook implements OpenBook {
             PartText text = change.getKey();
             parts.put(text.part(), Splice.apply(text, change.getValue(), text.bytes().length / 4));
         }
-        return SafeReplace.replace(target, out -> zip.writeTo(out, parts), check);
+        return SafeReplace.replace(
+                target,
+                expected(target),
+                out -> zip.writeTo(out, parts),
+                written -> {
+                    check.check(written);
+                    refuseTorn(target, written);
+                });
     }
 
     private AuthorTraces traces() {
@@ -337,10 +355,10 @@ public final class XlsxBook implements OpenBook {
     /**
      * Saves without the names of authors; nothing else changes, and written values are not saved.
      *
-     * @return where the previous file is kept; empty when nothing had to be written
+     * @return what became of the previous file
      * @throws BookNotWritableException as {@link #save(Path, DependentFormulas)} does
      */
-    public Optional<Path> saveWithoutAuthors(Path target) {
+    public Replaced saveWithoutAuthors(Path target) {
         return saveParts(
                 target,
                 traces().found(),
@@ -376,27 +394,34 @@ public final class XlsxBook implements OpenBook {
         }
     }
 
-    private void refuseChangedSince(Path target) {
+    /** What is known before anything is worked out. */
+    private void refuseUnfit(Path target) {
+        SafeReplace.refuseIfOpenElsewhere(target);
         try {
-            if (isSource(target) && !Files.getLastModifiedTime(target).equals(modified)) {
-                throw new BookNotWritableException(
-                        target, "another program has changed it since it was read: try again");
+            if (isSource(target) && !read.looksTheSameAs(target)) {
+                throw new BookNotWritableException(target, SafeReplace.CHANGED);
             }
+        } catch (IOException e) {
+            throw new BookNotWritableException(target, "it cannot be looked at", e);
+        }
+        refuseDamaged();
+    }
+
+    /** What has to stand at the target when it is replaced: what was read, or what is there now. */
+    private FileState expected(Path target) {
+        try {
+            return isSource(target) ? read : FileState.of(target);
         } catch (IOException e) {
             throw new BookNotWritableException(target, "it cannot be looked at", e);
         }
     }
 
     private void refuseSigned(Path target) {
-        for (ZipEntryRecord entry : zip.entries()) {
-            if (lowerCase(entry.name()).startsWith(SIGNATURES)
-                    && !entry.name().endsWith("/")
-                    && lowerCase(entry.name()).endsWith(".xml")) {
-                throw new BookNotWritableException(
-                        target,
-                        "it is digitally signed and a change would break the signature: remove the"
-                                + " signature in a spreadsheet program first");
-            }
+        if (Signatures.in(title, zip)) {
+            throw new BookNotWritableException(
+                    target,
+                    "it is digitally signed and a change would break the signature: remove the"
+                            + " signature in a spreadsheet program first");
         }
     }
 
@@ -484,7 +509,7 @@ public final class XlsxBook implements OpenBook {
     }
 
     private void patchCharts(Map<CellPlace, CellValue> changes, Map<String, Deflated> parts) {
-        for (String part : chartParts()) {
+        for (String part : ContentTypes.of(zip).charts()) {
             ZipEntryRecord entry = zip.find(part);
             if (entry != null) {
                 PartText text = zip.text(entry);
@@ -494,11 +519,6 @@ public final class XlsxBook implements OpenBook {
                 }
             }
         }
-    }
-
-    private List<String> chartParts() {
-        ZipEntryRecord entry = zip.find("[Content_Types].xml");
-        return entry == null ? List.of() : ContentTypes.charts(zip.text(entry));
     }
 
     /** The area that a reference or a name in a formula stands for, or null. */
@@ -551,6 +571,17 @@ public final class XlsxBook implements OpenBook {
                 throw new BookNotWritableException(
                         target, "reading back " + other.iterator().next() + " gave another value");
             }
+            book.zip.verify(Optional.of(zip));
+        } catch (UnreadableBookException e) {
+            throw new BookNotWritableException(
+                    target, "the new file could not be read back: " + e.getMessage(), e);
+        }
+    }
+
+    /** Every part of a written file is whole, this book's own ones or those in their place. */
+    private void refuseTorn(Path target, Path written) {
+        try {
+            open(written).zip.verify(Optional.of(zip));
         } catch (UnreadableBookException e) {
             throw new BookNotWritableException(
                     target, "the new file could not be read back: " + e.getMessage(), e);

@@ -11,6 +11,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.zip.CRC32;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
@@ -37,6 +40,8 @@ final class ZipSnapshot {
 
     private static final long BOMB_SIZE = 32L << 20;
 
+    private static final int BUFFER = 32 * 1024;
+
     private static final int LOCAL = 0x04034b50;
     private static final int CENTRAL = 0x02014b50;
     private static final int END = 0x06054b50;
@@ -62,6 +67,9 @@ final class ZipSnapshot {
     private int count;
     private final List<ZipEntryRecord> entries = new ArrayList<>();
     private final Map<String, ZipEntryRecord> byName = new HashMap<>();
+
+    /** Entries whose checksum was found right, by where they start. */
+    private final Set<Integer> sound = ConcurrentHashMap.newKeySet();
 
     /** Where each local header's region ends: the next one's start, in the entries' file order. */
     private int[] starts = {};
@@ -131,9 +139,93 @@ final class ZipSnapshot {
         CRC32 crc = new CRC32();
         crc.update(content, 0, content.length);
         if ((int) crc.getValue() != entry.crc() || content.length != entry.size()) {
-            throw damaged("part " + entry.name() + " with a wrong checksum");
+            throw wrongChecksum(entry);
         }
+        sound.add(entry.local());
         return content;
+    }
+
+    private UnreadableBookException wrongChecksum(ZipEntryRecord entry) {
+        return damaged("part " + entry.name() + " with a wrong checksum");
+    }
+
+    /**
+     * Verifies the checksums of all entries that were not inflated yet. Those that another archive,
+     * already verified, has byte for byte the same are sound without it. An entry compressed by a
+     * method of which nothing is known here is left to those who know it.
+     *
+     * @throws UnreadableBookException naming the first one that is damaged
+     */
+    void verify(Optional<ZipSnapshot> verified) {
+        for (ZipEntryRecord entry : entries) {
+            boolean known =
+                    sound.contains(entry.local())
+                            || (verified.isPresent() && sameAsIn(verified.get(), entry));
+            if (!known && (entry.method() == 0 || entry.method() == 8)) {
+                ends(entry);
+            }
+        }
+    }
+
+    private boolean sameAsIn(ZipSnapshot other, ZipEntryRecord entry) {
+        ZipEntryRecord same = other.find(entry.name());
+        if (same == null
+                || same.method() != entry.method()
+                || same.crc() != entry.crc()
+                || same.size() != entry.size()) {
+            return false;
+        }
+        int from = dataOffset(entry);
+        int otherFrom = other.dataOffset(same);
+        return Arrays.equals(
+                bytes,
+                from,
+                from + entry.compressedSize(),
+                other.bytes,
+                otherFrom,
+                otherFrom + same.compressedSize());
+    }
+
+    /**
+     * How a part's content begins and ends, its checksum verified, whatever its size: no more than
+     * that is kept.
+     */
+    PartEnds ends(ZipEntryRecord entry) {
+        PartEnds ends = new PartEnds();
+        CRC32 crc = new CRC32();
+        long size = 0;
+        byte[] buffer = new byte[BUFFER];
+        Inflater inflater = new Inflater(true);
+        try {
+            inflater.setInput(bytes, dataOffset(entry), entry.compressedSize());
+            int at = dataOffset(entry);
+            int stop = at + entry.compressedSize();
+            boolean more = true;
+            while (more) {
+                int count;
+                if (entry.method() == 0) {
+                    count = Math.min(buffer.length, stop - at);
+                    System.arraycopy(bytes, at, buffer, 0, count);
+                    at += count;
+                } else {
+                    count = inflater.inflate(buffer);
+                }
+                crc.update(buffer, 0, count);
+                ends.add(buffer, count);
+                size += count;
+                more = count > 0;
+            }
+        } catch (DataFormatException e) {
+            throw new UnreadableBookException(
+                    title, "part " + entry.name() + " damaged", A_WORKBOOK, e);
+        } finally {
+            inflater.end();
+        }
+        if ((int) crc.getValue() != entry.crc() || size != (entry.size() & FULL)) {
+            throw wrongChecksum(entry);
+        }
+        sound.add(entry.local());
+        return ends;
     }
 
     private byte[] inflate(ZipEntryRecord entry, int from) {
@@ -304,7 +396,31 @@ final class ZipSnapshot {
                 return at;
             }
         }
-        throw damaged("a zip archive whose end is missing (a copy or download cut off?)");
+        int behind = behindTheEnd();
+        throw damaged(
+                behind < 0
+                        ? "a zip archive whose end is missing (a copy or download cut off?)"
+                        : counted(behind)
+                                + " behind the end of the zip archive, added by another program or"
+                                + " on the way here");
+    }
+
+    private static String counted(int bytes) {
+        return bytes == 1 ? "1 byte" : bytes + " bytes";
+    }
+
+    /** How much stands behind a whole archive; -1 where there is none. */
+    private int behindTheEnd() {
+        for (int at = bytes.length - END_LENGTH; at >= 0; at--) {
+            if (bytes[at] == 'P' && i32(at) == END) {
+                long directory = u32(at + 16) + u32(at + 12);
+                int stop = at + END_LENGTH + u16(at + 20);
+                if (directory <= at && i32((int) u32(at + 16)) == CENTRAL && stop < bytes.length) {
+                    return bytes.length - stop;
+                }
+            }
+        }
+        return -1;
     }
 
     /** Some writers describe the directory in 64-bit numbers without need. */

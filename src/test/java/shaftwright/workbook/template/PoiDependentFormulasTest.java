@@ -108,7 +108,7 @@ class PoiDependentFormulasTest {
         assertThat(value(cells, "A4")).isEqualTo(CellValue.of(9));
         assertThat(value(cells, "A5")).isEqualTo(CellValue.of("roomy"));
         assertThat(value(cells, "B1")).isEqualTo(CellValue.of(1000));
-        assertThat(report).isEqualTo(new SaveReport(1, 5, 0, report.backup()));
+        assertThat(report).isEqualTo(new SaveReport(1, 5, 0, report.replaced()));
         formulas.forEach(
                 (address, formula) ->
                         assertThat(cells.get(at("Mine", address)).formula()).isEqualTo(formula));

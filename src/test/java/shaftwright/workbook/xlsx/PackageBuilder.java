@@ -43,6 +43,8 @@ final class PackageBuilder {
                                 + "<Default Extension=\"rels\" ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/>"
                                 + "<Override PartName=\"/xl/workbook.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml\"/>"
                                 + "<Override PartName=\"/xl/worksheets/sheet1.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml\"/>"
+                                + "<Override PartName=\"/xl/sharedStrings.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.sharedStrings+xml\"/>"
+                                + "<Override PartName=\"/xl/styles.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml\"/>"
                                 + "</Types>")
                 .part("_rels/.rels", relations("rId1", "officeDocument", "xl/workbook.xml"))
                 .workbook("")
@@ -54,8 +56,13 @@ final class PackageBuilder {
                                 "worksheets/sheet1.xml",
                                 "rId2",
                                 "sharedStrings",
-                                "sharedStrings.xml"))
-                .part("xl/worksheets/sheet1.xml", HEAD + sheet);
+                                "sharedStrings.xml",
+                                "rIdStyles",
+                                "styles",
+                                "styles.xml"))
+                .part("xl/worksheets/sheet1.xml", HEAD + sheet)
+                .part("xl/styles.xml", HEAD + "<styleSheet xmlns=\"" + MAIN + "\"></styleSheet>")
+                .sharedStrings("");
     }
 
     /** Replaces the workbook part by one with this text after its sheets. */

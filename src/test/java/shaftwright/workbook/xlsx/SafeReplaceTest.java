@@ -33,7 +33,7 @@ class SafeReplaceTest {
     void previousFileIsKeptAsBackupUntilTheNextTime() throws IOException {
         Path file = old();
         Path backup = folder.resolve("forest.backup.xlsx");
-        assertThat(SafeReplace.replace(file, content("new"), ANYTHING)).contains(backup);
+        assertThat(SafeReplace.replace(file, content("new"), ANYTHING).backup()).contains(backup);
         assertThat(file).hasContent("new");
         assertThat(backup).hasContent("old");
         SafeReplace.replace(file, content("newer"), ANYTHING);
@@ -45,7 +45,7 @@ class SafeReplaceTest {
     @Test
     void newFileHasNoBackup() {
         Path file = folder.resolve("new.xlsx");
-        assertThat(SafeReplace.replace(file, content("new"), ANYTHING)).isEmpty();
+        assertThat(SafeReplace.replace(file, content("new"), ANYTHING).backup()).isEmpty();
         assertThat(file).hasContent("new");
     }
 
@@ -166,6 +166,160 @@ class SafeReplaceTest {
                 .isEqualTo("rw-r-----");
     }
 
+    @Test
+    void fileThatAnotherProgramSavesMeanwhileStays() throws IOException {
+        Path file = old();
+        SafeReplace.replace(file, content("older"), ANYTHING);
+        FileState read = FileState.read(file);
+        assertThatThrownBy(
+                        () ->
+                                SafeReplace.replace(
+                                        file,
+                                        read,
+                                        content("new"),
+                                        written -> {
+                                            Path other = folder.resolve("other.tmp");
+                                            write(other, "saved");
+                                            assertThat(other.toFile().renameTo(file.toFile()))
+                                                    .isTrue();
+                                        }))
+                .isInstanceOf(BookNotWritableException.class)
+                .hasMessageContaining("another program has changed it");
+        assertThat(file).hasContent("saved");
+        assertThat(folder.resolve("forest.backup.xlsx")).hasContent("old");
+        assertThat(folder.toFile().list())
+                .containsExactlyInAnyOrder("forest.xlsx", "forest.backup.xlsx");
+    }
+
+    @Test
+    void fileThatAnotherProgramMakesMeanwhileStays() {
+        Path file = folder.resolve("forest.xlsx");
+        assertThatThrownBy(
+                        () ->
+                                SafeReplace.replace(
+                                        file, content("new"), written -> write(file, "saved")))
+                .isInstanceOf(BookNotWritableException.class);
+        assertThat(file).hasContent("saved");
+        assertThat(folder.toFile().list()).containsExactly("forest.xlsx");
+    }
+
+    @Test
+    void fileThatIsOpenedMeanwhileStays() throws IOException {
+        Path file = old();
+        Path lock = folder.resolve(".~lock.forest.xlsx#");
+        assertThatThrownBy(
+                        () ->
+                                SafeReplace.replace(
+                                        file, content("new"), written -> write(lock, "someone")))
+                .hasMessageContaining("open in a spreadsheet program");
+        assertThat(file).hasContent("old");
+    }
+
+    @Test
+    void secondRunAtTheSameTimeIsRefused() throws IOException {
+        Path file = old();
+        SafeReplace.replace(
+                file,
+                content("new"),
+                written ->
+                        assertThatThrownBy(
+                                        () ->
+                                                SafeReplace.replace(
+                                                        file, content("second"), ANYTHING))
+                                .isInstanceOf(BookNotWritableException.class)
+                                .hasMessageContaining("another run of this program"));
+        assertThat(file).hasContent("new");
+        assertThat(folder.toFile().list())
+                .containsExactlyInAnyOrder("forest.xlsx", "forest.backup.xlsx");
+    }
+
+    private static void write(Path file, String text) {
+        try {
+            Files.writeString(file, text);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    @Test
+    void lockFileBesideTheRealFileIsSeenThroughALink() throws IOException {
+        Path real = Files.createDirectory(folder.resolve("real"));
+        Path file = Files.writeString(real.resolve("forest.xlsx"), "old");
+        Path link = Files.createSymbolicLink(folder.resolve("link.xlsx"), file);
+        for (String lock :
+                new String[] {"real/.~lock.forest.xlsx#", "real/~$forest.xlsx", "~$link.xlsx"}) {
+            Path beside = Files.writeString(folder.resolve(lock), "someone");
+            assertThatThrownBy(() -> SafeReplace.replace(link, content("new"), ANYTHING))
+                    .hasMessageContaining("open in a spreadsheet program");
+            Files.delete(beside);
+        }
+        assertThat(file).hasContent("old");
+    }
+
+    @Test
+    void linkToAFileThatIsNotThereYetIsWrittenThrough() throws IOException {
+        Files.createDirectory(folder.resolve("real"));
+        Path link =
+                Files.createSymbolicLink(folder.resolve("link.xlsx"), Path.of("real/forest.xlsx"));
+        SafeReplace.replace(link, content("new"), ANYTHING);
+        assertThat(Files.isSymbolicLink(link)).isTrue();
+        assertThat(folder.resolve("real/forest.xlsx")).hasContent("new");
+    }
+
+    @Test
+    void linkThatLeadsBackToItselfIsRefused() throws IOException {
+        Path link = Files.createSymbolicLink(folder.resolve("link.xlsx"), Path.of("other.xlsx"));
+        Files.createSymbolicLink(folder.resolve("other.xlsx"), Path.of("link.xlsx"));
+        assertThatThrownBy(() -> SafeReplace.replace(link, content("new"), ANYTHING))
+                .isInstanceOf(BookNotWritableException.class)
+                .hasMessageContaining("a link that leads back to itself");
+        assertThat(Files.isSymbolicLink(link)).isTrue();
+    }
+
+    @Test
+    void otherNamesOfTheFileAreCounted() throws IOException {
+        Path file = old();
+        Path second = Files.createLink(folder.resolve("second.xlsx"), file);
+        assertThat(SafeReplace.replace(file, content("new"), ANYTHING).otherNames()).isOne();
+        assertThat(file).hasContent("new");
+        assertThat(second).hasContent("old");
+    }
+
+    @Test
+    void ownerAndGroupStay() throws IOException {
+        Path file = old();
+        assumeTrue(owned(file, 12_345, 23_456), "only root may give files away");
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw----"));
+        SafeReplace.replace(file, content("new"), ANYTHING);
+        for (Path each : new Path[] {file, folder.resolve("forest.backup.xlsx")}) {
+            assertThat(Files.readAttributes(each, "unix:uid,gid"))
+                    .containsEntry("uid", 12_345)
+                    .containsEntry("gid", 23_456);
+            assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(each)))
+                    .isEqualTo("rw-rw----");
+        }
+    }
+
+    private static boolean owned(Path file, int user, int group) {
+        try {
+            Files.setAttribute(file, "unix:gid", group);
+            Files.setAttribute(file, "unix:uid", user);
+            return true;
+        } catch (IOException | UnsupportedOperationException | IllegalArgumentException e) {
+            return false;
+        }
+    }
+
+    @Test
+    void leftoversOfAKilledRunGoEvenWhenNothingIsToBeWritten() throws IOException {
+        Path file = old();
+        Files.writeString(folder.resolve(".forest.xlsx.999999999.filling"), "half");
+        Files.writeString(folder.resolve(".forest.xlsx.999999999.backup.filling"), "ol");
+        Files.writeString(folder.resolve(".forest.xlsx.lock.filling"), "");
+        SafeReplace.tidy(file);
+        assertThat(folder.toFile().list()).containsExactly("forest.xlsx");
+    }
+
     /** Dies between writing and moving, as if the power failed. */
     static final class DyingWriter {
         private DyingWriter() {}
@@ -200,7 +354,7 @@ class SafeReplaceTest {
         assertThat(child.waitFor(60, TimeUnit.SECONDS)).isTrue();
         assertThat(child.exitValue()).isEqualTo(9);
         assertThat(file).hasContent("old");
-        assertThat(folder.toFile().list()).hasSize(2);
+        assertThat(folder.toFile().list()).as("file, new file, lock").hasSize(3);
         SafeReplace.replace(file, content("new"), ANYTHING);
         assertThat(file).hasContent("new");
         assertThat(folder.toFile().list())

@@ -121,6 +121,13 @@ class UnreadableBookTest {
     }
 
     @Test
+    void bytesBehindTheArchiveAreToldFromACutOffOne() throws IOException {
+        byte[] whole = PackageBuilder.withRows("<row r=\"1\"/>").bytes();
+        refused(Arrays.copyOf(whole, whole.length + 1), "1 byte behind the end");
+        refused(Arrays.copyOf(whole, whole.length + 200_000), "200000 bytes behind the end");
+    }
+
+    @Test
     void damagedByteInASheetIsRefused() throws IOException {
         byte[] bytes =
                 PackageBuilder.withRows("<row r=\"1\"><c r=\"A1\"><v>123456789</v></c></row>")
@@ -156,6 +163,7 @@ class UnreadableBookTest {
             "<row r=\"1\"><c r=\"1A\"><v>1</v></c></row>",
             "<row r=\"1\"><c r=\"A1\" t=\"zz\"><v>1</v></c></row>",
             "<row r=\"1\"><c r=\"A1\"><v>1</v></c>",
+            "</sheetData><pageMargins>",
         };
         for (String row : rows) {
             refused(PackageBuilder.withRows(row).bytes(), "xl/worksheets/sheet1.xml");

@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import org.apache.commons.compress.archivers.zip.Zip64Mode;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
@@ -22,6 +21,8 @@ import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
@@ -240,7 +241,7 @@ class XlsxBookWriteTest {
         Files.setLastModifiedTime(file, FileTime.fromMillis(1_000_000_000_000L));
         XlsxBook book = XlsxBook.open(file);
         book.write(Map.of(at("A1"), CellValue.of(1.0), at("B7"), CellValue.BLANK));
-        assertThat(book.save(file)).isEqualTo(new SaveReport(0, 0, 0, Optional.empty()));
+        assertThat(book.save(file)).isEqualTo(new SaveReport(0, 0, 0, Replaced.NOTHING));
         assertThat(Files.getLastModifiedTime(file).toMillis()).isEqualTo(1_000_000_000_000L);
         assertThat(folder.toFile().list()).containsExactly("book.xlsx");
     }
@@ -265,7 +266,7 @@ class XlsxBookWriteTest {
         XlsxBook book = XlsxBook.open(file);
         book.write(other);
         book.write(same);
-        assertThat(book.save(file)).isEqualTo(new SaveReport(0, 0, 0, Optional.empty()));
+        assertThat(book.save(file)).isEqualTo(new SaveReport(0, 0, 0, Replaced.NOTHING));
         assertThat(file).hasBinaryContent(before);
 
         List<CellWrite> both = new ArrayList<>(other);
@@ -342,17 +343,70 @@ class XlsxBookWriteTest {
                 .isEqualTo(PackageDifference.text(before, SHEET));
     }
 
-    @Test
-    void signedWorkbookIsReadButNotChanged() throws IOException {
+    @ParameterizedTest
+    @ValueSource(strings = {"_xmlsignatures/", "seals/"})
+    void signedWorkbookIsReadButNotChanged(String seals) throws IOException {
+        String kinds = "http://schemas.openxmlformats.org/package/2006/relationships";
+        String relation =
+                "<Relationship Id=\"s1\" Type=\""
+                        + kinds
+                        + "/digital-signature/%s\" Target=\"%s\"/></Relationships>";
         Path file =
                 PackageBuilder.withRows("<row r=\"1\"><c r=\"A1\"><v>1</v></c></row>")
-                        .part("_xmlsignatures/sig1.xml", "<Signature/>")
+                        .swap(
+                                "_rels/.rels",
+                                "</Relationships>",
+                                relation.formatted("origin", seals + "first.sigs"))
+                        .part(seals + "first.sigs", "")
+                        .part(
+                                seals + "_rels/first.sigs.rels",
+                                "<Relationships xmlns=\""
+                                        + kinds
+                                        + "\">"
+                                        + relation.formatted("signature", "one.xml"))
+                        .part(seals + "one.xml", "<Signature/>")
                         .save(folder.resolve("book.xlsx"));
         XlsxBook book = XlsxBook.open(file);
         book.write(Map.of(at("A1"), CellValue.of(2)));
         assertThatThrownBy(() -> book.save(file))
                 .isInstanceOf(BookNotWritableException.class)
                 .hasMessageContaining("digitally signed");
+    }
+
+    @Test
+    void signatureThatOnlyTheContentTypesNameIsSeen() throws IOException {
+        Path file =
+                PackageBuilder.withRows("<row r=\"1\"><c r=\"A1\"><v>1</v></c></row>")
+                        .swap(
+                                "[Content_Types].xml",
+                                "</Types>",
+                                "<Default Extension=\"seal\" ContentType=\"application/"
+                                        + "vnd.openxmlformats-package.digital-signature-"
+                                        + "xmlsignature+xml\"/></Types>")
+                        .part("xl/one.seal", "<Signature/>")
+                        .save(folder.resolve("book.xlsx"));
+        XlsxBook book = XlsxBook.open(file);
+        book.write(Map.of(at("A1"), CellValue.of(2)));
+        assertThatThrownBy(() -> book.save(file)).hasMessageContaining("digitally signed");
+    }
+
+    @Test
+    void fileWithTheSameTimeButOtherContentIsNotOverwritten() throws IOException {
+        Path file =
+                PackageBuilder.withRows("<row r=\"1\"><c r=\"A1\"><v>1</v></c></row>")
+                        .save(folder.resolve("book.xlsx"));
+        FileTime time = Files.getLastModifiedTime(file);
+        XlsxBook book = XlsxBook.open(file);
+        byte[] other = Files.readAllBytes(file);
+        other[other.length / 2] ^= 1;
+        Files.write(file, other);
+        Files.setLastModifiedTime(file, time);
+        book.write(Map.of(at("A1"), CellValue.of(2)));
+        assertThatThrownBy(() -> book.save(file))
+                .isInstanceOf(BookNotWritableException.class)
+                .hasMessageContaining("changed it since");
+        assertThat(file).hasBinaryContent(other);
+        assertThat(folder.toFile().list()).containsExactly("book.xlsx");
     }
 
     @Test
