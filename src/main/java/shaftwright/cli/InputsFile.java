@@ -92,8 +92,8 @@ final class InputsFile {
 
     /** UTF-8, or UTF-16 where the first bytes tell it. */
     private String decoded(byte[] bytes) {
-        boolean little = bytes.length > 1 && bytes[1] == 0 || starts(bytes, 0xFF, 0xFE);
-        boolean big = bytes.length > 1 && bytes[0] == 0 || starts(bytes, 0xFE, 0xFF);
+        boolean little = (bytes.length > 1 && bytes[1] == 0) || starts(bytes, 0xFF, 0xFE);
+        boolean big = (bytes.length > 1 && bytes[0] == 0) || starts(bytes, 0xFE, 0xFF);
         Charset wide = little ? StandardCharsets.UTF_16LE : StandardCharsets.UTF_16BE;
         Charset charset = little || big ? wide : StandardCharsets.UTF_8;
         try {

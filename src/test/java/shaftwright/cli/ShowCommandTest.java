@@ -226,7 +226,7 @@ class ShowCommandTest {
         Run run = Run.of("fill", "--inputs", inputs, Demo.inches(folder));
 
         assertThat(run.code()).isEqualTo(ExitCode.UNREADABLE);
-        assertThat(run.err()).contains("in.json, line 2: no valid JSON: ");
+        assertThat(run.err()).contains("in.json, line 2: found no valid JSON near ");
     }
 
     @Test
