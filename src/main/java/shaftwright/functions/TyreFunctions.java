@@ -20,7 +20,11 @@ final class TyreFunctions {
 
     static List<CellFunction> all() {
         return List.of(
-                of("TYREDIAMETER", "Diameter of a new tyre by its size.", Measure.LENGTH)
+                of(
+                                "TYREDIAMETER",
+                                "Diameter of a new tyre by its size; #N/A for a size that states"
+                                        + " none, such as 7.50-16.",
+                                Measure.LENGTH)
                         .text("size", "such as 235/75 R15 or 30x9.50-15")
                         .source(ISO)
                         .example(
@@ -29,7 +33,15 @@ final class TyreFunctions {
                                 "235/75 R15",
                                 "mm",
                                 733.5)
-                        .number(a -> TyreSize.parse(a.text("size")).freeDiameter()),
+                        .number(
+                                a ->
+                                        TyreSize.parse(a.text("size"))
+                                                .freeDiameter()
+                                                .orElseThrow(
+                                                        () ->
+                                                                new NoValueException(
+                                                                        Value.NO_ANSWER,
+                                                                        "it states no diameter"))),
                 of("TYREWIDTH", "Section width of a tyre by its size.", Measure.LENGTH)
                         .text("size", "such as 235/75 R15 or 30x9.50-15")
                         .source(ISO)
@@ -99,8 +111,9 @@ final class TyreFunctions {
                         .example("1374 + 235", 9, 1374, "235/75 R15", "mm", 1609)
                         .number(
                                 a ->
-                                        Tyre.of(TyreSize.parse(a.text("size")))
-                                                .overallWidth(a.number("track"))));
+                                        Tyre.overallWidth(
+                                                a.number("track"),
+                                                TyreSize.parse(a.text("size")).sectionWidth())));
     }
 
     private static Declaration of(String name, String meaning, Measure result) {

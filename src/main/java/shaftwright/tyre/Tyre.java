@@ -15,6 +15,9 @@ public record Tyre(TyreSize size, OptionalDouble measuredDiameter) {
     private static final double MM_PER_MINUTE_AT_ONE_KMH = 1e6 / 60;
 
     public Tyre {
+        if (measuredDiameter.isEmpty() && size.freeDiameter().isEmpty()) {
+            throw new IllegalArgumentException("tyre size " + size + " states no diameter");
+        }
         if (measuredDiameter.isPresent()) {
             double diameter = measuredDiameter.getAsDouble();
             if (!(diameter > size.rimDiameter() && diameter < Double.POSITIVE_INFINITY)) {
@@ -27,19 +30,28 @@ public record Tyre(TyreSize size, OptionalDouble measuredDiameter) {
         }
     }
 
-    /** A tyre that nobody measured yet. */
+    /**
+     * A tyre that nobody measured yet.
+     *
+     * @throws IllegalArgumentException if the size states no diameter
+     */
     public static Tyre of(TyreSize size) {
         return new Tyre(size, OptionalDouble.empty());
     }
 
+    /** A tyre of this size and free diameter as measured, mm. */
+    public static Tyre of(TyreSize size, double diameter) {
+        return new Tyre(size, OptionalDouble.of(diameter));
+    }
+
     /** The same tyre with its diameter as measured, mm. */
     public Tyre measured(double diameter) {
-        return new Tyre(size, OptionalDouble.of(diameter));
+        return of(size, diameter);
     }
 
     /** Free diameter, mm: measured if it was, else the size's. */
     public double diameter() {
-        return measuredDiameter.orElse(size.freeDiameter());
+        return measuredDiameter.orElseGet(() -> size.freeDiameter().orElseThrow());
     }
 
     /** Way rolled in one turn, mm. */
@@ -73,8 +85,8 @@ public record Tyre(TyreSize size, OptionalDouble measuredDiameter) {
         return 2 * (hubFace + spacer - offset);
     }
 
-    /** Width over both tyres at this track width, mm. */
-    public double overallWidth(double trackWidth) {
-        return trackWidth + size.sectionWidth();
+    /** Width over both tyres, mm, from track width and section width. */
+    public static double overallWidth(double trackWidth, double sectionWidth) {
+        return trackWidth + sectionWidth;
     }
 }

@@ -1,6 +1,8 @@
 package shaftwright.tyre;
 
 import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.OptionalDouble;
 
 /** The size moulded on a tyre's sidewall. */
 public sealed interface TyreSize {
@@ -8,11 +10,13 @@ public sealed interface TyreSize {
     double INCH = 25.4;
 
     /**
-     * Reads {@code 235/75 R15}, with P or LT before it, or {@code 30x9.50-15}, with LT on either
-     * side.
+     * Reads {@code 235/75 R15}, {@code 30x9.50-15}, or a size that states no diameter, {@code
+     * 165R13} or {@code 7.50-16}.
      *
-     * <p>Between the numbers stands R, ZR, D or a hyphen; spaces do not matter except inside a
-     * number. Load index and speed letter do not belong to the size.
+     * <p>P, LT, ST or T may stand before a size in millimetres, LT before a flotation size; C, LT
+     * or XL behind any, and behind that, after a space, load index and speed letter ({@code
+     * 104/101S}), which are passed over. Before the rim stands R, with the speed letter before it
+     * or not ({@code SR}), D or a hyphen. Spaces do not matter except inside a number.
      *
      * @throws UnreadableTyreSizeException if it is no such size
      */
@@ -20,8 +24,20 @@ public sealed interface TyreSize {
         return new TyreSizeReading(text).size();
     }
 
-    /** Diameter of the new tyre without load, mm, as designed or stated. */
-    double freeDiameter();
+    /**
+     * A size reduced to what is read of it, as the workbook's working cells hold it: small letters,
+     * no spaces, R before every rim, no load index: {@code lt235/75r15}.
+     *
+     * @throws UnreadableTyreSizeException if it is no tyre size
+     */
+    static String reduced(String text) {
+        TyreSizeReading reading = new TyreSizeReading(text);
+        reading.size();
+        return reading.reduced();
+    }
+
+    /** Diameter of the new tyre without load, mm; empty where the size states none. */
+    OptionalDouble freeDiameter();
 
     /** Width over the sidewalls on the measuring rim, mm. */
     double sectionWidth();
@@ -53,8 +69,8 @@ public sealed interface TyreSize {
         }
 
         @Override
-        public double freeDiameter() {
-            return INCH * rimInches + 2.0 * widthMm * aspectPercent / 100;
+        public OptionalDouble freeDiameter() {
+            return OptionalDouble.of(INCH * rimInches + 2.0 * widthMm * aspectPercent / 100);
         }
 
         @Override
@@ -81,8 +97,8 @@ public sealed interface TyreSize {
         }
 
         @Override
-        public double freeDiameter() {
-            return diameterInches * INCH;
+        public OptionalDouble freeDiameter() {
+            return OptionalDouble.of(diameterInches * INCH);
         }
 
         @Override
@@ -93,6 +109,37 @@ public sealed interface TyreSize {
         @Override
         public String toString() {
             return plain(diameterInches) + "x" + plain(widthInches) + "-" + plain(rimInches);
+        }
+    }
+
+    /**
+     * Section width and rim alone: {@code 165R13} in millimetres, {@code 7.50-16} in inches. Such a
+     * size states no diameter; a tape has to.
+     *
+     * @param width nominal section width, mm
+     * @param rimInches rim diameter code
+     */
+    record WidthAndRim(double width, double rimInches) implements TyreSize {
+        public WidthAndRim {
+            requirePositive(width, "section width, mm");
+            requirePositive(rimInches, "rim diameter, in");
+        }
+
+        @Override
+        public OptionalDouble freeDiameter() {
+            return OptionalDouble.empty();
+        }
+
+        @Override
+        public double sectionWidth() {
+            return width;
+        }
+
+        @Override
+        public String toString() {
+            return width == Math.rint(width)
+                    ? (int) width + " R" + plain(rimInches)
+                    : String.format(Locale.ROOT, "%.2f-%s", width / INCH, plain(rimInches));
         }
     }
 

@@ -1,5 +1,9 @@
 package shaftwright.tyre;
 
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /**
  * Reads one tyre size from left to right.
  *
@@ -7,6 +11,15 @@ package shaftwright.tyre;
  * to be let in or kept out there.
  */
 final class TyreSizeReading {
+    /** Load index, for twin tyres a second one, and a speed letter, as a word of its own. */
+    private static final Pattern LOAD_AND_SPEED =
+            Pattern.compile("(?:^| )[0-9]{2,3}(?:/[0-9]{2,3})?[a-z] *$");
+
+    private static final Pattern SIDE_BY_SIDE = Pattern.compile("[0-9] +[0-9]");
+
+    /** What may stand before a rim instead of R, each replaced in turn. */
+    private static final List<String> RIM_SIGNS = List.of("zr", "sr", "hr", "vr", "d", "-");
+
     private final String written;
     private final String text;
     private int at;
@@ -16,43 +29,73 @@ final class TyreSizeReading {
         this.text = straightened(written);
     }
 
+    /** Small letters, one kind of x, point and rim sign, no spaces. */
+    String reduced() {
+        return text;
+    }
+
     TyreSize size() {
         if (text.isEmpty()) {
             throw refuse(
-                    written.isEmpty() ? "there is nothing in it" : "there are only spaces in it");
+                    written.isBlank()
+                            ? "there is nothing in it"
+                            : "there is only a load index in it");
         }
-        boolean passenger = take("p");
-        boolean truck = !passenger && take("lt");
+        at = 0;
+        String prefix = takeOneOf("p", "lt", "st", "t");
         int start = at;
         double first = number("at the start", 2);
-        int length = at - start;
-        if (!passenger && take("x")) {
-            return flotation(first, truck);
+        String digits = text.substring(start, at);
+        boolean inInches = prefix.isEmpty() || prefix.equals("lt");
+        TyreSize size;
+        if (inInches && take("x")) {
+            size = flotation(first);
+        } else if (take("/")) {
+            size = metric(digits, first);
+        } else {
+            size = withoutAspect(digits, first);
         }
-        if (!take("/")) {
-            throw refuse("after the first number stands / in a metric size, x in an inch size");
+        String suffix = takeOneOf("c", "lt");
+        if (at < text.length() || (prefix.equals("lt") && suffix.equals("lt"))) {
+            throw refuse("something is left over behind the size");
         }
-        if (length != 3 || first < 100) {
-            throw refuse("the section width of a metric size has three digits, in mm");
-        }
-        return metric(first);
+        return size;
     }
 
-    private TyreSize metric(double width) {
+    private TyreSize metric(String digits, double width) {
+        int millimetres = millimetres(digits, width);
         int start = at;
         double aspect = number("after the /", 0);
         if (at - start != 2) {
             throw refuse("the aspect ratio has two digits, in per cent of the width");
         }
-        double rim = rim();
-        if (rim < 10) {
-            throw refuse("the rim diameter of a metric size is 10 inches or more");
-        }
-        end();
-        return new TyreSize.Metric((int) width, (int) aspect, rim);
+        return new TyreSize.Metric(millimetres, (int) aspect, roadRim());
     }
 
-    private TyreSize flotation(double diameter, boolean prefixed) {
+    private int millimetres(String digits, double width) {
+        if (digits.length() != 3 || width < 100) {
+            throw refuse("the section width of a metric size has three digits, in mm");
+        }
+        return (int) width;
+    }
+
+    /** In inches with a decimal point, in millimetres without. */
+    private TyreSize withoutAspect(String digits, double width) {
+        if (at == text.length() || text.charAt(at) != 'r') {
+            throw refuse(
+                    "after the first number stands / in a metric size, x in an inch size, R or a"
+                            + " hyphen in one without an aspect ratio");
+        }
+        if (digits.indexOf('.') < 0) {
+            return new TyreSize.WidthAndRim(millimetres(digits, width), roadRim());
+        }
+        if (width >= 100) {
+            throw refuse("the width of an inch size has one or two digits before the point");
+        }
+        return new TyreSize.WidthAndRim(width * TyreSize.INCH, roadRim());
+    }
+
+    private TyreSize flotation(double diameter) {
         if (diameter < 10 || diameter >= 100) {
             throw refuse("the tyre diameter of an inch size has two digits before the point");
         }
@@ -60,17 +103,19 @@ final class TyreSizeReading {
         if (width >= 100) {
             throw refuse("the width of an inch size has one or two digits before the point");
         }
-        double rim = rim();
-        if (!prefixed) {
-            take("lt");
-        }
-        end();
-        return new TyreSize.Flotation(diameter, width, rim);
+        return new TyreSize.Flotation(diameter, width, rim());
     }
 
-    /** R, ZR, D or a hyphen, then the rim's inches. */
+    private double roadRim() {
+        double rim = rim();
+        if (rim < 10) {
+            throw refuse("the rim diameter of such a size is 10 inches or more");
+        }
+        return rim;
+    }
+
     private double rim() {
-        if (!take("zr") && !take("r") && !take("d") && !take("-")) {
+        if (!take("r")) {
             throw refuse("before the rim diameter stands R, ZR, D or a hyphen");
         }
         double rim = number("for the rim diameter", 2);
@@ -78,13 +123,6 @@ final class TyreSizeReading {
             throw refuse("the rim diameter is in inches, such as 15 or 16.5");
         }
         return rim;
-    }
-
-    private void end() {
-        if (at < text.length()) {
-            throw refuse(
-                    "\"" + text.substring(at) + "\" is left over; leave out load index and speed");
-        }
     }
 
     private double number(String where, int mostDecimals) {
@@ -120,6 +158,16 @@ final class TyreSizeReading {
         return there;
     }
 
+    /** Which of these comes next, empty when none does. */
+    private String takeOneOf(String... choices) {
+        for (String choice : choices) {
+            if (take(choice)) {
+                return choice;
+            }
+        }
+        return "";
+    }
+
     private static boolean isDigit(char sign) {
         return sign >= '0' && sign <= '9';
     }
@@ -128,26 +176,21 @@ final class TyreSizeReading {
         return new UnreadableTyreSizeException(written, reason);
     }
 
-    /** Small letters, one kind of x, hyphen and point, no spaces but refused between digits. */
     private String straightened(String raw) {
-        StringBuilder plain = new StringBuilder(raw.length());
-        boolean space = false;
+        StringBuilder small = new StringBuilder(raw.length());
         for (int i = 0; i < raw.length(); i++) {
-            char sign = straightened(raw.charAt(i));
-            if (sign == ' ') {
-                space = true;
-                continue;
-            }
-            int last = plain.length() - 1;
-            if (space && last >= 0 && isDigit(sign) && isDigit(plain.charAt(last))) {
-                throw refuse(
-                        "two numbers stand side by side: a sign between them is missing, or the load index"
-                                + " is one too many");
-            }
-            space = false;
-            plain.append(sign);
+            small.append(straightened(raw.charAt(i)));
         }
-        return plain.toString();
+        Matcher marks = LOAD_AND_SPEED.matcher(small);
+        String size = marks.find() ? small.substring(0, marks.start()) : small.toString();
+        if (SIDE_BY_SIDE.matcher(size).find()) {
+            throw refuse("two numbers stand side by side: a sign between them is missing");
+        }
+        String plain = size.replace(" ", "").replace("xl", "c");
+        for (String rim : RIM_SIGNS) {
+            plain = plain.replace(rim, "r");
+        }
+        return plain;
     }
 
     private char straightened(char sign) {

@@ -6,7 +6,7 @@ public final class UnreadableTyreSizeException extends IllegalArgumentException 
 
     /** What would have been read, to end a message with. */
     public static final String EXPECTED =
-            "a tyre size such as 235/75 R15, LT235/75R15, 30x9.50-15 or 30x9.50R15 LT";
+            "a tyre size such as 235/75 R15, LT235/75R15, 30x9.50-15, 195R14C or 7.50-16";
 
     private final String text;
     private final String reason;

@@ -904,7 +904,9 @@ public final class Contract {
                         "Tyre size",
                         TYRE,
                         List.of(),
-                        "Metric such as 235/75 R15, or flotation such as 30x9.50 R15."));
+                        "Metric such as 235/75 R15, flotation such as 30x9.50 R15, or without an"
+                                + " aspect ratio such as 195R14C or 7.50-16: then measure the"
+                                + " diameter."));
         all.add(
                 length(
                         "tyre_measured",
@@ -914,6 +916,16 @@ public final class Contract {
                         new Range(300, 1_300),
                         "Overrides the size: tyres commonly measure under their nominal"
                                 + " diameter."));
+        all.add(
+                length(
+                                "tyre_width_measured",
+                                SCENARIO,
+                                "Tyre section width, measured",
+                                SIZE,
+                                new Range(80, 500),
+                                "Over the sidewalls, on its rim and without load. Overrides the"
+                                        + " size, whose width is a nominal one.")
+                        .since(2));
         all.add(
                 length(
                                 "wheel_offset",

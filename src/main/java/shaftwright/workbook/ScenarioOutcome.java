@@ -1,5 +1,7 @@
 package shaftwright.workbook;
 
+import shaftwright.tyre.Tyre;
+
 /** One scenario column: its tyre, the rows of the parts it picks, both sides, widths and cost. */
 public final class ScenarioOutcome {
     /** Costs of the set for one vehicle: two shafts, four joints, four boot kits. */
@@ -11,8 +13,9 @@ public final class ScenarioOutcome {
     /** Tyre and wheel figures, mm, NaN where unknown. */
     record Wheel(
             double nominalDiameter,
-            double sectionWidth,
+            double nominalWidth,
             double diameter,
+            double sectionWidth,
             double radiusGain,
             double arm,
             double clearanceAtRide,
@@ -136,11 +139,17 @@ public final class ScenarioOutcome {
         return picks.blank();
     }
 
-    /** By size, mm, NaN when no size is given. */
+    /** By size, mm, NaN when no size is given or it states none. */
     public double tyreNominalDiameter() {
         return wheel.nominalDiameter();
     }
 
+    /** By size, mm, NaN when no size is given. */
+    public double tyreNominalWidth() {
+        return wheel.nominalWidth();
+    }
+
+    /** Measured or by size, mm. */
     public double tyreSectionWidth() {
         return wheel.sectionWidth();
     }
@@ -174,7 +183,7 @@ public final class ScenarioOutcome {
 
     /** Track and tyre section, mm. */
     public double overallWidth() {
-        return wheel.track() + wheel.sectionWidth();
+        return Tyre.overallWidth(wheel.track(), wheel.sectionWidth());
     }
 
     /** NaN figures in a column that is not used. */

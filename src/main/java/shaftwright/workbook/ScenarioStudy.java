@@ -69,7 +69,12 @@ final class ScenarioStudy {
     }
 
     private record TyreFigures(
-            double nominal, double section, double diameter, double gain, double arm) {}
+            double nominal,
+            double nominalWidth,
+            double diameter,
+            double width,
+            double gain,
+            double arm) {}
 
     private TyreFigures tyre(int scenario) {
         double nominal = Double.NaN;
@@ -78,7 +83,7 @@ final class ScenarioStudy {
         if (!size.isEmpty()) {
             try {
                 TyreSize read = TyreSize.parse(size);
-                nominal = read.freeDiameter();
+                nominal = read.freeDiameter().orElse(Double.NaN);
                 section = read.sectionWidth();
             } catch (UnreadableTyreSizeException e) {
                 // The reader has said so.
@@ -87,12 +92,29 @@ final class ScenarioStudy {
         }
         double measured = number("tyre_measured", scenario);
         double diameter = Double.isNaN(measured) ? nominal : measured;
+        if (Double.isNaN(diameter) && !Double.isNaN(section)) {
+            askForDiameter(scenario, size);
+        }
+        double measuredWidth = number("tyre_width_measured", scenario);
+        double width = Double.isNaN(measuredWidth) ? section : measuredWidth;
         double gain = (diameter - inputs.number("clearance_tyre_diameter")) / 2;
         double arm =
                 inputs.number("hub_face_offset")
                         + number("wheel_spacer", scenario)
                         - number("wheel_offset", scenario);
-        return new TyreFigures(nominal, section, diameter, Parts.orZero(gain), Parts.orZero(arm));
+        return new TyreFigures(
+                nominal, section, diameter, width, Parts.orZero(gain), Parts.orZero(arm));
+    }
+
+    private void askForDiameter(int scenario, String size) {
+        problems.add(
+                Problem.warning(
+                        inputs.placeOrNull("tyre_measured", new Index(Side.LEFT, scenario, 0)),
+                        Contract.input("tyre_measured").label()
+                                + ", scenario "
+                                + ScenarioOutcome.letter(scenario),
+                        "nothing",
+                        "the diameter by a tape: the size \"" + size + "\" states none"));
     }
 
     /** What is missing, or wrong with a part; the latter is a problem too. */
@@ -431,8 +453,9 @@ final class ScenarioStudy {
                         + 2 * (number("wheel_spacer", scenario) - number("wheel_offset", scenario));
         return new Wheel(
                 tyre.nominal(),
-                tyre.section(),
+                tyre.nominalWidth(),
                 tyre.diameter(),
+                tyre.width(),
                 tyre.gain(),
                 tyre.arm(),
                 ride,

@@ -21,7 +21,7 @@ class TyreSizeTest {
     @CsvFileSource(resources = "metric-diameters.csv", numLinesToSkip = 1)
     void metricDiameterAgreesWithTheTable(String size, double diameter) {
         TyreSize tyre = TyreSize.parse(size);
-        assertThat(tyre.freeDiameter()).isCloseTo(diameter, within(TABLE_ROUNDING));
+        assertThat(tyre.freeDiameter().orElseThrow()).isCloseTo(diameter, within(TABLE_ROUNDING));
     }
 
     /** The tables give flotation tyres 12 mm less diameter than stated, and the stated width. */
@@ -30,7 +30,7 @@ class TyreSizeTest {
     void flotationSizeIsTwelveMillimetresOverTheDesignTable(
             String size, double width, double diameter) {
         TyreSize tyre = TyreSize.parse(size);
-        assertThat(tyre.freeDiameter() - diameter).isCloseTo(12, within(1.0));
+        assertThat(tyre.freeDiameter().orElseThrow() - diameter).isCloseTo(12, within(1.0));
         assertThat(tyre.sectionWidth()).isCloseTo(width, within(2.6));
     }
 
@@ -65,9 +65,10 @@ class TyreSizeTest {
             quoteCharacter = '~',
             value = {
                 "~~; nothing in it",
-                "~ ~; only spaces",
-                "235/75 R15 104S; the load index is one too many",
-                "235/75 R15 XL; \"xl\" is left over",
+                "~ ~; nothing in it",
+                "105S; only a load index in it",
+                "235/75 R15 104; a sign between them is missing",
+                "235/75 R15 XXL; something is left over",
                 "75/235 R15; the section width of a metric size has three digits",
                 "235/7 R15; the aspect ratio has two digits",
                 "235/75 15; a sign between them is missing",
@@ -75,7 +76,9 @@ class TyreSizeTest {
                 "235/75 R5; 10 inches or more",
                 "2 35/75 R15; two numbers stand side by side",
                 "035/75 R15; begins with 0",
-                "155 R13; after the first number stands /",
+                "155; after the first number stands /",
+                "7-16; has three digits, in mm",
+                "155 R9; 10 inches or more",
                 "300x9.50-15; two digits before the point",
                 "30x950-15; one or two digits before the point",
                 "30x9.500-15; one or two digits",
@@ -104,6 +107,43 @@ class TyreSizeTest {
             @ForAll @IntRange(min = 20, max = 60) int halfInches) {
         TyreSize size = new TyreSize.Metric(width, aspect, halfInches / 2.0);
         assertThat(TyreSize.parse(size.toString())).isEqualTo(size);
+    }
+
+    /** Sizes without an aspect ratio state section width and rim, and no diameter. */
+    @ParameterizedTest
+    @CsvSource({
+        "165R13, 165, 13",
+        "145SR12, 145, 12",
+        "195R14C, 195, 14",
+        "195 R 14 C 106/104R, 195, 14",
+        "6.00-16, 152.4, 16",
+        "7.50-16, 190.5, 16",
+        "'7,50-16', 190.5, 16"
+    })
+    void sizeWithoutAspectRatioStatesNoDiameter(String text, double width, double rim) {
+        TyreSize size = TyreSize.parse(text);
+
+        assertThat(size.freeDiameter()).isEmpty();
+        assertThat(size.sectionWidth()).isCloseTo(width, within(1e-9));
+        assertThat(size.rimInches()).isEqualTo(rim);
+        assertThat(TyreSize.parse(size.toString())).isEqualTo(size);
+        assertThatThrownBy(() -> Tyre.of(size)).hasMessageContaining("states no diameter");
+        assertThat(Tyre.of(size, 700).diameter()).isEqualTo(700);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "235/75R15C",
+                "235/75R15 LT",
+                "235/75 R15 105S",
+                "235/75R15 XL 109T",
+                "ST235/75D15",
+                "T235/75D15",
+                "235/75SR15"
+            })
+    void classLoadAndSpeedDoNotChangeAMetricSize(String text) {
+        assertThat(TyreSize.parse(text)).isEqualTo(new TyreSize.Metric(235, 75, 15));
     }
 
     @Property

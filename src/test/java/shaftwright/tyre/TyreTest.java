@@ -53,7 +53,8 @@ class TyreTest {
 
     @Test
     void overallWidthAddsOneSectionWidth() {
-        assertThat(THIRTY.overallWidth(1500)).isCloseTo(1500 + 9.5 * INCH, within(1e-9));
+        assertThat(Tyre.overallWidth(1500, THIRTY.size().sectionWidth()))
+                .isCloseTo(1500 + 9.5 * INCH, within(1e-9));
     }
 
     @Test

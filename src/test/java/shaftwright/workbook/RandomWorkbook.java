@@ -373,6 +373,7 @@ public final class RandomWorkbook {
         add("scenario_name", used ? text(choose("29 in tyre", "wide", "as is", "1/2")) : blank());
         add("tyre_size", tyre());
         add("tyre_measured", often(0.4) ? length(between(600, 800)) : blank());
+        add("tyre_width_measured", often(0.2) ? length(between(150, 350)) : blank());
         add("wheel_offset", often(0.6) ? length(between(-40, 40)) : blank());
         add("wheel_spacer", often(0.3) ? length(between(0, 40)) : blank());
         add("hub_shift", often(0.5) ? length(between(-10, 50)) : blank());

@@ -84,6 +84,32 @@ class ScenarioFiguresTest {
     }
 
     @Test
+    void aMeasuredSectionWidthOverridesTheSizes() {
+        ScenarioOutcome stated = sizing(Map.of("tyre_width_measured[0]", "")).scenario(0);
+        ScenarioOutcome measured = sizing(Map.of("tyre_width_measured[0]", "9 1/2")).scenario(0);
+
+        assertThat(measured.overallWidth() - stated.overallWidth())
+                .isCloseTo(9.5 * INCH - 235, within(1e-9));
+    }
+
+    @Test
+    void aSizeWithoutADiameterAsksForTheTape() {
+        Filling.Report report =
+                book.with(
+                        List.of(
+                                new TypedColumn(
+                                        "tyre_size", new TreeMap<>(Map.of(0, "7.50-16")), false),
+                                new TypedColumn(
+                                        "tyre_measured", new TreeMap<>(Map.of(0, "")), false)));
+
+        assertThat(report.problems())
+                .filteredOn(problem -> !problem.isError())
+                .extracting(Problem::expected)
+                .contains("the diameter by a tape: the size \"7.50-16\" states none");
+        assertThat(report.sizing().orElseThrow().scenario(0).tyreDiameter()).isNaN();
+    }
+
+    @Test
     void shaftsCostTwoBlanksUnlessAPairPriceIsTyped() {
         ScenarioOutcome a = sizing(Map.of("shaft_pair_price[0]", "")).scenario(0);
 

@@ -46,7 +46,28 @@ public final class TyreTexts {
                     "30x9.50D15",
                     "15x6.00-6.5",
                     "99x99-99",
-                    "999/99R99");
+                    "999/99R99",
+                    "7.50-16",
+                    "6.00-16",
+                    "195R14C",
+                    "165R13",
+                    "145SR12",
+                    "235/75R15C",
+                    "235/75R15 LT",
+                    "235/75 R15 105S",
+                    "ST205/75D15",
+                    "T125/70D15",
+                    "235/75R15 104S",
+                    "235/75R15 104/101S",
+                    "195 R 14 C 106/104R",
+                    "235/75R15 XL",
+                    "235/75HR15",
+                    "155R13",
+                    "7,50-16",
+                    "10.00R20",
+                    "6.5-13",
+                    "185 SR 14.5",
+                    "T235/75R15");
 
     public static final List<String> BAD =
             List.of(
@@ -73,12 +94,6 @@ public final class TyreTexts {
                     "2 35/75R15",
                     "235/7 5R15",
                     "235/75R1 5",
-                    "235/75R15 104S",
-                    "235/75R15 104/101S",
-                    "235/75R15C",
-                    "235/75R15 LT",
-                    "235/75R15 XL",
-                    "235/75HR15",
                     "235/75.5R15",
                     "23.5/75R15",
                     "235.0/75R15",
@@ -86,13 +101,11 @@ public final class TyreTexts {
                     "235/75R-15",
                     "235/75--15",
                     "PP235/75R15",
-                    "T235/75R15",
                     "LP235/75R15",
                     "PLT235/75R15",
                     "LTP235/75R15",
                     "235x75R15",
                     "9.5/75R15",
-                    "155R13",
                     "30x9.50",
                     "30-9.50-15",
                     "30/9.50R15",
@@ -155,12 +168,71 @@ public final class TyreTexts {
                     "30x9.50r15 l",
                     "30x9.50-15 t",
                     "\uff12\uff13\uff15/75R15",
-                    "235/75R15 235/75R15");
+                    "235/75R15 235/75R15",
+                    "7-16",
+                    "7.500-16",
+                    "195R9",
+                    "195-",
+                    "1950R14",
+                    "0.50-16",
+                    "105S",
+                    "195R14 105",
+                    "235/75R15C C",
+                    "X195R14",
+                    "195x14",
+                    "7.50x16",
+                    "235/75R15 1045S",
+                    "235/75R15 4S",
+                    "235/75R15 104/S",
+                    "LT235/75R15LT",
+                    "195.5R14",
+                    "STP205/75R15",
+                    "P 7.50");
 
     private static final String[] PIECES = {
-        "235", "75", "15", "30", "9.50", "9.5", "10", "0", "8", "16.5", "/", "x", "X", "\u00d7",
-        "R", "r", "ZR", "z", "D", "-", "\u2013", " ", " ", "P", "LT", "l", "t", ".", ",", "00",
-        "000", "?", "9,50", "31.5", "C", "104S", "1"
+        "235",
+        "75",
+        "15",
+        "30",
+        "9.50",
+        "9.5",
+        "10",
+        "0",
+        "8",
+        "16.5",
+        "/",
+        "x",
+        "X",
+        "\u00d7",
+        "R",
+        "r",
+        "ZR",
+        "z",
+        "D",
+        "-",
+        "\u2013",
+        " ",
+        " ",
+        "P",
+        "LT",
+        "l",
+        "t",
+        ".",
+        ",",
+        "00",
+        "000",
+        "?",
+        "9,50",
+        "31.5",
+        "C",
+        "104S",
+        "1",
+        "SR",
+        "ST",
+        "T",
+        "XL",
+        "7.50",
+        " 106/104R"
     };
 
     private static final String[][] METRIC = {
@@ -171,7 +243,7 @@ public final class TyreTexts {
         {"75", "65", "55", "5", "05", "100", "75.5", "7 5"},
         {"R", " R", "R ", " ZR", "-", "D", "", " r "},
         {"15", "16", "16.5", "16,5", "8", "17.25", "16.500", "015"},
-        {"", "", "", " ", "LT", "C", " 104S"}
+        {"", "", "", " ", "LT", "C", " 104S", " 104/101S", " XL", " 4S"}
     };
 
     private static final String[][] FLOTATION = {
@@ -182,6 +254,15 @@ public final class TyreTexts {
         {"R", "-", " - ", " R ", "ZR", "D", "\u2013", "", "x"},
         {"15", "15", "8", "16.5", "16,50", "8.5", "8.000", "015", "150"},
         {"", "", "", "LT", " LT", " ", "C"}
+    };
+
+    private static final String[][] WITHOUT_ASPECT = {
+        {"", "", "", "P", "LT", "ST", "T", "0"},
+        {"195", "165", "7.50", "6.00", "7,5", "10.00", "7", "0.50", "7.500", "95", "1950"},
+        {"R", "SR", "-", " R ", "D", "HR", "ZR", "", "x", "/"},
+        {"14", "13", "16", "14.5", "9", "16.500", "016"},
+        {"", "", "C", "LT", "XL", " C", "CC"},
+        {"", "", " 104S", " 106/104R", " 89/7T", "  82H ", " 104", "104S"}
     };
 
     private TyreTexts() {}
@@ -196,13 +277,13 @@ public final class TyreTexts {
         Set<String> texts = new LinkedHashSet<>();
         while (texts.size() < count) {
             StringBuilder text = new StringBuilder();
-            int kind = dice.nextInt(5);
+            int kind = dice.nextInt(6);
             if (kind == 0) {
                 for (int i = 1 + dice.nextInt(8); i > 0; i--) {
                     text.append(PIECES[dice.nextInt(PIECES.length)]);
                 }
             } else {
-                for (String[] choice : kind < 3 ? METRIC : FLOTATION) {
+                for (String[] choice : kind < 3 ? METRIC : kind < 5 ? FLOTATION : WITHOUT_ASPECT) {
                     // Half of the pieces are the plain first one, so that many texts are good.
                     text.append(choice[dice.nextBoolean() ? 0 : dice.nextInt(choice.length)]);
                 }

@@ -8,6 +8,8 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 import static shaftwright.workbook.live.ReadLines.UNREADABLE;
 
+import shaftwright.tyre.TyreSize;
+import shaftwright.tyre.UnreadableTyreSizeException;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Index;
@@ -22,9 +24,11 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
     LETTER("work_letter", "Scenario", ORDINAL),
     USED("used", "In use", WHOLE),
     TITLE("scenario_title", "Letter and name", TEXT),
+    TYRE_TEXT("tyre_text", "Tyre size as read", TEXT),
     TYRE_SIZE("tyre_size_read", "Tyre diameter by size", MILLIMETRE),
-    TYRE_SECTION("tyre_section_read", "Tyre section width", MILLIMETRE),
+    TYRE_SECTION("tyre_section_read", "Tyre section width by size", MILLIMETRE),
     TYRE_DIAMETER("tyre_diameter", "Tyre diameter", MILLIMETRE),
+    TYRE_WIDTH("tyre_width", "Tyre section width", MILLIMETRE),
     TYRE_RADIUS_GAIN("tyre_radius_gain", "Tyre radius gained", MILLIMETRE),
     WHEEL_ARM("wheel_arm", "Outer datum to wheel centre", MILLIMETRE),
     JOINT_ROW_IN("joint_row_in", "Row of inner joint", WHOLE),
@@ -78,15 +82,27 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int since() {
+        return this == TYRE_TEXT || this == TYRE_WIDTH ? 2 : 1;
+    }
+
+    @Override
+    public int revised() {
+        return this == TYRE_SIZE || this == TYRE_SECTION ? 2 : since();
+    }
+
+    @Override
     public CellValue at(Sizing sizing, Index index) {
         ScenarioOutcome scenario = sizing.scenario(index.scenario());
         return switch (this) {
             case LETTER -> CellValue.of(scenario.letter());
             case USED -> CellValue.of(scenario.used() ? 1 : 0);
             case TITLE -> CellValue.of(title(sizing, index));
+            case TYRE_TEXT -> CellValue.of(reduced(sizing.inputs().text("tyre_size", index)));
             case TYRE_SIZE -> ReadLines.shown(scenario.tyreNominalDiameter());
-            case TYRE_SECTION -> ReadLines.shown(scenario.tyreSectionWidth());
+            case TYRE_SECTION -> ReadLines.shown(scenario.tyreNominalWidth());
             case TYRE_DIAMETER -> ReadLines.shown(scenario.tyreDiameter());
+            case TYRE_WIDTH -> ReadLines.shown(scenario.tyreSectionWidth());
             case TYRE_RADIUS_GAIN -> CellValue.of(scenario.tyreRadiusGain());
             case WHEEL_ARM -> CellValue.of(scenario.wheelArm());
             case JOINT_ROW_IN -> CellValue.of(scenario.jointRowInner());
@@ -102,6 +118,15 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
         };
     }
 
+    private static String reduced(String size) {
+        try {
+            return size.isEmpty() ? "" : TyreSize.reduced(size);
+        } catch (UnreadableTyreSizeException e) {
+            // The reader has said so.
+            return UNREADABLE;
+        }
+    }
+
     /** Letter and name of a used scenario, the letter alone else. */
     static String title(Sizing sizing, Index index) {
         String name = sizing.inputs().text("scenario_name", index);
@@ -115,10 +140,14 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
             case LETTER -> ScenarioOutcome.letter(index.scenario());
             case USED -> "IFERROR(IF({scenario_name}=\"\",0,1),1)";
             case TITLE -> "{work_letter}&IFERROR(IF({used}=1,\" \"&{scenario_name},\"\"),\"\")";
-            case TYRE_SIZE -> TyreFormula.diameter("{tyre_size}");
-            case TYRE_SECTION -> TyreFormula.sectionWidth("{tyre_size}");
+            case TYRE_TEXT -> TyreFormula.reduced("{tyre_size}");
+            case TYRE_SIZE -> TyreFormula.diameter("{tyre_text}");
+            case TYRE_SECTION -> TyreFormula.sectionWidth("{tyre_text}");
             case TYRE_DIAMETER ->
                     "IF(ISNUMBER({tyre_measured_read}),{tyre_measured_read},{tyre_size_read})";
+            case TYRE_WIDTH ->
+                    "IF(ISNUMBER({tyre_width_measured_read}),{tyre_width_measured_read},"
+                            + "{tyre_section_read})";
             case TYRE_RADIUS_GAIN ->
                     "IF(COUNT({tyre_diameter},clearance_tyre_diameter_read)=2,"
                             + "({tyre_diameter}-clearance_tyre_diameter_read)/2,0)";

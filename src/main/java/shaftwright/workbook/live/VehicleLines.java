@@ -45,8 +45,8 @@ enum VehicleLines implements LiveLine.Formula, LiveLine.Core {
             "result_width",
             "Overall width at the tyres",
             SHOWN_LENGTH,
-            "IF(AND(ISNUMBER({result_track}),ISNUMBER({tyre_section_read})),"
-                    + "{result_track}+{tyre_section_read}/tape_mm,\"\")"),
+            "IF(AND(ISNUMBER({result_track}),ISNUMBER({tyre_width})),"
+                    + "{result_track}+{tyre_width}/tape_mm,\"\")"),
     WIDTH_NOTE(
             "result_width_note",
             "Width against your limit",
@@ -117,6 +117,11 @@ enum VehicleLines implements LiveLine.Formula, LiveLine.Core {
                             line,
                             line));
         }
+    }
+
+    @Override
+    public int revised() {
+        return this == WIDTH ? 2 : since();
     }
 
     @Override

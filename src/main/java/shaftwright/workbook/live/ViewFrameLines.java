@@ -80,6 +80,11 @@ enum ViewFrameLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int revised() {
+        return this == HALF_WIDTH ? 2 : since();
+    }
+
+    @Override
     public String at(Index index) {
         return switch (this) {
             case LINKED ->
@@ -112,7 +117,7 @@ enum ViewFrameLines implements LiveLine.Formula, LiveLine.Core {
             case CENTRE_OUT -> chosen("centre_out", "0");
             case ARM -> chosen("wheel_arm", "0");
             case RADIUS -> "IFERROR(" + chosen("tyre_diameter", "0") + "/2,0)";
-            case HALF_WIDTH -> "IFERROR(" + chosen("tyre_section_read", "0") + "/2,0)";
+            case HALF_WIDTH -> "IFERROR(" + chosen("tyre_width", "0") + "/2,0)";
             case LOW_AHEAD -> "MIN({view_inner_ahead}," + least("ahead") + ")";
             case LOW_OUT -> "MIN({view_inner_out}," + least("out") + ")";
             case LOW_UP -> "MIN({view_inner_up}," + least("up") + ")";
