@@ -1,12 +1,18 @@
 package shaftwright.cli;
 
 import java.io.PrintStream;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import shaftwright.workbook.Area;
+import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.Filling;
+import shaftwright.workbook.OpenBook;
 import shaftwright.workbook.PackUse;
 import shaftwright.workbook.Problem;
 import shaftwright.workbook.comparison.Comparison;
 import shaftwright.workbook.comparison.ComparisonFilling;
+import shaftwright.workbook.live.LiveCells;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Says all that is wrong or doubtful in a workbook. */
@@ -23,7 +29,7 @@ final class CheckCommand {
 
     int run() {
         progress.step("Reading " + request.file().getFileName());
-        XlsxBook book = XlsxBook.open(request.file());
+        XlsxBook book = XlsxBook.open(request.file(), new OwnFormulas(progress));
         progress.step("Checking it");
         if (Comparison.is(book)) {
             ComparisonFilling.Report report = ComparisonFilling.check(book);
@@ -31,6 +37,34 @@ final class CheckCommand {
         }
         Filling.Report report = Filling.check(book);
         return say(book, report.problems(), report.strayed());
+    }
+
+    /** Where the results stand; in a comparison those of its workbooks. */
+    private static Collection<Area> results(XlsxBook book) {
+        List<Area> areas = new ArrayList<>();
+        for (OpenBook each : Comparison.books(book)) {
+            areas.addAll(LiveCells.areas(each.names()));
+        }
+        return areas;
+    }
+
+    /** What a fill would do to the builder's own formulas; tried, and not saved. */
+    private void sayLosing(XlsxBook book) {
+        if (Comparison.is(book)) {
+            ComparisonFilling.fill(book);
+        } else {
+            Filling.fill(book);
+        }
+        List<CellPlace> losing = book.losing();
+        if (!losing.isEmpty()) {
+            terminal.out()
+                    .println(
+                            "note: after a fill "
+                                    + OwnFormulas.left(losing)
+                                    + " to compute ("
+                                    + CellList.of(losing)
+                                    + ").");
+        }
     }
 
     private int say(XlsxBook book, List<Problem> found, int strayed) {
@@ -43,6 +77,9 @@ final class CheckCommand {
             out.println("note: " + packUse);
         }
         int errors = problems.count(true);
+        if (errors == 0 && book.hasFormulasOutside(results(book))) {
+            sayLosing(book);
+        }
         out.println(
                 request.file().getFileName()
                         + ": "

@@ -110,7 +110,7 @@ final class CompareCommand {
     /** A comparison gives the workbooks that are in it. */
     private void read(Path file) {
         progress.step("Reading " + file.getFileName());
-        XlsxBook book = XlsxBook.open(file);
+        XlsxBook book = XlsxBook.open(file, new OwnFormulas(progress));
         for (OpenBook each : Comparison.books(book)) {
             Filling.Report report = Filling.compute(each);
             if (report.hasErrors()) {

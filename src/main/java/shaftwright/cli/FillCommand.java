@@ -25,7 +25,7 @@ final class FillCommand {
         Inputs.gather(request, inputs);
         Path target = request.target(request.file());
         progress.step("Reading " + request.file().getFileName());
-        XlsxBook book = XlsxBook.open(request.file());
+        XlsxBook book = XlsxBook.open(request.file(), new OwnFormulas(progress));
         progress.step("Computing it");
         if (Comparison.is(book)) {
             return comparison(book, target);
@@ -39,7 +39,7 @@ final class FillCommand {
             return ExitCode.PROBLEMS;
         }
         progress.step("Writing " + target.getFileName());
-        SaveReport saved = book.save(target, new OwnFormulas(progress));
+        SaveReport saved = book.save(target);
         PrintStream print = terminal.out();
         new FillSummary(print, report).print();
         problems.print(print);
@@ -63,7 +63,7 @@ final class FillCommand {
             return ExitCode.PROBLEMS;
         }
         progress.step("Writing " + target.getFileName());
-        SaveReport saved = book.save(target, new OwnFormulas(progress));
+        SaveReport saved = book.save(target);
         texts.summary(report);
         texts.problems(terminal.out(), report);
         written(target, report.written(), saved);
@@ -85,12 +85,13 @@ final class FillCommand {
         if (saved.recomputed() > 0) {
             print.print("; " + saved.recomputed() + " of your own formulas computed anew");
         }
-        if (saved.dropped() > 0) {
+        if (!saved.dropped().isEmpty()) {
             print.print(
                     "; "
-                            + saved.dropped()
-                            + " of your own formulas are left for your spreadsheet program to"
-                            + " compute when it opens the file");
+                            + OwnFormulas.left(saved.dropped())
+                            + " to compute when it opens the file ("
+                            + CellList.of(saved.dropped())
+                            + ")");
         }
     }
 }

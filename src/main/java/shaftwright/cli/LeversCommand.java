@@ -23,7 +23,7 @@ final class LeversCommand {
     }
 
     int run() {
-        XlsxBook book = XlsxBook.open(request.file());
+        XlsxBook book = XlsxBook.open(request.file(), new OwnFormulas(progress));
         Sizing sizing = Results.orNull(request.file(), book, terminal, progress);
         if (sizing == null) {
             return ExitCode.PROBLEMS;

@@ -1,5 +1,6 @@
 package shaftwright.cli;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -7,6 +8,7 @@ import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.template.PoiDependentFormulas;
 import shaftwright.workbook.xlsx.DependentFormulas;
+import shaftwright.workbook.xlsx.FormulaBook;
 
 /**
  * Computes the builder's own formulas anew. What does it is loaded only when a workbook has some
@@ -20,11 +22,22 @@ final class OwnFormulas implements DependentFormulas {
     }
 
     @Override
-    public Map<CellPlace, Optional<CellValue>> recompute(
-            byte[] patchedPackage, Map<CellPlace, CellValue> before, Set<CellPlace> owned) {
+    public Map<CellPlace, Optional<CellValue>> values(
+            FormulaBook book,
+            Set<CellPlace> cells,
+            Map<CellPlace, CellValue> changes,
+            Set<CellPlace> unvalued) {
         progress.step("Computing your own formulas");
         quietLogging();
-        return new PoiDependentFormulas().recompute(patchedPackage, before, owned);
+        return new PoiDependentFormulas().values(book, cells, changes, unvalued);
+    }
+
+    /** Says that some are left alone, as the beginning of a sentence. */
+    static String left(List<CellPlace> cells) {
+        return cells.size()
+                + (cells.size() == 1
+                        ? " of your own formulas is left for your spreadsheet program"
+                        : " of your own formulas are left for your spreadsheet program");
     }
 
     /**

@@ -26,7 +26,7 @@ final class ShowCommand {
     int run() throws IOException {
         List<Side> sides = sides();
         progress.step("Reading " + request.file().getFileName());
-        XlsxBook book = XlsxBook.open(request.file());
+        XlsxBook book = XlsxBook.open(request.file(), new OwnFormulas(progress));
         progress.step("Computing it");
         List<OpenBook> books = Comparison.books(book);
         List<Filling.Report> reports = new ArrayList<>();

@@ -27,8 +27,9 @@ final class TakeCommand {
         Path from = request.file();
         Path into = Inputs.path(request.words().get(2));
         Path target = request.target(into);
-        Sizing source = computed(XlsxBook.open(from), from);
-        XlsxBook book = XlsxBook.open(into);
+        OwnFormulas formulas = new OwnFormulas(progress);
+        Sizing source = computed(XlsxBook.open(from, formulas), from);
+        XlsxBook book = XlsxBook.open(into, formulas);
         Sizing before = source == null ? null : computed(book, into);
         if (source == null || before == null) {
             return ExitCode.PROBLEMS;
@@ -52,7 +53,7 @@ final class TakeCommand {
             terminal.err().println(into.getFileName() + ": nothing was taken.");
             return ExitCode.PROBLEMS;
         }
-        SaveReport saved = book.save(target, new OwnFormulas(progress));
+        SaveReport saved = book.save(target);
         say(report, scenario, column, plan, from, target);
         problems.print(terminal.out());
         terminal.out().print(target + ": " + report.written() + " cells filled");

@@ -27,6 +27,15 @@ public record Area(String sheet, int firstRow, int firstColumn, int lastRow, int
         return new CellPlace(sheet, firstRow + offset / width, firstColumn + offset % width);
     }
 
+    /** Whether the two have a cell in common. */
+    public boolean meets(Area other) {
+        return other.sheet.equals(sheet)
+                && other.firstRow <= lastRow
+                && other.lastRow >= firstRow
+                && other.firstColumn <= lastColumn
+                && other.lastColumn >= firstColumn;
+    }
+
     /** Whether this cell lies inside. */
     public boolean contains(CellPlace place) {
         return place.sheet().equals(sheet)

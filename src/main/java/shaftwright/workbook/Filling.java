@@ -123,7 +123,9 @@ public final class Filling {
         age = BookAge.of(version, names);
         age.problem().ifPresent(problems::add);
         TypedCells overlay = TypedCells.of(typed, names, cells, problems, version);
-        InputValues inputs = new InputReader(names, overlay.over(), problems, version).read();
+        TypedFormulas formulas = new TypedFormulas(book, cells, overlay);
+        List<Problem> known = List.copyOf(problems);
+        InputValues inputs = formulas.read(version, problems);
         Cells shown = book.read(LiveCells.areas(names));
         if (!inputs.complete() || (stopped() && inputs.scenarios() == 0)) {
             if (scenariosAsMade(names, cells, shown) && !inputs.complete()) {
@@ -135,14 +137,17 @@ public final class Filling {
         Ahead<LiveCheck> looking =
                 LiveCheck.begin(
                         names, shown, inputs.scenarios(), version, purpose == Purpose.CHECK);
-        Sizing sizing =
-                purpose == Purpose.COMPUTE || stopped()
-                        ? Sizing.of(inputs, problems)
-                        : Sizing.withVariants(inputs, problems);
+        Sizing sizing = sizing(inputs, formulas);
         LiveCheck look = looking.get();
         if (!scenariosAsMade(names, cells, shown)) {
             return report(null, 0);
         }
+        while (!stopped() && formulas.changeWith(look.live(), sizing)) {
+            problems.clear();
+            problems.addAll(known);
+            sizing = sizing(formulas.read(version, problems), formulas);
+        }
+        formulas.refuse(problems);
         problems.addAll(look.found());
         List<Problem> outdated =
                 purpose == Purpose.CHECK && !stopped() ? look.outdated(sizing) : List.of();
@@ -153,7 +158,16 @@ public final class Filling {
         if (stopped()) {
             return report(null, 0);
         }
-        return report(sizing, purpose == Purpose.FILL ? write(look.live(), sizing, overlay) : 0);
+        return report(
+                sizing,
+                purpose == Purpose.FILL ? write(look.live(), sizing, overlay, formulas) : 0);
+    }
+
+    private Sizing sizing(InputValues inputs, TypedFormulas formulas) {
+        boolean resultsOnly = purpose == Purpose.COMPUTE && !formulas.readResults();
+        return resultsOnly || stopped()
+                ? Sizing.of(inputs, problems)
+                : Sizing.withVariants(inputs, problems);
     }
 
     /**
@@ -170,9 +184,10 @@ public final class Filling {
         return asMade;
     }
 
-    private int write(LiveCells live, Sizing sizing, TypedCells overlay) {
+    private int write(LiveCells live, Sizing sizing, TypedCells overlay, TypedFormulas formulas) {
         int results = live.write(sizing, book);
         book.write(overlay.values());
+        book.write(formulas.values());
         notePackUse();
         return results + overlay.values().size();
     }

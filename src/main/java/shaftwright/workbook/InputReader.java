@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,6 +24,9 @@ final class InputReader {
     private final List<Problem> problems;
     private final int version;
     private LengthUnit unit = LengthUnit.INCH;
+
+    /** What each cell with a formula is, in a builder's words. */
+    private final Map<CellPlace, String> formulas = new LinkedHashMap<>();
 
     /** Tables in which rows were inserted or deleted where none may be. */
     private final Set<String> misplaced = new HashSet<>();
@@ -80,6 +84,11 @@ final class InputReader {
         }
         missing.sayTo(problems);
         return new InputValues(unit, letters.size(), entries);
+    }
+
+    /** What each typed cell is that holds a formula, once all were read. */
+    Map<CellPlace, String> formulas() {
+        return formulas;
     }
 
     private static Side[] sides(Input input) {
@@ -183,8 +192,12 @@ final class InputReader {
     }
 
     private Entry entry(Input input, CellPlace place, String which) {
-        CellValue raw = cells.at(place).value();
+        CellContent content = cells.at(place);
+        CellValue raw = content.value();
         String subject = which.isEmpty() ? input.label() : input.label() + ", " + which;
+        if (content.hasFormula()) {
+            formulas.put(place, subject);
+        }
         if (raw instanceof CellValue.Fault fault) {
             error(place, subject, fault.code(), expected(input));
             return new Entry(place, raw, Double.NaN, "");

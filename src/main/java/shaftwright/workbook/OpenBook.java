@@ -22,6 +22,21 @@ public interface OpenBook {
     Map<CellPlace, String> formulasCalling(String prefix);
 
     /**
+     * What formula cells of the builder's show once other cells hold new values. By itself an open
+     * document shows what follows from its cells.
+     *
+     * @param cells formula cells
+     * @param changes new values of other cells
+     * @param results areas whose cells count as values, whatever formulas they hold
+     */
+    default Followed follow(
+            Collection<CellPlace> cells,
+            Map<CellPlace, CellValue> changes,
+            Collection<Area> results) {
+        return Followed.UNCHANGED;
+    }
+
+    /**
      * Replaces values and nothing else: a formula cell keeps its formula and gets a new cached
      * value, any other cell gets the value itself. Takes effect when the book is saved; of several
      * values for one cell the last counts.

@@ -3,6 +3,7 @@ package shaftwright.workbook;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -15,6 +16,11 @@ final class TypedCells {
     private final Cells cells;
     private final Map<CellPlace, CellValue> values = new HashMap<>();
     private final List<Problem> problems;
+
+    /** What was to be typed over a formula of the builder's. */
+    private final Map<CellPlace, OverFormula> overFormulas = new LinkedHashMap<>();
+
+    private record OverFormula(String definedName, String text, CellValue value) {}
 
     private TypedCells(Cells cells, List<Problem> problems) {
         this.cells = cells;
@@ -62,6 +68,37 @@ final class TypedCells {
     /** What the input cells are to hold. */
     Map<CellPlace, CellValue> values() {
         return values;
+    }
+
+    /** Those that the cells do not hold already. */
+    Map<CellPlace, CellValue> changes() {
+        Map<CellPlace, CellValue> changes = new HashMap<>(values);
+        changes.entrySet()
+                .removeIf(cell -> cells.at(cell.getKey()).value().equals(cell.getValue()));
+        return changes;
+    }
+
+    /**
+     * Says what cannot be typed, because a formula stands there that shows something else.
+     *
+     * @param shown what formulas show, of those that no longer show what they hold
+     */
+    void refuseOver(Map<CellPlace, CellValue> shown, List<Problem> found) {
+        overFormulas.forEach(
+                (place, over) -> {
+                    CellValue now = shown.getOrDefault(place, cells.at(place).value());
+                    if (!now.equals(over.value())
+                            && !InputValues.asTyped(now).equals(over.text())) {
+                        found.add(
+                                Problem.error(
+                                        place,
+                                        over.definedName(),
+                                        "your own formula",
+                                        "a typed cell; it would compute over \""
+                                                + over.text()
+                                                + "\""));
+                    }
+                });
     }
 
     /** The book's cells as they will be. */
@@ -133,14 +170,7 @@ final class TypedCells {
                                     + CellValue.LONGEST_TEXT
                                     + ", which is all that a cell holds"));
         } else if (now.hasFormula()) {
-            if (!now.value().equals(value)) {
-                problems.add(
-                        Problem.error(
-                                place,
-                                column.definedName(),
-                                "your own formula",
-                                "a typed cell; it would compute over \"" + text + "\""));
-            }
+            overFormulas.put(place, new OverFormula(column.definedName(), text, value));
         } else if (column.definedName().equals("unit")
                 && !(now.value() instanceof CellValue.Text unit && unit.value().equals(text))) {
             problems.add(

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
 import shaftwright.workbook.CellWrite;
 import shaftwright.workbook.Cells;
+import shaftwright.workbook.Followed;
 import shaftwright.workbook.OpenBook;
 
 /**
@@ -65,6 +67,14 @@ public final class PartBook implements OpenBook {
     @Override
     public Map<CellPlace, String> formulasCalling(String prefix) {
         return Map.of();
+    }
+
+    @Override
+    public Followed follow(
+            Collection<CellPlace> cells,
+            Map<CellPlace, CellValue> changes,
+            Collection<Area> results) {
+        return whole.follow(cells, changes, results);
     }
 
     @Override

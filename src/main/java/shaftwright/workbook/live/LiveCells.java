@@ -2,6 +2,7 @@ package shaftwright.workbook.live;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import shaftwright.workbook.Area;
@@ -140,6 +141,33 @@ public final class LiveCells {
         return cells;
     }
 
+    /** What the cells in some areas should show that now show something else, by their places. */
+    public Map<CellPlace, CellValue> changes(Sizing sizing, Collection<Area> within) {
+        Map<CellPlace, CellValue> changes = new HashMap<>();
+        for (Cell cell : cells) {
+            if (isWritten(cell) && isWithin(cell.place(), within)) {
+                CellValue value = cell.line().core().at(sizing, cell.index());
+                if (!value.equals(cell.content().value())) {
+                    changes.put(cell.place(), value);
+                }
+            }
+        }
+        return changes;
+    }
+
+    private static boolean isWithin(CellPlace place, Collection<Area> areas) {
+        for (Area area : areas) {
+            if (area.contains(place)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isWritten(Cell cell) {
+        return cell.content().hasFormula() || cell.line().isEngine();
+    }
+
     /**
      * Writes what each cell should show; constants and overwritten cells are left alone, engine
      * cells are always written.
@@ -151,7 +179,7 @@ public final class LiveCells {
         int count = 0;
         List<CellWrite> values = new ArrayList<>(AT_ONCE);
         for (Cell cell : cells) {
-            if (cell.content().hasFormula() || cell.line().isEngine()) {
+            if (isWritten(cell)) {
                 CellValue value = cell.line().core().at(sizing, cell.index());
                 values.add(new CellWrite(cell.place(), value));
                 if (values.size() == AT_ONCE) {

@@ -3,6 +3,7 @@ package shaftwright.workbook.template;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.apache.poi.ss.formula.EvaluationName;
 import org.apache.poi.ss.formula.OperationEvaluationContext;
 import org.apache.poi.ss.formula.eval.AreaEval;
@@ -17,7 +18,9 @@ import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.formula.functions.FreeRefFunction;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.formula.ptg.Ref3DPxg;
+import org.apache.poi.ss.formula.udf.AggregatingUDFFinder;
 import org.apache.poi.ss.formula.udf.DefaultUDFFinder;
+import org.apache.poi.ss.formula.udf.UDFFinder;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -41,6 +44,20 @@ public final class PackFunctions {
                 workbook.removeName(name);
             }
         }
+        workbook.addToolPack(toolPack());
+    }
+
+    /** Finds the functions, and the guards that are put into formulas. */
+    static UDFFinder finder() {
+        Map<String, FreeRefFunction> guards = Guards.FUNCTIONS;
+        UDFFinder own =
+                new DefaultUDFFinder(
+                        guards.keySet().toArray(new String[0]),
+                        guards.values().toArray(new FreeRefFunction[0]));
+        return new AggregatingUDFFinder(own, toolPack());
+    }
+
+    private static UDFFinder toolPack() {
         List<CellFunction> functions = Catalogue.all();
         String[] words = new String[functions.size()];
         FreeRefFunction[] rules = new FreeRefFunction[words.length];
@@ -49,17 +66,12 @@ public final class PackFunctions {
             words[i] = function.name();
             rules[i] = (arguments, context) -> evaluated(function, arguments, context);
         }
-        workbook.addToolPack(new DefaultUDFFinder(words, rules));
+        return new DefaultUDFFinder(words, rules);
     }
 
     static boolean isOne(String name) {
         return name.toUpperCase(Locale.ROOT).startsWith(CellFunction.PREFIX)
                 && Catalogue.find(name).isPresent();
-    }
-
-    /** Whether a function of the pack has lengths, which are in the workbook's unit unless told. */
-    static boolean readsUnit(String name) {
-        return Catalogue.find(name).orElseThrow().hasUnit();
     }
 
     private static ValueEval evaluated(

@@ -30,6 +30,11 @@ final class AreaReference {
         return sheet == null ? null : new AreaReference(text, mark + 1).area(sheet);
     }
 
+    /** The area of a reference without a sheet, or null if the text is anything else. */
+    static Area on(String sheet, String text) {
+        return new AreaReference(text, 0).area(sheet);
+    }
+
     /** A sheet's name without its quotes. */
     static String sheetName(String quoted) {
         int last = quoted.length() - 1;

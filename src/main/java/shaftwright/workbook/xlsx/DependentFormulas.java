@@ -7,22 +7,25 @@ import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
 
 /**
- * Finds new values for the builder's own formula cells that depend on cells which a save changes.
- * Without this they would show what they showed before, as spreadsheet programs trust the values
- * stored in a file.
+ * Finds new values for the builder's own formula cells that depend on changed cells. Without this
+ * they would show what they showed before, as spreadsheet programs trust the values stored in a
+ * file.
  */
 public interface DependentFormulas {
     /**
-     * Values of formula cells that are not owned and depend on a changed cell, directly or through
-     * other cells and names.
+     * Values of formula cells when other cells have changed.
      *
-     * @param patchedPackage the workbook's bytes with all written values in place; dependent cells
-     *     still hold their previous cached values
-     * @param before what each changed cell held before; its keys are the changed cells
-     * @param owned every written cell, changed or not; their values are taken as they stand
-     * @return by cell the new value, or empty where the cached value must be dropped because the
-     *     right one is not known
+     * @param book the cells as the file holds them
+     * @param cells the formula cells that depend on changed ones; all others stand for the values
+     *     that the file holds, or for their new ones
+     * @param changes new values of changed cells
+     * @param unvalued those of the formula cells that have no stored value and shall be computed
+     *     all the same, though nothing shows that they are computed as the builder's program would
+     * @return by cell the new value, or empty where it is not known for certain
      */
-    Map<CellPlace, Optional<CellValue>> recompute(
-            byte[] patchedPackage, Map<CellPlace, CellValue> before, Set<CellPlace> owned);
+    Map<CellPlace, Optional<CellValue>> values(
+            FormulaBook book,
+            Set<CellPlace> cells,
+            Map<CellPlace, CellValue> changes,
+            Set<CellPlace> unvalued);
 }

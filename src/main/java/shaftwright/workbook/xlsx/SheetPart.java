@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.workbook.Area;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
 
@@ -55,6 +56,7 @@ final class SheetPart implements PartReader.Walk {
     private static final int ROW_FIELDS = 5;
 
     private static final String DATA_TABLE = "dataTable";
+    private static final String ARRAY = "array";
 
     private static final int LAST_ROW = (1 << 20) - 1;
     private static final int LAST_COLUMN = (1 << 14) - 1;
@@ -70,6 +72,9 @@ final class SheetPart implements PartReader.Walk {
     private final Map<Integer, String> sharedTexts = new HashMap<>();
 
     private final List<int[]> columnStyles = new ArrayList<>();
+
+    /** Cells with array formulas and what-if tables, which give values to others as well. */
+    private final List<Integer> blocks = new ArrayList<>();
 
     private String main = "";
     private String prefix = "";
@@ -267,6 +272,9 @@ final class SheetPart implements PartReader.Walk {
                     "a number from 0 to 999999999");
         }
         boolean table = !plain && reader.says("t", DATA_TABLE);
+        if (table || (!plain && reader.says("t", ARRAY))) {
+            blocks.add(cellCount - 1);
+        }
         reader.skip();
         int end = empty ? tagEnd : reader.end();
         if (value) {
@@ -319,6 +327,47 @@ final class SheetPart implements PartReader.Walk {
         int shared = reader.whole("si");
         String text = reader.text();
         return text.isEmpty() && shared >= 0 ? sharedText(shared) : text;
+    }
+
+    /** A cell's formula as it is stored; the cell must have one. */
+    synchronized StoredFormula stored(int cell) {
+        CellPlace place = place(cell);
+        Area alone = new Area(sheet, place.row(), place.column(), place.row(), place.column());
+        if (!saysFormula(cell)) {
+            return new StoredFormula(StoredFormula.Kind.CELL, "", place, alone);
+        }
+        PartReader reader = standingOn(cell(cell, FORMULA));
+        boolean table = reader.says("t", DATA_TABLE);
+        boolean array = reader.says("t", ARRAY);
+        int shared = reader.whole("si");
+        String ref = reader.attribute("ref");
+        Area block = (table || array) && ref != null ? AreaReference.on(sheet, ref) : null;
+        block = block == null ? alone : block;
+        if (table) {
+            return new StoredFormula(StoredFormula.Kind.WHAT_IF_TABLE, "", place, block);
+        }
+        String text = reader.text();
+        boolean follows = text.isEmpty() && shared >= 0;
+        return new StoredFormula(
+                array ? StoredFormula.Kind.ARRAY : StoredFormula.Kind.CELL,
+                follows ? sharedText(shared) : text,
+                follows ? place(holding(sharedFormulas.place(shared))) : place,
+                block);
+    }
+
+    /** The cell in whose element this place lies. */
+    private int holding(int place) {
+        int low = 0;
+        int high = cellCount - 1;
+        while (low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (cell(middle, TAG) <= place) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return low;
     }
 
     /** Decoded once, as hundreds of cells may ask for the same. */
@@ -427,11 +476,17 @@ final class SheetPart implements PartReader.Walk {
         return CellValue.of(texts.get(index));
     }
 
-    /** For messages. */
-    private CellPlace place(int cell) {
+    /** Where a cell stands. */
+    CellPlace place(int cell) {
+        int low = 0;
         int index = rowCount - 1;
-        while (row(index, FIRST) > cell) {
-            index--;
+        while (low < index) {
+            int middle = (low + index + 1) >>> 1;
+            if (row(middle, FIRST) <= cell) {
+                low = middle;
+            } else {
+                index = middle - 1;
+            }
         }
         return new CellPlace(sheet, row(index, ROW), cell(cell, COLUMN));
     }
@@ -489,6 +544,44 @@ final class SheetPart implements PartReader.Walk {
         return false;
     }
 
+    /** Formulas that give values to a block of cells. */
+    List<StoredFormula> blocks() {
+        List<StoredFormula> formulas = new ArrayList<>();
+        for (int cell : blocks) {
+            formulas.add(stored(cell));
+        }
+        return formulas;
+    }
+
+    /** Cells in this area that the file has, by their indexes. */
+    List<Integer> within(Area area) {
+        List<Integer> inside = new ArrayList<>();
+        int index = rowsOrdered ? findRow(area.firstRow()) : 0;
+        for (index = index < 0 ? -index - 1 : index; index < rowCount; index++) {
+            int row = row(index, ROW);
+            if (row > area.lastRow() && rowsOrdered) {
+                break;
+            }
+            if (row >= area.firstRow() && row <= area.lastRow()) {
+                addWithin(area, index, inside);
+            }
+        }
+        return inside;
+    }
+
+    private void addWithin(Area area, int index, List<Integer> inside) {
+        int cell = cellsOrdered ? findCell(index, area.firstColumn()) : row(index, FIRST);
+        for (cell = cell < 0 ? -cell - 1 : cell; cell < cellsEnd(index); cell++) {
+            int column = cell(cell, COLUMN);
+            if (column > area.lastColumn() && cellsOrdered) {
+                break;
+            }
+            if (column >= area.firstColumn() && column <= area.lastColumn()) {
+                inside.add(cell);
+            }
+        }
+    }
+
     /** Index of the cell at a place, or -1. */
     int find(int row, int column) {
         int index = lastFound;
@@ -511,6 +604,19 @@ final class SheetPart implements PartReader.Walk {
 
     PartText part() {
         return part;
+    }
+
+    /** Zero-based number of the last row, -1 when there is none. */
+    int lastRow() {
+        int last = -1;
+        for (int index = 0; index < rowCount; index++) {
+            last = Math.max(last, row(index, ROW));
+        }
+        return last;
+    }
+
+    int cellCount() {
+        return cellCount;
     }
 
     int rowCount() {

@@ -1,6 +1,7 @@
 package shaftwright.workbook.xlsx;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
@@ -10,7 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import shaftwright.workbook.Ahead;
+import shaftwright.workbook.Area;
 
 /**
  * The sheets of one file that hold cells. Each is inflated and walked once, when something of it is
@@ -170,14 +173,51 @@ final class Sheets {
         return scan;
     }
 
+    /** All in tab order. */
+    Set<String> names() {
+        return entries.keySet();
+    }
+
+    /** Whether there is a sheet with cells of this name. */
+    boolean has(String sheet) {
+        return entries.containsKey(sheet);
+    }
+
+    /** Sheets that were walked, and others that have formulas. */
+    List<String> withFormulas() {
+        List<String> found = new ArrayList<>();
+        for (String sheet : entries.keySet()) {
+            if (walked.containsKey(sheet) || scan(sheet).get()) {
+                found.add(sheet);
+            }
+        }
+        return found;
+    }
+
+    /** Whether any cell outside some areas has a formula. */
+    boolean haveFormulasOutside(Collection<Area> areas) {
+        Map<String, BitSet> known = new HashMap<>();
+        for (Area area : areas) {
+            BitSet cells = known.computeIfAbsent(area.sheet(), sheet -> new BitSet());
+            for (int cell : get(area.sheet()).within(area)) {
+                cells.set(cell);
+            }
+        }
+        return haveFormulasOutside(sheet -> known.getOrDefault(sheet, new BitSet()));
+    }
+
     /** Whether any cell that was not written has a formula. */
     boolean haveFormulasOutside(Written written) {
+        return haveFormulasOutside(written::cells);
+    }
+
+    private boolean haveFormulasOutside(Function<String, BitSet> known) {
         for (String sheet : entries.keySet()) {
             Ahead<SheetPart> part = walked.get(sheet);
             boolean found =
                     part == null
                             ? scan(sheet).get()
-                            : part.get().hasFormulaOutside(written.cells(sheet));
+                            : part.get().hasFormulaOutside(known.apply(sheet));
             if (found) {
                 return true;
             }

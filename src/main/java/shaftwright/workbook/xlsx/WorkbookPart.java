@@ -1,8 +1,10 @@
 package shaftwright.workbook.xlsx;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import shaftwright.workbook.Area;
@@ -29,6 +31,7 @@ final class WorkbookPart implements PartReader.Walk {
     private final Set<String> workbookScoped = new HashSet<>();
     private final Set<String> ambiguous = new HashSet<>();
     private final Set<String> deleted = new HashSet<>();
+    private final List<DefinedName> definitions = new ArrayList<>();
 
     private String prefix = "";
     private int calculation = -1;
@@ -104,12 +107,21 @@ final class WorkbookPart implements PartReader.Walk {
     private void readNames(PartReader reader) {
         while (reader.nextChild()) {
             String name = reader.attribute("name");
-            boolean local = reader.attribute("localSheetId") != null;
+            boolean local = reader.has("localSheetId");
+            String sheet = local ? sheetNumbered(reader.whole("localSheetId")) : "";
             String reference = reader.text();
             if (name != null) {
-                addName(XlsxBook.lowerCase(name), reference, local);
+                String lowerCase = XlsxBook.lowerCase(name);
+                definitions.add(new DefinedName(lowerCase, sheet, reference));
+                addName(lowerCase, reference, local);
             }
         }
+    }
+
+    /** The sheet of this number in tab order; empty where there is none. */
+    private String sheetNumbered(int number) {
+        List<String> sheets = List.copyOf(relationIds.keySet());
+        return number >= 0 && number < sheets.size() ? sheets.get(number) : "";
     }
 
     private void addName(String name, String reference, boolean local) {
@@ -156,6 +168,11 @@ final class WorkbookPart implements PartReader.Walk {
 
     Map<String, Area> names() {
         return names;
+    }
+
+    /** All defined names with what they stand for. */
+    List<DefinedName> definitions() {
+        return definitions;
     }
 
     Set<String> deletedNames() {

@@ -1,9 +1,7 @@
 package shaftwright.workbook.xlsx;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -28,6 +26,7 @@ import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.CellWrite;
 import shaftwright.workbook.Cells;
+import shaftwright.workbook.Followed;
 import shaftwright.workbook.OpenBook;
 
 /**
@@ -54,15 +53,21 @@ public final class XlsxBook implements OpenBook {
     private final Relationships links;
     private final WorkbookPart workbook;
     private final Sheets sheets;
+    private final DependentFormulas formulasOrNull;
 
     /** What was written, in turn, beside what the file holds. */
     private final List<Ahead<Written>> written = new ArrayList<>();
 
     /** Where the workbook part has the bytes of the known one, if any, it is not walked again. */
-    private XlsxBook(Path file, FileState read, WorkbookPart knownOrNull) {
+    private XlsxBook(
+            Path file,
+            FileState read,
+            WorkbookPart knownOrNull,
+            DependentFormulas formulasOrNull) {
         this.file = file;
         this.title = file.getFileName().toString();
         this.read = read;
+        this.formulasOrNull = formulasOrNull;
         this.zip = ZipSnapshot.of(title, read.content().orElseThrow());
         String main = mainPart();
         PartText text = zip.text(zip.find(main));
@@ -82,16 +87,28 @@ public final class XlsxBook implements OpenBook {
      * @throws UnreadableBookException if it is missing, or no .xlsx workbook, or damaged
      */
     public static XlsxBook open(Path file) {
-        return open(file, null);
+        return open(file, null, null);
     }
 
-    private static XlsxBook open(Path file, WorkbookPart knownOrNull) {
+    /**
+     * Opens a workbook file.
+     *
+     * @param formulas asked for new values of the builder's own formulas, if the workbook has any
+     *     that depend on what changes
+     * @throws UnreadableBookException if it is missing, or no .xlsx workbook, or damaged
+     */
+    public static XlsxBook open(Path file, DependentFormulas formulas) {
+        return open(file, null, formulas);
+    }
+
+    private static XlsxBook open(
+            Path file, WorkbookPart knownOrNull, DependentFormulas formulasOrNull) {
         String title = file.getFileName().toString();
         try {
             if (Files.isDirectory(file)) {
                 throw new UnreadableBookException(title, "a folder", ZipSnapshot.A_WORKBOOK);
             }
-            return new XlsxBook(file, FileState.read(file), knownOrNull);
+            return new XlsxBook(file, FileState.read(file), knownOrNull, formulasOrNull);
         } catch (NoSuchFileException e) {
             throw new UnreadableBookException(title, "no such file", "an .xlsx workbook", e);
         } catch (IOException e) {
@@ -238,47 +255,36 @@ public final class XlsxBook implements OpenBook {
     }
 
     /**
-     * Saves the written values, leaving formulas elsewhere with the values they show.
-     *
-     * @see #save(Path, DependentFormulas)
-     */
-    public SaveReport save(Path target) {
-        return save(target, null);
-    }
-
-    /**
      * Saves the written values. Nothing is written when the file already holds them all. A file
      * that is replaced is kept beside the new one as {@code name.backup.xlsx} until the next save.
-     * To go on afterwards, open the file again: this book still stands for what was read.
+     * To go on afterwards, open the file again: this book still stands for what was read. Formulas
+     * of the builder's that depend on changed cells get new values, or lose theirs; in a book that
+     * was opened without somebody to compute them they keep what they show.
      *
      * @param target the file to write, usually the one that was opened
-     * @param dependents asked for new values of other formula cells, if the workbook has any
      * @return what was done
      * @throws BookNotWritableException if the target is open elsewhere, has changed since it was
      *     read, is signed, or cannot be replaced; it is then left as it was
      */
-    public SaveReport save(Path target, DependentFormulas dependents) {
+    public SaveReport save(Path target) {
         refuseUnfit(target);
         Written all = compared();
         Map<CellPlace, CellValue> changes = new HashMap<>(all.changed());
         int changed = changes.size();
         if (changed == 0 && isSource(target)) {
             SafeReplace.tidy(target);
-            return new SaveReport(0, 0, 0, Replaced.NOTHING);
+            return new SaveReport(0, 0, List.of(), Replaced.NOTHING);
         }
         refuseSigned(target);
-        int recomputed = 0;
-        int dropped = 0;
-        if (dependents != null && !changes.isEmpty() && sheets.haveFormulasOutside(all)) {
-            Map<CellPlace, Optional<CellValue>> found =
-                    dependents.recompute(patched(changes, false), before(changes), writtenPlaces());
-            for (Map.Entry<CellPlace, Optional<CellValue>> cell : found.entrySet()) {
-                changes.put(cell.getKey(), cell.getValue().orElse(CellValue.BLANK));
-                recomputed += cell.getValue().isPresent() ? 1 : 0;
-                dropped += cell.getValue().isPresent() ? 0 : 1;
+        Map<CellPlace, Optional<CellValue>> dependents = dependents(all);
+        List<CellPlace> dropped = new ArrayList<>();
+        for (Map.Entry<CellPlace, Optional<CellValue>> cell : dependents.entrySet()) {
+            changes.put(cell.getKey(), cell.getValue().orElse(CellValue.BLANK));
+            if (cell.getValue().isEmpty()) {
+                dropped.add(cell.getKey());
             }
         }
-        Map<String, Deflated> parts = patches(changes, dropped > 0);
+        Map<String, Deflated> parts = patches(changes, !dropped.isEmpty());
         Replaced replaced =
                 SafeReplace.replace(
                         target,
@@ -295,14 +301,81 @@ public final class XlsxBook implements OpenBook {
                                 readBack(target, file, changes);
                             }
                         });
-        return new SaveReport(changed, recomputed, dropped, replaced);
+        return new SaveReport(changed, dependents.size() - dropped.size(), dropped, replaced);
+    }
+
+    /** New values of the builder's own formulas; empty of one whose value is to be dropped. */
+    private Map<CellPlace, Optional<CellValue>> dependents(Written all) {
+        return formulasOrNull == null || all.changed().isEmpty() || !sheets.haveFormulasOutside(all)
+                ? Map.of()
+                : buildersFormulas()
+                        .dependents(all.changed(), all, writtenPlaces(), formulasOrNull);
+    }
+
+    /** Whether any cell outside some areas has a formula. */
+    public boolean hasFormulasOutside(Collection<Area> areas) {
+        return sheets.haveFormulasOutside(areas);
+    }
+
+    /**
+     * Cells of the builder's own formulas that would lose their values if the written values were
+     * saved now.
+     */
+    public List<CellPlace> losing() {
+        List<CellPlace> losing = new ArrayList<>();
+        dependents(compared())
+                .forEach(
+                        (place, value) -> {
+                            if (value.isEmpty()) {
+                                losing.add(place);
+                            }
+                        });
+        return losing;
+    }
+
+    @Override
+    public Followed follow(
+            Collection<CellPlace> cells,
+            Map<CellPlace, CellValue> changes,
+            Collection<Area> results) {
+        return cells.isEmpty()
+                ? Followed.UNCHANGED
+                : buildersFormulas().follow(cells, changes, results, formulasOrNull);
+    }
+
+    private BuildersFormulas buildersFormulas() {
+        return new BuildersFormulas(workbook, sheets, tables());
+    }
+
+    /** Where tables stand, by their lower-case names; those that cannot be read are left out. */
+    private Map<String, Area> tables() {
+        Map<String, Area> tables = new HashMap<>();
+        for (String sheet : sheets.names()) {
+            try {
+                Relationships links = Relationships.of(title, zip, sheets.entry(sheet).name());
+                for (Relationships.Link link : links.links()) {
+                    ZipEntryRecord entry = link.isA("table") ? zip.find(link.target()) : null;
+                    if (entry != null) {
+                        TablePart table = TablePart.read(zip.text(entry));
+                        Area area = AreaReference.on(sheet, table.reference());
+                        if (area != null) {
+                            tables.put(lowerCase(table.name()), area);
+                        }
+                    }
+                }
+            } catch (UnreadableBookException e) {
+                // Formulas that read it are then taken to read anything.
+                continue;
+            }
+        }
+        return tables;
     }
 
     /**
      * Saves with other named formulas; nothing else changes, and written values are not saved.
      *
      * @return what became of the previous file
-     * @throws BookNotWritableException as {@link #save(Path, DependentFormulas)} does
+     * @throws BookNotWritableException as {@link #save(Path)} does
      * @throws UnreadableBookException if the builder has a name of his own that is to be put in
      */
     public Replaced saveNames(Path target, NamedFormulas names) {
@@ -356,7 +429,7 @@ public final class XlsxBook implements OpenBook {
      * Saves without the names of authors; nothing else changes, and written values are not saved.
      *
      * @return what became of the previous file
-     * @throws BookNotWritableException as {@link #save(Path, DependentFormulas)} does
+     * @throws BookNotWritableException as {@link #save(Path)} does
      */
     public Replaced saveWithoutAuthors(Path target) {
         return saveParts(
@@ -442,27 +515,6 @@ public final class XlsxBook implements OpenBook {
             }
         }
         return places;
-    }
-
-    /** What these cells hold in the file. */
-    private Map<CellPlace, CellValue> before(Map<CellPlace, CellValue> changes) {
-        Map<CellPlace, CellValue> before = new HashMap<>();
-        for (CellPlace place : changes.keySet()) {
-            SheetPart part = sheets.get(place.sheet());
-            int cell = part.find(place.row(), place.column());
-            before.put(place, cell < 0 ? CellValue.BLANK : part.value(cell));
-        }
-        return before;
-    }
-
-    private byte[] patched(Map<CellPlace, CellValue> changes, boolean computeOnOpening) {
-        try {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            zip.writeTo(out, patches(changes, computeOnOpening));
-            return out.toByteArray();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     /** New content of all parts that these values change, by entry name. */
@@ -563,7 +615,7 @@ public final class XlsxBook implements OpenBook {
 
     private void readBack(Path target, Path file, Map<CellPlace, CellValue> changes) {
         try {
-            XlsxBook book = open(file, workbook);
+            XlsxBook book = open(file, workbook, null);
             Ahead<Written> again = Written.of(CellWrite.all(changes), book.sheets);
             book.sheets.finish();
             Set<CellPlace> other = again.get().changed().keySet();

@@ -241,7 +241,7 @@ class XlsxBookWriteTest {
         Files.setLastModifiedTime(file, FileTime.fromMillis(1_000_000_000_000L));
         XlsxBook book = XlsxBook.open(file);
         book.write(Map.of(at("A1"), CellValue.of(1.0), at("B7"), CellValue.BLANK));
-        assertThat(book.save(file)).isEqualTo(new SaveReport(0, 0, 0, Replaced.NOTHING));
+        assertThat(book.save(file)).isEqualTo(new SaveReport(0, 0, List.of(), Replaced.NOTHING));
         assertThat(Files.getLastModifiedTime(file).toMillis()).isEqualTo(1_000_000_000_000L);
         assertThat(folder.toFile().list()).containsExactly("book.xlsx");
     }
@@ -266,7 +266,7 @@ class XlsxBookWriteTest {
         XlsxBook book = XlsxBook.open(file);
         book.write(other);
         book.write(same);
-        assertThat(book.save(file)).isEqualTo(new SaveReport(0, 0, 0, Replaced.NOTHING));
+        assertThat(book.save(file)).isEqualTo(new SaveReport(0, 0, List.of(), Replaced.NOTHING));
         assertThat(file).hasBinaryContent(before);
 
         List<CellWrite> both = new ArrayList<>(other);
