@@ -347,28 +347,32 @@ public final class XlsxBook implements OpenBook {
         return new BuildersFormulas(workbook, sheets, tables());
     }
 
-    /** Where tables stand, by their lower-case names; those that cannot be read are left out. */
+    /** Where tables stand, by their lower-case names. */
     private Map<String, Area> tables() {
         Map<String, Area> tables = new HashMap<>();
         for (String sheet : sheets.names()) {
-            try {
-                Relationships links = Relationships.of(title, zip, sheets.entry(sheet).name());
-                for (Relationships.Link link : links.links()) {
-                    ZipEntryRecord entry = link.isA("table") ? zip.find(link.target()) : null;
-                    if (entry != null) {
-                        TablePart table = TablePart.read(zip.text(entry));
-                        Area area = AreaReference.on(sheet, table.reference());
-                        if (area != null) {
-                            tables.put(lowerCase(table.name()), area);
-                        }
-                    }
-                }
-            } catch (UnreadableBookException e) {
-                // Formulas that read it are then taken to read anything.
-                continue;
-            }
+            addTables(sheet, tables);
         }
         return tables;
+    }
+
+    /** A table that cannot be read is left out: who reads it is taken to read anything. */
+    private void addTables(String sheet, Map<String, Area> tables) {
+        try {
+            Relationships links = Relationships.of(title, zip, sheets.entry(sheet).name());
+            for (Relationships.Link link : links.links()) {
+                ZipEntryRecord entry = link.isA("table") ? zip.find(link.target()) : null;
+                if (entry != null) {
+                    TablePart table = TablePart.read(zip.text(entry));
+                    Area area = AreaReference.on(sheet, table.reference());
+                    if (area != null) {
+                        tables.put(lowerCase(table.name()), area);
+                    }
+                }
+            }
+        } catch (UnreadableBookException e) {
+            // Seen from the formulas, such a table is one that nobody knows.
+        }
     }
 
     /**
