@@ -69,7 +69,7 @@ final class CheckCommand {
 
     private int say(XlsxBook book, List<Problem> found, int strayed) {
         book.refuseDamaged();
-        ProblemList problems = new ProblemList(request.file(), found);
+        ProblemList problems = new ProblemList(request.file(), LostNotice.behind(found, book));
         PrintStream out = terminal.out();
         problems.print(out);
         String packUse = PackUse.in(book).sentence();

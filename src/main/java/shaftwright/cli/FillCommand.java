@@ -31,9 +31,8 @@ final class FillCommand {
             return comparison(book, target);
         }
         Filling.Report report = Filling.fill(book, inputs.forFilling());
-        ProblemList problems = new ProblemList(request.file(), report.problems());
         if (report.hasErrors()) {
-            problems.print(terminal.err());
+            new ProblemList(request.file(), report.problems()).print(terminal.err());
             terminal.err()
                     .println(request.file().getFileName() + ": not filled, nothing was written.");
             return ExitCode.PROBLEMS;
@@ -42,7 +41,7 @@ final class FillCommand {
         SaveReport saved = book.save(target);
         PrintStream print = terminal.out();
         new FillSummary(print, report).print();
-        problems.print(print);
+        new ProblemList(request.file(), LostNotice.behind(report.problems(), book)).print(print);
         written(target, report.written(), saved);
         return ExitCode.SUCCESS;
     }

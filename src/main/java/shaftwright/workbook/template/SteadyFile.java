@@ -12,6 +12,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.ooxml.POIXMLTypeLoader;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -21,6 +22,11 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 final class SteadyFile {
     /** Earliest whole year that a zip archive can name. */
     private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+    static {
+        // Some libraries read a formula inside a CDATA section as none.
+        POIXMLTypeLoader.DEFAULT_XML_OPTIONS.setSaveCDataLengthThreshold(Integer.MAX_VALUE);
+    }
 
     private SteadyFile() {}
 

@@ -26,7 +26,11 @@ final class ContentTypes implements PartReader.Walk {
             "application/vnd.openxmlformats-officedocument.drawingml.chart+xml";
     private static final String EXTENDED_CHART = "application/vnd.ms-office.chartex+xml";
 
+    private static final String DRAWING =
+            "application/vnd.openxmlformats-officedocument.drawing+xml";
+
     private final List<String> charts = new ArrayList<>();
+    private final List<String> drawings = new ArrayList<>();
     private final Map<String, String> byPart = new LinkedHashMap<>();
     private final Map<String, String> byExtension = new LinkedHashMap<>();
 
@@ -45,6 +49,11 @@ final class ContentTypes implements PartReader.Walk {
     /** Names of the parts that are charts. */
     List<String> charts() {
         return charts;
+    }
+
+    /** Names of the parts that hold what lies over a sheet. */
+    List<String> drawings() {
+        return drawings;
     }
 
     /** Whether a part is listed as something whose type ends in this word. */
@@ -66,6 +75,8 @@ final class ContentTypes implements PartReader.Walk {
                 byPart.put(name.toLowerCase(Locale.ROOT), type.toLowerCase(Locale.ROOT));
                 if (CHART.equals(type) || EXTENDED_CHART.equals(type)) {
                     charts.add(name);
+                } else if (DRAWING.equals(type)) {
+                    drawings.add(name);
                 }
             } else if (type != null && extension != null) {
                 byExtension.put(extension.toLowerCase(Locale.ROOT), type.toLowerCase(Locale.ROOT));

@@ -122,6 +122,15 @@ final class Sheets {
         return part.get();
     }
 
+    /** Those that were walked so far. */
+    List<SheetPart> parts() {
+        List<SheetPart> parts = new ArrayList<>();
+        for (Ahead<SheetPart> part : walked.values()) {
+            parts.add(part.get());
+        }
+        return parts;
+    }
+
     private final class Walk implements Callable<SheetPart>, Comparable<Walk> {
         private final String sheet;
         private final ZipEntryRecord entry;

@@ -217,6 +217,15 @@ public final class XlsxBook implements OpenBook {
     }
 
     /**
+     * What every workbook of this tool has and this one has no more, in a builder's words, such as
+     * {@code charts}: a program that does not keep them saved it. Asked when typed and live cells
+     * were read.
+     */
+    public List<String> lostParts() {
+        return LostParts.of(zip, ContentTypes.of(zip), sheets.parts());
+    }
+
+    /**
      * {@inheritDoc}
      *
      * <p>Sheets are walked meanwhile: that the part of one is damaged, or that a cell holds
