@@ -23,12 +23,14 @@ public record Length(double mm) {
     /**
      * Reads a length as it is written in the workshop.
      *
-     * <p>A number may be whole, decimal ({@code 25.375}), a fraction with 2, 4, 8, 16, 32 or 64
-     * below the line, or whole and fraction joined by a space or hyphen. Behind it stands an inch
-     * mark, {@code in}, {@code inch} or {@code inches}, or {@code mm}; feet and inches are written
-     * {@code 2' 1 3/8"}. Fractions without a mark are inches whatever the bare unit, since no
-     * metric tape has them. A decimal comma is read unless three digits follow it, which might be
-     * thousands. A sign may lead.
+     * <p>A number may be whole, decimal ({@code 25.375}), a fraction with 2, 3, 4, 8, 16, 32 or 64
+     * below the line, or whole and fraction joined by a space or hyphen. A fraction may be a single
+     * sign such as {@code ½}, with or without a space before it, or have a fraction slash. Behind
+     * the number stands an inch mark, {@code in}, {@code inch} or {@code inches}, or {@code mm} or
+     * {@code cm}; feet and inches are written {@code 2' 1 3/8"}. Fractions without a mark are
+     * inches whatever the bare unit, since no metric tape has them. A decimal comma is read unless
+     * three digits follow it, which might be thousands. A sign may lead. Spaces may be no-break or
+     * thin ones.
      *
      * @param text what was written; spaces around it do not matter
      * @param bare the unit of a whole or decimal number that has no mark

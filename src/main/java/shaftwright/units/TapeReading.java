@@ -11,6 +11,7 @@ final class TapeReading {
     private static final int LONGEST_NUMBER = 16;
 
     private static final double INCHES_PER_FOOT = 12;
+    private static final double MM_PER_CENTIMETRE = 10;
 
     private final String written;
     private final String text;
@@ -18,7 +19,7 @@ final class TapeReading {
 
     TapeReading(String written) {
         this.written = written;
-        this.text = straightened(written);
+        this.text = TapeText.straightened(written);
     }
 
     double mm(LengthUnit bare) {
@@ -98,6 +99,7 @@ final class TapeReading {
         int parts =
                 switch (bottom) {
                     case "2" -> 2;
+                    case "3" -> 3;
                     case "4" -> 4;
                     case "8" -> 8;
                     case "16" -> 16;
@@ -105,7 +107,7 @@ final class TapeReading {
                     case "64" -> 64;
                     default ->
                             throw refuse(
-                                    "a fraction has 2, 4, 8, 16, 32 or 64 below the line, not "
+                                    "a fraction has 2, 3, 4, 8, 16, 32 or 64 below the line, not "
                                             + (bottom.isEmpty() ? "nothing" : bottom));
                 };
         if (top.charAt(0) == '0' || top.length() > 2 || Integer.parseInt(top) >= parts) {
@@ -124,17 +126,21 @@ final class TapeReading {
         return switch (rest) {
             case "" -> inchNotation ? LengthUnit.INCH.mm() : bare.mm();
             case "\"", "in", "in.", "inch", "inches" -> LengthUnit.INCH.mm();
-            case "mm" -> {
+            case "mm", "cm" -> {
                 if (inchNotation) {
-                    throw refuse("feet and fractions are inch notation, mm does not go with them");
+                    throw refuse(
+                            "feet and fractions are inch notation, "
+                                    + rest
+                                    + " does not go with them");
                 }
-                yield LengthUnit.MILLIMETRE.mm();
+                yield rest.equals("cm") ? MM_PER_CENTIMETRE : LengthUnit.MILLIMETRE.mm();
             }
             default ->
                     throw refuse(
                             "\""
                                     + rest
-                                    + "\" is left over behind the number; units are in, \", ' and mm");
+                                    + "\" is left over behind the number; units are in, \", ', mm"
+                                    + " and cm");
         };
     }
 
@@ -175,36 +181,5 @@ final class TapeReading {
 
     private UnreadableLengthException refuse(String reason) {
         return new UnreadableLengthException(written, reason);
-    }
-
-    /** One kind of quote, hyphen and letter case; single spaces, none at the ends. */
-    private String straightened(String raw) {
-        StringBuilder plain = new StringBuilder(raw.length());
-        for (int i = 0; i < raw.length(); i++) {
-            char sign = straightened(raw.charAt(i));
-            int last = plain.length() - 1;
-            if (sign == ' ' && (last < 0 || plain.charAt(last) == ' ')) {
-                continue;
-            }
-            if (sign == '\'' && last >= 0 && plain.charAt(last) == '\'') {
-                plain.setCharAt(last, '"');
-            } else {
-                plain.append(sign);
-            }
-        }
-        int last = plain.length() - 1;
-        return last >= 0 && plain.charAt(last) == ' ' ? plain.substring(0, last) : plain.toString();
-    }
-
-    private char straightened(char sign) {
-        if (sign < ' ') {
-            throw refuse("there is a line break or tab in it");
-        }
-        return switch (sign) {
-            case '\u2018', '\u2019', '\u2032' -> '\'';
-            case '\u201c', '\u201d', '\u2033' -> '"';
-            case '\u2212', '\u2013' -> '-';
-            default -> sign >= 'A' && sign <= 'Z' ? (char) (sign + ('a' - 'A')) : sign;
-        };
     }
 }

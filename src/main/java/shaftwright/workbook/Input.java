@@ -1,6 +1,8 @@
 package shaftwright.workbook;
 
 import java.util.List;
+import shaftwright.units.PlainNumber;
+import shaftwright.units.UnreadableNumberException;
 
 /**
  * Declaration of one input: its defined name, where it belongs and what it may hold. Template,
@@ -60,29 +62,29 @@ public record Input(
         if (text.isEmpty()) {
             return CellValue.BLANK;
         }
-        return kind.numeric() && kind != InputKind.LENGTH && looksLikeNumber(text)
-                ? number(text)
-                : CellValue.of(text);
+        return kind.numeric() && kind != InputKind.LENGTH ? number(text) : CellValue.of(text);
     }
 
+    /** Kept as it is when it can't be read; reading says what is wrong with it. */
     private static CellValue number(String text) {
         try {
-            double number = Double.parseDouble(text);
+            double number = hasExponent(text) ? Double.parseDouble(text) : PlainNumber.parse(text);
             return Double.isFinite(number) ? CellValue.of(number) : CellValue.of(text);
-        } catch (NumberFormatException e) {
-            // Kept as it is; reading says what is wrong with it.
+        } catch (NumberFormatException | UnreadableNumberException e) {
             return CellValue.of(text);
         }
     }
 
     /** Java reads {@code NaN}, {@code 0x1p3} and {@code 2d} as numbers, a spreadsheet does not. */
-    private static boolean looksLikeNumber(String text) {
+    private static boolean hasExponent(String text) {
+        boolean exponent = false;
         for (int i = 0; i < text.length(); i++) {
+            exponent |= text.charAt(i) == 'e' || text.charAt(i) == 'E';
             if ("0123456789.+-eE".indexOf(text.charAt(i)) < 0) {
                 return false;
             }
         }
-        return true;
+        return exponent;
     }
 
     /** A copy whose empty cell stands for this number. */

@@ -13,7 +13,9 @@ import shaftwright.tyre.TyreSize;
 import shaftwright.tyre.UnreadableTyreSizeException;
 import shaftwright.units.Length;
 import shaftwright.units.LengthUnit;
+import shaftwright.units.PlainNumber;
 import shaftwright.units.UnreadableLengthException;
+import shaftwright.units.UnreadableNumberException;
 import shaftwright.workbook.InputValues.Entry;
 
 /** Reads every typed cell by its defined name and says all that is wrong with them at once. */
@@ -230,24 +232,16 @@ final class InputReader {
 
     private Entry number(Input input, CellPlace place, CellValue raw, String subject) {
         double number;
-        if (input.kind() == InputKind.LENGTH) {
-            try {
-                number =
-                        raw instanceof CellValue.Numeric typed
-                                ? typed.value() * unit.mm()
-                                : Length.parse(((CellValue.Text) raw).value(), unit).mm();
-            } catch (UnreadableLengthException e) {
-                error(
-                        place,
-                        subject,
-                        "\"" + e.text() + "\" (" + e.reason() + ")",
-                        UnreadableLengthException.EXPECTED);
-                return new Entry(place, raw, Double.NaN, "");
-            }
-        } else if (raw instanceof CellValue.Numeric typed) {
-            number = typed.value() * input.kind().factor(unit);
-        } else {
-            error(place, subject, shown(raw), expected(input));
+        try {
+            double typed = typed(input, raw, unit);
+            number = input.kind() == InputKind.LENGTH ? typed : typed * input.kind().factor(unit);
+        } catch (UnreadableLengthException | UnreadableNumberException e) {
+            String reason =
+                    e instanceof UnreadableLengthException length
+                            ? length.reason()
+                            : ((UnreadableNumberException) e).reason();
+            String why = reason.isEmpty() ? "" : " (" + reason + ")";
+            error(place, subject, shown(raw) + why, expected(input));
             return new Entry(place, raw, Double.NaN, "");
         }
         if (!allowed(input, place, raw, subject, number)) {
@@ -255,6 +249,21 @@ final class InputReader {
         }
         double handed = input.kind() == InputKind.ANGLE ? Math.toRadians(number) : number;
         return new Entry(place, raw, handed, shownText(raw));
+    }
+
+    /**
+     * What a number or text stands for: mm for a length, for others the number itself.
+     *
+     * @throws UnreadableLengthException if a text is no length
+     * @throws UnreadableNumberException if a text is no number
+     */
+    static double typed(Input input, CellValue raw, LengthUnit unit) {
+        boolean length = input.kind() == InputKind.LENGTH;
+        if (raw instanceof CellValue.Numeric number) {
+            return length ? number.value() * unit.mm() : number.value();
+        }
+        String text = ((CellValue.Text) raw).value();
+        return length ? Length.parse(text, unit).mm() : PlainNumber.parse(text);
     }
 
     /** A number out of range is not handed on: what would follow from it is noise. */

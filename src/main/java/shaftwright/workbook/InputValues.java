@@ -102,6 +102,28 @@ public final class InputValues {
         return entry == null ? "" : entry.text();
     }
 
+    /** What the cell of an input holds, blank when it does not exist. */
+    public CellValue content(String name, Index index) {
+        Entry entry = entryOrNull(name, index);
+        return entry == null ? CellValue.BLANK : entry.raw();
+    }
+
+    /**
+     * Number that is typed into a cell, the declared one for an empty cell: mm for a length, for
+     * others as it stands there. NaN where there is none.
+     *
+     * @throws IllegalArgumentException if what is typed can't be read
+     */
+    public double typed(Input input, Index index) {
+        Entry entry = entryOrNull(input.name(), index);
+        if (entry == null) {
+            return Double.NaN;
+        }
+        return InputReader.isEmpty(entry.raw())
+                ? input.whenEmpty()
+                : InputReader.typed(input, entry.raw(), unit);
+    }
+
     /** Text of an input that occurs once. */
     public String text(String name) {
         return text(name, new Index(Side.LEFT, 0, 0));

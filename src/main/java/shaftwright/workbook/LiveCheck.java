@@ -116,6 +116,10 @@ final class LiveCheck {
     private List<Problem> editedCells() {
         List<Problem> problems = new ArrayList<>();
         for (LiveCells.Cell cell : live.all()) {
+            if (cell.line().revised() > version) {
+                // It has the formula of its own version, of which the workbook's age says so.
+                continue;
+            }
             String formula = cell.content().formula();
             if (!formula.isEmpty() && cell.line().isEngine()) {
                 problems.add(

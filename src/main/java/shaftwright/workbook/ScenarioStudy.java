@@ -44,6 +44,8 @@ final class ScenarioStudy {
         Picks picks = picks(scenario);
         TyreFigures tyre = tyre(scenario);
         String trouble = used ? trouble(scenario, picks) : "";
+        String misread = used ? sizing.misread().in(scenario) : "";
+        trouble = misread.isEmpty() ? trouble : misread;
         SideOutcome left = side(scenario, Side.LEFT, used, trouble, picks, tyre);
         SideOutcome right = side(scenario, Side.RIGHT, used, trouble, picks, tyre);
         return new ScenarioOutcome(

@@ -31,6 +31,11 @@ public final class SideReadings {
         this.problems = problems;
     }
 
+    /** Whether the right side has readings of its own. */
+    static boolean rightMeasured(InputValues inputs) {
+        return inputs.text("right_side").equalsIgnoreCase("measured");
+    }
+
     /**
      * Reads and fits a side.
      *
@@ -40,7 +45,7 @@ public final class SideReadings {
      */
     static SideReadings of(
             InputValues inputs, Side side, TapeSettings settings, List<Problem> problems) {
-        boolean own = side == Side.LEFT || inputs.text("right_side").equalsIgnoreCase("measured");
+        boolean own = side == Side.LEFT || rightMeasured(inputs);
         SideReadings readings =
                 new SideReadings(
                         inputs, own ? side : Side.LEFT, own ? problems : new ArrayList<>());

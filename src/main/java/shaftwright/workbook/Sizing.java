@@ -62,6 +62,7 @@ public final class Sizing {
     private final Map<Side, StopsAlone[]> stopsAlone = new EnumMap<>(Side.class);
 
     private final Doubts doubts;
+    private Misread misread = Misread.nothing();
 
     private Sizing(
             InputValues inputs,
@@ -108,6 +109,9 @@ public final class Sizing {
                         new EnumMap<>(Side.class),
                         new EnumMap<>(Side.class),
                         new Doubts(inputs));
+        if (problems.stream().anyMatch(Problem::isError)) {
+            sizing.misread = Misread.of(inputs);
+        }
         new PartsCheck(inputs, sizing.parts, problems).run();
         for (Side side : Side.values()) {
             sizing.paths.put(side, sizing.path(side, problems));
@@ -223,6 +227,11 @@ public final class Sizing {
     /** Said of a scenario that lacks a joint at this end. */
     public static String noJoint(String end) {
         return "choose an " + end + " joint";
+    }
+
+    /** What was typed and can't be used. */
+    Misread misread() {
+        return misread;
     }
 
     public InputValues inputs() {

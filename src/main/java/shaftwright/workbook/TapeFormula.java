@@ -1,30 +1,34 @@
 package shaftwright.workbook;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import shaftwright.units.TapeText;
 
 /**
- * The live formula that reads a length as it is written in the workshop; it accepts and refuses
- * what {@link shaftwright.units.Length#parse} accepts and refuses.
+ * The live formulas that read a length as it is written in the workshop: one straightens the text,
+ * the other reads what the first one shows. They accept and refuse what {@link
+ * shaftwright.units.Length#parse} accepts and refuses.
  *
  * <p>No text reaches a conversion before its pattern, every run of digits shown as one 0, was found
  * in a closed list. Spreadsheet programs are generous and differ: left alone they read {@code 5%},
  * {@code 1:30} and {@code 3/8} as a share, a time and a day.
  */
 public final class TapeFormula {
-    /** What the cell shows for a text that is no length. */
-    public static final String UNREADABLE = "unreadable";
-
-    /** Longer than any pattern of the list, so nothing acceptable is cut off. */
-    private static final int LONGEST_TEXT = 99;
+    /** What the straightened text is when there are signs in it that do not print. */
+    private static final String UNPRINTABLE = "?";
 
     /** Wider than feet and inches together with sixteen digits to a number. */
     private static final int FIELD = 60;
 
     private static final String FOOT_MARK = "'";
     private static final String INCH_MARK = "\"";
-    private static final List<String> DECIMALS = List.of("0", "0.0", ".0");
+    private static final String[] METRIC = {"mm", "cm"};
     private static final List<String> INCHES = List.of("0", "0.0", ".0", "0/0", "0 0/0", "0-0/0");
+
+    /** Stands before a glyph written out; typed ones are strokes of fractions by then. */
+    private static final String GLYPH = TapeText.SLASHES.substring(0, 1);
 
     private TapeFormula() {}
 
@@ -43,47 +47,67 @@ public final class TapeFormula {
     }
 
     /**
-     * Formula text, without the equals sign, for the millimetres of what a cell holds: a number, an
-     * empty text for a blank cell, {@link #UNREADABLE} otherwise.
+     * Formula text, without the equals sign, for what {@link TapeText#straightened} makes of a
+     * cell's text; an empty text for a cell that holds none.
      *
      * @param cell reference to the cell as typed, or an INDEX that gives one
+     */
+    public static String straightened(String cell) {
+        return Pattern.STRAIGHTENED.replace(Pattern.CELL, cell);
+    }
+
+    private static String straightening(String cell) {
+        String spaced = FormulaText.replaceSigns(cell, " ", TapeText.SPACES);
+        String text = FormulaText.replaceSigns(spaced, "/", TapeText.SLASHES);
+        for (TapeText.Glyph glyph : TapeText.GLYPHS) {
+            text =
+                    FormulaText.replace(
+                            text, String.valueOf(glyph.sign()), GLYPH + glyph.fraction());
+        }
+        text = FormulaText.replaceSigns(text, "-", TapeText.HYPHENS);
+        text = FormulaText.replace(text, "-" + GLYPH, "-");
+        text = FormulaText.replace(text, "+" + GLYPH, "+");
+        text = FormulaText.replace(text, GLYPH, " ");
+        text = FormulaText.replaceSigns(text, FOOT_MARK, TapeText.FOOT_MARKS);
+        text = FormulaText.replace(text, FOOT_MARK + FOOT_MARK, INCH_MARK);
+        text = FormulaText.replaceSigns(text, INCH_MARK, TapeText.INCH_MARKS);
+        return "IF(ISTEXT("
+                + cell
+                + "),IF("
+                + FormulaText.onlySpacesTrimmed(spaced)
+                + ",LOWER(TRIM("
+                + text
+                + ")),"
+                + FormulaText.quoted(UNPRINTABLE)
+                + "),\"\")";
+    }
+
+    /**
+     * Formula text, without the equals sign, for the millimetres of what a cell holds, {@link
+     * NumberFormula#UNREADABLE} for what is no length.
+     *
+     * @param cell reference to the cell as typed, or an INDEX that gives one
+     * @param empty what to show for an empty cell
+     * @param straightened reference to the cell with the cell's {@link #straightened} text
      * @param unitMillimetres reference to the millimetres of a bare number's unit
      * @param fractionTable name of the two columns filled with {@link #fractionRows}, texts first
      */
-    public static String of(String cell, String unitMillimetres, String fractionTable) {
-        return Pattern.TEXT
-                .replace(Pattern.UNIT, unitMillimetres)
-                .replace(Pattern.TABLE, fractionTable)
-                .replace(Pattern.CELL, cell);
-    }
-
-    /** The formula is long and nested, and a check wants hundreds: put together once. */
-    private static final class Pattern {
-        static final String CELL = "\u0001";
-        static final String UNIT = "\u0002";
-        static final String TABLE = "\u0003";
-        static final String TEXT = nested(CELL, UNIT, TABLE);
-    }
-
-    private static String nested(String cell, String unitMillimetres, String fractionTable) {
-        String text = straightened(cell);
-        String fields = fields(text);
+    public static String of(
+            String cell,
+            String empty,
+            String straightened,
+            String unitMillimetres,
+            String fractionTable) {
         String millimetres =
-                unit(text, unitMillimetres)
-                        + "*"
-                        + sign(cell)
-                        + "/"
-                        + FormulaText.onlySpacesTrimmed(cell)
-                        + "*(12*"
-                        + feet(fields)
-                        + "+"
-                        + whole(fields)
-                        + "+"
-                        + fraction(cell, fields, fractionTable)
-                        + ")";
+                Pattern.TEXT
+                        .replace(Pattern.UNIT, unitMillimetres)
+                        .replace(Pattern.TABLE, fractionTable)
+                        .replace(Pattern.STRAIGHT, straightened);
         return "IFERROR(IF("
                 + cell
-                + "=\"\",\"\",IF(ISLOGICAL("
+                + "=\"\","
+                + empty
+                + ",IF(ISLOGICAL("
                 + cell
                 + "),NA(),IF(ISNUMBER("
                 + cell
@@ -94,53 +118,50 @@ public final class TapeFormula {
                 + ","
                 + millimetres
                 + "))),"
-                + FormulaText.quoted(UNREADABLE)
+                + FormulaText.quoted(NumberFormula.UNREADABLE)
                 + ")";
     }
 
-    /** Without sign, one kind of mark each for feet, inches and hyphen. */
-    private static String straightened(String cell) {
-        String trimmed = "TRIM(" + cell + ")";
-        String text =
-                "LOWER(MID("
-                        + trimmed
-                        + ",1+COUNT(FIND(LEFT("
-                        + trimmed
-                        + "),\"+-\u2212\u2013\")),"
-                        + LONGEST_TEXT
-                        + "))";
-        text = FormulaText.replaceAll(text, FOOT_MARK, "\u2018", "\u2019", "\u2032");
-        text =
-                FormulaText.replaceAll(
-                        text,
-                        INCH_MARK,
-                        FOOT_MARK + FOOT_MARK,
-                        "\u201c",
-                        "\u201d",
-                        "\u2033",
-                        "inches",
-                        "inch",
-                        "in.",
-                        "in");
-        return FormulaText.replaceAll(text, "-", "\u2212", "\u2013");
+    /** Formulas are long and nested, and a check wants hundreds: put together once. */
+    private static final class Pattern {
+        static final String CELL = "\u0004";
+        static final String STRAIGHT = "\u0001";
+        static final String UNIT = "\u0002";
+        static final String TABLE = "\u0003";
+        static final String TEXT = nested(STRAIGHT, UNIT, TABLE);
+        static final String STRAIGHTENED = straightening(CELL);
     }
 
-    private static String sign(String cell) {
-        return "IF(COUNT(FIND(LEFT(TRIM(" + cell + ")),\"-\u2212\u2013\")),-1,1)";
+    private static String nested(String straight, String unitMillimetres, String fractionTable) {
+        String text =
+                FormulaText.replaceAll(
+                        FormulaText.unsigned(straight), INCH_MARK, "inches", "inch", "in.", "in");
+        String fields = fields(text);
+        return unit(text, unitMillimetres)
+                + "*"
+                + FormulaText.sign(straight)
+                + "*(12*"
+                + feet(fields)
+                + "+"
+                + whole(fields)
+                + "+"
+                + fraction(straight, fields, fractionTable)
+                + ")";
     }
 
     /** Millimetres of the unit, an error when the pattern is not in the list. */
     private static String unit(String text, String unitMillimetres) {
         StringBuilder list = new StringBuilder();
-        for (String number : DECIMALS) {
-            list.append('X').append(number);
+        appendDecimals(list, "");
+        String kinds = repeated(1, list.length());
+        for (int metric = 0; metric < METRIC.length; metric++) {
+            int start = list.length();
+            appendDecimals(list, METRIC[metric]);
+            kinds += "&" + repeated(2 + metric, list.length() - start);
         }
-        int metric = list.length() + 1;
-        for (String number : DECIMALS) {
-            list.append('X').append(number).append("mm");
-        }
-        int imperial = list.length() + 1;
+        int start = list.length();
         appendInches(list);
+        kinds += "&" + repeated(2 + METRIC.length, list.length() - start);
         // An X cannot come from the builder: the text is in lower case by now.
         String place =
                 "FIND(\"X\"&"
@@ -148,47 +169,58 @@ public final class TapeFormula {
                         + "&\"X\","
                         + FormulaText.quoted(list.append('X').toString())
                         + ")";
-        return "CHOOSE(MATCH("
-                + place
-                + ",{1,"
-                + metric
+        return "CHOOSE(VALUE(MID("
+                + kinds
                 + ","
-                + imperial
-                + "}),"
+                + place
+                + ",1)),"
                 + unitMillimetres
-                + ",1,25.4)";
+                + ",1,10,25.4)";
+    }
+
+    private static String repeated(int kind, int places) {
+        return "REPT(" + kind + "," + places + ")";
+    }
+
+    private static void appendDecimals(StringBuilder list, String mark) {
+        for (String number : FormulaText.DECIMALS) {
+            list.append('X').append(number).append(mark);
+        }
     }
 
     private static void appendInches(StringBuilder list) {
+        Set<String> patterns = new LinkedHashSet<>();
         for (String number : INCHES) {
-            boolean fraction = number.indexOf('/') >= 0;
-            list.append(fraction ? "X" + number : "").append('X').append(number).append(INCH_MARK);
+            if (number.indexOf('/') >= 0) {
+                patterns.add(number);
+            }
+            patterns.add(number + INCH_MARK);
         }
-        list.append("X0").append(FOOT_MARK);
+        patterns.add("0" + FOOT_MARK);
         for (String number : INCHES) {
-            String both = "X0" + FOOT_MARK + number;
-            list.append(both).append(both).append(INCH_MARK);
+            patterns.add("0" + FOOT_MARK + number);
+            patterns.add("0" + FOOT_MARK + number + INCH_MARK);
+        }
+        for (String pattern : patterns) {
+            list.append('X').append(pattern);
         }
     }
 
     private static String pattern(String text) {
-        String pattern = FormulaText.pattern(text);
-        // Three digits behind a comma may be thousands; four or more, or fewer, can't.
-        pattern = FormulaText.replace(pattern, ",0000", ".0");
-        pattern = FormulaText.replace(pattern, ",000", "?");
-        pattern = FormulaText.replace(pattern, ",", ".");
-        // Four halvings bring up to sixteen digits to one.
-        pattern = FormulaText.replaceAll(pattern, "0", "00", "00", "00", "00");
+        String pattern = FormulaText.numberPattern(text);
         pattern = FormulaText.replace(pattern, "'-0", "'0");
         pattern = FormulaText.replace(pattern, "' ", "'");
         pattern = FormulaText.replace(pattern, " \"", "\"");
-        return FormulaText.replace(pattern, " mm", "mm");
+        for (String mark : METRIC) {
+            pattern = FormulaText.replace(pattern, " " + mark, mark);
+        }
+        return pattern;
     }
 
     /** Numbers alone: feet before the foot mark, then words with single spaces between. */
     private static String fields(String text) {
-        String fields = FormulaText.replaceAll(text, "", INCH_MARK, "mm");
-        return FormulaText.replace(fields, "-", " ");
+        String fields = FormulaText.replace(text, INCH_MARK, "");
+        return FormulaText.replace(FormulaText.replaceAll(fields, "", METRIC), "-", " ");
     }
 
     /** The field before the foot mark; the 0 put in front is it when there is none. */
@@ -197,28 +229,29 @@ public final class TapeFormula {
         return "VALUE(TRIM(LEFT(RIGHT(" + spread + "," + 2 * FIELD + ")," + FIELD + ")))";
     }
 
-    /** First word of the inches; e0 makes the fraction's own text an error, hence a zero. */
+    /** First word of the inches; a fraction's own text is an error, hence a zero. */
     private static String whole(String fields) {
         String inches = FormulaText.spread(fields, FOOT_MARK, FIELD);
         String words = FormulaText.spread("TRIM(RIGHT(" + inches + "," + FIELD + "))", " ", FIELD);
         String first = "TRIM(LEFT(" + words + "," + FIELD + "))";
-        first = FormulaText.replaceBy(first, ",", FormulaText.DECIMAL_SIGN);
-        first = FormulaText.replaceBy(first, ".", FormulaText.DECIMAL_SIGN);
-        return "IFERROR(VALUE(\"0\"&" + first + "&\"e0\"),0)";
+        return "IFERROR(" + FormulaText.decimal(first) + ",0)/" + FormulaText.DECIMAL_SIGN_HOLDS;
     }
 
     /** Last word, looked up: texts like 3/8 must not reach a conversion. */
-    private static String fraction(String cell, String fields, String table) {
+    private static String fraction(String straight, String fields, String table) {
         String trimmed = "TRIM(" + FormulaText.replace(fields, FOOT_MARK, " ") + ")";
         String words = FormulaText.spread(trimmed, " ", FIELD);
+        String last = "TRIM(RIGHT(" + words + "," + FIELD + "))";
+        // Thirds are on no tape and not in the table: found at place 1 or 5, 4 or 8 twelfths.
+        String third = "(FIND(\"X\"&" + last + "&\"X\",\"X1/3X2/3X\")+3)/12";
         return "IF(COUNT(FIND(\"/\","
-                + cell
-                + ")),VLOOKUP(TRIM(RIGHT("
-                + words
+                + straight
+                + ")),IFERROR(VLOOKUP("
+                + last
                 + ","
-                + FIELD
-                + ")),"
                 + table
-                + ",2,0),0)";
+                + ",2,0),"
+                + third
+                + "),0)";
     }
 }

@@ -3,7 +3,7 @@ package shaftwright.workbook;
 /**
  * Live formulas that read a tyre size; they accept and refuse what {@link
  * shaftwright.tyre.TyreSize#parse} accepts and refuses. A blank cell gives an empty text, a text
- * that is no tyre size gives {@link TapeFormula#UNREADABLE}.
+ * that is no tyre size gives {@link NumberFormula#UNREADABLE}.
  */
 public final class TyreFormula {
     /** Wider than any number or word of a tyre size. */
@@ -77,7 +77,7 @@ public final class TyreFormula {
                 + ","
                 + reduced
                 + ")),"
-                + FormulaText.quoted(TapeFormula.UNREADABLE)
+                + FormulaText.quoted(NumberFormula.UNREADABLE)
                 + ")";
     }
 
@@ -155,7 +155,7 @@ public final class TyreFormula {
                 + "=\"\","
                 + size
                 + "="
-                + FormulaText.quoted(TapeFormula.UNREADABLE)
+                + FormulaText.quoted(NumberFormula.UNREADABLE)
                 + "),"
                 + size
                 + ",IF(COUNT(FIND(\"/\","
@@ -196,6 +196,7 @@ public final class TyreFormula {
     private static String number(String field) {
         return "VALUE("
                 + FormulaText.replaceBy("TRIM(" + field + ")", ".", FormulaText.DECIMAL_SIGN)
-                + ")";
+                + ")/"
+                + FormulaText.DECIMAL_SIGN_HOLDS;
     }
 }

@@ -32,7 +32,15 @@ class LengthTest {
                 "-1/2; -0.5",
                 "\u22121/2; -0.5",
                 "+30; 30",
-                "25,3750 in; 25.375"
+                "25,3750 in; 25.375",
+                "24 \u00bd; 24.5",
+                "24\u00bd\"; 24.5",
+                "24-\u00be; 24.75",
+                "-\u215c; -0.375",
+                "2' 1\u215e; 25.875",
+                "25 3\u20448; 25.375",
+                "25\u00a03/8\u202fin; 25.375",
+                "12 cm; 4.724409448818898"
             })
     void tapeInInches(String text, double inches) {
         assertThat(Length.parse(text, LengthUnit.INCH).inches()).isCloseTo(inches, within(TIGHT));
@@ -51,6 +59,23 @@ class LengthTest {
     }
 
     @Test
+    void thirdsAreReadFromTheirSignsAndWrittenOut() {
+        for (String text : new String[] {"\u2153", "1/3", "2\u2153 in", "2 1/3"}) {
+            double whole = text.startsWith("2") ? 2 : 0;
+            assertThat(Length.parse(text, LengthUnit.MILLIMETRE).inches())
+                    .isCloseTo(whole + 1 / 3.0, within(TIGHT));
+        }
+        assertThat(Length.parse("\u2154", LengthUnit.INCH).inches())
+                .isCloseTo(2 / 3.0, within(TIGHT));
+    }
+
+    @Test
+    void centimetresMayBeWrittenInEitherWorkbook() {
+        assertThat(Length.parse("64,5 cm", LengthUnit.INCH).mm()).isEqualTo(645);
+        assertThat(Length.parse("64.5cm", LengthUnit.MILLIMETRE).mm()).isEqualTo(645);
+    }
+
+    @Test
     void fractionIsInchesEvenInAMillimetreWorkbook() {
         assertThat(Length.parse("10 1/2", LengthUnit.MILLIMETRE).mm())
                 .isCloseTo(266.7, within(TIGHT));
@@ -65,7 +90,7 @@ class LengthTest {
             value = {
                 "~~; nothing in it",
                 "~  ~; only spaces",
-                "25 3/0; 2, 4, 8, 16, 32 or 64 below the line, not 0",
+                "25 3/0; 2, 3, 4, 8, 16, 32 or 64 below the line, not 0",
                 "25 3/10; below the line, not 10",
                 "25 3/; below the line, not nothing",
                 "25 12/8; a number from 1 to 7, not 12",
@@ -82,10 +107,11 @@ class LengthTest {
                 "1,234.5; may mean thousands",
                 "25,375; may mean thousands",
                 "25.; a digit is missing after the decimal sign",
-                "\u00bd; a number is missing before \"\u00bd\"",
+                "25 \u2155; \"\u2155\" is left over",
+                "25.5\u00bd; a decimal and a fraction do not go together",
                 "2'-; a number is missing before \"-\"",
                 "-; a number is missing at the end",
-                "12 cm; \"cm\" is left over",
+                "2\u00bd cm; cm does not go with them",
                 "2 ft; \"ft\" is left over",
                 "12345678901234567; more than 16 digits"
             })

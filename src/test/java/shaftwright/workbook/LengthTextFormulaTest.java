@@ -53,11 +53,11 @@ public class LengthTextFormulaTest {
     }
 
     private static boolean isNumber(String text) {
-        return !text.isEmpty() && !text.equals(TapeFormula.UNREADABLE);
+        return !text.isEmpty() && !text.equals(NumberFormula.UNREADABLE);
     }
 
     private static List<String> lengths() {
-        List<String> texts = new ArrayList<>(List.of("", TapeFormula.UNREADABLE, "0", "-0.0"));
+        List<String> texts = new ArrayList<>(List.of("", NumberFormula.UNREADABLE, "0", "-0.0"));
         for (int count = 0; count <= 130; count++) {
             // Every mark of an inch, and the half-way points between them, both signs.
             texts.add(Double.toString(count / 128.0 * 25.4));

@@ -30,7 +30,7 @@ public class TapeFormulaTest {
             assertThat(core(text, LengthUnit.INCH)).as(text).isInstanceOf(Double.class);
         }
         for (String text : TapeTexts.BAD) {
-            assertThat(core(text, LengthUnit.INCH)).as(text).isEqualTo(TapeFormula.UNREADABLE);
+            assertThat(core(text, LengthUnit.INCH)).as(text).isEqualTo(NumberFormula.UNREADABLE);
         }
     }
 
@@ -46,8 +46,17 @@ public class TapeFormulaTest {
 
     @Test
     void formulaFitsTheNarrowestProgram() {
-        String formula =
-                TapeFormula.of("INDEX(distance_second_right,$A10)", "unit_mm", "tape_fraction");
+        check(
+                TapeFormula.of(
+                        "INDEX(distance_second_right,$A10)",
+                        "-1234.5",
+                        "$AB$1234",
+                        "unit_mm",
+                        "tape_fraction"));
+        check(TapeFormula.straightened("INDEX(distance_second_right,$A10)"));
+    }
+
+    private static void check(String formula) {
         assertThat(formula.length()).isLessThan(8_000);
         int depth = 0;
         int deepest = 0;
@@ -74,15 +83,23 @@ public class TapeFormulaTest {
     /** The formula three times: inch and millimetre workbook, and through an INDEX. */
     public static ReadingSheet tapeSheet(List<String> texts) {
         return new ReadingSheet(texts)
-                .column(1, cell -> TapeFormula.of(cell, INCH_CELL, "tape_fraction"))
-                .column(2, cell -> TapeFormula.of(cell, MM_CELL, "tape_fraction"))
-                .column(
-                        3,
-                        cell ->
-                                TapeFormula.of(
-                                        "INDEX(texts,ROW(" + cell + "))",
-                                        INCH_CELL,
-                                        "tape_fraction"));
+                .column(1, cell -> read(cell, beside(cell, "E"), INCH_CELL))
+                .column(2, cell -> read(cell, beside(cell, "E"), MM_CELL))
+                .column(3, cell -> read(indexed(cell), beside(cell, "F"), INCH_CELL))
+                .column(4, TapeFormula::straightened)
+                .column(5, cell -> TapeFormula.straightened(indexed(cell)));
+    }
+
+    private static String read(String cell, String straightened, String unit) {
+        return TapeFormula.of(cell, "\"\"", straightened, unit, "tape_fraction");
+    }
+
+    private static String beside(String cell, String column) {
+        return cell.replace("A", column);
+    }
+
+    private static String indexed(String cell) {
+        return "INDEX(texts,ROW(" + cell + "))";
     }
 
     public static void check(XSSFWorkbook computed) {
@@ -109,7 +126,7 @@ public class TapeFormulaTest {
     }
 
     public static void checkOtherThanText(XSSFWorkbook computed) {
-        String no = TapeFormula.UNREADABLE;
+        String no = NumberFormula.UNREADABLE;
         List<Object> inch = List.of("", "", 25.375 * 25.4, no, no, no, no);
         List<Object> metric = List.of("", "", 25.375, no, no, no, no);
         for (int row = 0; row < inch.size(); row++) {
@@ -129,7 +146,7 @@ public class TapeFormulaTest {
         try {
             return Length.parse(text, bare).mm();
         } catch (UnreadableLengthException refused) {
-            return TapeFormula.UNREADABLE;
+            return NumberFormula.UNREADABLE;
         }
     }
 }

@@ -25,7 +25,7 @@ public class TyreFormulaTest {
         for (String text : TyreTexts.BAD) {
             assertThat(core(text, TyreFormulaTest::width))
                     .as(text)
-                    .isEqualTo(TapeFormula.UNREADABLE);
+                    .isEqualTo(NumberFormula.UNREADABLE);
         }
     }
 
@@ -80,7 +80,7 @@ public class TyreFormulaTest {
     }
 
     public static void checkOtherThanText(XSSFWorkbook computed) {
-        String no = TapeFormula.UNREADABLE;
+        String no = NumberFormula.UNREADABLE;
         List<String> expected = List.of("", "", no, no, no);
         for (int row = 0; row < expected.size(); row++) {
             for (int column = 1; column <= 3; column++) {
@@ -95,7 +95,7 @@ public class TyreFormulaTest {
         try {
             return measure.apply(text);
         } catch (UnreadableTyreSizeException refused) {
-            return TapeFormula.UNREADABLE;
+            return NumberFormula.UNREADABLE;
         }
     }
 

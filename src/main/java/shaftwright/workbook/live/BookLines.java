@@ -5,7 +5,6 @@ import static shaftwright.workbook.Grid.BOOK;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Index;
-import shaftwright.workbook.Input;
 import shaftwright.workbook.Sizing;
 
 /** The workbook's unit, and single typed cells as numbers. */
@@ -39,11 +38,12 @@ enum BookLines implements LiveLine.Formula, LiveLine.Core {
                             line,
                             line));
         }
-        for (Input input : Contract.inputs(BOOK)) {
-            if (input.kind().numeric()) {
-                lines.add(ReadLines.of(input, Section.BOOK_WORK, BOOK, input.name()));
-            }
-        }
+        ReadLines.declare(
+                lines,
+                Contract.inputs(BOOK),
+                Section.BOOK_WORK,
+                BOOK,
+                (input, index) -> input.name());
     }
 
     @Override

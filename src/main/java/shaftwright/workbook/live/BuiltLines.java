@@ -14,7 +14,6 @@ import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
-import shaftwright.workbook.Input;
 import shaftwright.workbook.Sizing;
 
 /** The finished shafts against the plan: slack as cut, end play and angles to be expected. */
@@ -166,14 +165,19 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     static void declare(LiveLines lines) {
-        for (Input input : Contract.inputs(AS_CUT)) {
-            lines.add(ReadLines.of(input, Section.BUILT_WORK, AS_CUT, input.name() + "~"));
-        }
+        ReadLines.declare(
+                lines,
+                Contract.inputs(AS_CUT),
+                Section.BUILT_WORK,
+                AS_CUT,
+                (input, index) -> input.name() + "~");
         lines.add(LiveLine.ordinal("built_row", Section.BUILT_WORK, BUILT, "Row", 1));
-        for (Input input : Contract.inputs(BUILT)) {
-            String cell = "INDEX(" + input.name() + "~,{built_row})";
-            lines.add(ReadLines.of(input, Section.BUILT_WORK, BUILT, cell));
-        }
+        ReadLines.declare(
+                lines,
+                Contract.inputs(BUILT),
+                Section.BUILT_WORK,
+                BUILT,
+                (input, index) -> "INDEX(" + input.name() + "~,{built_row})");
         for (Worst worst : Worst.values()) {
             lines.add(
                     new LiveLine(

@@ -10,9 +10,9 @@ import static shaftwright.workbook.live.Quantity.WHOLE;
 import shaftwright.suspension.LinkageKind;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
+import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Input;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.SideLinkage;
 import shaftwright.workbook.Sizing;
 
@@ -52,11 +52,11 @@ enum LinkagePointLines implements LiveLine.Formula, LiveLine.Core {
                         Kind.NUMBER));
         for (Input input : Contract.inputs(SIDE)) {
             if (SideTyped.isOfLinkage(input)) {
-                lines.add(new SideTyped(input).line(SIDE));
+                new SideTyped(input).declare(lines, SIDE);
             }
         }
         for (Input input : Contract.inputs(LINKAGE_POINT)) {
-            lines.add(new SideTyped(input).line(LINKAGE_POINT));
+            new SideTyped(input).declare(lines, LINKAGE_POINT);
         }
         for (LinkagePointLines line : values()) {
             lines.add(
@@ -177,25 +177,40 @@ enum LinkagePointLines implements LiveLine.Formula, LiveLine.Core {
             };
         }
 
-        LiveLine line(shaftwright.workbook.Grid grid) {
-            return new LiveLine(
-                    input.name() + "_used",
-                    Section.PATH_WORK,
-                    grid,
-                    input.label(),
-                    ReadLines.quantity(input.kind()),
-                    this,
-                    this);
+        void declare(LiveLines lines, Grid grid) {
+            ReadLines.aside(lines, input.name(), input, Section.PATH_WORK, grid, SideTyped::cell);
+            lines.add(
+                    new LiveLine(
+                            input.name() + "_used",
+                            Section.PATH_WORK,
+                            grid,
+                            input.label(),
+                            ReadLines.quantity(input.kind()),
+                            this,
+                            this));
+        }
+
+        private static String cell(Input input, Index index) {
+            String name = input.definedName(index.side());
+            return input.grid() == SIDE ? name : "INDEX(" + name + "," + (index.row() + 1) + ")";
+        }
+
+        @Override
+        public int since() {
+            return input.since();
+        }
+
+        @Override
+        public int revised() {
+            return Math.max(ReadLines.RANGES, input.since());
         }
 
         @Override
         public String at(Index index) {
-            Side side = index.side();
-            String name = input.definedName(side);
-            String cell =
-                    input.grid() == SIDE ? name : "INDEX(" + name + "," + (index.row() + 1) + ")";
             return ReadLines.ownOrLeft(
-                    side, ReadLines.formula(input, cell), "{" + input.name() + "_used@left}");
+                    index.side(),
+                    ReadLines.allowed(input, input.name()),
+                    "{" + input.name() + "_used@left}");
         }
 
         @Override

@@ -60,6 +60,7 @@ public final class LiveLines {
         ViewFrameLines.declare(lines);
         ListedLines.declare(lines);
         BuiltLines.declare(lines);
+        MisreadLines.declare(lines);
         StartLines.declare(lines);
         // Last, as their figures take longest: another thread may still be at it.
         VariantLines.declare(lines);

@@ -8,13 +8,11 @@ import static shaftwright.workbook.Grid.BOOT;
 import static shaftwright.workbook.Grid.BOOT_SLOT;
 import static shaftwright.workbook.Grid.JOINT;
 import static shaftwright.workbook.Grid.JOINT_SLOT;
-import static shaftwright.workbook.live.ReadLines.UNREADABLE;
 
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
-import shaftwright.workbook.Input;
 import shaftwright.workbook.Sizing;
 
 /** The parts tables as numbers, row by row in the builder's order, with spare rows. */
@@ -53,11 +51,12 @@ enum PartLines implements LiveLine.Formula, LiveLine.Core {
 
     private static void table(LiveLines lines, String ordinal, Grid typed, Grid slots) {
         lines.add(LiveLine.ordinal(ordinal, Section.PARTS_WORK, slots, "Row", 1));
-        for (Input input : Contract.inputs(typed)) {
-            if (input.kind().numeric()) {
-                lines.add(ReadLines.slot(input, Section.PARTS_WORK, slots, ordinal));
-            }
-        }
+        ReadLines.declare(
+                lines,
+                Contract.inputs(typed),
+                Section.PARTS_WORK,
+                slots,
+                new ReadLines.Slot(ordinal));
     }
 
     private void declareIn(LiveLines lines) {
@@ -70,23 +69,28 @@ enum PartLines implements LiveLine.Formula, LiveLine.Core {
             case JOINT_FLAW -> jointFlaw();
             case BENCH_OF -> "IFERROR(MATCH(INDEX(bench_joint,{bench_slot}),joint_name,0),0)";
             case BENCH_FLAW ->
-                    "IF(COUNTIF({bench_angle_read>bench_outward_read},\""
-                            + UNREADABLE
-                            + "\")>0,{bench_of},0)";
+                    "IF("
+                            + MisreadLines.count("{bench_angle_read>bench_outward_read}")
+                            + ">0,{bench_of},0)";
         };
     }
 
     private static String jointFlaw() {
         String stop = "INDEX(joint_outward_stop,{joint_slot})";
-        return "IF(COUNTIF({joint_body_diameter_read>joint_price_read},\""
-                + UNREADABLE
-                + "\")>0,1,IF({joint_slot}>ROWS(joint_outward_stop),0,IF(IFERROR(OR("
+        return "IF("
+                + MisreadLines.count("{joint_body_diameter_read>joint_price_read}")
+                + ">0,1,IF({joint_slot}>ROWS(joint_outward_stop),0,IF(IFERROR(OR("
                 + stop
                 + "=\"\","
                 + stop
                 + "=\"hard\","
                 + stop
                 + "=\"soft\"),FALSE),0,1)))";
+    }
+
+    @Override
+    public int revised() {
+        return this != BENCH_OF ? ReadLines.RANGES : since();
     }
 
     @Override

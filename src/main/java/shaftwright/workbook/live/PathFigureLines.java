@@ -97,6 +97,15 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
     /** All but what looks back on the fitted curve. */
     static void declare(LiveLines lines) {
         for (PathFigureLines line : values()) {
+            if (line.typed != null) {
+                ReadLines.aside(
+                        lines,
+                        line.typed.name(),
+                        line.typed,
+                        Section.PATH_WORK,
+                        SIDE,
+                        (input, index) -> input.definedName(index.side()));
+            }
             if (line != WORST_DOUBT) {
                 line.declareIn(lines);
             }
@@ -108,13 +117,16 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int revised() {
+        return typed == null ? since() : ReadLines.RANGES;
+    }
+
+    @Override
     public String at(Index index) {
         return switch (this) {
             case INNER_HEIGHT, RIDE_HEIGHT, INNER_OFFSET ->
                     ReadLines.ownOrLeft(
-                            index.side(),
-                            ReadLines.formula(typed, typed.definedName(index.side())),
-                            formula);
+                            index.side(), ReadLines.allowed(typed, typed.name()), formula);
             case ROWS, TROUBLE, READY -> formula;
             default -> "IF({fit_ready}=1," + formula + ",NA())";
         };
@@ -170,14 +182,13 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
                 + "IF(AND({path_rows}<9,"
                 + HIGH_DEGREE
                 + "),\"a curve of degree 4 or 5 needs nine heights\","
-                + "IF(OR(MIN({row_height:all})>{ride_height_used},"
-                + "MAX({row_height:all})<{ride_height_used}),"
-                + "\"ride height is outside the measured heights\","
-                + "IF(COUNT(tape_graduation_read,height_graduation_read,"
+                + "IF(OR(MIN({row_height:all})>{ride_height_used},MAX({row_height:all})<{ride_height_used}),\"ride"
+                + " height is outside the measured"
+                + " heights\",IF(COUNT(tape_graduation_read,height_graduation_read,"
                 + "curve_allowance_quadratic_read,curve_allowance_cubic_read,inner_tilt_read,"
                 + "inner_sweep_read,shop_increment_read,hub_face_offset_read,ring_thickness_read,"
-                + "groove_width_read,groove_depth_read,spline_runout_read,"
-                + "shaft_end_diameter_inner_read,shaft_end_diameter_outer_read)<14,\"a setting can't be read\",\"\"))))))))))";
+                + "groove_width_read,groove_depth_read,spline_runout_read,shaft_end_diameter_inner_read,shaft_end_diameter_outer_read)<14,\"a"
+                + " setting can't be read\",\"\"))))))))))";
     }
 
     /** Degree of a curve through so many rows. */

@@ -1,22 +1,27 @@
 package shaftwright.workbook.live;
 
+import java.util.List;
+import shaftwright.units.TapeText;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Input;
 import shaftwright.workbook.InputKind;
+import shaftwright.workbook.NumberFormula;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.TapeFormula;
 
 /**
  * Typed cells as numbers: lengths in mm, angles in rad, everything else as it is. An empty cell
- * gives its declared value or an empty text, and what can't be read gives {@link #UNREADABLE}, so
- * that no error value spreads from a slip of the keyboard.
+ * gives its declared value or an empty text, what can't be read gives {@link
+ * NumberFormula#UNREADABLE} and what the input does not allow {@link NumberFormula#OUT_OF_RANGE},
+ * so that no error value spreads from a slip of the keyboard. A length's text is straightened in a
+ * cell beside.
  */
 final class ReadLines {
-    /** What a reading cell shows for a text that is no length, angle or number. */
-    static final String UNREADABLE = "unreadable";
+    /** Contract version that brought checks of ranges, with the cells that they look at. */
+    static final int RANGES = 2;
 
     private ReadLines() {}
 
@@ -30,67 +35,159 @@ final class ReadLines {
     }
 
     /**
-     * The line that reads one typed input.
+     * Declares the lines that read typed inputs: those that straighten lengths' texts, those with
+     * any number, those with the allowed ones.
      *
-     * @param grid of the reading cells: the input's own
-     * @param cell place of the typed cell, as a formula
+     * @param grid of the reading cells: the inputs' own
+     * @param cell place of a typed cell, as a formula
      */
-    static LiveLine of(Input input, Section section, Grid grid, String cell) {
-        Typed typed = new Typed(input, cell, "");
-        return new LiveLine(
-                name(input), section, grid, input.label(), quantity(input.kind()), typed, typed);
-    }
-
-    /** A slot's typed cell: the row of that ordinal in the typed block, however it was moved. */
-    static LiveLine slot(Input input, Section section, Grid slots, String ordinal) {
-        String block = input.definedName(Side.LEFT);
-        String place = "{" + ordinal + "}";
-        Typed typed =
-                new Typed(
-                        input,
-                        "INDEX(" + block + "," + place + ")",
-                        "IF(" + place + ">ROWS(" + block + "),\"\",");
-        return new LiveLine(
-                name(input), section, slots, input.label(), quantity(input.kind()), typed, typed);
+    static void declare(
+            LiveLines lines, List<Input> inputs, Section section, Grid grid, Cell cell) {
+        for (Input input : inputs) {
+            aside(lines, input.name(), input, section, grid, cell);
+        }
+        for (Input input : inputs) {
+            if (input.kind().numeric()) {
+                Allowed allowed = new Allowed(input);
+                lines.add(
+                        new LiveLine(
+                                name(input),
+                                section,
+                                grid,
+                                input.label(),
+                                quantity(input.kind()),
+                                allowed,
+                                allowed));
+            }
+        }
     }
 
     /**
-     * A typed cell as a number. Its text is long and the same in every row: it is put together
-     * once, when it is first asked for; filling never asks, checking asks for every cell.
+     * The lines that {@link #allowed} looks at: a numeric input's number, whatever it is, and for a
+     * length its straightened text.
+     *
+     * @param name what their names begin with
      */
-    private static final class Typed implements LiveLine.Formula, LiveLine.Core {
-        private final Input input;
-        private final String cell;
-        private final String guard;
-        private String text;
+    static void aside(
+            LiveLines lines, String name, Input input, Section section, Grid grid, Cell cell) {
+        if (input.kind() == InputKind.LENGTH) {
+            Straightened text = new Straightened(input, cell);
+            String label = input.label() + ", straightened";
+            lines.add(new LiveLine(tape(name), section, grid, label, Quantity.TEXT, text, text));
+        }
+        if (input.kind().numeric()) {
+            Typed typed = new Typed(name, input, cell);
+            String label = input.label() + ", as typed";
+            lines.add(
+                    new LiveLine(typed(name), section, grid, label, Quantity.NUMBER, typed, typed));
+        }
+    }
 
-        /**
-         * A typed cell.
-         *
-         * @param guard start of a function around the formula, or an empty text
-         */
-        Typed(Input input, String cell, String guard) {
-            this.input = input;
-            this.cell = cell;
-            this.guard = guard;
+    private static String tape(String name) {
+        return name + "_tape";
+    }
+
+    private static String typed(String name) {
+        return name + "_typed";
+    }
+
+    /** Where an input is typed. */
+    interface Cell {
+        /** The cell as a formula, the same for all rows of one side or with the row in it. */
+        String of(Input input, Index index);
+
+        /** A formula that looks at the cell, if need be only where there is one. */
+        default String guarded(Input input, Index index, String formula) {
+            return formula;
+        }
+    }
+
+    /** The row of that ordinal in the typed block, however it was moved. */
+    record Slot(String ordinal) implements Cell {
+        @Override
+        public String of(Input input, Index index) {
+            return "INDEX(" + input.definedName(index.side()) + ",{" + ordinal + "})";
         }
 
+        @Override
+        public String guarded(Input input, Index index, String formula) {
+            String block = input.definedName(index.side());
+            return "IF({" + ordinal + "}>ROWS(" + block + "),\"\"," + formula + ")";
+        }
+    }
+
+    /** A typed cell as a number that is allowed. */
+    private record Allowed(Input input) implements LiveLine.Formula, LiveLine.Core {
         @Override
         public int since() {
             return input.since();
         }
 
         @Override
+        public int revised() {
+            return Math.max(RANGES, input.since());
+        }
+
+        @Override
         public String at(Index index) {
-            if (text == null) {
-                text = guard + formula(input, cell) + (guard.isEmpty() ? "" : ")");
-            }
-            return text;
+            return allowed(input, input.name());
         }
 
         @Override
         public CellValue at(Sizing sizing, Index index) {
             return shown(sizing.inputs().number(input.name(), index));
+        }
+    }
+
+    /** A typed cell as a number, be it allowed or not: a length in mm, others as typed. */
+    private record Typed(String name, Input input, Cell cell)
+            implements LiveLine.Formula, LiveLine.Core {
+        @Override
+        public int since() {
+            return Math.max(RANGES, input.since());
+        }
+
+        @Override
+        public String at(Index index) {
+            String place = cell.of(input, index);
+            String empty = input.hasWhenEmpty() ? String.valueOf(input.whenEmpty()) : "\"\"";
+            String formula =
+                    input.kind() == InputKind.LENGTH
+                            ? TapeFormula.of(
+                                    place,
+                                    empty,
+                                    "{" + tape(name) + "}",
+                                    "tape_mm",
+                                    "tape_fraction")
+                            : NumberFormula.of(place, empty);
+            return cell.guarded(input, index, formula);
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            return shown(sizing.inputs().typed(input, index));
+        }
+    }
+
+    /** A typed length's text, straightened. */
+    private record Straightened(Input input, Cell cell) implements LiveLine.Formula, LiveLine.Core {
+        @Override
+        public int since() {
+            return Math.max(RANGES, input.since());
+        }
+
+        @Override
+        public String at(Index index) {
+            return cell.guarded(input, index, TapeFormula.straightened(cell.of(input, index)));
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            CellValue typed = sizing.inputs().content(input.name(), index);
+            return CellValue.of(
+                    typed instanceof CellValue.Text text
+                            ? TapeText.straightened(text.value())
+                            : "");
         }
     }
 
@@ -114,39 +211,14 @@ final class ReadLines {
         };
     }
 
-    /** The reading formula for a typed cell. */
-    static String formula(Input input, String cell) {
-        if (input.kind() == InputKind.LENGTH) {
-            String tape = TapeFormula.of(cell, "tape_mm", "tape_fraction");
-            return input.hasWhenEmpty()
-                    ? "IF(ISBLANK(" + cell + ")," + input.whenEmpty() + "," + tape + ")"
-                    : tape;
-        }
-        String empty = "\"\"";
-        if (input.hasWhenEmpty()) {
-            empty =
-                    input.kind() == InputKind.ANGLE
-                            ? "RADIANS(" + input.whenEmpty() + ")"
-                            : String.valueOf(input.whenEmpty());
-        }
-        String number = "0+" + cell;
-        if (input.kind() == InputKind.ANGLE) {
-            number = "RADIANS(" + cell + ")";
-        } else if (input.kind().inchFactor() != 1) {
-            number = cell + "*IF(unit=\"inch\"," + input.kind().inchFactor() + ",1)";
-        }
-        return "IFERROR(IF("
-                + cell
-                + "=\"\","
-                + empty
-                + ",IF(ISNUMBER("
-                + cell
-                + "),"
-                + number
-                + ",\""
-                + UNREADABLE
-                + "\")),\""
-                + UNREADABLE
-                + "\")";
+    /**
+     * The reading formula: a number that the input allows, in mm, rad or as it is.
+     *
+     * @param name what the names of the lines {@link #aside} begin with
+     */
+    static String allowed(Input input, String name) {
+        double inches = input.kind().inchFactor();
+        String factor = inches == 1 ? "" : "IF(unit=\"inch\"," + inches + ",1)";
+        return NumberFormula.allowed("{" + typed(name) + "}", factor, input);
     }
 }

@@ -5,14 +5,11 @@ import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
-import java.util.EnumMap;
-import java.util.Map;
 import shaftwright.suspension.FittedRow;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Input;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 
 /**
@@ -45,12 +42,16 @@ enum ReadingLines implements LiveLine.Formula, LiveLine.Core {
             "row_flaw",
             "Flaw",
             WHOLE,
-            "IF(COUNTIF({row_height>row_toe},\"unreadable\")>0,1,"
+            "IF("
+                    + MisreadLines.count("{row_height>row_toe}")
+                    + ">0,1,"
                     + "IF(COUNT({row_height>row_distance_third})=0,0,"
                     + "IF({row_weight}=0,2,"
                     + "IF(COUNTIF({row_height:all},{row_height})>1,4,"
                     + "IF(ISNUMBER({inner_height_used}),"
                     + "IF({row_squared}<=0,3,0),0)))))");
+
+    private static final ReadLines.Cell CELL = new ReadLines.Slot("row_slot");
 
     private static final String[] TYPED = {
         "height", "distance_first", "distance_second", "distance_third", "fore_aft", "camber", "toe"
@@ -71,6 +72,10 @@ enum ReadingLines implements LiveLine.Formula, LiveLine.Core {
     static void declare(LiveLines lines) {
         lines.add(LiveLine.ordinal("row_slot", Section.PATH_WORK, READING_SLOT, "Row", 1));
         for (String name : TYPED) {
+            Input input = Contract.input(name);
+            ReadLines.aside(lines, "row_" + name, input, Section.PATH_WORK, READING_SLOT, CELL);
+        }
+        for (String name : TYPED) {
             lines.add(new Typed(Contract.input(name)).line());
         }
         for (ReadingLines line : values()) {
@@ -84,6 +89,11 @@ enum ReadingLines implements LiveLine.Formula, LiveLine.Core {
                             line,
                             line));
         }
+    }
+
+    @Override
+    public int revised() {
+        return this == FLAW ? ReadLines.RANGES : since();
     }
 
     @Override
@@ -111,15 +121,8 @@ enum ReadingLines implements LiveLine.Formula, LiveLine.Core {
         };
     }
 
-    /** A typed column as numbers: its texts are put together once and only when asked for. */
-    private static final class Typed implements LiveLine.Formula, LiveLine.Core {
-        private final Input input;
-        private final Map<Side, String> texts = new EnumMap<>(Side.class);
-
-        Typed(Input input) {
-            this.input = input;
-        }
-
+    /** A typed column as numbers, the left side's on a side that was not measured. */
+    private record Typed(Input input) implements LiveLine.Formula, LiveLine.Core {
         LiveLine line() {
             return new LiveLine(
                     "row_" + input.name(),
@@ -132,24 +135,20 @@ enum ReadingLines implements LiveLine.Formula, LiveLine.Core {
         }
 
         @Override
-        public String at(Index index) {
-            String text = texts.get(index.side());
-            if (text == null) {
-                text = text(index.side());
-                texts.put(index.side(), text);
-            }
-            return text;
+        public int since() {
+            return input.since();
         }
 
-        private String text(Side side) {
-            String block = input.definedName(side);
-            String own =
-                    "IF({row_slot}>ROWS("
-                            + block
-                            + "),\"\","
-                            + ReadLines.formula(input, "INDEX(" + block + ",{row_slot})")
-                            + ")";
-            return ReadLines.ownOrLeft(side, own, "{row_" + input.name() + "@left}");
+        @Override
+        public int revised() {
+            return Math.max(ReadLines.RANGES, input.since());
+        }
+
+        @Override
+        public String at(Index index) {
+            String name = "row_" + input.name();
+            return ReadLines.ownOrLeft(
+                    index.side(), ReadLines.allowed(input, name), "{" + name + "@left}");
         }
 
         @Override

@@ -1,12 +1,12 @@
 package shaftwright.workbook.live;
 
 import static shaftwright.workbook.Grid.SCENARIO;
+import static shaftwright.workbook.NumberFormula.UNREADABLE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.ORDINAL;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
-import static shaftwright.workbook.live.ReadLines.UNREADABLE;
 
 import shaftwright.tyre.TyreSize;
 import shaftwright.tyre.UnreadableTyreSizeException;
@@ -14,6 +14,7 @@ import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Input;
+import shaftwright.workbook.Misread;
 import shaftwright.workbook.MountLoad;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Sizing;
@@ -67,16 +68,13 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                             line,
                             line));
             if (line == TITLE) {
-                for (Input input : Contract.inputs(SCENARIO)) {
-                    if (input.kind().numeric()) {
-                        lines.add(
-                                ReadLines.of(
-                                        input,
-                                        Section.SCENARIO_WORK,
-                                        SCENARIO,
-                                        "{" + input.name() + "}"));
-                    }
-                }
+                ReadLines.declare(
+                        lines,
+                        Contract.inputs(SCENARIO),
+                        Section.SCENARIO_WORK,
+                        SCENARIO,
+                        (input, index) -> "{" + input.name() + "}");
+                MisreadLines.declareColumn(lines);
             }
         }
     }
@@ -88,7 +86,10 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public int revised() {
-        return this == TYRE_SIZE || this == TYRE_SECTION ? 2 : since();
+        return switch (this) {
+            case TYRE_SIZE, TYRE_SECTION, TROUBLE -> 2;
+            default -> since();
+        };
     }
 
     @Override
@@ -189,13 +190,33 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
         return "IFERROR(IF({" + pick + "}=\"\",0,MATCH({" + pick + "}," + names + ",0)),0)";
     }
 
+    /** All numbers typed for the scenario. */
+    static String numbers() {
+        String first = "";
+        String last = "";
+        for (Input input : Contract.inputs(SCENARIO)) {
+            if (input.kind().numeric()) {
+                last = ReadLines.name(input);
+                first = first.isEmpty() ? last : first;
+            }
+        }
+        return "{" + first + ">" + last + "}";
+    }
+
     private static String trouble() {
-        return "IFERROR(IF({used}=0,\"\",IF(COUNTIF({tyre_measured_read>other_cost_read},\""
-                + UNREADABLE
-                + "\")+COUNTIF({tyre_size_read>tyre_section_read},\""
+        return "IFERROR(IF({used}=0,\"\",IF("
+                + MisreadLines.SHARED
+                + "<>\"\","
+                + MisreadLines.SHARED
+                + ",IF({"
+                + MisreadLines.COLUMN
+                + "}<>\"\",{"
+                + MisreadLines.COLUMN
+                + "},IF(COUNTIF({tyre_size_read>tyre_section_read},\""
                 + UNREADABLE
                 + "\")>0,\""
-                + CANNOT_BE_READ
+                + Contract.input("tyre_size").label()
+                + Misread.CANT_BE_READ
                 + "\",IF(AND(LEN({scenario_name})>0,{bump_rule}<>\"\",{bump_rule}<>\"typed\","
                 + "{bump_rule}<>\"clearance\"),\"the bump rule is neither typed nor clearance\","
                 + mounts()
@@ -216,7 +237,7 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                 + "\",\"\"),IF(ISNUMBER({bump_limit_read}),\"\",\""
                 + Sizing.NO_BUMP
                 + "\"))))"
-                + "))))))))))))))))))),\""
+                + "))))))))))))))))))))),\""
                 + CANNOT_BE_READ
                 + "\")";
     }

@@ -29,13 +29,18 @@ enum ServiceLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public String at(Index index) {
-        return "IF(COUNT(service_hours)=0,\"\",IF(COUNTIF(service_bolts,\"yes\")=0,\""
+        return "IF(COUNTBLANK(service_hours)=ROWS(service_hours),\"\",IF(COUNTIF(service_bolts,\"yes\")=0,\""
                 + BOLTS_DUE
                 + "\",\""
                 + BOLTS_DONE
                 + "\"))&IF(COUNTIF(service_boots,\"torn\")>COUNTIF(service_boots,\"replaced\"),\""
                 + BOOTS_DUE
                 + "\",\"\")";
+    }
+
+    @Override
+    public int revised() {
+        return ReadLines.RANGES;
     }
 
     @Override
