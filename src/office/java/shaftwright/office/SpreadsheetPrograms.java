@@ -129,7 +129,8 @@ public final class SpreadsheetPrograms {
         return target;
     }
 
-    static String run(Path folder, List<String> command) throws IOException {
+    /** Runs a program and gives what it said. */
+    public static String run(Path folder, List<String> command) throws IOException {
         Path log = Files.createTempFile(folder, "said", ".txt");
         Process process;
         try {

@@ -15,10 +15,10 @@ import java.util.zip.ZipOutputStream;
 import shaftwright.workbook.CellPlace;
 
 /** The parts of a workbook file, to look at or to edit as another program might. */
-final class FileParts {
+public final class FileParts {
     private final Map<String, byte[]> parts = new LinkedHashMap<>();
 
-    static FileParts of(Path file) {
+    public static FileParts of(Path file) {
         FileParts parts = new FileParts();
         try (ZipFile zip = new ZipFile(file.toFile())) {
             for (ZipEntry entry : zip.stream().toList()) {
@@ -30,25 +30,25 @@ final class FileParts {
         return parts;
     }
 
-    Map<String, byte[]> parts() {
+    public Map<String, byte[]> parts() {
         return parts;
     }
 
-    String text(String part) {
+    public String text(String part) {
         return new String(parts.get(part), StandardCharsets.UTF_8);
     }
 
-    FileParts put(String part, byte[] bytes) {
+    public FileParts put(String part, byte[] bytes) {
         parts.put(part, bytes);
         return this;
     }
 
-    FileParts put(String part, String text) {
+    public FileParts put(String part, String text) {
         return put(part, text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Replaces a text that the part must have. */
-    FileParts replace(String part, String old, String now) {
+    public FileParts replace(String part, String old, String now) {
         String text = text(part);
         if (!text.contains(old)) {
             throw new IllegalArgumentException(part + " has no " + old);
@@ -150,7 +150,7 @@ final class FileParts {
                 "<definedName name=\"" + name + "\">" + formula + "</definedName></definedNames>");
     }
 
-    Path write(Path file) {
+    public Path write(Path file) {
         try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(file))) {
             for (Map.Entry<String, byte[]> part : parts.entrySet()) {
                 out.putNextEntry(new ZipEntry(part.getKey()));

@@ -1,0 +1,188 @@
+package shaftwright.validity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import shaftwright.badinput.FileParts;
+import shaftwright.cli.Run;
+
+/**
+ * Workbooks that the commands write, one of each kind. Those that are not {@link #always} looked at
+ * are when the system property {@code validity.all} is true.
+ */
+enum MadeWorkbook {
+    DEMO_INCH(true) {
+        @Override
+        void make(Path file) {
+            run("new", "--demo", file);
+        }
+    },
+    DEMO_MM(true) {
+        @Override
+        void make(Path file) {
+            run("new", "--demo", "--unit", "mm", file);
+        }
+    },
+    BLANK_INCH(true) {
+        @Override
+        void make(Path file) {
+            run("new", file);
+        }
+    },
+    BLANK_MM(false) {
+        @Override
+        void make(Path file) {
+            run("new", "--unit", "mm", file);
+        }
+    },
+    ONE_SCENARIO(true) {
+        @Override
+        void make(Path file) {
+            run("new", "--scenarios", "1", "--unit", "mm", file);
+        }
+    },
+    MOST_SCENARIOS(true) {
+        @Override
+        void make(Path file) {
+            run("new", "--scenarios", "24", file);
+        }
+    },
+    MOST_SCENARIOS_OF_DEMO(false) {
+        @Override
+        void make(Path file) {
+            run("new", "--scenarios", "24", "--demo", "--unit", "mm", file);
+        }
+    },
+    FILLED_AFTER_CHANGES(true) {
+        @Override
+        void make(Path file) {
+            run("new", "--demo", file);
+            run(
+                    "fill",
+                    "--set",
+                    "vehicle_name=  <Two> & \"three\"  ",
+                    "--set",
+                    "height_left[2]=13 5/8",
+                    "--set",
+                    "tyre_size[A]=",
+                    file);
+        }
+    },
+    FILLED_AFTER_LOSS(false) {
+        @Override
+        void make(Path file) {
+            run("new", "--demo", "--unit", "mm", file);
+            run("fill", "--set", "height_left[2]=", "--set", "scenario_name[B]=", file);
+        }
+    },
+    PACKED(true) {
+        @Override
+        void make(Path file) {
+            run("pack", "--out", file, from(BLANK_INCH, file));
+        }
+    },
+    UNPACKED(false) {
+        @Override
+        void make(Path file) {
+            run("pack", "--remove", "--out", file, from(PACKED, file));
+        }
+    },
+    FOREIGN_PACKED(true) {
+        @Override
+        void make(Path file) {
+            foreign(file);
+            run("pack", file);
+        }
+    },
+    FOREIGN_WITHOUT_NAMES_PACKED(true) {
+        @Override
+        void make(Path file) {
+            foreign(file);
+            FileParts parts = FileParts.of(file);
+            parts.replace("xl/workbook.xml", "</sheets>", "</sheets><definedNames/>").write(file);
+            run("pack", file);
+        }
+    },
+    COMPARED(true) {
+        @Override
+        void make(Path file) {
+            run("compare", "--out", file, from(DEMO_INCH, file), from(DEMO_MM, file));
+        }
+    },
+    COMPARED_AND_FILLED(false) {
+        @Override
+        void make(Path file) {
+            Path compared = from(COMPARED, file);
+            run("fill", "--set", "book2_vehicle_name=Another", "--out", file, compared);
+        }
+    },
+    TAKEN_INTO(true) {
+        @Override
+        void make(Path file) {
+            run("take", "--out", file, from(DEMO_MM, file), "B", from(DEMO_INCH, file));
+        }
+    },
+    AUTHORS_CLEARED(true) {
+        @Override
+        void make(Path file) {
+            Path signed = from(DEMO_INCH, file);
+            FileParts parts = FileParts.of(signed);
+            // The last element closes itself, as the tool names no author.
+            String core = parts.text("docProps/core.xml");
+            String author = "><dc:creator>Somebody</dc:creator></cp:coreProperties>";
+            parts.put("docProps/core.xml", core.replaceFirst("/>$", author)).write(signed);
+            run("clear-authors", "--out", file, signed);
+            assertThat(FileParts.of(file).text("docProps/core.xml")).doesNotContain("Somebody");
+        }
+    };
+
+    private final boolean always;
+
+    MadeWorkbook(boolean always) {
+        this.always = always;
+    }
+
+    abstract void make(Path file);
+
+    /** Those to look at in this run. */
+    static Stream<MadeWorkbook> chosen() {
+        boolean all = Boolean.getBoolean("validity.all");
+        return Stream.of(values()).filter(each -> all || each.always);
+    }
+
+    /** The file, made in a folder. */
+    Path in(Path folder) {
+        Path file = folder.resolve(name().toLowerCase(java.util.Locale.ROOT) + ".xlsx");
+        make(file);
+        return file;
+    }
+
+    private static Path from(MadeWorkbook other, Path besides) {
+        Path file = besides.resolveSibling("from-" + other.ordinal() + ".xlsx");
+        other.make(file);
+        return file;
+    }
+
+    private static void run(Object... command) {
+        Run run = Run.of(command);
+        assertThat(run.code()).as("%s: %s", List.of(command), run.err()).isZero();
+    }
+
+    /** A workbook of a builder's own, saved by another library. */
+    private static void foreign(Path file) {
+        try (XSSFWorkbook workbook = new XSSFWorkbook();
+                OutputStream out = Files.newOutputStream(file)) {
+            workbook.createSheet("Own").createRow(0).createCell(0).setCellValue(25.4);
+            workbook.write(out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
