@@ -4,7 +4,7 @@
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 
-packages=(libreoffice-calc-nogui libreoffice-java-common python3-uno python3-openpyxl gnumeric fonts-liberation)
+packages=(libreoffice-calc-nogui libreoffice-java-common python3-uno python3-openpyxl gnumeric python3-openpyxl fonts-liberation)
 
 have() { command -v "$1" >/dev/null 2>&1; }
 
