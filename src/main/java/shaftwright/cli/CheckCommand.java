@@ -57,13 +57,7 @@ final class CheckCommand {
         }
         List<CellPlace> losing = book.losing();
         if (!losing.isEmpty()) {
-            terminal.out()
-                    .println(
-                            "note: after a fill "
-                                    + OwnFormulas.left(losing)
-                                    + " to compute ("
-                                    + CellList.of(losing)
-                                    + ").");
+            terminal.out().println("note: after a fill " + OwnFormulas.left(losing) + ".");
         }
     }
 

@@ -76,21 +76,7 @@ final class FillCommand {
                 saved.changed() == 0
                         ? "none of them changed"
                         : saved.changed() + " of them changed");
-        ownFormulas(print, saved);
+        OwnFormulas.say(print, saved);
         FillSummary.previous(print, saved.replaced());
-    }
-
-    private static void ownFormulas(PrintStream print, SaveReport saved) {
-        if (saved.recomputed() > 0) {
-            print.print("; " + saved.recomputed() + " of your own formulas computed anew");
-        }
-        if (!saved.dropped().isEmpty()) {
-            print.print(
-                    "; "
-                            + OwnFormulas.left(saved.dropped())
-                            + " to compute when it opens the file ("
-                            + CellList.of(saved.dropped())
-                            + ")");
-        }
     }
 }

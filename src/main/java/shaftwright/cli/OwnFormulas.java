@@ -1,5 +1,6 @@
 package shaftwright.cli;
 
+import java.io.PrintStream;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import shaftwright.workbook.CellValue;
 import shaftwright.workbook.template.PoiDependentFormulas;
 import shaftwright.workbook.xlsx.DependentFormulas;
 import shaftwright.workbook.xlsx.FormulaBook;
+import shaftwright.workbook.xlsx.SaveReport;
 
 /**
  * Computes the builder's own formulas anew. What does it is loaded only when a workbook has some
@@ -32,12 +34,24 @@ final class OwnFormulas implements DependentFormulas {
         return new PoiDependentFormulas().values(book, cells, changes, unvalued);
     }
 
-    /** Says that some are left alone, as the beginning of a sentence. */
+    /** Goes on in a line that says what was written. */
+    static void say(PrintStream print, SaveReport saved) {
+        if (saved.recomputed() > 0) {
+            print.print("; " + saved.recomputed() + " of your own formulas computed anew");
+        }
+        if (!saved.dropped().isEmpty()) {
+            print.print("; " + left(saved.dropped()));
+        }
+    }
+
+    /** Says which are left without a value. */
     static String left(List<CellPlace> cells) {
         return cells.size()
-                + (cells.size() == 1
-                        ? " of your own formulas is left for your spreadsheet program"
-                        : " of your own formulas are left for your spreadsheet program");
+                + " of your own formulas "
+                + (cells.size() == 1 ? "is" : "are")
+                + " left for your spreadsheet program to compute when it opens the file ("
+                + CellList.of(cells)
+                + ")";
     }
 
     /**

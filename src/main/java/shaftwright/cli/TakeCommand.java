@@ -57,6 +57,7 @@ final class TakeCommand {
         say(report, scenario, column, plan, from, target);
         problems.print(terminal.out());
         terminal.out().print(target + ": " + report.written() + " cells filled");
+        OwnFormulas.say(terminal.out(), saved);
         FillSummary.previous(terminal.out(), saved.replaced());
         return ExitCode.SUCCESS;
     }

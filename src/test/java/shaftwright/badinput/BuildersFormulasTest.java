@@ -141,7 +141,8 @@ class BuildersFormulasTest {
                 "Mine",
                 "<c r=\"A1\" t=\"zz\"><v>5</v></c>"
                         + cell("B1", result + "+A1", before + 5)
-                        + cell("C1", result + "*2", before * 2));
+                        + cell("C1", result + "*2", before * 2)
+                        + cell("D1", result + "*3", before * 3).replace("<c ", "<c t=\"zz\" "));
 
         Run run = fill();
 
@@ -151,6 +152,7 @@ class BuildersFormulasTest {
         assertThat(now.read(List.of(cells)).at(cells.place(1)).value()).isEqualTo(CellValue.BLANK);
         assertThat(now.read(List.of(cells)).at(cells.place(2)).value())
                 .isEqualTo(CellValue.of(result() * 2));
+        assertThat(run.out()).contains("(sheet \"Mine\": B1, D1)");
     }
 
     @Test
@@ -265,7 +267,8 @@ class BuildersFormulasTest {
         assertThat(check.out())
                 .contains(
                         "note: after a fill 1 of your own formulas is left for your spreadsheet"
-                                + " program to compute (sheet \"Mine\": A1).");
+                                + " program to compute when it opens the file (sheet \"Mine\":"
+                                + " A1).");
         Run fill = Run.of("fill", book.file());
         assertThat(fill.out()).contains("(sheet \"Mine\": A1)");
         assertThat(mine(0, 0)).isEqualTo(CellValue.BLANK);

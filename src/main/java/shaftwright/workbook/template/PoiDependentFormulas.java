@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.apache.poi.ss.formula.IStabilityClassifier;
 import org.apache.poi.ss.formula.WorkbookEvaluator;
 import org.apache.poi.ss.formula.eval.BoolEval;
@@ -16,6 +18,7 @@ import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.xlsx.DependentFormulas;
 import shaftwright.workbook.xlsx.FormulaBook;
+import shaftwright.workbook.xlsx.UnreadableBookException;
 
 /**
  * Evaluates the builder's own formulas with POI's evaluator, and only where it has earned trust.
@@ -54,19 +57,20 @@ public final class PoiDependentFormulas implements DependentFormulas {
         return found;
     }
 
+    /** What goes wrong there goes wrong here. */
     private static void onDeepStack(Runnable work) {
-        Thread thread = new Thread(null, work, "builder's formulas", DEEP);
-        thread.start();
-        boolean interrupted = false;
-        while (thread.isAlive()) {
-            try {
-                thread.join();
-            } catch (InterruptedException e) {
-                interrupted = true;
-            }
-        }
-        if (interrupted) {
+        FutureTask<Void> task = new FutureTask<>(work, null);
+        new Thread(null, task, "builder's formulas", DEEP).start();
+        try {
+            task.get();
+        } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof Error error) {
+                throw error;
+            }
+            throw (RuntimeException) e.getCause();
         }
     }
 
@@ -94,7 +98,11 @@ public final class PoiDependentFormulas implements DependentFormulas {
     private static boolean isAsStored(
             WorkbookEvaluator evaluator, StoredWorkbook before, FormulaBook book, CellPlace place) {
         Optional<CellValue> computed = value(evaluator, before, place);
-        return computed.isPresent() && agree(computed.get(), book.value(place));
+        try {
+            return computed.isPresent() && agree(computed.get(), book.value(place));
+        } catch (UnreadableBookException e) {
+            return false;
+        }
     }
 
     private static WorkbookEvaluator evaluator(StoredWorkbook workbook) {
