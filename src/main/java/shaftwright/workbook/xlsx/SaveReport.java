@@ -12,8 +12,7 @@ import shaftwright.workbook.CellPlace;
  *     programs compute them when they open the file
  * @param replaced what became of the previous file
  */
-public record SaveReport(
-        int changed, int recomputed, List<CellPlace> dropped, Replaced replaced) {
+public record SaveReport(int changed, int recomputed, List<CellPlace> dropped, Replaced replaced) {
     public SaveReport {
         dropped = List.copyOf(dropped);
     }

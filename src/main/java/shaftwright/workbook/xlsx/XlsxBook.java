@@ -60,10 +60,7 @@ public final class XlsxBook implements OpenBook {
 
     /** Where the workbook part has the bytes of the known one, if any, it is not walked again. */
     private XlsxBook(
-            Path file,
-            FileState read,
-            WorkbookPart knownOrNull,
-            DependentFormulas formulasOrNull) {
+            Path file, FileState read, WorkbookPart knownOrNull, DependentFormulas formulasOrNull) {
         this.file = file;
         this.title = file.getFileName().toString();
         this.read = read;
