@@ -17,6 +17,8 @@ import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.ViewAngles;
 import shaftwright.shaft.WheelMove;
+import shaftwright.study.Finding;
+import shaftwright.study.Verdict;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.LinkagePath;
@@ -46,9 +48,11 @@ import shaftwright.workbook.StopsAlone;
  * scenarios   used ones, each:
  *   letter, name, verdict
  *   left, right (what --side leaves):
- *     finding   FITS, RUNS_STEEP, NO_BLANK, SOFT_STOP, TOUCHES_CUP, OUTER_ANGLE, INNER_ANGLE,
- *               NO_WINDOW, TWO_HEIGHTS or INCOMPLETE
- *     verdict   a sentence; the following are missing when it is INCOMPLETE
+ *     finding   the gravest finding's name (see shaftwright.study.Finding), FITS when there is none
+ *     verdict   all findings in one text; end_to_end_mm and what follows are missing while it has
+ *               no shaft to tell of
+ *     findings  the gravest first: name, severity (No verdict, Does not fit, Measure again before
+ *               cutting or Fits, but), sentence; empty when it fits
  *     end_to_end_mm, clip_to_clip_mm, race_spacing_mm
  *     shortest_end_to_end_mm, longest_end_to_end_mm, window_mm (negative: short by)
  *     blank (null: none), inner_cut_mm, outer_cut_mm, inner_stub_mm, outer_stub_mm,
@@ -284,8 +288,10 @@ final class JsonReport {
         json.writeStringField("verdict", texts.verdict());
         for (Side side : sides) {
             json.writeObjectFieldStart(side.word());
-            json.writeStringField("finding", scenario.side(side).finding().name());
+            Optional<Verdict> verdict = sizing.verdict(new Index(side, scenario.number(), 0));
+            json.writeStringField("finding", finding(verdict));
             json.writeStringField("verdict", texts.verdict(side));
+            findings(verdict);
             ownLinkage(sizing.ownPathOrNull(side, scenario.number()));
             SideResult result = scenario.side(side).resultOrNull();
             if (result != null) {
@@ -306,6 +312,28 @@ final class JsonReport {
         vehicle(scenario);
         new StrengthReport(json, scenario.strength(), sides).write();
         json.writeEndObject();
+    }
+
+    /** Name of the gravest finding. */
+    private static String finding(Optional<Verdict> verdict) {
+        if (verdict.isEmpty()) {
+            return "UNUSED";
+        }
+        return verdict.get().leading().map(Finding::name).orElse("FITS");
+    }
+
+    private void findings(Optional<Verdict> verdict) throws IOException {
+        json.writeArrayFieldStart("findings");
+        if (verdict.isPresent()) {
+            for (Finding finding : verdict.get().findings()) {
+                json.writeStartObject();
+                json.writeStringField("name", finding.name());
+                json.writeStringField("severity", finding.severity().words());
+                json.writeStringField("sentence", verdict.get().sentence(finding, sizing.unit()));
+                json.writeEndObject();
+            }
+        }
+        json.writeEndArray();
     }
 
     private void chances(SlackChances chances) throws IOException {

@@ -2,6 +2,7 @@ package shaftwright.cli;
 
 import java.io.PrintStream;
 import java.util.Locale;
+import shaftwright.study.Finding;
 import shaftwright.units.Length;
 import shaftwright.units.LengthUnit;
 import shaftwright.units.UnreadableLengthException;
@@ -110,8 +111,8 @@ final class SweepCommand {
                 new ScenarioTexts(sizing, scenario).title()
                         + ": length window in "
                         + unit.symbol()
-                        + " (+ fits, - short by); "
-                        + "x: does not fit for another reason, b: no blank, h: beyond the measured heights, .: not computed");
+                        + " (+ fits, - short by); x: does not fit for another reason, b: no blank,"
+                        + " h: beyond the measured heights, .: not computed");
         out.println("across: " + named(sweep.across(), unit));
         out.println("down:   " + named(sweep.down(), unit));
         out.printf("%9s", "");
@@ -150,10 +151,9 @@ final class SweepCommand {
                         Locale.ROOT,
                         unit == LengthUnit.INCH ? "%+.3f" : "%+.1f",
                         cell.width() / unit.mm());
-        return switch (cell.finding()) {
-            case FITS, RUNS_STEEP, NO_WINDOW -> width;
-            case NO_BLANK -> width + "b";
-            default -> width + "x";
-        };
+        if (cell.fits() || cell.obstacle().get() == Finding.NO_WINDOW) {
+            return width;
+        }
+        return width + (cell.obstacle().get() == Finding.NO_BLANK ? "b" : "x");
     }
 }

@@ -74,6 +74,11 @@ public final class BenchTable {
         return new BenchTable(new double[] {0, angleMax}, limits, limits);
     }
 
+    /** Angle of the last row, rad. */
+    public double lastAngle() {
+        return angles[angles.length - 1];
+    }
+
     /** Number of rows. */
     public int rows() {
         return angles.length;

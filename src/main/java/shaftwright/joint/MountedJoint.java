@@ -25,6 +25,9 @@ public record MountedJoint(
         double stub,
         double endDiameter,
         double bootOutwardChange) {
+    /** Travels nearer than this count as equal, mm; cells compare with six decimals too. */
+    private static final double NEAR = 5e-7;
+
     public MountedJoint {
         Require.finite("cup spacer", cupSpacer);
         Require.within("counterbore", counterbore, 0, 2 * joint.raceHalfWidth());
@@ -61,11 +64,16 @@ public record MountedJoint(
      * @return mm, negative when the race must stand outward of its middle
      */
     public double inward(double angle) {
-        double end =
-                joint.cupBottom()
-                        - overhang() * Math.cos(angle)
-                        - endDiameter / 2 * Math.sin(angle);
-        return Math.min(joint.bench().inward(angle), end);
+        return Math.min(joint.bench().inward(angle), endInward(angle));
+    }
+
+    private double endInward(double angle) {
+        return joint.cupBottom() - overhang() * Math.cos(angle) - endDiameter / 2 * Math.sin(angle);
+    }
+
+    /** Whether the shaft's end meets the cup before the race stops, or as soon. */
+    public boolean endBottoms(double angle) {
+        return endInward(angle) - joint.bench().inward(angle) <= NEAR;
     }
 
     /** Outward travel that the joint with its boot allows at an angle in rad, mm. */

@@ -203,6 +203,11 @@ public enum Finding {
         return card;
     }
 
+    /** Whether no shaft fits while it holds, or none that a blank of the list gives. */
+    boolean isObstacle() {
+        return severity.graverThan(FITS_BUT) || this == NO_BLANK;
+    }
+
     public Sentence<SideSlot> sentence() {
         return sentence;
     }

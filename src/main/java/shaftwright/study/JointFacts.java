@@ -1,5 +1,6 @@
 package shaftwright.study;
 
+import shaftwright.joint.Joint;
 import shaftwright.shaft.Binding;
 
 /**
@@ -13,6 +14,17 @@ import shaftwright.shaft.Binding;
  */
 public record JointFacts(
         Binding steepest, double limit, double atRide, double running, double benchEnd) {
+    /** A joint's angles with the shaft in. */
+    static JointFacts of(Joint joint, Binding steepest, double atRide) {
+        double last = joint.bench().lastAngle();
+        return new JointFacts(
+                steepest,
+                joint.angleMax(),
+                atRide,
+                joint.angleContinuous(),
+                last < joint.angleMax() ? last : Double.POSITIVE_INFINITY);
+    }
+
     boolean tooSteep() {
         return steepest.value() > limit;
     }

@@ -1,6 +1,7 @@
 package shaftwright.study;
 
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import shaftwright.units.LengthUnit;
 
@@ -40,6 +41,11 @@ public record ScenarioVerdict(Verdict left, Verdict right) {
 
     public Severity severity() {
         return graver().severity();
+    }
+
+    /** The gravest finding of either side that keeps its shaft from fitting, or has no blank. */
+    public Optional<Finding> obstacle() {
+        return findings().stream().filter(Finding::isObstacle).findFirst();
     }
 
     /** Whether both sides' shafts fit and can be cut from blanks of the list. */

@@ -24,6 +24,11 @@ public enum Severity {
         return words;
     }
 
+    /** The same before the sentence that says why. */
+    public String lead() {
+        return this == FITS_BUT ? words + " " : words + ": ";
+    }
+
     /** Whether a side of this severity weighs more than one of that. */
     public boolean graverThan(Severity that) {
         return compareTo(that) < 0;

@@ -2,6 +2,10 @@ package shaftwright.study;
 
 import java.util.Optional;
 import shaftwright.shaft.Binding;
+import shaftwright.shaft.CutPlan;
+import shaftwright.shaft.FittedPosition;
+import shaftwright.shaft.LengthRule;
+import shaftwright.shaft.SideResult;
 
 /**
  * One side's shaft as far as it could be computed; mm and rad.
@@ -48,10 +52,55 @@ public record ShaftFacts(
 
         public static final BlankFacts NONE =
                 new BlankFacts(false, Optional.empty(), Optional.empty());
+
+        /** What a plan leaves to be said of its grooves. */
+        static BlankFacts of(CutPlan plan) {
+            Land inner = new Land(End.INNER, plan.inner().land(), plan.inner().landWanted());
+            Land outer = new Land(End.OUTER, plan.outer().land(), plan.outer().landWanted());
+            Land worse = inner.missing() >= outer.missing() ? inner : outer;
+            return new BlankFacts(
+                    true,
+                    worse.missing() > 0 ? Optional.of(worse) : Optional.empty(),
+                    Optional.empty());
+        }
     }
 
     /** Shaft between an end and its groove, mm. */
-    public record Land(End end, double length, double wanted) {}
+    public record Land(End end, double length, double wanted) {
+        double missing() {
+            return wanted - length;
+        }
+    }
+
+    /** A side's shaft as it was computed. */
+    public static ShaftFacts of(SideResult result, LengthRule rule) {
+        return new ShaftFacts(
+                WindowFacts.of(result, rule),
+                JointFacts.of(
+                        result.setup().inner().joint(),
+                        result.steepestInner(),
+                        result.atRide().innerAngle()),
+                JointFacts.of(
+                        result.setup().outer().joint(),
+                        result.steepestOuter(),
+                        result.atRide().outerAngle()),
+                mouth(result),
+                result.plan().map(BlankFacts::of).orElse(BlankFacts.NONE),
+                result.length().endToEnd(),
+                result.leastSlackIn(),
+                result.leastSlackOut());
+    }
+
+    private static Optional<Mouth> mouth(SideResult result) {
+        return result.leastMouthClearance()
+                .map(
+                        gap -> {
+                            FittedPosition at = result.fitted().get(gap.row());
+                            return new Mouth(
+                                    gap,
+                                    at.innerMouth() <= at.outerMouth() ? End.INNER : End.OUTER);
+                        });
+    }
 
     boolean touches() {
         return mouth.isPresent() && mouth.get().gap().value() < 0;

@@ -219,7 +219,7 @@ public enum SideSlot implements Slot {
             case OUTER_RUNNING_OVER -> shaft.outer().atRide() - shaft.outer().running();
             case MOUTH_OVERLAP -> -mouth(shaft).value();
             case MOUTH_AT -> mouth(shaft).travel();
-            case LAND_MISSING -> land(shaft).wanted() - land(shaft).length();
+            case LAND_MISSING -> land(shaft).missing();
             case LAND_WANTED -> land(shaft).wanted();
             case END_TO_END -> shaft.endToEnd();
             case SLACK_IN -> shaft.slackIn().value();

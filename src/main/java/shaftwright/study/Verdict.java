@@ -2,6 +2,7 @@ package shaftwright.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import shaftwright.units.LengthUnit;
 
@@ -59,9 +60,14 @@ public record Verdict(SideFacts side, List<Finding> findings) {
         return card;
     }
 
+    /** The gravest finding that keeps a shaft from fitting or from being cut from a blank. */
+    public Optional<Finding> obstacle() {
+        return findings.stream().filter(Finding::isObstacle).findFirst();
+    }
+
     /** Whether a shaft fits and can be cut from a blank of the list. */
     public boolean holds() {
-        return card().allows(CardPrint.ALL_WITH_NOTE);
+        return obstacle().isEmpty();
     }
 
     /** A finding in a sentence of its own. */
@@ -74,11 +80,16 @@ public record Verdict(SideFacts side, List<Finding> findings) {
         if (findings.isEmpty()) {
             return FITS.text(slot -> slot.text(side, unit));
         }
+        return led(sentences(unit));
+    }
+
+    /** Every finding's sentence, empty when there is none. */
+    public String sentences(LengthUnit unit) {
         List<String> sentences = new ArrayList<>();
         for (Finding finding : findings) {
             sentences.add(sentence(finding, unit));
         }
-        return led(String.join(" ", sentences));
+        return String.join(" ", sentences);
     }
 
     /** The gravest finding alone, with its severity; or that it fits. */
@@ -87,9 +98,8 @@ public record Verdict(SideFacts side, List<Finding> findings) {
     }
 
     private String led(String sentences) {
-        return severity().words()
-                + (severity() == Severity.FITS_BUT ? " " : ": ")
-                + sentences.substring(0, 1).toLowerCase(java.util.Locale.ROOT)
+        return severity().lead()
+                + sentences.substring(0, 1).toLowerCase(Locale.ROOT)
                 + sentences.substring(1);
     }
 }

@@ -1,6 +1,11 @@
 package shaftwright.study;
 
 import shaftwright.shaft.Binding;
+import shaftwright.shaft.LengthRule;
+import shaftwright.shaft.LengthWindow;
+import shaftwright.shaft.PlungeState;
+import shaftwright.shaft.Rounded;
+import shaftwright.shaft.SideResult;
 
 /**
  * The length window and what was made of it; mm.
@@ -36,7 +41,31 @@ public record WindowFacts(
         RACES_BOTTOM,
         INNER_END_BOTTOMS,
         OUTER_END_BOTTOMS,
-        BOTH_ENDS_BOTTOM
+        BOTH_ENDS_BOTTOM;
+
+        static Upper of(boolean innerEnd, boolean outerEnd) {
+            if (innerEnd) {
+                return outerEnd ? BOTH_ENDS_BOTTOM : INNER_END_BOTTOMS;
+            }
+            return outerEnd ? OUTER_END_BOTTOMS : RACES_BOTTOM;
+        }
+    }
+
+    /** The window of a side as it was computed. */
+    static WindowFacts of(SideResult result, LengthRule rule) {
+        LengthWindow window = result.window();
+        PlungeState inward = result.positions().get(window.longest().row()).inward();
+        boolean inner = result.setup().inner().endBottoms(inward.innerAngle());
+        boolean outer = result.setup().outer().endBottoms(inward.outerAngle());
+        return new WindowFacts(
+                window.shortest(),
+                Lower.PULLS_OUT,
+                window.longest(),
+                Upper.of(inner, outer),
+                result.setup().marginInward(),
+                result.setup().marginOutward(),
+                rule.increment(),
+                result.choice().rounded() == Rounded.TO_INCREMENT);
     }
 
     /** A window narrower than this is taken for this wide when a finer increment is looked for. */

@@ -1,6 +1,7 @@
 package shaftwright.workbook;
 
 import shaftwright.tyre.Tyre;
+import shaftwright.study.ScenarioVerdict;
 
 /** One scenario column: its tyre, the rows of the parts it picks, both sides, widths and cost. */
 public final class ScenarioOutcome {
@@ -95,9 +96,9 @@ public final class ScenarioOutcome {
         return side == Side.LEFT ? left : right;
     }
 
-    /** The side whose finding is the graver, the left one when both are alike. */
-    public SideOutcome graverSide() {
-        return left.finding().gravity() >= right.finding().gravity() ? left : right;
+    /** What the shafts alone decide, whatever else stands against them. */
+    ScenarioVerdict shaftVerdict() {
+        return new ScenarioVerdict(left.shaftVerdict(), right.shaftVerdict());
     }
 
     /** Whether both sides have a result. */
@@ -107,7 +108,7 @@ public final class ScenarioOutcome {
 
     /** Whether a shaft fits on both sides that can be cut from a blank of the list. */
     public boolean holds() {
-        return graverSide().finding().holds();
+        return used && shaftVerdict().holds();
     }
 
     /** Length window of the tighter side, mm, negative when no shaft fits; NaN without results. */

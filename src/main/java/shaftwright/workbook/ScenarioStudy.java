@@ -5,12 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import shaftwright.joint.MountedJoint;
-import shaftwright.scenario.Finding;
-import shaftwright.scenario.Verdict;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.LengthRule;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.SideSetup;
+import shaftwright.study.PathFacts;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.Steer;
@@ -259,22 +258,28 @@ final class ScenarioStudy {
     private SideOutcome side(
             int scenario, Side side, boolean used, String trouble, Picks picks, TyreFigures tyre) {
         if (!used) {
-            return new SideOutcome(Sizing.UNUSED, Finding.UNUSED, null, null);
+            return SideOutcome.lacking(Sizing.UNUSED);
         }
         SidePath source = sizing.path(side, scenario);
         Optional<HubPath> path = source.chosen();
         if (!trouble.isEmpty() || path.isEmpty()) {
             String none = source.linkage().isChosen() ? Sizing.NO_LINKAGE : Sizing.NO_READINGS;
             String why = trouble.isEmpty() ? none : trouble;
-            return new SideOutcome(why, Finding.INCOMPLETE, null, null);
+            return SideOutcome.lacking(why);
         }
         try {
             SideOutcome.SetUp setUp = setUp(scenario, side, picks, tyre, path.get());
-            String beyond = rollTrouble(scenario, side);
-            beyond = beyond.isEmpty() ? travelTrouble(setUp, path.get()) : beyond;
-            if (!beyond.isEmpty()) {
+            String roll = rollTrouble(scenario, side);
+            String why = roll.isEmpty() ? travelTrouble(setUp, path.get()) : roll;
+            if (!why.isEmpty()) {
                 return new SideOutcome(
-                        beyond, Finding.INCOMPLETE, setUp, null, sizing.doubts(), source, null);
+                        why,
+                        roll.isEmpty() ? beyondPath(setUp, path.get()) : Optional.empty(),
+                        setUp,
+                        null,
+                        sizing.doubts(),
+                        source,
+                        null);
             }
             SideOutcome.Cutting cutting =
                     new SideOutcome.Cutting(
@@ -285,17 +290,10 @@ final class ScenarioStudy {
                             parts.blanks());
             SideResult result = compute(scenario, side, setUp, path.get(), cutting);
             return new SideOutcome(
-                    "",
-                    Verdict.of(result, source.mayGiveVerdict()),
-                    setUp,
-                    result,
-                    sizing.doubts(),
-                    source,
-                    cutting);
+                    "", Optional.empty(), setUp, result, sizing.doubts(), source, cutting);
         } catch (IllegalArgumentException e) {
             contradiction(scenario, side, e.getMessage());
-            return new SideOutcome(
-                    "its sizes contradict each other", Finding.INCOMPLETE, null, null);
+            return SideOutcome.lacking("its sizes contradict each other");
         }
     }
 
@@ -406,14 +404,29 @@ final class ScenarioStudy {
     }
 
     private static String travelTrouble(SideOutcome.SetUp setUp, HubPath path) {
-        double bump = setUp.bumpSteps().get(SideOutcome.BUMP_STEPS - 1);
-        if (bump <= 0) {
+        if (bump(setUp) <= 0) {
             return Sizing.NO_BUMP_LEFT;
         }
-        if (bump - path.tMax() >= NEAR) {
+        if (bump(setUp) - path.tMax() >= NEAR) {
             return Sizing.BUMP_BEYOND;
         }
         return path.tMin() - setUp.droop() >= NEAR ? Sizing.DROOP_BEYOND : "";
+    }
+
+    private static double bump(SideOutcome.SetUp setUp) {
+        return setUp.bumpSteps().get(SideOutcome.BUMP_STEPS - 1);
+    }
+
+    /** Travel beyond the path, empty when something else keeps the side from being computed. */
+    private static Optional<PathFacts.Beyond> beyondPath(SideOutcome.SetUp setUp, HubPath path) {
+        return switch (travelTrouble(setUp, path)) {
+            case Sizing.BUMP_BEYOND ->
+                    Optional.of(new PathFacts.Beyond(PathFacts.Way.BUMP, bump(setUp), path.tMax()));
+            case Sizing.DROOP_BEYOND ->
+                    Optional.of(
+                            new PathFacts.Beyond(PathFacts.Way.DROOP, -setUp.droop(), path.tMin()));
+            default -> Optional.empty();
+        };
     }
 
     private SideResult compute(

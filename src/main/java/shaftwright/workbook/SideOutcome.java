@@ -4,12 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import shaftwright.doubt.SlackChances;
 import shaftwright.joint.MountedJoint;
-import shaftwright.scenario.Finding;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.LengthRule;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.SideResult;
+import shaftwright.study.PathFacts;
+import shaftwright.study.ShaftFacts;
+import shaftwright.study.SideFacts;
+import shaftwright.study.Verdict;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.ClearanceRule;
 import shaftwright.travel.LongestTravel;
@@ -44,7 +47,7 @@ public final class SideOutcome {
             List<Double> bumpSteps) {}
 
     private final String trouble;
-    private final Finding finding;
+    private final Optional<PathFacts.Beyond> beyond;
     private final SetUp setUp;
     private final SideResult result;
 
@@ -56,6 +59,7 @@ public final class SideOutcome {
     private final Doubts doubts;
     private final SidePath path;
     private SlackChances chances;
+    private Verdict shaftVerdict;
     private SideStops stops;
     private final Cutting cutting;
     private Optional<LongestTravel> longest;
@@ -63,20 +67,21 @@ public final class SideOutcome {
     /** What any shaft of a scenario is cut from, and how its length is chosen. */
     record Cutting(LengthRule rule, RingSpec ring, List<Blank> blanks) {}
 
-    SideOutcome(String trouble, Finding finding, SetUp setUp, SideResult result) {
-        this(trouble, finding, setUp, result, null, null, null);
+    /** A side that can't be computed. */
+    static SideOutcome lacking(String trouble) {
+        return new SideOutcome(trouble, Optional.empty(), null, null, null, null, null);
     }
 
     SideOutcome(
             String trouble,
-            Finding finding,
+            Optional<PathFacts.Beyond> beyond,
             SetUp setUp,
             SideResult result,
             Doubts doubts,
             SidePath path,
             Cutting cutting) {
         this.trouble = trouble;
-        this.finding = finding;
+        this.beyond = beyond;
         this.setUp = setUp;
         this.result = result;
         this.doubts = doubts;
@@ -89,9 +94,30 @@ public final class SideOutcome {
         return trouble;
     }
 
-    /** What the verdict says. */
-    public Finding finding() {
-        return finding;
+    /** What the shaft alone decides: of trials of many variants nothing else is asked. */
+    Verdict shaftVerdict() {
+        if (shaftVerdict == null) {
+            shaftVerdict = Verdict.of(SideFacts.of(pathFacts(0), shaftFacts()));
+        }
+        return shaftVerdict;
+    }
+
+    /** Whether it is computed, and how far its path reaches, with nothing said of its readings. */
+    PathFacts pathFacts(int checks) {
+        PathFacts facts = PathFacts.sound(checks);
+        if (beyond.isPresent()) {
+            facts = facts.beyond(beyond.get());
+        } else if (!trouble.isEmpty()) {
+            facts = facts.lacking(trouble);
+        }
+        return path == null || path.mayGiveVerdict() ? facts : facts.ofTwoHeights();
+    }
+
+    /** Its shaft as a verdict needs it, empty while there is none. */
+    Optional<ShaftFacts> shaftFacts() {
+        return result == null
+                ? Optional.empty()
+                : Optional.of(ShaftFacts.of(result, cutting.rule()));
     }
 
     /** Whether joints, shifts and travel are known. */

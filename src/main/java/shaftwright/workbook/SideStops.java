@@ -70,17 +70,18 @@ public final class SideStops {
 
     /** Where and by what bump ends before the wanted one, null when it does not. */
     public TravelEnds.End earlyUpOrNull() {
-        TravelEnds.End up = stopped().up();
+        TravelEnds.End up = ends().up();
         return up.stop().isRestraint() && up.travel() < side.bump() - NEAR ? up : null;
     }
 
     /** The same of droop. */
     public TravelEnds.End earlyDownOrNull() {
-        TravelEnds.End down = stopped().down();
+        TravelEnds.End down = ends().down();
         return down.stop().isRestraint() && down.travel() > side.droop() + NEAR ? down : null;
     }
 
-    private TravelEnds stopped() {
+    /** How far the wheel goes whatever the shaft. */
+    public TravelEnds ends() {
         return restraints.ends();
     }
 
@@ -88,7 +89,7 @@ public final class SideStops {
     public String sentence() {
         TravelEnds.End up = earlyUpOrNull();
         TravelEnds.End down = earlyDownOrNull();
-        if (up != null && stopped().metAtRide()) {
+        if (up != null && ends().metAtRide()) {
             return up.stop().words() + " at ride already";
         }
         if (up == null && down == null) {

@@ -5,10 +5,13 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.SideResult;
+import shaftwright.study.ScenarioVerdict;
+import shaftwright.study.Verdict;
 import shaftwright.suspension.DegreeChoice;
 import shaftwright.suspension.TapeSettings;
 import shaftwright.units.LengthUnit;
@@ -48,6 +51,7 @@ public final class Sizing {
     private final Map<Side, Map<Integer, SidePath>> ownPaths;
 
     private final List<ScenarioOutcome> scenarios = new ArrayList<>();
+    private final Map<Integer, ScenarioVerdict> verdicts = new HashMap<>();
 
     /** Made when first asked for: of the many variants that are tried few ask. */
     private Ahead<Variants> variantsOrNull;
@@ -179,7 +183,8 @@ public final class Sizing {
                             inputs.placeOrNull("margin_choice", new Index(Side.LEFT, 0, 0)),
                             Contract.input("margin_choice").label(),
                             "\"" + inputs.text("margin_choice") + "\" with nothing to build up",
-                            "rows in the table of what may move; the typed margins count until then"));
+                            "rows in the table of what may move; the typed margins count until"
+                                    + " then"));
         }
     }
 
@@ -288,6 +293,22 @@ public final class Sizing {
 
     public List<ScenarioOutcome> scenarios() {
         return List.copyOf(scenarios);
+    }
+
+    /** The verdict on a scenario, empty while its column is not in use. */
+    public Optional<ScenarioVerdict> verdict(int scenario) {
+        if (!scenarios.get(scenario).used()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                verdicts.computeIfAbsent(
+                        scenario, n -> new VerdictFacts(this, scenarios.get(n)).verdict()));
+    }
+
+    /** The verdict on one of its sides, likewise. */
+    public Optional<Verdict> verdict(Index index) {
+        return verdict(index.scenario())
+                .map(both -> index.side() == Side.LEFT ? both.left() : both.right());
     }
 
     /** Result of a side of a scenario, null when there is none. */

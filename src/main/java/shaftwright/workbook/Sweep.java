@@ -1,7 +1,8 @@
 package shaftwright.workbook;
 
 import java.util.List;
-import shaftwright.scenario.Finding;
+import java.util.Optional;
+import shaftwright.study.Finding;
 
 /**
  * One scenario over a grid of two of its inputs, each cell computed in full for both sides; the
@@ -11,20 +12,19 @@ public final class Sweep {
     /**
      * One cell.
      *
-     * @param finding what the verdict would say of the graver side
+     * @param obstacle the gravest finding that keeps a shaft from being cut, empty when both sides'
+     *     can be cut from a blank of the list
      * @param width length window of the tighter side, mm, negative when no shaft fits; NaN where
      *     nothing can be computed
-     * @param trouble what keeps it from being computed, empty when nothing does
      */
-    public record Cell(Finding finding, double width, String trouble) {
+    public record Cell(Optional<Finding> obstacle, double width) {
         /** Whether the path was not measured as far as the wheel would travel. */
         public boolean beyondHeights() {
-            return trouble.equals(Sizing.BUMP_BEYOND) || trouble.equals(Sizing.DROOP_BEYOND);
+            return obstacle.isPresent() && obstacle.get() == Finding.BEYOND_PATH;
         }
 
-        /** Whether a shaft fits and can be cut from a blank of the list. */
         public boolean fits() {
-            return finding.holds();
+            return obstacle.isEmpty();
         }
     }
 
@@ -70,10 +70,7 @@ public final class Sweep {
     }
 
     private static Cell cell(ScenarioOutcome outcome) {
-        SideOutcome left = outcome.side(Side.LEFT);
-        SideOutcome right = outcome.side(Side.RIGHT);
-        String trouble = left.trouble().isEmpty() ? right.trouble() : left.trouble();
-        return new Cell(outcome.graverSide().finding(), outcome.narrowerWindow(), trouble);
+        return new Cell(outcome.shaftVerdict().obstacle(), outcome.narrowerWindow());
     }
 
     public SweepAxis across() {

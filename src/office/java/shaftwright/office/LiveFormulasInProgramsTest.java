@@ -12,7 +12,7 @@ import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shaftwright.scenario.Finding;
+import shaftwright.study.Finding;
 import shaftwright.workbook.Agreement;
 import shaftwright.workbook.DemoBook;
 import shaftwright.workbook.Filling;
@@ -20,7 +20,7 @@ import shaftwright.workbook.LinkageSourceTest;
 import shaftwright.workbook.PoiRecalculation;
 import shaftwright.workbook.RandomWorkbooks;
 import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Side;
+import shaftwright.workbook.Sizing;
 import shaftwright.workbook.SpoiltWorkbooks;
 import shaftwright.workbook.xlsx.XlsxBook;
 
@@ -116,16 +116,19 @@ class LiveFormulasInProgramsTest {
     /** A set of workbooks that all say the same would prove little. */
     @Test
     void nearlyEveryKindOfVerdictOccurs() {
-        Map<Finding, Integer> sides = new EnumMap<>(Finding.class);
+        Map<Finding, Integer> found = new EnumMap<>(Finding.class);
         for (Path book : BOOKS) {
             Filling.Report report = Filling.compute(XlsxBook.open(book));
-            for (ScenarioOutcome scenario : report.sizing().orElseThrow().scenarios()) {
-                for (Side side : Side.values()) {
-                    sides.merge(scenario.side(side).finding(), 1, Integer::sum);
-                }
+            Sizing sizing = report.sizing().orElseThrow();
+            for (ScenarioOutcome scenario : sizing.scenarios()) {
+                sizing.verdict(scenario.number())
+                        .ifPresent(
+                                verdict ->
+                                        verdict.findings()
+                                                .forEach(f -> found.merge(f, 1, Integer::sum)));
             }
         }
-        assertThat(sides.keySet())
+        assertThat(found.keySet())
                 .containsAll(EnumSet.complementOf(EnumSet.of(Finding.OUTER_ANGLE)));
     }
 

@@ -7,11 +7,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shaftwright.scenario.Finding;
+import shaftwright.study.Finding;
 
 /** What a scenario column makes of its inputs: tyre, track, cost, sides and verdict. */
 class ScenarioFiguresTest {
@@ -187,11 +188,16 @@ class ScenarioFiguresTest {
         assertThat(scenario.clearanceAtBump()).isCloseTo(8 * INCH, within(1e-3));
     }
 
+    private static Optional<Finding> leading(Sizing sizing, Side side) {
+        return sizing.verdict(new Index(side, 0, 0)).orElseThrow().leading();
+    }
+
     @Test
     void travelBeyondTheMeasuredHeightsGetsNoVerdict() {
-        SideOutcome side = sizing(Map.of("bump_limit[0]", "9")).scenario(0).side(Side.LEFT);
+        Sizing sizing = sizing(Map.of("bump_limit[0]", "9"));
+        SideOutcome side = sizing.scenario(0).side(Side.LEFT);
 
-        assertThat(side.finding()).isEqualTo(Finding.INCOMPLETE);
+        assertThat(leading(sizing, Side.LEFT)).contains(Finding.BEYOND_PATH);
         assertThat(side.trouble())
                 .isEqualTo("bump travel goes beyond the measured or solved heights");
     }
@@ -204,19 +210,19 @@ class ScenarioFiguresTest {
                 typed.put(name + "_left[" + row + "]", "");
             }
         }
-        SideOutcome side = sizing(typed).scenario(0).side(Side.LEFT);
+        Sizing sizing = sizing(typed);
 
-        assertThat(side.finding()).isEqualTo(Finding.TWO_HEIGHTS);
-        assertThat(side.resultOrNull().window().width()).isFinite();
+        assertThat(leading(sizing, Side.LEFT)).contains(Finding.TWO_HEIGHTS);
+        assertThat(sizing.scenario(0).side(Side.LEFT).resultOrNull().window().width()).isFinite();
     }
 
     @Test
     void aColumnWithoutANameIsLeftAlone() {
-        ScenarioOutcome scenario = sizing(Map.of("scenario_name[1]", "")).scenario(1);
+        Sizing sizing = sizing(Map.of("scenario_name[1]", ""));
 
-        assertThat(scenario.used()).isFalse();
-        assertThat(scenario.side(Side.LEFT).finding()).isEqualTo(Finding.UNUSED);
-        assertThat(scenario.cost().total()).isNaN();
+        assertThat(sizing.scenario(1).used()).isFalse();
+        assertThat(sizing.verdict(1)).isEmpty();
+        assertThat(sizing.scenario(1).cost().total()).isNaN();
     }
 
     @Test

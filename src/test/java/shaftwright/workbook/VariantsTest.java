@@ -12,7 +12,8 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shaftwright.scenario.Finding;
+import shaftwright.study.Finding;
+import shaftwright.study.Severity;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Variants of a scenario, each held against a workbook into which the same was typed. */
@@ -63,8 +64,8 @@ class VariantsTest {
     }
 
     private static boolean fits(ScenarioOutcome outcome) {
-        return outcome.side(Side.LEFT).finding().gravity() <= Finding.RUNS_STEEP.gravity()
-                && outcome.side(Side.RIGHT).finding().gravity() <= Finding.RUNS_STEEP.gravity();
+        return outcome.shaftVerdict().findings().stream()
+                .allMatch(f -> f.severity() == Severity.FITS_BUT && f != Finding.NO_BLANK);
     }
 
     @Test

@@ -14,6 +14,7 @@ import shaftwright.shaft.BlankReview;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.Refusal;
 import shaftwright.shaft.SideResult;
+import shaftwright.study.Wording;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
@@ -236,14 +237,14 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
         if (plan == null) {
             Refusal refusal = review.refusal().orElseThrow();
             return refusal.reason().measured()
-                    ? refusal.reason().words() + " " + Phrases.length(refusal.amount(), unit)
+                    ? refusal.reason().words() + " " + Wording.length(refusal.amount(), unit)
                     : refusal.reason().words();
         }
         CutPlan followed = sizing.resultOrNull(index).plan().orElse(null);
         boolean chosen = followed != null && followed.row() == plan.row();
         return (chosen ? "CHOSEN: " : "usable: ")
                 + "cut off "
-                + Phrases.length(plan.scrapToHundredths(), unit)
+                + Wording.length(plan.scrapToHundredths(), unit)
                 + ", new grooves: "
                 + plan.newGrooves();
     }

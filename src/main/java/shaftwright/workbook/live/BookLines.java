@@ -2,6 +2,7 @@ package shaftwright.workbook.live;
 
 import static shaftwright.workbook.Grid.BOOK;
 
+import shaftwright.study.Wording;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Index;
@@ -56,7 +57,7 @@ enum BookLines implements LiveLine.Formula, LiveLine.Core {
         return switch (this) {
             case TAPE_MM -> CellValue.of(sizing.unit().mm());
             case UNIT_WORD -> CellValue.of(" " + sizing.unit().symbol());
-            case UNIT_DECIMALS -> CellValue.of(Phrases.decimals(sizing.unit()));
+            case UNIT_DECIMALS -> CellValue.of(Wording.decimals(sizing.unit()));
         };
     }
 }

@@ -9,6 +9,7 @@ import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.study.Wording;
 import shaftwright.workbook.AsBuilt;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
@@ -348,10 +349,10 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
             return "";
         }
         if (built.slackIn() < 0) {
-            return "bottoms by " + Phrases.length(-built.slackIn(), sizing.unit());
+            return "bottoms by " + Wording.length(-built.slackIn(), sizing.unit());
         }
         return built.slackOut() < 0
-                ? "pulls out by " + Phrases.length(-built.slackOut(), sizing.unit())
+                ? "pulls out by " + Wording.length(-built.slackOut(), sizing.unit())
                 : "neither bottoms nor pulls out";
     }
 
@@ -375,8 +376,8 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
         }
         return "off by "
                 + (length
-                        ? Phrases.length(Math.abs(off), sizing.unit())
-                        : Phrases.angle(Math.abs(off)))
+                        ? Wording.length(Math.abs(off), sizing.unit())
+                        : Wording.angle(Math.abs(off)))
                 + (off > 0 ? ": more" : ": less")
                 + " than the doubt allows";
     }

@@ -92,7 +92,7 @@ enum CardWordLines implements LiveLine.Formula, LiveLine.Core {
 
     private String core(Sizing sizing, int scenario, Index index) {
         if (this == VERDICT) {
-            return VerdictLines.words(sizing, sizing.scenario(scenario).side(index.side()));
+            return VerdictLines.words(sizing, new Index(index.side(), scenario, 0));
         }
         if (this == BLANK) {
             SideResult result = resultOrNull(sizing, index);

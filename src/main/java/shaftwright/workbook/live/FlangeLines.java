@@ -32,6 +32,7 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
         RIM("rim_", "Centre to cup rim", MILLIMETRE),
         LIMIT_BASE("limit_base_", "Key of limits", NUMBER),
         LIMIT_FIRST("limit_first_", "First angle of limits", RADIAN),
+        LIMIT_LAST("limit_last_", "Last angle of limits", RADIAN),
         BOOT_CHANGE("boot_change_", "Boot's change outward", MILLIMETRE),
         SOFT("soft_", "Soft outward stop", WHOLE),
         ANGLE_MAX("angle_max_", "Angle limit", RADIAN),
@@ -65,6 +66,11 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
     }
 
     @Override
+    public int since() {
+        return what == What.LIMIT_LAST ? 2 : 1;
+    }
+
+    @Override
     public String at(Index index) {
         return SideLines.guarded(unguarded());
     }
@@ -90,6 +96,8 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
             case RIM -> "IF(ISNUMBER(" + rim + ")," + rim + spaced + ",\"\")";
             case LIMIT_BASE -> row + "*10";
             case LIMIT_FIRST -> "INDEX(limit_angle,MATCH(" + row + ",limit_joint,0))";
+            case LIMIT_LAST ->
+                    "INDEX(limit_angle,MATCH({limit_base_" + end.suffix + "}+9.9,limit_key,1))";
             case BOOT_CHANGE -> "IF(" + boot + "=0,0,INDEX(boot_outward_change_read," + boot + "))";
             case SOFT -> "IF(INDEX(joint_outward_stop," + row + ")=\"soft\",1,0)";
             case ANGLE_MAX -> joint("angle_max");
@@ -144,6 +152,7 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
             case RIM -> at.joint().mouth().orElse(Double.NaN);
             case LIMIT_BASE -> 10.0 * side.jointRow(end.word);
             case LIMIT_FIRST -> side.firstAngle(end.word);
+            case LIMIT_LAST -> at.joint().bench().lastAngle();
             case BOOT_CHANGE -> at.bootOutwardChange();
             case SOFT -> at.joint().outwardStop() == OutwardStop.SOFT ? 1 : 0;
             case ANGLE_MAX -> at.joint().angleMax();

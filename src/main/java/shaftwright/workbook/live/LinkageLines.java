@@ -10,6 +10,7 @@ import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.study.Wording;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.LinkagePath;
 import shaftwright.workbook.CellValue;
@@ -129,7 +130,7 @@ enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
     private static String told(Calibration calibration) {
         StringBuilder text = new StringBuilder();
         for (double value : calibration.singularValues()) {
-            text.append(text.length() > 0 ? ", " : "").append(Phrases.rounded(value, 2));
+            text.append(text.length() > 0 ? ", " : "").append(Wording.rounded(value, 2));
         }
         return text.toString();
     }

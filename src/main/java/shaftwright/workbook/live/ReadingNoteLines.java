@@ -6,6 +6,7 @@ import static shaftwright.workbook.Grid.SIDE;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 
+import shaftwright.study.Wording;
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.workbook.CellValue;
@@ -150,7 +151,7 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
                 + " heights, "
                 + curve
                 + "; tape and curve leave a doubt of "
-                + Phrases.length(PathFigureLines.worstDoubt(path), sizing.unit())
+                + Wording.length(PathFigureLines.worstDoubt(path), sizing.unit())
                 + "."
                 + (path.camberBasis().isPresent() ? "" : NO_CAMBER)
                 + (path.toeBasis().isPresent() ? "" : NO_TOE);

@@ -95,9 +95,7 @@ enum ResultLines implements LiveLine.Formula, LiveLine.Core {
     @Override
     public CellValue at(Sizing sizing, Index index) {
         if (this == VERDICT) {
-            return CellValue.of(
-                    VerdictLines.words(
-                            sizing, sizing.scenario(index.scenario()).side(index.side())));
+            return CellValue.of(VerdictLines.words(sizing, index));
         }
         if (this == PUT_IN) {
             return CellValue.of(RimLines.sentence(sizing, index));

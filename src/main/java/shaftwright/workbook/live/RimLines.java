@@ -5,6 +5,7 @@ import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import java.util.Optional;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.SideResult;
+import shaftwright.study.Wording;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
@@ -101,8 +102,8 @@ enum RimLines implements LiveLine.Formula, LiveLine.Core {
             return "";
         }
         double spare = widest.get().value() - result.length().endToEnd();
-        String where = Phrases.travel(widest.get().travel(), sizing.unit());
-        String size = Phrases.length(Math.abs(spare), sizing.unit());
+        String where = Wording.travel(widest.get().travel(), sizing.unit());
+        String size = Wording.length(Math.abs(spare), sizing.unit());
         return spare >= 0
                 ? GOES_IN + size + TO_SPARE + where + "."
                 : size + TOO_LONG + where + WHAT_TO_DO;

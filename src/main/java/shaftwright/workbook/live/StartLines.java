@@ -49,7 +49,7 @@ enum StartLines implements LiveLine.Formula, LiveLine.Core {
         ScenarioOutcome scenario = sizing.scenario(index.scenario());
         return switch (this) {
             case NAME -> CellValue.of(ScenarioLines.title(sizing, index));
-            case VERDICT -> CellValue.of(VerdictLines.together(sizing, scenario));
+            case VERDICT -> CellValue.of(VerdictLines.together(sizing, index.scenario()));
             case COST -> ReadLines.shown(scenario.cost().total());
         };
     }

@@ -18,6 +18,10 @@ import shaftwright.workbook.Sizing;
 /** What dampers, straps and tubes make of each scenario's wanted travel: an engine block. */
 enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
     SAY("say", "Dampers and straps", TEXT),
+    UP_AT("up_at", "… end bump at", SHOWN_LENGTH),
+    UP_BY("up_by", "… by", TEXT),
+    DOWN_AT("down_at", "… end droop at", SHOWN_LENGTH),
+    DOWN_BY("down_by", "… by", TEXT),
     IN_GAP("gap_in", "Inner boot to tube, least gap", SHOWN_LENGTH),
     IN_AT("gap_at_in", "… at travel, bump +", SHOWN_LENGTH),
     IN_RIDE("gap_ride_in", "… the same at ride", SHOWN_LENGTH),
@@ -69,7 +73,8 @@ enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
                 "AND(SUM(restraint_on)+SUM(tube_on)>0,COUNT({inner_offset_used})=1,{ready}=1)",
                 SAY);
         for (StopLines line : values()) {
-            BLOCK.figure(lines, line.figure, line.label, line.quantity, line, line);
+            EngineBlock block = line.isEnd() ? BLOCK.since(2) : BLOCK;
+            block.figure(lines, line.figure, line.label, line.quantity, line, line);
         }
         for (Course course : Course.values()) {
             lines.add(
@@ -95,7 +100,33 @@ enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
     @Override
     public boolean has(Sizing sizing, Index index) {
         SideStops stops = stopsOrNull(sizing, index);
-        return stops != null && (this == SAY || stops.gapOrNull(end()) != null);
+        if (stops == null) {
+            return false;
+        }
+        return switch (this) {
+            case SAY -> true;
+            case UP_AT, UP_BY -> stops.ends().up().stop().isRestraint();
+            case DOWN_AT, DOWN_BY -> stops.ends().down().stop().isRestraint();
+            default -> stops.gapOrNull(end()) != null;
+        };
+    }
+
+    /** Where dampers and straps end the travel, whatever is wanted. */
+    private boolean isEnd() {
+        return switch (this) {
+            case UP_AT, UP_BY, DOWN_AT, DOWN_BY -> true;
+            default -> false;
+        };
+    }
+
+    /** A sentence that rests on the block's figures, or that they are out of date. */
+    static String orStale(String sentence) {
+        return "IF(IFERROR({stop_stamp}=\""
+                + EngineBlock.OUT_OF_DATE
+                + "\",FALSE),\"Dampers, straps and tubes were changed since the last fill: fill"
+                + " again.\","
+                + sentence
+                + ")";
     }
 
     private BootGap.End end() {
@@ -114,8 +145,16 @@ enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
                             ? Fingerprint.NOTHING
                             : stops.sentence());
         }
-        SideStops.Gap gap = stops.gapOrNull(end());
         double unit = sizing.unit().mm();
+        if (isEnd()) {
+            return switch (this) {
+                case UP_AT -> CellValue.of(stops.ends().high() / unit);
+                case UP_BY -> CellValue.of(stops.ends().up().stop().words());
+                case DOWN_AT -> CellValue.of(stops.ends().low() / unit);
+                default -> CellValue.of(stops.ends().down().stop().words());
+            };
+        }
+        SideStops.Gap gap = stops.gapOrNull(end());
         return switch (this) {
             case IN_GAP, OUT_GAP -> CellValue.of(gap.least() / unit);
             case IN_AT, OUT_AT -> CellValue.of(gap.leastAt() / unit);

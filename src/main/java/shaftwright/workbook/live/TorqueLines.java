@@ -309,6 +309,11 @@ enum TorqueLines implements LiveLine.Formula, LiveLine.Core {
         return "IF(COUNT({torque_needed}," + cell + ")=2," + cell + "/{torque_needed},\"\")";
     }
 
+    /** The weakest part's name without what is remarked of it. */
+    static String weakestPart() {
+        return "SUBSTITUTE({result_weakest},\"" + Words.TOO_WEAK + "\",\"\")";
+    }
+
     /** Left shaft, right shaft, then the parts that both have alike. */
     private static String weakest() {
         StringBuilder text = new StringBuilder();

@@ -6,6 +6,8 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import java.util.List;
+import shaftwright.study.Finding;
+import shaftwright.study.Wording;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
@@ -224,18 +226,19 @@ enum VariantLines implements LiveLine.Formula, LiveLine.Core {
             return CellValue.of("not computed");
         }
         String width =
-                Phrases.rounded(
+                Wording.rounded(
                         Math.abs(cell.width()) / sizing.unit().mm(),
-                        Phrases.decimals(sizing.unit()));
-        return CellValue.of(
-                switch (cell.finding()) {
-                    case FITS, RUNS_STEEP -> "fits " + width;
-                    case NO_WINDOW -> "short " + width;
-                    case NO_BLANK -> "no blank";
-                    case INNER_ANGLE, OUTER_ANGLE -> "too steep";
-                    case TOUCHES_CUP -> "touches cup";
-                    case SOFT_STOP -> "pulls apart";
-                    default -> "no verdict";
-                });
+                        Wording.decimals(sizing.unit()));
+        return CellValue.of(cell.fits() ? "fits " + width : word(cell.obstacle().get(), width));
+    }
+
+    private static String word(Finding obstacle, String width) {
+        return switch (obstacle) {
+            case NO_WINDOW -> "short " + width;
+            case NO_BLANK -> "no blank";
+            case INNER_ANGLE, OUTER_ANGLE -> "too steep";
+            case TOUCHES_CUP -> "touches cup";
+            default -> "no verdict";
+        };
     }
 }

@@ -5,6 +5,7 @@ import static shaftwright.workbook.live.Quantity.MONEY;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 
+import shaftwright.study.Wording;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.ScenarioOutcome;
@@ -164,8 +165,8 @@ enum VehicleLines implements LiveLine.Formula, LiveLine.Core {
             return "";
         }
         return width > limit
-                ? "over by " + Phrases.length(width - limit, sizing.unit())
-                : "inside by " + Phrases.length(limit - width, sizing.unit());
+                ? "over by " + Wording.length(width - limit, sizing.unit())
+                : "inside by " + Wording.length(limit - width, sizing.unit());
     }
 
     private static String hubFace(String side) {

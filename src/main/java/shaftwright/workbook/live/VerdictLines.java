@@ -6,29 +6,33 @@ import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
-import shaftwright.scenario.Finding;
-import shaftwright.scenario.Verdict;
-import shaftwright.shaft.Binding;
+import java.util.StringJoiner;
 import shaftwright.shaft.SideResult;
-import shaftwright.units.LengthUnit;
+import shaftwright.study.CardPrint;
+import shaftwright.study.Finding;
+import shaftwright.study.PairSlot;
+import shaftwright.study.ScenarioVerdict;
+import shaftwright.study.Severity;
+import shaftwright.study.Verdict;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Side;
-import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.Sizing;
 
-/** Plunge used, and the verdict in words with its reason and place: a side's and a scenario's. */
+/** Plunge used, and the verdict in words: a side's with all its findings, and a scenario's. */
 enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
     PLUNGE_USED("plunge_used", "Plunge used", MILLIMETRE),
-    GRAVITY("gravity", "Gravity of the finding (0 fits)", WHOLE),
+    FIRST("first_finding", "Gravest finding (0 none)", WHOLE),
+    GRAVITY("gravity", "Severity (0 fits, 4 no verdict)", WHOLE),
+    CARD("card_prints", "What the card prints (0 nothing, 4 all)", WHOLE),
+    ALL("side_findings", "All findings", TEXT),
+    LEADING("leading_verdict", "Gravest finding's verdict", TEXT),
     SIDE_VERDICT("side_verdict", "Verdict", TEXT),
-    /** The graver side's sentence, or both lengths when both fit. */
+    COUNT("finding_count", "Findings on either side", WHOLE),
+    /** The graver side's first sentence, or both lengths when both fit. */
     VERDICT("verdict", "Verdict", TEXT);
 
-    private static final String TWO_HEIGHTS =
-            "No verdict: two heights can't show what happens between them. Measure at least three.";
+    private static final int UNUSED = Severity.values().length;
 
     private final String name;
     private final String label;
@@ -42,10 +46,14 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
 
     static void declare(LiveLines lines) {
         ExtremeLines.declare(lines);
-        PLUNGE_USED.declare(lines, Section.SIDE_WORK, SCENARIO_SIDE);
-        GRAVITY.declare(lines, Section.SIDE_WORK, SCENARIO_SIDE);
-        SIDE_VERDICT.declare(lines, Section.SIDE_WORK, SCENARIO_SIDE);
-        VERDICT.declare(lines, Section.SCENARIO_RESULTS, SCENARIO);
+        FindingLines.declare(lines);
+        for (VerdictLines line : values()) {
+            switch (line) {
+                case COUNT -> line.declare(lines, Section.SCENARIO_WORK, SCENARIO);
+                case VERDICT -> line.declare(lines, Section.SCENARIO_RESULTS, SCENARIO);
+                default -> line.declare(lines, Section.SIDE_WORK, SCENARIO_SIDE);
+            }
+        }
     }
 
     private void declare(LiveLines lines, Section section, Grid grid) {
@@ -53,251 +61,228 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int since() {
+        return switch (this) {
+            case FIRST, CARD, ALL, LEADING, COUNT -> 2;
+            default -> 1;
+        };
+    }
+
+    @Override
+    public int revised() {
+        return this == PLUNGE_USED ? 1 : 2;
+    }
+
+    @Override
     public String at(Index index) {
         return switch (this) {
             case PLUNGE_USED ->
                     "IF({ready}=1,MAX({centre_distance:all})-MIN({centre_distance:all}),NA())";
-            case GRAVITY -> gravity();
-            case SIDE_VERDICT -> sentence();
+            case FIRST -> first();
+            case GRAVITY -> severity();
+            case CARD -> card();
+            case ALL -> all();
+            case LEADING -> orFits("INDEX(" + range() + ",{first_finding})");
+            case SIDE_VERDICT -> orFits("{side_findings}");
+            case COUNT -> count();
             case VERDICT -> together();
+        };
+    }
+
+    /** All findings' cells of a side of a scenario. */
+    private static String range() {
+        Finding[] all = Finding.values();
+        return "{" + FindingLines.name(all[0]) + ">" + FindingLines.name(all[all.length - 1]) + "}";
+    }
+
+    private static String place(Finding finding) {
+        return "{" + FindingLines.name(finding) + "}";
+    }
+
+    private static String first() {
+        StringBuilder text = new StringBuilder();
+        for (Finding finding : Finding.values()) {
+            text.append("IF(").append(place(finding)).append("<>\"\",");
+            text.append(finding.ordinal() + 1).append(',');
+        }
+        return text.append('0').append(")".repeat(Finding.values().length)).toString();
+    }
+
+    /** Steps over the order of findings, in which severities follow each other. */
+    private static String severity() {
+        StringBuilder text = new StringBuilder("IF({used}=0," + UNUSED);
+        text.append(",IF({first_finding}=0,0,");
+        int open = 2;
+        for (Severity severity : Severity.values()) {
+            int last = last(severity);
+            if (severity == Severity.FITS_BUT) {
+                text.append(level(severity));
+            } else if (last > 0) {
+                text.append("IF({first_finding}<=").append(last).append(',');
+                text.append(level(severity)).append(',');
+                open++;
+            }
+        }
+        return text.append(")".repeat(open)).toString();
+    }
+
+    private static int last(Severity severity) {
+        int last = 0;
+        for (Finding finding : Finding.values()) {
+            if (finding.severity() == severity) {
+                last = finding.ordinal() + 1;
+            }
+        }
+        return last;
+    }
+
+    /** 0 for a side that fits, rising with gravity. */
+    private static int level(Severity severity) {
+        return Severity.FITS.ordinal() - severity.ordinal();
+    }
+
+    private static String card() {
+        StringJoiner text = new StringJoiner(",", "MIN(", ")");
+        text.add(String.valueOf(CardPrint.ALL.ordinal()));
+        for (Finding finding : Finding.values()) {
+            if (finding.card() != CardPrint.ALL) {
+                text.add(
+                        "IF("
+                                + place(finding)
+                                + "=\"\","
+                                + CardPrint.ALL.ordinal()
+                                + ","
+                                + finding.card().ordinal()
+                                + ")");
+            }
+        }
+        return text.toString();
+    }
+
+    private static String all() {
+        StringJoiner text = new StringJoiner("&", "MID(", ",2,32000)");
+        for (Finding finding : Finding.values()) {
+            text.add("IF(" + place(finding) + "=\"\",\"\",\" \"&" + place(finding) + ")");
+        }
+        return text.toString();
+    }
+
+    /** A severity before sentences, or that it fits. */
+    private static String orFits(String sentences) {
+        StringBuilder lead = new StringBuilder("CHOOSE({gravity}");
+        for (int level = 1; level < UNUSED; level++) {
+            Severity severity = Severity.values()[Severity.FITS.ordinal() - level];
+            lead.append(',').append(Phrases.literal(severity.lead()));
+        }
+        lead.append(')');
+        return "IF({used}=0,\"\",IF({first_finding}=0,"
+                + Phrases.sentence(Verdict.FITS, FindingPlaces::place)
+                + ","
+                + lead
+                + "&LOWER(LEFT("
+                + sentences
+                + ",1))&MID("
+                + sentences
+                + ",2,32000)))";
+    }
+
+    private static String count() {
+        StringJoiner text = new StringJoiner("+");
+        for (Finding finding : Finding.values()) {
+            String name = FindingLines.name(finding);
+            text.add("IF({" + name + "@left}&{" + name + "@right}=\"\",0,1)");
+        }
+        return text.toString();
+    }
+
+    private static String together() {
+        String left = "{leading_verdict@left}";
+        String right = "{leading_verdict@right}";
+        return "IF({used}=0,\"\",IF("
+                + left
+                + "="
+                + right
+                + ","
+                + left
+                + ",IF({finding_count}=0,"
+                + Phrases.sentence(ScenarioVerdict.BOTH_FIT, VerdictLines::pairPlace)
+                + ",IF("
+                + order("left")
+                + "<="
+                + order("right")
+                + ",\""
+                + ScenarioVerdict.LEFT
+                + "\"&"
+                + left
+                + ",\""
+                + ScenarioVerdict.RIGHT
+                + "\"&"
+                + right
+                + ")))&IF({finding_count}<2,\"\",IF({finding_count}=2,\""
+                + ScenarioVerdict.ONE_MORE
+                + "\",\" \"&({finding_count}-1)&\""
+                + ScenarioVerdict.MORE
+                + "\")))";
+    }
+
+    private static String order(String side) {
+        String first = "{first_finding@" + side + "}";
+        return "IF(" + first + "=0," + (Finding.values().length + 1) + "," + first + ")";
+    }
+
+    private static String pairPlace(PairSlot slot) {
+        return switch (slot) {
+            case LEFT_END_TO_END -> "{e_final@left}";
+            case RIGHT_END_TO_END -> "{e_final@right}";
+            case LEAST_SLACK_IN -> "MIN({worst_slack_in@left},{worst_slack_in@right})";
+            case LEAST_SLACK_OUT -> "MIN({worst_slack_out@left},{worst_slack_out@right})";
         };
     }
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        ScenarioOutcome scenario = sizing.scenario(index.scenario());
+        if (this == PLUNGE_USED) {
+            SideResult result = sizing.resultOrNull(index);
+            return result == null ? CellValue.NOT_AVAILABLE : CellValue.of(result.plungeUsed());
+        }
+        if (this == VERDICT) {
+            return CellValue.of(together(sizing, index.scenario()));
+        }
+        if (this == COUNT) {
+            return CellValue.of(
+                    sizing.verdict(index.scenario()).map(v -> v.findings().size()).orElse(0));
+        }
+        Verdict verdict = sizing.verdict(index).orElse(null);
+        return verdict == null ? unused() : core(verdict, sizing);
+    }
+
+    private CellValue unused() {
         return switch (this) {
-            case PLUNGE_USED -> plungeUsed(sizing.resultOrNull(index));
-            case GRAVITY -> CellValue.of(scenario.side(index.side()).finding().gravity());
-            case SIDE_VERDICT -> CellValue.of(words(sizing, scenario.side(index.side())));
-            case VERDICT -> CellValue.of(together(sizing, scenario));
+            case FIRST -> CellValue.of(0);
+            case GRAVITY -> CellValue.of(UNUSED);
+            case CARD -> CellValue.of(CardPrint.ALL.ordinal());
+            default -> CellValue.of("");
         };
     }
 
-    private static CellValue plungeUsed(SideResult result) {
-        return result == null ? CellValue.NOT_AVAILABLE : CellValue.of(result.plungeUsed());
-    }
-
-    private static String gravity() {
-        return "IF({ready}=0,IF({used}=0,10,9),IF({path_judged}=0,8,IF({s_min}>{s_max},7,"
-                + "IF({worst_shaft_angle_in}>{angle_max_in},6,"
-                + "IF({worst_shaft_angle_out}>{angle_max_out},5,"
-                + "IF(MIN({worst_mouth},0)<0,4,IF(MIN({worst_soft_reserve},0)<0,3,"
-                + "IF({plan_row}=0,2,IF(OR({shaft_angle_in#12}>{angle_run_in},"
-                + "{shaft_angle_out#12}>{angle_run_out}),1,0)))))))))";
-    }
-
-    private static String sentence() {
-        StringBuilder text = new StringBuilder("IF({gravity}=10,\"\",");
-        choice(text, 9, "\"No verdict: \"&{side_trouble}&\".\"");
-        choice(text, 8, "\"" + TWO_HEIGHTS + "\"");
-        choice(
-                text,
-                7,
-                "\"Does not fit: the window is short by \"&"
-                        + Phrases.length("{s_min}-{s_max}")
-                        + "&\". A shaft long enough for \"&"
-                        + Phrases.travel("{s_min_travel}")
-                        + "&\" bottoms at \"&"
-                        + Phrases.travel("{s_max_travel}")
-                        + "&\".\"");
-        choice(text, 6, steep("inner", "in"));
-        choice(text, 5, steep("outer", "out"));
-        choice(
-                text,
-                4,
-                "\"Does not fit: the shaft end touches the cup by \"&"
-                        + Phrases.length("0-{worst_mouth}")
-                        + "&\" at \"&"
-                        + Phrases.travel("{worst_mouth_travel}")
-                        + "&\".\"");
-        choice(
-                text,
-                3,
-                "\"Does not fit: the shaft can pull a joint with a soft stop \"&"
-                        + Phrases.length("0-{worst_soft_reserve}")
-                        + "&\" past its limit at \"&"
-                        + Phrases.travel("{worst_soft_reserve_travel}")
-                        + "&\".\"");
-        choice(
-                text,
-                2,
-                "\"The length fits (E \"&"
-                        + Phrases.length("{e_final}")
-                        + "&\"), but no blank on the list gives it.\"");
-        choice(
-                text,
-                1,
-                "\"Fits, but at ride height the \"&IF({shaft_angle_in#12}>{angle_run_in},"
-                        + runs("inner", "in")
-                        + ","
-                        + runs("outer", "out")
-                        + ")&\".\"");
-        text.append(
-                "\"Fits: E \"&"
-                        + Phrases.length("{e_final}")
-                        + "&\", \"&"
-                        + Phrases.length("{worst_slack_in}")
-                        + "&\" left before bottoming at \"&"
-                        + Phrases.travel("{worst_slack_in_travel}")
-                        + "&\", \"&"
-                        + Phrases.length("{worst_slack_out}")
-                        + "&\" before pull-out at \"&"
-                        + Phrases.travel("{worst_slack_out_travel}")
-                        + "&\".\"");
-        text.append(")".repeat(10));
-        return text.toString();
-    }
-
-    private static void choice(StringBuilder text, int gravity, String sentence) {
-        text.append("IF({gravity}=").append(gravity).append(",").append(sentence).append(",");
-    }
-
-    private static String steep(String word, String end) {
-        return "\"Does not fit: the "
-                + word
-                + " joint reaches \"&"
-                + Phrases.angle("{worst_shaft_angle_" + end + "}")
-                + "&\" at \"&"
-                + Phrases.travel("{worst_shaft_angle_" + end + "_travel}")
-                + "&\"; its limit is \"&"
-                + Phrases.angle("{angle_max_" + end + "}")
-                + "&\".\"";
-    }
-
-    private static String runs(String word, String end) {
-        return "\""
-                + word
-                + " joint runs at \"&"
-                + Phrases.angle("{shaft_angle_" + end + "#12}")
-                + "&\"; its running limit is \"&"
-                + Phrases.angle("{angle_run_" + end + "}");
-    }
-
-    /** The same sentence by the core. */
-    static String words(Sizing sizing, SideOutcome side) {
-        LengthUnit unit = sizing.unit();
-        Finding finding = side.finding();
-        if (finding == Finding.UNUSED) {
-            return "";
-        }
-        if (finding == Finding.INCOMPLETE) {
-            return "No verdict: " + side.trouble() + ".";
-        }
-        SideResult r = side.resultOrNull();
-        return switch (finding) {
-            case TWO_HEIGHTS -> TWO_HEIGHTS;
-            case NO_WINDOW ->
-                    "Does not fit: the window is short by "
-                            + Phrases.length(
-                                    r.window().shortest().value() - r.window().longest().value(),
-                                    unit)
-                            + ". A shaft long enough for "
-                            + Phrases.travel(r.window().shortest().travel(), unit)
-                            + " bottoms at "
-                            + Phrases.travel(r.window().longest().travel(), unit)
-                            + ".";
-            case INNER_ANGLE ->
-                    steep("inner", r.steepestInner(), r.setup().inner().joint().angleMax(), unit);
-            case OUTER_ANGLE ->
-                    steep("outer", r.steepestOuter(), r.setup().outer().joint().angleMax(), unit);
-            case TOUCHES_CUP ->
-                    "Does not fit: the shaft end touches the cup by "
-                            + below(r.leastMouthClearance().orElseThrow(), unit, "")
-                            + ".";
-            case SOFT_STOP ->
-                    "Does not fit: the shaft can pull a joint with a soft stop "
-                            + below(r.leastSoftReserve().orElseThrow(), unit, " past its limit")
-                            + ".";
-            case NO_BLANK ->
-                    "The length fits (E "
-                            + Phrases.length(r.length().endToEnd(), unit)
-                            + "), but no blank on the list gives it.";
-            case RUNS_STEEP -> "Fits, but at ride height the " + runs(r) + ".";
-            default ->
-                    "Fits: E "
-                            + Phrases.length(r.length().endToEnd(), unit)
-                            + ", "
-                            + Phrases.length(r.leastSlackIn().value(), unit)
-                            + " left before bottoming at "
-                            + Phrases.travel(r.leastSlackIn().travel(), unit)
-                            + ", "
-                            + Phrases.length(r.leastSlackOut().value(), unit)
-                            + " before pull-out at "
-                            + Phrases.travel(r.leastSlackOut().travel(), unit)
-                            + ".";
+    private CellValue core(Verdict verdict, Sizing sizing) {
+        return switch (this) {
+            case FIRST -> CellValue.of(verdict.leading().map(f -> f.ordinal() + 1).orElse(0));
+            case GRAVITY -> CellValue.of(level(verdict.severity()));
+            case CARD -> CellValue.of(verdict.card().ordinal());
+            case ALL -> CellValue.of(verdict.sentences(sizing.unit()));
+            case LEADING -> CellValue.of(verdict.leadingText(sizing.unit()));
+            default -> CellValue.of(verdict.text(sizing.unit()));
         };
     }
 
-    private static String below(Binding least, LengthUnit unit, String then) {
-        return Phrases.length(-least.value(), unit)
-                + then
-                + " at "
-                + Phrases.travel(least.travel(), unit);
+    /** One side's verdict by the core, empty while its column is not in use. */
+    static String words(Sizing sizing, Index index) {
+        return sizing.verdict(index).map(verdict -> verdict.text(sizing.unit())).orElse("");
     }
 
-    private static String steep(String word, Binding steepest, double limit, LengthUnit unit) {
-        return "Does not fit: the "
-                + word
-                + " joint reaches "
-                + Phrases.angle(steepest.value())
-                + " at "
-                + Phrases.travel(steepest.travel(), unit)
-                + "; its limit is "
-                + Phrases.angle(limit)
-                + ".";
-    }
-
-    private static String runs(SideResult r) {
-        boolean inner = Verdict.runsSteepInner(r);
-        double angle = inner ? r.atRide().innerAngle() : r.atRide().outerAngle();
-        double limit = (inner ? r.setup().inner() : r.setup().outer()).joint().angleContinuous();
-        return (inner ? "inner" : "outer")
-                + " joint runs at "
-                + Phrases.angle(angle)
-                + "; its running limit is "
-                + Phrases.angle(limit);
-    }
-
-    private static String together() {
-        return "IF({used}=0,\"\",IF({side_verdict@left}={side_verdict@right},{side_verdict@left},"
-                + "IF(MAX({gravity@left},{gravity@right})=0,\"Fits: left E \"&"
-                + Phrases.length("{e_final@left}")
-                + "&\", right E \"&"
-                + Phrases.length("{e_final@right}")
-                + "&\"; least \"&"
-                + Phrases.length("MIN({worst_slack_in@left},{worst_slack_in@right})")
-                + "&\" before bottoming, \"&"
-                + Phrases.length("MIN({worst_slack_out@left},{worst_slack_out@right})")
-                + "&\" before pull-out.\",IF({gravity@left}>={gravity@right},"
-                + "\"Left: \"&{side_verdict@left},\"Right: \"&{side_verdict@right}))))";
-    }
-
-    /** The scenario's sentence by the core. */
-    static String together(Sizing sizing, ScenarioOutcome scenario) {
-        SideOutcome left = scenario.side(Side.LEFT);
-        SideOutcome right = scenario.side(Side.RIGHT);
-        String leftWords = words(sizing, left);
-        String rightWords = words(sizing, right);
-        if (leftWords.equals(rightWords)) {
-            return leftWords;
-        }
-        if (left.finding() == Finding.FITS && right.finding() == Finding.FITS) {
-            LengthUnit unit = sizing.unit();
-            SideResult l = left.resultOrNull();
-            SideResult r = right.resultOrNull();
-            return "Fits: left E "
-                    + Phrases.length(l.length().endToEnd(), unit)
-                    + ", right E "
-                    + Phrases.length(r.length().endToEnd(), unit)
-                    + "; least "
-                    + Phrases.length(
-                            Math.min(l.leastSlackIn().value(), r.leastSlackIn().value()), unit)
-                    + " before bottoming, "
-                    + Phrases.length(
-                            Math.min(l.leastSlackOut().value(), r.leastSlackOut().value()), unit)
-                    + " before pull-out.";
-        }
-        return scenario.graverSide() == left ? "Left: " + leftWords : "Right: " + rightWords;
+    /** The scenario's verdict by the core, likewise. */
+    static String together(Sizing sizing, int scenario) {
+        return sizing.verdict(scenario).map(verdict -> verdict.text(sizing.unit())).orElse("");
     }
 }
