@@ -81,6 +81,11 @@ public record MountedJoint(
         return joint.bench().outward(angle) + bootOutwardChange;
     }
 
+    /** Whether nothing but the boot ends its outward travel. */
+    public boolean hasSoftStop() {
+        return joint.outwardStop() == OutwardStop.SOFT;
+    }
+
     /** Whether the cup's bore or lip is known, so that a mouth clearance can be told. */
     public boolean hasMouth() {
         return joint.cupRadius().isPresent() || joint.lip().isPresent();

@@ -2,8 +2,6 @@ package shaftwright.shaft;
 
 import java.util.ArrayList;
 import java.util.List;
-import shaftwright.joint.MountedJoint;
-import shaftwright.joint.OutwardStop;
 import shaftwright.suspension.Vector;
 
 /**
@@ -21,8 +19,8 @@ import shaftwright.suspension.Vector;
  * @param outerMouth the same of the outer cup
  * @param freePlay how far the shaft can float, mm: the least of both slacks and both strokes
  * @param softReserve how far the floating shaft stays from pulling a joint without hard outward
- *     stop past its limit, mm: {@code S − D − x_in,other + x_out,this}, the smaller; 0 or more is
- *     wanted; positive infinity when both stops are hard
+ *     stop past its limit, mm: {@code S − |d + x_in,other a_other − x_out,this a_this|}, the
+ *     smaller; 0 or more is wanted; positive infinity when both stops are hard
  */
 public record FittedPosition(
         Position position,
@@ -60,7 +58,7 @@ public record FittedPosition(
                 setup.inner().mouthClearance(push, innerAngle),
                 setup.outer().mouthClearance(push, outerAngle),
                 freePlay(position, slackIn, slackOut),
-                softReserve(setup, position, spacing));
+                spacing - position.shortestBySoftStops());
     }
 
     /** A whole position table with a shaft of this spacing in. */
@@ -76,6 +74,14 @@ public record FittedPosition(
     /** Travel, mm, positive in bump. */
     public double travel() {
         return position.travel();
+    }
+
+    /**
+     * How much shorter the shaft could be here, mm, margin and doubt not taken off, before a joint
+     * pulls out or passes an outward stop that is not hard.
+     */
+    public double outwardReserve() {
+        return Math.min(slackOut, softReserve);
     }
 
     /** The inner joint's angle at that push, in front view and plan. */
@@ -94,23 +100,5 @@ public record FittedPosition(
         double innerStroke = in.innerTravel() + out.innerTravel();
         double outerStroke = in.outerTravel() + out.outerTravel();
         return Math.min(Math.min(slackIn, slackOut), Math.min(innerStroke, outerStroke));
-    }
-
-    private static double softReserve(SideSetup setup, Position position, double spacing) {
-        PlungeState in = position.inward();
-        PlungeState out = position.outward();
-        double longer = spacing - position.distance();
-        double reserve = Double.POSITIVE_INFINITY;
-        if (isSoft(setup.inner())) {
-            reserve = longer - in.outerTravel() + out.innerTravel();
-        }
-        if (isSoft(setup.outer())) {
-            reserve = Math.min(reserve, longer - in.innerTravel() + out.outerTravel());
-        }
-        return reserve;
-    }
-
-    private static boolean isSoft(MountedJoint joint) {
-        return joint.joint().outwardStop() == OutwardStop.SOFT;
     }
 }

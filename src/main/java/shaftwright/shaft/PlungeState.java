@@ -4,11 +4,12 @@ import shaftwright.joint.MountedJoint;
 import shaftwright.suspension.Vector;
 
 /**
- * Both races on their limits at one position, both inward or both outward.
+ * Both races on their limits at one position: both inward, both outward, or one pulled outward as
+ * far as the other one lets the shaft come.
  *
  * @param innerAngle angle at the inner joint that its limit was taken at, rad
  * @param outerAngle angle at the outer joint that its limit was taken at, rad
- * @param innerTravel the inner race's limit, mm, counted in the state's own direction
+ * @param innerTravel the inner race's limit, mm, counted in the direction in which it stands
  * @param outerTravel the outer race's limit, mm, likewise
  * @param spacing race-centre spacing with both races there, mm
  */
@@ -71,5 +72,49 @@ public record PlungeState(
                 innerTravel,
                 outerTravel,
                 line.length(-innerTravel, -outerTravel));
+    }
+
+    /**
+     * The inner race pulled fully out while the outer one is fully in: {@code S = |d − x_i u + x_o
+     * n|}. A shaft at least as long can't pull the inner joint past its outward limit, wherever it
+     * floats; limits as inward.
+     */
+    static PlungeState innerPulled(
+            ShaftLine line,
+            MountedJoint inner,
+            MountedJoint outer,
+            double midInner,
+            double midOuter) {
+        Vector first = line.between(-inner.outward(midInner), outer.inward(midOuter));
+        double innerAngle = first.angleTo(line.u());
+        double outerAngle = first.angleTo(line.n());
+        double innerTravel = inner.outward(innerAngle);
+        double outerTravel = outer.inward(outerAngle);
+        return new PlungeState(
+                innerAngle,
+                outerAngle,
+                innerTravel,
+                outerTravel,
+                line.length(-innerTravel, outerTravel));
+    }
+
+    /** The outer race pulled fully out while the inner one is fully in; otherwise likewise. */
+    static PlungeState outerPulled(
+            ShaftLine line,
+            MountedJoint inner,
+            MountedJoint outer,
+            double midInner,
+            double midOuter) {
+        Vector first = line.between(inner.inward(midInner), -outer.outward(midOuter));
+        double innerAngle = first.angleTo(line.u());
+        double outerAngle = first.angleTo(line.n());
+        double innerTravel = inner.inward(innerAngle);
+        double outerTravel = outer.outward(outerAngle);
+        return new PlungeState(
+                innerAngle,
+                outerAngle,
+                innerTravel,
+                outerTravel,
+                line.length(innerTravel, -outerTravel));
     }
 }

@@ -2,6 +2,7 @@ package shaftwright.shaft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import shaftwright.suspension.HubPoint;
 
 /**
@@ -14,8 +15,12 @@ import shaftwright.suspension.HubPoint;
  * @param outerAngle outer joint's angle at mid-stroke, rad
  * @param inward both races fully in
  * @param outward both races fully out
+ * @param innerPulled the inner race out and the outer one in, where the inner joint's outward stop
+ *     is not hard
+ * @param outerPulled the outer race out and the inner one in, likewise
  * @param longest longest race spacing that keeps the inward margin and the doubt, mm
- * @param shortest shortest race spacing that keeps the outward margin and the doubt, mm
+ * @param shortest shortest race spacing that keeps the outward margin and the doubt from pull-out
+ *     and from every outward stop that is not hard, mm
  */
 public record Position(
         HubPoint hub,
@@ -25,6 +30,8 @@ public record Position(
         double outerAngle,
         PlungeState inward,
         PlungeState outward,
+        Optional<PlungeState> innerPulled,
+        Optional<PlungeState> outerPulled,
         double longest,
         double shortest) {
 
@@ -42,6 +49,19 @@ public record Position(
                 PlungeState.inward(line, setup.inner(), setup.outer(), innerAngle, outerAngle);
         PlungeState outward =
                 PlungeState.outward(line, setup.inner(), setup.outer(), innerAngle, outerAngle);
+        Optional<PlungeState> innerPulled =
+                setup.inner().hasSoftStop()
+                        ? Optional.of(
+                                PlungeState.innerPulled(
+                                        line, setup.inner(), setup.outer(), innerAngle, outerAngle))
+                        : Optional.empty();
+        Optional<PlungeState> outerPulled =
+                setup.outer().hasSoftStop()
+                        ? Optional.of(
+                                PlungeState.outerPulled(
+                                        line, setup.inner(), setup.outer(), innerAngle, outerAngle))
+                        : Optional.empty();
+        double shortest = Math.max(outward.spacing(), softest(innerPulled, outerPulled));
         return new Position(
                 hub,
                 line,
@@ -50,8 +70,31 @@ public record Position(
                 outerAngle,
                 inward,
                 outward,
+                innerPulled,
+                outerPulled,
                 inward.spacing() - setup.marginInward() - hub.doubt(),
-                outward.spacing() + setup.marginOutward() + hub.doubt());
+                shortest + setup.marginOutward() + hub.doubt());
+    }
+
+    private static double softest(Optional<PlungeState> inner, Optional<PlungeState> outer) {
+        return Math.max(spacing(inner), spacing(outer));
+    }
+
+    private static double spacing(Optional<PlungeState> pulled) {
+        return pulled.isPresent() ? pulled.get().spacing() : Double.NEGATIVE_INFINITY;
+    }
+
+    /**
+     * Shortest race spacing that keeps both joints within their outward stops that are not hard,
+     * margin and doubt not added, mm; negative infinity when both stops are hard.
+     */
+    public double shortestBySoftStops() {
+        return softest(innerPulled, outerPulled);
+    }
+
+    /** Whether a stop that is not hard asks for a longer shaft than pull-out does. */
+    public boolean softStopBinds() {
+        return shortestBySoftStops() > outward.spacing();
     }
 
     /** The whole table, droop first, at the {@link TravelSteps}. */

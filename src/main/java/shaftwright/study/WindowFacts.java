@@ -4,6 +4,7 @@ import shaftwright.shaft.Binding;
 import shaftwright.shaft.LengthRule;
 import shaftwright.shaft.LengthWindow;
 import shaftwright.shaft.PlungeState;
+import shaftwright.shaft.Position;
 import shaftwright.shaft.Rounded;
 import shaftwright.shaft.SideResult;
 
@@ -33,7 +34,18 @@ public record WindowFacts(
     public enum Lower {
         PULLS_OUT,
         PASSES_INNER_SOFT_STOP,
-        PASSES_OUTER_SOFT_STOP
+        PASSES_OUTER_SOFT_STOP;
+
+        static Lower of(Position position) {
+            if (!position.softStopBinds()) {
+                return PULLS_OUT;
+            }
+            boolean inner =
+                    position.innerPulled().isPresent()
+                            && position.innerPulled().get().spacing()
+                                    == position.shortestBySoftStops();
+            return inner ? PASSES_INNER_SOFT_STOP : PASSES_OUTER_SOFT_STOP;
+        }
     }
 
     /** What a longer shaft would do. */
@@ -59,7 +71,7 @@ public record WindowFacts(
         boolean outer = result.setup().outer().endBottoms(inward.outerAngle());
         return new WindowFacts(
                 window.shortest(),
-                Lower.PULLS_OUT,
+                Lower.of(result.positions().get(window.shortest().row())),
                 window.longest(),
                 Upper.of(inner, outer),
                 result.setup().marginInward(),

@@ -54,7 +54,10 @@ record ShaftWalk(SideSetup setup, double spacing, Keep keep) implements TravelWa
             return touching ? TravelStop.BOTTOMS : TravelStop.MARGIN_INWARD;
         }
         if (lessThanShortest(position)) {
-            return touching ? TravelStop.PULLS_OUT : TravelStop.MARGIN_OUTWARD;
+            if (touching) {
+                return TravelStop.PULLS_OUT;
+            }
+            return position.softStopBinds() ? TravelStop.SOFT_STOP : TravelStop.MARGIN_OUTWARD;
         }
         FittedPosition fitted = fittedOrNull(position);
         if (fitted == null) {

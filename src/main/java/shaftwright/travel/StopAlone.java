@@ -3,7 +3,6 @@ package shaftwright.travel;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import shaftwright.joint.OutwardStop;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.Position;
 import shaftwright.shaft.SideSetup;
@@ -58,8 +57,7 @@ public record StopAlone(double up, double down) {
     }
 
     private static boolean isHard(SideSetup setup) {
-        return setup.inner().joint().outwardStop() == OutwardStop.HARD
-                && setup.outer().joint().outwardStop() == OutwardStop.HARD;
+        return !setup.inner().hasSoftStop() && !setup.outer().hasSoftStop();
     }
 
     /** The nearer of both, each way. */

@@ -135,7 +135,7 @@ public final class Doubts {
         for (int row = 0; row < in.length; row++) {
             FittedPosition position = fitted.get(row);
             in[row] = position.slackIn();
-            out[row] = position.slackOut();
+            out[row] = position.outwardReserve();
             shapes[0][row] = position.position().hub().doubt() / 2;
         }
         return new SlackTable(in, out, shapes, 0);
@@ -155,7 +155,7 @@ public final class Doubts {
         for (int row = 0; row < in.length; row++) {
             FittedPosition position = fitted.get(row);
             in[row] = position.slackIn();
-            out[row] = position.slackOut();
+            out[row] = position.outwardReserve();
             double slope = path.distanceSlope(position.travel());
             double deviation =
                     Math.sqrt(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import shaftwright.joint.MountedJoint;
+import shaftwright.study.Wording;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
 import shaftwright.units.LengthUnit;
@@ -71,10 +72,28 @@ public final class LeverSearch {
             parts(end, "joint_name", "joint_");
             parts(end, "boot_name", "boot_");
         }
+        lengthPreference();
         if (!text("blank_choice").equalsIgnoreCase("auto")) {
             add("any blank of the list", List.of(Change.text("blank_choice", scenario, "auto")));
         }
     }
+
+    /** Another length inside the same window, where that alone makes it fit. */
+    private void lengthPreference() {
+        if (now.holds()) {
+            return;
+        }
+        for (double bias : BIASES) {
+            List<Change> changes = List.of(Change.number("length_bias", scenario, bias));
+            if (bias != number("length_bias") && sizing.trial(scenario, changes).holds()) {
+                add("length preference " + Wording.rounded(bias, 2), changes);
+                return;
+            }
+        }
+    }
+
+    /** The usual one, then from the short end to the long one. */
+    private static final double[] BIASES = {0.25, 0, 0.5, 0.75, 1};
 
     private static final String[] ENDS = {"inner", "outer", "both"};
 

@@ -92,7 +92,16 @@ final class FindingPlaces {
             case BEYOND_KNOWN -> either("{path_high}", "{path_low}");
             case SHORTFALL -> "{s_min}-{s_max}";
             case SHORTEST_AT -> "{s_min_travel}";
-            case SHORTER_WOULD -> "1";
+            case SHORTER_WOULD ->
+                    "IF(MAX("
+                            + soft("in")
+                            + ","
+                            + soft("out")
+                            + ")<=INDEX({spacing_out:all},{s_min_row}),1,IF("
+                            + soft("in")
+                            + ">="
+                            + soft("out")
+                            + ",2,3))";
             case LONGEST_AT -> "{s_max_travel}";
             case LONGER_WOULD ->
                     "1+IF(" + endBottoms("in") + ",1,0)+IF(" + endBottoms("out") + ",2,0)";
@@ -190,6 +199,11 @@ final class FindingPlaces {
 
     private static String either(String bump, String droop) {
         return "IF({side_trouble}=\"" + Sizing.BUMP_BEYOND + "\"," + bump + "," + droop + ")";
+    }
+
+    /** Spacing that a soft stop asks for where the window binds, 0 where the stop is hard. */
+    private static String soft(String end) {
+        return "SUM(INDEX({soft_" + end + "_spacing:all},{s_min_row}))";
     }
 
     /** Whether the shaft's end, not the race, ends the inward travel where the window binds. */

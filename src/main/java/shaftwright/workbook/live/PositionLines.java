@@ -6,8 +6,10 @@ import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 
 import java.util.List;
+import java.util.Optional;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.FittedPosition;
+import shaftwright.shaft.PlungeState;
 import shaftwright.shaft.Position;
 import shaftwright.shaft.SideResult;
 import shaftwright.workbook.CellValue;
@@ -146,6 +148,45 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
             MILLIMETRE,
             length("(0-{last_out_in})", "(0-{last_out_out})")),
 
+    SOFT_IN_ANGLE_IN(
+            "soft_in_angle_in",
+            "Inner angle, inner race pulled out",
+            RADIAN,
+            soft("in", innerAngle("(0-{first_out_in})", "{first_in_out}"))),
+    SOFT_IN_ANGLE_OUT(
+            "soft_in_angle_out",
+            "Outer angle, inner race pulled out",
+            RADIAN,
+            soft("in", outerAngle("(0-{first_out_in})", "{first_in_out}"))),
+    SOFT_IN_SPACING(
+            "soft_in_spacing",
+            "Race spacing, inner race pulled out",
+            MILLIMETRE,
+            soft(
+                    "in",
+                    length(
+                            "(0-(" + outwardLimit("in", "{soft_in_angle_in}") + "))",
+                            inwardLimit("out", "{soft_in_angle_out}")))),
+    SOFT_OUT_ANGLE_IN(
+            "soft_out_angle_in",
+            "Inner angle, outer race pulled out",
+            RADIAN,
+            soft("out", innerAngle("{first_in_in}", "(0-{first_out_out})"))),
+    SOFT_OUT_ANGLE_OUT(
+            "soft_out_angle_out",
+            "Outer angle, outer race pulled out",
+            RADIAN,
+            soft("out", outerAngle("{first_in_in}", "(0-{first_out_out})"))),
+    SOFT_OUT_SPACING(
+            "soft_out_spacing",
+            "Race spacing, outer race pulled out",
+            MILLIMETRE,
+            soft(
+                    "out",
+                    length(
+                            inwardLimit("in", "{soft_out_angle_in}"),
+                            "(0-(" + outwardLimit("out", "{soft_out_angle_out}") + "))"))),
+
     LONGEST(
             "longest",
             "Longest spacing with margin",
@@ -157,7 +198,7 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
             "shortest",
             "Shortest spacing with margin",
             MILLIMETRE,
-            "{spacing_out}+{margin_out}+{path_doubt}"),
+            "MAX({spacing_out},{soft_in_spacing},{soft_out_spacing})+{margin_out}+{path_doubt}"),
     SHORTEST_VERTEX(
             "shortest_vertex",
             "At the parabola's vertex",
@@ -192,9 +233,8 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
             "soft_reserve",
             "Reserve of a soft stop",
             MILLIMETRE,
-            "IF({soft_in}+{soft_out}=0,\"\",{spacing_final}-{centre_distance}"
-                    + "+MIN(IF({soft_in}=1,{last_out_in}-{last_in_out},1E+9),"
-                    + "IF({soft_out}=1,{last_out_out}-{last_in_in},1E+9)))");
+            "IF({soft_in}+{soft_out}=0,\"\","
+                    + "{spacing_final}-MAX({soft_in_spacing},{soft_out_spacing}))");
 
     private final String name;
     private final String label;
@@ -259,6 +299,12 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
             case LAST_OUT_IN -> row.before.outward().innerTravel();
             case LAST_OUT_OUT -> row.before.outward().outerTravel();
             case SPACING_OUT -> row.before.outward().spacing();
+            case SOFT_IN_ANGLE_IN -> pulled(row.before.innerPulled()).innerAngle();
+            case SOFT_IN_ANGLE_OUT -> pulled(row.before.innerPulled()).outerAngle();
+            case SOFT_IN_SPACING -> pulled(row.before.innerPulled()).spacing();
+            case SOFT_OUT_ANGLE_IN -> pulled(row.before.outerPulled()).innerAngle();
+            case SOFT_OUT_ANGLE_OUT -> pulled(row.before.outerPulled()).outerAngle();
+            case SOFT_OUT_SPACING -> pulled(row.before.outerPulled()).spacing();
             case LONGEST -> row.before.longest();
             case LONGEST_VERTEX -> row.side.window().longestVertices().get(row.number).value();
             case SHORTEST -> row.before.shortest();
@@ -275,6 +321,35 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
             case RIM_GAP -> row.side.mouthGap(row.number).orElse(Double.POSITIVE_INFINITY);
             case SOFT_RESERVE -> row.after.softReserve();
         };
+    }
+
+    /** Infinite where the joint's outward stop is hard. */
+    private static PlungeState pulled(Optional<PlungeState> state) {
+        return state.orElse(HARD);
+    }
+
+    private static final PlungeState HARD =
+            new PlungeState(
+                    Double.POSITIVE_INFINITY,
+                    Double.POSITIVE_INFINITY,
+                    Double.POSITIVE_INFINITY,
+                    Double.POSITIVE_INFINITY,
+                    Double.POSITIVE_INFINITY);
+
+    /** Since which version a line is there, and when its formula was last changed. */
+    @Override
+    public int since() {
+        return name.startsWith("soft_in_") || name.startsWith("soft_out_") ? 2 : 1;
+    }
+
+    @Override
+    public int revised() {
+        return this == SHORTEST || this == SOFT_RESERVE ? 2 : since();
+    }
+
+    /** Empty where the joint's outward stop is hard. */
+    private static String soft(String end, String formula) {
+        return "IF({soft_" + end + "}=1," + formula + ",\"\")";
     }
 
     @Override
