@@ -27,7 +27,6 @@ class ArchitectureTest {
                     "tyre",
                     "strength",
                     "doubt",
-                    "scenario",
                     "study",
                     "functions");
 

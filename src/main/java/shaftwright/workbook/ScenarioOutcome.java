@@ -1,7 +1,7 @@
 package shaftwright.workbook;
 
-import shaftwright.tyre.Tyre;
 import shaftwright.study.ScenarioVerdict;
+import shaftwright.tyre.Tyre;
 
 /** One scenario column: its tyre, the rows of the parts it picks, both sides, widths and cost. */
 public final class ScenarioOutcome {
