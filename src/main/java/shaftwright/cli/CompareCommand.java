@@ -15,7 +15,6 @@ import shaftwright.workbook.comparison.Comparison;
 import shaftwright.workbook.comparison.ComparisonFilling;
 import shaftwright.workbook.comparison.PartBook;
 import shaftwright.workbook.template.ComparisonTemplate;
-import shaftwright.workbook.xlsx.BookNotWritableException;
 import shaftwright.workbook.xlsx.SaveReport;
 import shaftwright.workbook.xlsx.XlsxBook;
 
@@ -159,17 +158,16 @@ final class CompareCommand {
 
     private int make(Path target, LengthUnit unit) throws IOException {
         OwnFormulas.quietLogging();
-        Path folder = target.toAbsolutePath().getParent();
-        if (!Files.isDirectory(folder)) {
-            throw new IOException(folder + ": no such folder.");
-        }
-        if (!Files.isWritable(folder)) {
-            throw new IOException(folder + ": nothing may be written into this folder.");
-        }
         progress.step("Laying out the comparison");
-        Path laid = Files.createTempFile(folder, ".shaftwright-", ".xlsx");
+        Path laid = NewFile.beside(target);
         try {
-            layOut(laid, target, unit);
+            NewFile.layOut(
+                    laid,
+                    target,
+                    file -> {
+                        ComparisonTemplate.write(file, unit, books);
+                        return file;
+                    });
             progress.step("Computing it");
             XlsxBook book = XlsxBook.open(laid);
             ComparisonFilling.Report report = ComparisonFilling.fill(book);
@@ -187,22 +185,6 @@ final class CompareCommand {
             return ExitCode.SUCCESS;
         } finally {
             Files.deleteIfExists(laid);
-        }
-    }
-
-    private void layOut(Path laid, Path target, LengthUnit unit) {
-        try {
-            ComparisonTemplate.write(laid, unit, books);
-        } catch (IOException e) {
-            throw BookNotWritableException.because(target, e);
-        } catch (RuntimeException e) {
-            // The library wraps some failures to write, a full disk for one.
-            for (Throwable cause = e.getCause(); cause != null; cause = cause.getCause()) {
-                if (cause instanceof IOException failure) {
-                    throw BookNotWritableException.because(target, failure);
-                }
-            }
-            throw e;
         }
     }
 }

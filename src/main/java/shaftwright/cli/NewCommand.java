@@ -9,7 +9,6 @@ import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.template.Template;
-import shaftwright.workbook.xlsx.BookNotWritableException;
 import shaftwright.workbook.xlsx.SaveReport;
 import shaftwright.workbook.xlsx.XlsxBook;
 
@@ -92,17 +91,16 @@ final class NewCommand {
     private int make(LengthUnit unit, int scenarios, Map<String, List<String>> typed)
             throws IOException {
         OwnFormulas.quietLogging();
-        Path folder = request.file().toAbsolutePath().getParent();
-        if (!Files.isDirectory(folder)) {
-            throw new IOException(folder + ": no such folder.");
-        }
-        if (!Files.isWritable(folder)) {
-            throw new IOException(folder + ": nothing may be written into this folder.");
-        }
         progress.step("Laying out the workbook");
-        Path laid = Files.createTempFile(folder, ".shaftwright-", ".xlsx");
+        Path laid = NewFile.beside(request.file());
         try {
-            layOut(laid, unit, scenarios, typed);
+            NewFile.layOut(
+                    laid,
+                    request.file(),
+                    file -> {
+                        Template.write(file, unit, scenarios, typed);
+                        return file;
+                    });
             progress.step("Computing it");
             XlsxBook book = XlsxBook.open(laid);
             Filling.Report report = Filling.fill(book);
@@ -121,23 +119,6 @@ final class NewCommand {
             return ExitCode.SUCCESS;
         } finally {
             Files.deleteIfExists(laid);
-        }
-    }
-
-    private void layOut(
-            Path laid, LengthUnit unit, int scenarios, Map<String, List<String>> typed) {
-        try {
-            Template.write(laid, unit, scenarios, typed);
-        } catch (IOException e) {
-            throw BookNotWritableException.because(request.file(), e);
-        } catch (RuntimeException e) {
-            // The library wraps some failures to write, a full disk for one.
-            for (Throwable cause = e.getCause(); cause != null; cause = cause.getCause()) {
-                if (cause instanceof IOException failure) {
-                    throw BookNotWritableException.because(request.file(), failure);
-                }
-            }
-            throw e;
         }
     }
 }

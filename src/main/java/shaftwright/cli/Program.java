@@ -58,6 +58,7 @@ final class Program {
                 case CLEAR_AUTHORS -> new ClearAuthorsCommand(request, terminal, progress).run();
                 case PACK -> new PackCommand(request, terminal, progress).run();
                 case TAKE -> new TakeCommand(request, terminal, progress).run();
+                case RENEW -> new RenewCommand(request, terminal, progress).run();
                 case COMPARE -> new CompareCommand(request, terminal, progress).run();
             };
         }

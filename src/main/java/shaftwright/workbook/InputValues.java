@@ -161,6 +161,22 @@ public final class InputValues {
         return contents;
     }
 
+    /**
+     * Where the cells of an input stand, in order; none when the workbook is older than the input.
+     *
+     * @param definedName with side suffix where the input is sided
+     */
+    public List<CellPlace> places(String definedName) {
+        List<CellPlace> places = new ArrayList<>();
+        Entry[] column = columnOrNull(definedName);
+        for (int at = 0; column != null && at < column.length; at++) {
+            if (column[at].place() != null) {
+                places.add(column[at].place());
+            }
+        }
+        return places;
+    }
+
     static String asTyped(CellValue raw) {
         if (raw instanceof CellValue.Text text) {
             return text.value();

@@ -129,7 +129,7 @@ final class LiveCheck {
                                 "a formula in place of a figure",
                                 "no formula; a fill writes the figure, and a recalculation replaces"
                                         + " it by the formula's"));
-            } else if (!formula.isEmpty() && !sameShape(cell, formula)) {
+            } else if (!formula.isEmpty() && !isRevised(cell) && !sameShape(cell, formula)) {
                 problems.add(
                         Problem.warning(
                                 cell.place(),
@@ -140,6 +140,11 @@ final class LiveCheck {
             }
         }
         return problems;
+    }
+
+    /** Whether an older workbook rightly has another formula there than a new one. */
+    private boolean isRevised(LiveCells.Cell cell) {
+        return cell.line().revised() > version;
     }
 
     /** Which blocks hold figures that don't follow from the inputs, one warning a block. */

@@ -1,5 +1,6 @@
 package shaftwright.workbook.template;
 
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -7,10 +8,25 @@ import java.util.Set;
  *
  * @param names put before every defined name; empty in a file that holds one sizing workbook
  * @param sheets put before every sheet's name
+ * @param renamed sheets that are called otherwise, by the name that they would have
  */
-record BookMark(String names, String sheets) {
+record BookMark(String names, String sheets, Map<String, String> renamed) {
     /** Of a file that holds one sizing workbook. */
-    static final BookMark NONE = new BookMark("", "");
+    static final BookMark NONE = renamed(Map.of());
+
+    BookMark {
+        renamed = Map.copyOf(renamed);
+    }
+
+    /** Of a file that holds one sizing workbook, some of whose sheets are called otherwise. */
+    static BookMark renamed(Map<String, String> sheets) {
+        return new BookMark("", "", sheets);
+    }
+
+    /** What a sheet is called. */
+    String sheet(String name) {
+        return renamed.getOrDefault(name, sheets + name);
+    }
 
     /** A formula written for a file of its own, with its defined names marked. */
     String on(String formula, Set<String> defined) {

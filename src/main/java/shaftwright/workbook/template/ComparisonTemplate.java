@@ -69,7 +69,8 @@ public final class ComparisonTemplate {
     }
 
     private static Draft layOut(ComparedBook book, int number, Look look) {
-        BookMark mark = new BookMark(PartBook.prefix(number), PartBook.sheetPrefix(number));
+        BookMark mark =
+                new BookMark(PartBook.prefix(number), PartBook.sheetPrefix(number), Map.of());
         Draft draft = new Draft(look, mark, book.unit(), book.scenarios(), book.typed());
         StartSheet.layAmongOthers(draft);
         Template.sizing(draft);

@@ -88,7 +88,7 @@ final class Draft {
     }
 
     XSSFSheet sheet(String name) {
-        XSSFSheet sheet = workbook.createSheet(mark.sheets() + name);
+        XSSFSheet sheet = workbook.createSheet(mark.sheet(name));
         sheets.add(sheet);
         return sheet;
     }

@@ -39,32 +39,37 @@ public final class Template {
                             + scenarios);
         }
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
-            Draft draft =
-                    new Draft(
-                            new Look(workbook, unit),
-                            BookMark.NONE,
-                            unit,
-                            scenarios,
-                            values(typed));
-            StartSheet.lay(draft);
-            sizing(draft);
-            for (Side side : Side.values()) {
-                ChartsSheet.lay(draft, side);
-                int tables = workbook.getSheetIndex(TablesSheet.name(side));
-                workbook.setSheetOrder(ChartsSheet.name(side), tables + 1);
-            }
-            for (Side side : Side.values()) {
-                int charts = workbook.getSheetIndex(ChartsSheet.name(Side.RIGHT));
-                workbook.setSheetOrder(
-                        DrawingSheet.name(side), charts + (side == Side.LEFT ? 1 : 2));
-            }
-            draft.finish();
-            workbook.setForceFormulaRecalculation(true);
-            workbook.setActiveSheet(0);
+            layOut(workbook, BookMark.NONE, unit, scenarios, values(typed));
             ShapeNumbers.set(workbook);
             IgnoredErrors.set(workbook);
             SteadyFile.write(workbook, file);
         }
+    }
+
+    /** Lays a whole workbook out. */
+    static Draft layOut(
+            XSSFWorkbook workbook,
+            BookMark mark,
+            LengthUnit unit,
+            int scenarios,
+            Map<String, List<CellValue>> typed) {
+        Draft draft = new Draft(new Look(workbook, unit), mark, unit, scenarios, typed);
+        StartSheet.lay(draft);
+        sizing(draft);
+        for (Side side : Side.values()) {
+            ChartsSheet.lay(draft, side);
+            int tables = workbook.getSheetIndex(mark.sheet(TablesSheet.name(side)));
+            workbook.setSheetOrder(mark.sheet(ChartsSheet.name(side)), tables + 1);
+        }
+        for (Side side : Side.values()) {
+            int charts = workbook.getSheetIndex(mark.sheet(ChartsSheet.name(Side.RIGHT)));
+            workbook.setSheetOrder(
+                    mark.sheet(DrawingSheet.name(side)), charts + (side == Side.LEFT ? 1 : 2));
+        }
+        draft.finish();
+        workbook.setForceFormulaRecalculation(true);
+        workbook.setActiveSheet(0);
+        return draft;
     }
 
     /** Everything between the first sheet and the charts. */

@@ -1,0 +1,133 @@
+package shaftwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Contract;
+import shaftwright.workbook.Filling;
+import shaftwright.workbook.comparison.Comparison;
+import shaftwright.workbook.template.Renewal;
+import shaftwright.workbook.xlsx.DependentFormulas;
+import shaftwright.workbook.xlsx.SaveReport;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Makes a current workbook of an earlier one, with all that its builder put into it. */
+final class RenewCommand {
+    private final Request request;
+    private final Terminal terminal;
+    private final Progress progress;
+
+    RenewCommand(Request request, Terminal terminal, Progress progress) {
+        this.request = request;
+        this.terminal = terminal;
+        this.progress = progress;
+    }
+
+    int run() throws IOException {
+        Path old = request.file();
+        Path target = target(old);
+        progress.step("Reading " + old.getFileName());
+        XlsxBook book = XlsxBook.open(old);
+        if (Comparison.is(book)) {
+            throw new UsageException(
+                    old.getFileName()
+                            + ": is a comparison; renew the workbooks that were compared, then"
+                            + " compare them anew");
+        }
+        Filling.Report report = Filling.check(book);
+        if (report.hasErrors()) {
+            new ProblemList(old, report.problems()).print(terminal.err());
+            terminal.err().println(old.getFileName() + ": not renewed, nothing was written.");
+            return ExitCode.PROBLEMS;
+        }
+        return renew(book, new Renewal.Source(old, book, report), target);
+    }
+
+    private Path target(Path old) throws IOException {
+        String out = request.value("--out", "");
+        Path target = out.isEmpty() ? old : Inputs.path(out);
+        if (!target.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+            throw new UsageException(
+                    target.getFileName()
+                            + ": a renewed workbook has no macros; name an .xlsx file with --out");
+        }
+        boolean other = !Files.exists(target) || !Files.isSameFile(old, target);
+        if (other && Files.exists(target) && !request.has("--force")) {
+            throw new UsageException(
+                    target.getFileName()
+                            + ": exists already; --force replaces it and keeps a backup");
+        }
+        return target;
+    }
+
+    private int renew(XlsxBook book, Renewal.Source source, Path target) throws IOException {
+        OwnFormulas.quietLogging();
+        progress.step("Laying out the workbook");
+        Path laid = NewFile.beside(target);
+        try {
+            Renewal.Outcome outcome =
+                    NewFile.layOut(laid, target, file -> Renewal.write(file, source));
+            progress.step("Computing it");
+            XlsxBook renewed = XlsxBook.open(laid);
+            Filling.Report report = Filling.fill(renewed);
+            ProblemList problems = new ProblemList(target, report.problems());
+            if (report.hasErrors()) {
+                problems.print(terminal.err());
+                terminal.err().println(target.getFileName() + ": not made.");
+                return ExitCode.PROBLEMS;
+            }
+            SaveReport saved = renewed.save(target, new Moved(outcome.shown(), progress));
+            new FillSummary(terminal.out(), report).print();
+            problems.print(terminal.out());
+            leftBehind(book, source.report(), outcome.left());
+            terminal.out().print(target + ": " + made(source.report().age().version()));
+            FillSummary.backup(terminal.out(), saved);
+            return ExitCode.SUCCESS;
+        } finally {
+            Files.deleteIfExists(laid);
+        }
+    }
+
+    private static String made(int version) {
+        return version == Contract.VERSION
+                ? "made anew"
+                : "renewed from contract version " + version + " to " + Contract.VERSION;
+    }
+
+    /** The builder's formulas, which agree with what the earlier workbook showed. */
+    private record Moved(Map<CellPlace, CellValue> shown, Progress progress)
+            implements DependentFormulas {
+        @Override
+        public Map<CellPlace, Optional<CellValue>> recompute(
+                byte[] patchedPackage, Map<CellPlace, CellValue> before, Set<CellPlace> owned) {
+            Map<CellPlace, CellValue> earlier = new HashMap<>(before);
+            earlier.replaceAll((place, blank) -> shown.getOrDefault(place, blank));
+            return new OwnFormulas(progress).recompute(patchedPackage, earlier, owned);
+        }
+    }
+
+    private void leftBehind(XlsxBook book, Filling.Report before, List<String> left) {
+        List<String> all = new ArrayList<>(left);
+        all.addAll(book.activeParts());
+        if (before.strayed() > 0) {
+            all.add(
+                    before.strayed()
+                            + (before.strayed() == 1
+                                    ? " overwritten or edited formula, which is"
+                                    : " overwritten or edited formulas, which are")
+                            + " as declared again");
+        }
+        for (String part : all) {
+            terminal.out().println("warning: left behind: " + part + ".");
+        }
+    }
+}

@@ -1,0 +1,67 @@
+package shaftwright.workbook.template;
+
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import org.apache.poi.ooxml.POIXMLDocumentPart.RelationPart;
+import org.apache.poi.xssf.usermodel.XSSFDrawing;
+import org.apache.poi.xssf.usermodel.XSSFGraphicFrame;
+import org.apache.poi.xssf.usermodel.XSSFShape;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** What of a sheet is a part of its own in the package: charts, pictures, tables and the like. */
+final class PackageParts {
+    private PackageParts() {}
+
+    /**
+     * Says which parts of a sheet are not in its renewal.
+     *
+     * @param copyOrNull the renewed sheet of the tool, which has charts and pictures of its own
+     */
+    static void missing(XSSFSheet sheet, XSSFSheet copyOrNull, Consumer<String> left) {
+        Map<String, Integer> there = copyOrNull == null ? Map.of() : count(copyOrNull);
+        for (Map.Entry<String, Integer> part : count(sheet).entrySet()) {
+            int missing = part.getValue() - there.getOrDefault(part.getKey(), 0);
+            if (missing > 0) {
+                left.accept(
+                        missing
+                                + " "
+                                + part.getKey()
+                                + (missing == 1 ? "" : "s")
+                                + " on sheet \""
+                                + sheet.getSheetName()
+                                + "\"");
+            }
+        }
+    }
+
+    private static Map<String, Integer> count(XSSFSheet sheet) {
+        Map<String, Integer> parts = new TreeMap<>();
+        for (RelationPart relation : sheet.getRelationParts()) {
+            if (relation.getDocumentPart() instanceof XSSFDrawing drawing) {
+                add(parts, "chart", drawing.getCharts().size());
+                for (XSSFShape shape : drawing.getShapes()) {
+                    add(parts, "picture or shape", shape instanceof XSSFGraphicFrame ? 0 : 1);
+                }
+                continue;
+            }
+            String type = relation.getRelationship().getRelationshipType();
+            switch (type.substring(type.lastIndexOf('/') + 1)) {
+                case "pivotTable" -> add(parts, "pivot table", 1);
+                case "table" -> add(parts, "Excel table", 1);
+                case "threadedComment" -> add(parts, "thread of comments", 1);
+                case "oleObject", "package" -> add(parts, "embedded object", 1);
+                case "ctrlProp", "control" -> add(parts, "form control", 1);
+                case "slicer", "timeline" -> add(parts, "slicer", 1);
+                default -> {}
+            }
+        }
+        return parts;
+    }
+
+    private static void add(Map<String, Integer> parts, String word, int count) {
+        if (count > 0) {
+            parts.merge(word, count, Integer::sum);
+        }
+    }
+}
