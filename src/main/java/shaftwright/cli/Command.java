@@ -72,9 +72,9 @@ enum Command {
     LEVERS(
             "levers",
             "Says what would give a scenario more room, one change at a time: joints, boots, ring"
-                + " seats, spacers, limit strap, bump stop, where transaxle and hubs stand,"
-                + " margins. What makes it fit comes first, cheapest first; pairs where no single"
-                + " change does. Changes nothing.",
+                    + " seats, spacers, limit strap, bump stop, where transaxle and hubs stand,"
+                    + " margins. What makes it fit comes first, cheapest first; pairs where no single"
+                    + " change does. Changes nothing.",
             List.of(Parameter.one("FILE", "the workbook")),
             List.of(Option.value("--scenario", "LETTER", "One scenario only."), Options.TRACE),
             List.of("levers shafts.xlsx", "levers --scenario B shafts.xlsx")),
@@ -135,9 +135,9 @@ enum Command {
     COMPARE(
             "compare",
             "Lays the scenarios of several workbooks side by side in a new one, with the inputs"
-                + " that differ. It holds every workbook whole, each in its own unit, so that it"
-                + " follows what is changed in it, and is linked to none of the files. At most 24"
-                + " scenarios in all.",
+                    + " that differ. It holds every workbook whole, each in its own unit, so that it"
+                    + " follows what is changed in it, and is linked to none of the files. At most 24"
+                    + " scenarios in all.",
             List.of(Parameter.several("FILE", "the workbooks, which are left alone")),
             List.of(
                     Option.value("--out", "FILE", "The comparison to be made."),
@@ -173,8 +173,8 @@ enum Command {
     CLEAR_AUTHORS(
             "clear-authors",
             "Takes the names of authors out of a workbook before you hand it on: of the document's"
-                + " properties, of notes and of comments, and the folder it was saved in. The words"
-                + " of notes and all else stay; the previous file is kept as NAME.backup.xlsx.",
+                    + " properties, of notes and of comments, and the folder it was saved in. The words"
+                    + " of notes and all else stay; the previous file is kept as NAME.backup.xlsx.",
             List.of(Parameter.one("FILE", "any .xlsx workbook")),
             List.of(
                     Option.value(
@@ -292,8 +292,8 @@ enum Command {
                         "--set",
                         "NAME=VALUE",
                         "Type a value into an input cell. NAME is the cell's defined name; NAME[3]"
-                            + " is the third row of a table, NAME[B] scenario B. Nothing behind ="
-                            + " empties the cell. May be given several times.");
+                                + " is the third row of a table, NAME[B] scenario B. Nothing behind ="
+                                + " empties the cell. May be given several times.");
         static final Option INPUTS =
                 Option.value(
                         "--inputs",

@@ -90,7 +90,7 @@ final class RenewCommand {
             problems.print(terminal.out());
             leftBehind(book, source.report(), outcome.left());
             terminal.out().print(target + ": " + made(source.report().age().version()));
-            FillSummary.backup(terminal.out(), saved);
+            FillSummary.previous(terminal.out(), saved.replaced());
             return ExitCode.SUCCESS;
         } finally {
             Files.deleteIfExists(laid);

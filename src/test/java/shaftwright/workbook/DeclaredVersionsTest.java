@@ -3,12 +3,19 @@ package shaftwright.workbook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.apache.poi.ss.formula.FormulaParser;
+import org.apache.poi.ss.formula.FormulaRenderer;
+import org.apache.poi.ss.formula.FormulaType;
+import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,15 +31,20 @@ import shaftwright.workbook.xlsx.XlsxBook;
  * may forget to say that an input or a line is new, or that a formula was changed.
  */
 class DeclaredVersionsTest {
+    @TempDir private static Path folder;
+
+    private static Path thenFile;
+    private static Path nowFile;
     private static XlsxBook then;
     private static XlsxBook now;
 
     @BeforeAll
-    static void workbooks(@TempDir Path folder) throws IOException {
-        then = XlsxBook.open(FirstVersion.copyTo(folder.resolve("then.xlsx")));
-        Path made = folder.resolve("now.xlsx");
-        Template.write(made, LengthUnit.INCH, FirstVersion.SCENARIOS, Map.of());
-        now = XlsxBook.open(made);
+    static void workbooks() throws IOException {
+        thenFile = FirstVersion.copyTo(folder.resolve("then.xlsx"));
+        then = XlsxBook.open(thenFile);
+        nowFile = folder.resolve("now.xlsx");
+        Template.write(nowFile, LengthUnit.INCH, FirstVersion.SCENARIOS, Map.of());
+        now = XlsxBook.open(nowFile);
     }
 
     @Test
@@ -80,48 +92,110 @@ class DeclaredVersionsTest {
     }
 
     @Test
-    void everyFormulaThatIsNotTheFirstVersionsSaysWhichRevisedIt() {
-        Map<String, List<String>> before = formulas(then);
-        Map<String, List<String>> after = formulas(now);
+    void everyFormulaThatIsNotTheFirstVersionsSaysWhichRevisedIt() throws IOException {
+        Map<String, List<LiveCells.Cell>> before = cells(then);
+        Map<String, List<LiveCells.Cell>> after = cells(now);
         Map<String, String> wrong = new TreeMap<>();
-        for (LiveLine line : LiveLines.all().lines()) {
-            if (line.since() > 1) {
-                continue;
-            }
-            List<String> was = before.get(line.name());
-            List<String> is = after.get(line.name());
-            if (is.equals(was) != (line.revised() == 1) || line.revised() > Contract.VERSION) {
-                wrong.put(
-                        line.name() + ", said to be revised in " + line.revised(),
-                        difference(was, is));
+        try (Texts old = new Texts(then, thenFile);
+                Texts current = new Texts(now, nowFile)) {
+            for (LiveLine line : LiveLines.all().lines()) {
+                if (line.since() > 1) {
+                    continue;
+                }
+                String differs =
+                        difference(before.get(line.name()), after.get(line.name()), old, current);
+                if (differs.isEmpty() != (line.revised() == 1)
+                        || line.revised() > Contract.VERSION) {
+                    wrong.put(
+                            line.name() + ", said to be revised in " + line.revised(),
+                            differs.isEmpty() ? "the same" : differs);
+                }
             }
         }
         assertThat(wrong).as("live lines with a wrong revised(…)").isEmpty();
     }
 
-    private static String difference(List<String> was, List<String> is) {
-        for (int cell = 0; cell < Math.min(was.size(), is.size()); cell++) {
-            if (!was.get(cell).equals(is.get(cell))) {
-                return "\n  was " + was.get(cell) + "\n  is  " + is.get(cell) + "\n";
+    private static String difference(
+            List<LiveCells.Cell> before, List<LiveCells.Cell> after, Texts old, Texts current) {
+        if (before.size() != after.size()) {
+            return before.size() + " cells, now " + after.size();
+        }
+        for (int i = 0; i < before.size(); i++) {
+            if (!old.stored(before.get(i)).equals(current.stored(after.get(i)))) {
+                // Shared among cells in one of the two, perhaps, and written out in the other.
+                String was = old.full(before.get(i));
+                String is = current.full(after.get(i));
+                if (!was.equals(is)) {
+                    return "\n  was " + was + "\n  is  " + is + "\n";
+                }
             }
         }
-        return was.size() == is.size() ? "the same" : was.size() + " cells, now " + is.size();
+        return "";
     }
 
-    /** By line: the formulas of its cells in order, with names for addresses. */
-    private static Map<String, List<String>> formulas(XlsxBook book) {
-        Map<String, Area> names = new HashMap<>(book.names());
-        names.keySet().retainAll(then.names().keySet());
-        NamedFormula named = new NamedFormula(names);
-        Cells cells = book.read(LiveCells.areas(names));
-        Map<String, List<String>> formulas = new HashMap<>();
+    /** By line: its cells in order. */
+    private static Map<String, List<LiveCells.Cell>> cells(XlsxBook book) {
+        Map<String, Area> names = common(book);
+        Map<String, List<LiveCells.Cell>> cells = new HashMap<>();
         List<Problem> problems = new ArrayList<>();
         for (LiveCells.Cell cell :
-                LiveCells.find(names, cells, FirstVersion.SCENARIOS, 1, problems).all()) {
-            formulas.computeIfAbsent(cell.line().name(), name -> new ArrayList<>())
-                    .add(named.of(cell.content().formula(), cell.place().sheet()));
+                LiveCells.find(
+                                names,
+                                book.read(LiveCells.areas(names)),
+                                FirstVersion.SCENARIOS,
+                                1,
+                                problems)
+                        .all()) {
+            cells.computeIfAbsent(cell.line().name(), name -> new ArrayList<>()).add(cell);
         }
         assertThat(problems).isEmpty();
-        return formulas;
+        return cells;
+    }
+
+    private static Map<String, Area> common(XlsxBook book) {
+        Map<String, Area> names = new HashMap<>(book.names());
+        names.keySet().retainAll(then.names().keySet());
+        return names;
+    }
+
+    /** Formulas of one workbook with names for addresses. */
+    private static final class Texts implements AutoCloseable {
+        private final NamedFormula named;
+        private final XSSFWorkbook workbook;
+        private final XSSFEvaluationWorkbook parsing;
+
+        Texts(XlsxBook book, Path file) throws IOException {
+            named = new NamedFormula(common(book));
+            try (InputStream in = Files.newInputStream(file)) {
+                workbook = new XSSFWorkbook(in);
+            }
+            parsing = XSSFEvaluationWorkbook.create(workbook);
+        }
+
+        /** As the file has it: of a shared formula that of its first cell. */
+        String stored(LiveCells.Cell cell) {
+            return named.of(cell.content().formula(), cell.place().sheet());
+        }
+
+        /** As it stands in its cell. */
+        String full(LiveCells.Cell cell) {
+            CellPlace place = cell.place();
+            String formula =
+                    workbook.getSheet(place.sheet())
+                            .getRow(place.row())
+                            .getCell(place.column())
+                            .getCellFormula();
+            int sheet = workbook.getSheetIndex(place.sheet());
+            String spelled =
+                    FormulaRenderer.toFormulaString(
+                            parsing,
+                            FormulaParser.parse(formula, parsing, FormulaType.CELL, sheet));
+            return named.of(spelled, place.sheet());
+        }
+
+        @Override
+        public void close() throws IOException {
+            workbook.close();
+        }
     }
 }

@@ -121,6 +121,11 @@ enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int revised() {
+        return this == COLUMN ? 2 : since();
+    }
+
+    @Override
     public String at(Index index) {
         return switch (this) {
             case JOINT_SOFT -> word("joint_outward_stop", "joint_slot", "soft");

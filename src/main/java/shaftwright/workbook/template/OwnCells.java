@@ -11,6 +11,7 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
@@ -33,6 +34,8 @@ final class OwnCells {
     private final CellMoves moves;
     private final OwnSheet styles;
     private final Set<CellPlace> known;
+    private final Set<String> words;
+    private final Set<Integer> looks;
     private final Consumer<String> left;
 
     /**
@@ -55,6 +58,8 @@ final class OwnCells {
         this.styles = styles;
         this.known = known;
         this.left = left;
+        words = words(to);
+        looks = looks();
     }
 
     /** Puts the builder's formula back into a typed cell, which shows its value already. */
@@ -133,8 +138,6 @@ final class OwnCells {
     /** Copies the builder's cells beside the tool's on one of its sheets. */
     void beside(XSSFSheet sheet) {
         XSSFSheet copy = to.getSheet(sheet.getSheetName());
-        Set<String> words = words(copy);
-        Set<Integer> looks = looks(sheet, words);
         List<String> kept = new ArrayList<>();
         for (Row row : sheet) {
             for (Cell each : row) {
@@ -142,7 +145,7 @@ final class OwnCells {
                         new CellPlace(
                                 sheet.getSheetName(), each.getRowIndex(), each.getColumnIndex());
                 boolean blank = each.getCellType() == CellType.BLANK;
-                if (blank || known.contains(place) || isLabel(each, words, looks)) {
+                if (blank || known.contains(place) || isLabel(each)) {
                     continue;
                 }
                 if (!brought((XSSFCell) each, moves.of(place), copy)) {
@@ -161,12 +164,14 @@ final class OwnCells {
         }
     }
 
-    private static Set<String> words(XSSFSheet sheet) {
+    private static Set<String> words(XSSFWorkbook workbook) {
         Set<String> words = new HashSet<>();
-        for (Row row : sheet) {
-            for (Cell cell : row) {
-                if (cell.getCellType() == CellType.STRING) {
-                    words.add(cell.getStringCellValue());
+        for (Sheet sheet : workbook) {
+            for (Row row : sheet) {
+                for (Cell cell : row) {
+                    if (cell.getCellType() == CellType.STRING) {
+                        words.add(cell.getStringCellValue());
+                    }
                 }
             }
         }
@@ -174,13 +179,18 @@ final class OwnCells {
     }
 
     /** Styles in which the earlier workbook has texts that the renewed one has as well. */
-    private static Set<Integer> looks(XSSFSheet sheet, Set<String> words) {
+    private Set<Integer> looks() {
         Set<Integer> looks = new HashSet<>();
-        for (Row row : sheet) {
-            for (Cell cell : row) {
-                if (cell.getCellType() == CellType.STRING
-                        && words.contains(cell.getStringCellValue())) {
-                    looks.add((int) cell.getCellStyle().getIndex());
+        for (Sheet sheet : from) {
+            if (!moves.knows(sheet.getSheetName())) {
+                continue;
+            }
+            for (Row row : sheet) {
+                for (Cell cell : row) {
+                    if (cell.getCellType() == CellType.STRING
+                            && words.contains(cell.getStringCellValue())) {
+                        looks.add((int) cell.getCellStyle().getIndex());
+                    }
                 }
             }
         }
@@ -188,7 +198,7 @@ final class OwnCells {
         return looks;
     }
 
-    private static boolean isLabel(Cell cell, Set<String> words, Set<Integer> looks) {
+    private boolean isLabel(Cell cell) {
         return cell.getCellType() == CellType.STRING
                 && (words.contains(cell.getStringCellValue())
                         || looks.contains((int) cell.getCellStyle().getIndex()));

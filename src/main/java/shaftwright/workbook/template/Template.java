@@ -40,8 +40,6 @@ public final class Template {
         }
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
             layOut(workbook, BookMark.NONE, unit, scenarios, values(typed));
-            ShapeNumbers.set(workbook);
-            IgnoredErrors.set(workbook);
             SteadyFile.write(workbook, file);
         }
     }
@@ -69,6 +67,8 @@ public final class Template {
         draft.finish();
         workbook.setForceFormulaRecalculation(true);
         workbook.setActiveSheet(0);
+        ShapeNumbers.set(workbook);
+        IgnoredErrors.set(workbook);
         return draft;
     }
 

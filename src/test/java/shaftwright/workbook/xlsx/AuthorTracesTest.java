@@ -71,10 +71,9 @@ class AuthorTracesTest {
                 PackageBuilder.withRows("<row r=\"1\"><c r=\"A1\"><v>1</v></c></row>")
                         .part(
                                 "xl/persons/person.xml",
-                                "<personList"
-                                    + " xmlns=\"http://schemas.microsoft.com/office/spreadsheetml/2018/threadedcomments\"><person"
-                                    + " displayName=\"Invented Author\" id=\"{1}\" userId=\"x@y\""
-                                    + " providerId=\"AD\"/></personList>")
+                                "<personList xmlns=\"http://schemas.microsoft.com/office/spreadsheetml/2018/threadedcomments\">"
+                                        + "<person displayName=\"Invented Author\" id=\"{1}\" userId=\"x@y\" providerId=\"AD\"/>"
+                                        + "</personList>")
                         .save(folder.resolve("persons.xlsx"));
 
         XlsxBook.open(file).saveWithoutAuthors(file);
@@ -96,12 +95,10 @@ class AuthorTracesTest {
                     part,
                     text.replaceFirst(
                             "<sheets>",
-                            "<fileSharing readOnlyRecommended=\"1\" userName=\"Invented"
-                                + " Author\"/><mc:AlternateContent"
-                                + " xmlns:mc=\"http://schemas.openxmlformats.org/markup-compatibility/2006\"><mc:Choice"
-                                + " Requires=\"x15\"><x15ac:absPath url=\"/home/Invented Author/\""
-                                + " xmlns:x15ac=\"http://schemas.microsoft.com/office/spreadsheetml/2010/11/ac\"/>"
-                                + "</mc:Choice></mc:AlternateContent><sheets>"));
+                            "<fileSharing readOnlyRecommended=\"1\" userName=\"Invented Author\"/>"
+                                    + "<mc:AlternateContent xmlns:mc=\"http://schemas.openxmlformats.org/markup-compatibility/2006\">"
+                                    + "<mc:Choice Requires=\"x15\"><x15ac:absPath url=\"/home/Invented Author/\" xmlns:x15ac=\"http://schemas.microsoft.com/office/spreadsheetml/2010/11/ac\"/>"
+                                    + "</mc:Choice></mc:AlternateContent><sheets>"));
         }
 
         XlsxBook.open(plain).saveWithoutAuthors(file);

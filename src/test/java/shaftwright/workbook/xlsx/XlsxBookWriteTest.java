@@ -60,12 +60,10 @@ class XlsxBookWriteTest {
     void formulaKeepsItsTextAndGetsANewCachedNumber() throws IOException {
         assertThat(
                         rowsAfter(
-                                "<row r=\"1\"><c r=\"A1\" s=\"3\"><f aca='false' >B1 &lt;"
-                                    + " 2</f><v>1</v></c></row>",
+                                "<row r=\"1\"><c r=\"A1\" s=\"3\"><f aca='false' >B1 &lt; 2</f><v>1</v></c></row>",
                                 Map.of(at("A1"), CellValue.of(2.5))))
                 .isEqualTo(
-                        "<row r=\"1\"><c r=\"A1\" s=\"3\"><f aca='false' >B1 &lt;"
-                            + " 2</f><v>2.5</v></c></row>");
+                        "<row r=\"1\"><c r=\"A1\" s=\"3\"><f aca='false' >B1 &lt; 2</f><v>2.5</v></c></row>");
     }
 
     @Test
@@ -78,23 +76,20 @@ class XlsxBookWriteTest {
     void textOfAFormulaIsStrAndOfAPlainCellInline() throws IOException {
         assertThat(
                         rowsAfter(
-                                "<row r=\"1\"><c r=\"A1\"><f>B1</f><v>1</v></c><c r=\"B1\""
-                                    + " t=\"b\"><v>1</v></c></row>",
+                                "<row r=\"1\"><c r=\"A1\"><f>B1</f><v>1</v></c><c r=\"B1\" t=\"b\"><v>1</v></c></row>",
                                 Map.of(
                                         at("A1"), CellValue.of("3/8\" & <up>"),
                                         at("B1"), CellValue.of(" x"))))
                 .isEqualTo(
-                        "<row r=\"1\"><c r=\"A1\" t=\"str\"><f>B1</f><v>3/8\" &amp;"
-                            + " &lt;up&gt;</v></c><c r=\"B1\" t=\"inlineStr\"><is><t"
-                            + " xml:space=\"preserve\"> x</t></is></c></row>");
+                        "<row r=\"1\"><c r=\"A1\" t=\"str\"><f>B1</f><v>3/8\" &amp; &lt;up&gt;</v></c>"
+                                + "<c r=\"B1\" t=\"inlineStr\"><is><t xml:space=\"preserve\"> x</t></is></c></row>");
     }
 
     @Test
     void missingCellsAndRowsAreInsertedInOrder() throws IOException {
         assertThat(
                         rowsAfter(
-                                "<row r=\"2\" spans=\"2:2\" s=\"7\" customFormat=\"1\"><c"
-                                    + " r=\"B2\"><v>1</v></c></row><row r=\"4\"/>",
+                                "<row r=\"2\" spans=\"2:2\" s=\"7\" customFormat=\"1\"><c r=\"B2\"><v>1</v></c></row><row r=\"4\"/>",
                                 Map.of(
                                         at("A1"), CellValue.of(1),
                                         at("A2"), CellValue.of(2),
@@ -104,33 +99,29 @@ class XlsxBookWriteTest {
                                         at("A4"), CellValue.of(6),
                                         at("AA5"), CellValue.of(7))))
                 .isEqualTo(
-                        "<row r=\"1\"><c r=\"A1\"><v>1</v></c></row><row r=\"2\" s=\"7\""
-                            + " customFormat=\"1\"><c r=\"A2\" s=\"7\"><v>2</v></c><c"
-                            + " r=\"B2\"><v>1</v></c><c r=\"C2\" s=\"7\"><v>3</v></c><c r=\"D2\""
-                            + " s=\"7\"><v>4</v></c></row><row r=\"3\"><c"
-                            + " r=\"A3\"><v>5</v></c></row><row r=\"4\"><c"
-                            + " r=\"A4\"><v>6</v></c></row><row r=\"5\"><c"
-                            + " r=\"AA5\"><v>7</v></c></row>");
+                        "<row r=\"1\"><c r=\"A1\"><v>1</v></c></row>"
+                                + "<row r=\"2\" s=\"7\" customFormat=\"1\"><c r=\"A2\" s=\"7\"><v>2</v></c><c r=\"B2\"><v>1</v></c>"
+                                + "<c r=\"C2\" s=\"7\"><v>3</v></c><c r=\"D2\" s=\"7\"><v>4</v></c></row>"
+                                + "<row r=\"3\"><c r=\"A3\"><v>5</v></c></row>"
+                                + "<row r=\"4\"><c r=\"A4\"><v>6</v></c></row>"
+                                + "<row r=\"5\"><c r=\"AA5\"><v>7</v></c></row>");
     }
 
     @Test
     void blankRemovesValueAndType() throws IOException {
         assertThat(
                         rowsAfter(
-                                "<row r=\"1\"><c r=\"A1\" t=\"str\"><f>B1</f><v>x</v></c><c"
-                                    + " r=\"B1\" s=\"2\" t=\"n\"><v>1</v></c></row>",
+                                "<row r=\"1\"><c r=\"A1\" t=\"str\"><f>B1</f><v>x</v></c><c r=\"B1\" s=\"2\" t=\"n\"><v>1</v></c></row>",
                                 Map.of(at("A1"), CellValue.BLANK, at("B1"), CellValue.BLANK)))
                 .isEqualTo(
-                        "<row r=\"1\"><c r=\"A1\"><f>B1</f></c><c r=\"B1\" s=\"2\""
-                            + " t=\"n\"></c></row>");
+                        "<row r=\"1\"><c r=\"A1\"><f>B1</f></c><c r=\"B1\" s=\"2\" t=\"n\"></c></row>");
     }
 
     @Test
     void sharedTextIsReplacedInTheCellOnly() throws IOException {
         assertThat(
                         rowsAfter(
-                                "<row r=\"1\"><c r=\"A1\" t=\"s\" s=\"1\"><v>0</v></c><c r=\"B1\""
-                                    + " t=\"s\"><v>0</v></c></row>",
+                                "<row r=\"1\"><c r=\"A1\" t=\"s\" s=\"1\"><v>0</v></c><c r=\"B1\" t=\"s\"><v>0</v></c></row>",
                                 Map.of(
                                         at("A1"), CellValue.of("new"),
                                         at("B1"), CellValue.of("same"))))
@@ -145,10 +136,8 @@ class XlsxBookWriteTest {
                 PackageBuilder.withSheet(
                                 "<x:worksheet xmlns:x=\""
                                         + PackageBuilder.MAIN
-                                        + "\"><x:cols><x:col min=\"2\" max=\"3\""
-                                        + " style=\"5\"/></x:cols><x:sheetData><x:row r=\"1\"><x:c"
-                                        + " r=\"A1\" s=\"4\""
-                                        + " /></x:row></x:sheetData></x:worksheet>")
+                                        + "\"><x:cols><x:col min=\"2\" max=\"3\" style=\"5\"/></x:cols><x:sheetData>"
+                                        + "<x:row r=\"1\"><x:c r=\"A1\" s=\"4\" /></x:row></x:sheetData></x:worksheet>")
                         .save(folder.resolve("book.xlsx"));
         XlsxBook book = XlsxBook.open(file);
         book.write(Map.of(at("A1"), new CellValue.Truth(true), at("B1"), CellValue.NOT_AVAILABLE));
@@ -172,16 +161,14 @@ class XlsxBookWriteTest {
         book.save(file);
         assertThat(PackageDifference.text(file, SHEET))
                 .contains(
-                        "<sheetData><row r=\"2\"><c r=\"B2\"><v>1</v></c></row><row r=\"3\"><c"
-                            + " r=\"A3\"><v>2</v></c></row></sheetData>");
+                        "<sheetData><row r=\"2\"><c r=\"B2\"><v>1</v></c></row><row r=\"3\"><c r=\"A3\"><v>2</v></c></row></sheetData>");
     }
 
     @Test
     void metadataOfTheOldValueGoesWithIt() throws IOException {
         assertThat(
                         rowsAfter(
-                                "<row r=\"1\"><c r=\"A1\" t=\"e\" vm=\"1\""
-                                    + " cm=\"2\"><f>B1</f><v>#VALUE!</v></c></row>",
+                                "<row r=\"1\"><c r=\"A1\" t=\"e\" vm=\"1\" cm=\"2\"><f>B1</f><v>#VALUE!</v></c></row>",
                                 Map.of(at("A1"), CellValue.of(1))))
                 .isEqualTo("<row r=\"1\"><c r=\"A1\" cm=\"2\"><f>B1</f><v>1</v></c></row>");
     }
@@ -190,29 +177,23 @@ class XlsxBookWriteTest {
     void rowsAndCellsOutOfOrderAreStillFound() throws IOException {
         assertThat(
                         rowsAfter(
-                                "<row r=\"2\"><c r=\"B2\"><v>1</v></c><c"
-                                    + " r=\"A2\"><v>1</v></c></row><row r=\"1\"><c"
-                                    + " r=\"A1\"><v>1</v></c></row>",
+                                "<row r=\"2\"><c r=\"B2\"><v>1</v></c><c r=\"A2\"><v>1</v></c></row><row r=\"1\"><c r=\"A1\"><v>1</v></c></row>",
                                 Map.of(
                                         at("A1"), CellValue.of(2),
                                         at("A2"), CellValue.of(3),
                                         at("B2"), CellValue.of(4))))
                 .isEqualTo(
-                        "<row r=\"2\"><c r=\"B2\"><v>4</v></c><c r=\"A2\"><v>3</v></c></row><row"
-                            + " r=\"1\"><c r=\"A1\"><v>2</v></c></row>");
+                        "<row r=\"2\"><c r=\"B2\"><v>4</v></c><c r=\"A2\"><v>3</v></c></row><row r=\"1\"><c r=\"A1\"><v>2</v></c></row>");
     }
 
     @Test
     void commentsAndCdataAroundValuesDoNotHurt() throws IOException {
         assertThat(
                         rowsAfter(
-                                "<!--a<c>--><row r=\"1\"><?pi <c>?><c"
-                                    + " r=\"A1\"><f><![CDATA[B1<2]]></f><!-- x"
-                                    + " --><v><!--1-->2</v></c></row>",
+                                "<!--a<c>--><row r=\"1\"><?pi <c>?><c r=\"A1\"><f><![CDATA[B1<2]]></f><!-- x --><v><!--1-->2</v></c></row>",
                                 Map.of(at("A1"), CellValue.of(3))))
                 .isEqualTo(
-                        "<!--a<c>--><row r=\"1\"><?pi <c>?><c r=\"A1\"><f><![CDATA[B1<2]]></f><!--"
-                            + " x --><v>3</v></c></row>");
+                        "<!--a<c>--><row r=\"1\"><?pi <c>?><c r=\"A1\"><f><![CDATA[B1<2]]></f><!-- x --><v>3</v></c></row>");
     }
 
     @Test
@@ -220,8 +201,7 @@ class XlsxBookWriteTest {
         String sheet =
                 "<worksheet xmlns=\""
                         + PackageBuilder.MAIN
-                        + "\"><sheetData><row r=\"1\"><c"
-                        + " r=\"A1\"><f>\"ø\"</f><v>1</v></c></row></sheetData></worksheet>";
+                        + "\"><sheetData><row r=\"1\"><c r=\"A1\"><f>\"ø\"</f><v>1</v></c></row></sheetData></worksheet>";
         for (Charset charset : List.of(StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE)) {
             Path file =
                     PackageBuilder.withSheet("")
@@ -323,23 +303,16 @@ class XlsxBookWriteTest {
                                 + PackageBuilder.MAIN
                                 + "\" xmlns:r=\""
                                 + PackageBuilder.RELATIONS
-                                + "\" xmlns:mc=\"http://schemas.openxmlformats.org/markup-compatibility/2006\""
-                                + " mc:Ignorable=\"x14ac xr\""
-                                + " xmlns:x14ac=\"http://schemas.microsoft.com/office/spreadsheetml/2009/9/ac\""
-                                + " xmlns:xr=\"http://schemas.microsoft.com/office/spreadsheetml/2014/revision\""
-                                + " xr:uid=\"{0}\"><sheetPr codeName=\"Tab1\"/><dimension"
-                                + " ref=\"A1\"/><sheetFormatPr"
-                                + " x14ac:dyDescent=\"0.3\"/><sheetData><row r=\"1\" spans=\"1:1\""
-                                + " x14ac:dyDescent=\"0.3\"><c"
-                                + " r=\"A1\"><v>1</v></c></row></sheetData><sheetProtection"
-                                + " sheet=\"1\"/><mergeCells count=\"1\"><mergeCell"
-                                + " ref=\"C1:D1\"/></mergeCells><drawing"
-                                + " r:id=\"rId1\"/><legacyDrawing r:id=\"rId2\"/><extLst><ext"
-                                + " uri=\"{05C60535-1F16-4fd2-B633-F4F36F0B64E0}\""
-                                + " xmlns:x14=\"http://schemas.microsoft.com/office/spreadsheetml/2009/9/main\"><x14:sparklineGroups"
-                                + " xmlns:xm=\"http://schemas.microsoft.com/office/excel/2006/main\"><x14:sparklineGroup><x14:sparklines><x14:sparkline>"
-                                + "<xm:f>Sheet1!A1:A9</xm:f><xm:sqref>B1</xm:sqref></x14:sparkline></x14:sparklines></x14:sparklineGroup></x14:sparklineGroups></ext><ext"
-                                + " uri=\"{A8765BA9-456A-4dab-B4F3-ACF838C121DE}\"><slicerList/></ext></extLst></worksheet>");
+                                + "\" xmlns:mc=\"http://schemas.openxmlformats.org/markup-compatibility/2006\" mc:Ignorable=\"x14ac xr\""
+                                + " xmlns:x14ac=\"http://schemas.microsoft.com/office/spreadsheetml/2009/9/ac\" xmlns:xr=\"http://schemas.microsoft.com/office/spreadsheetml/2014/revision\" xr:uid=\"{0}\">"
+                                + "<sheetPr codeName=\"Tab1\"/><dimension ref=\"A1\"/><sheetFormatPr x14ac:dyDescent=\"0.3\"/>"
+                                + "<sheetData><row r=\"1\" spans=\"1:1\" x14ac:dyDescent=\"0.3\"><c r=\"A1\"><v>1</v></c></row></sheetData>"
+                                + "<sheetProtection sheet=\"1\"/><mergeCells count=\"1\"><mergeCell ref=\"C1:D1\"/></mergeCells>"
+                                + "<drawing r:id=\"rId1\"/><legacyDrawing r:id=\"rId2\"/>"
+                                + "<extLst><ext uri=\"{05C60535-1F16-4fd2-B633-F4F36F0B64E0}\" xmlns:x14=\"http://schemas.microsoft.com/office/spreadsheetml/2009/9/main\">"
+                                + "<x14:sparklineGroups xmlns:xm=\"http://schemas.microsoft.com/office/excel/2006/main\"><x14:sparklineGroup><x14:sparklines><x14:sparkline>"
+                                + "<xm:f>Sheet1!A1:A9</xm:f><xm:sqref>B1</xm:sqref></x14:sparkline></x14:sparklines></x14:sparklineGroup></x14:sparklineGroups></ext>"
+                                + "<ext uri=\"{A8765BA9-456A-4dab-B4F3-ACF838C121DE}\"><slicerList/></ext></extLst></worksheet>");
         String[] parts = {
             "xl/threadedComments/threadedComment1.xml",
             "xl/persons/person.xml",
@@ -463,8 +436,7 @@ class XlsxBookWriteTest {
         byte[] sheet =
                 ("<worksheet xmlns=\""
                                 + PackageBuilder.MAIN
-                                + "\"><sheetData><row r=\"1\"><c"
-                                + " r=\"A1\"><v>1</v></c></row></sheetData></worksheet>")
+                                + "\"><sheetData><row r=\"1\"><c r=\"A1\"><v>1</v></c></row></sheetData></worksheet>")
                         .getBytes(StandardCharsets.UTF_8);
         Path plain = PackageBuilder.withSheet("").part(SHEET, sheet).save(folder.resolve("p.zip"));
         Path file = folder.resolve("book.xlsx");
