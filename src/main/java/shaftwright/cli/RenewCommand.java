@@ -4,19 +4,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.comparison.Comparison;
 import shaftwright.workbook.template.Renewal;
-import shaftwright.workbook.xlsx.DependentFormulas;
 import shaftwright.workbook.xlsx.SaveReport;
 import shaftwright.workbook.xlsx.XlsxBook;
 
@@ -36,7 +29,7 @@ final class RenewCommand {
         Path old = request.file();
         Path target = target(old);
         progress.step("Reading " + old.getFileName());
-        XlsxBook book = XlsxBook.open(old);
+        XlsxBook book = XlsxBook.open(old, new OwnFormulas(progress));
         if (Comparison.is(book)) {
             throw new UsageException(
                     old.getFileName()
@@ -73,11 +66,13 @@ final class RenewCommand {
         OwnFormulas.quietLogging();
         progress.step("Laying out the workbook");
         Path laid = NewFile.beside(target);
+        Path shown = NewFile.beside(target);
         try {
             Renewal.Outcome outcome =
                     NewFile.layOut(laid, target, file -> Renewal.write(file, source));
             progress.step("Computing it");
-            XlsxBook renewed = XlsxBook.open(laid);
+            showBefore(laid, outcome, shown);
+            XlsxBook renewed = XlsxBook.open(shown, new OwnFormulas(progress));
             Filling.Report report = Filling.fill(renewed);
             ProblemList problems = new ProblemList(target, report.problems());
             if (report.hasErrors()) {
@@ -85,7 +80,7 @@ final class RenewCommand {
                 terminal.err().println(target.getFileName() + ": not made.");
                 return ExitCode.PROBLEMS;
             }
-            SaveReport saved = renewed.save(target, new Moved(outcome.shown(), progress));
+            SaveReport saved = renewed.save(target);
             new FillSummary(terminal.out(), report).print();
             problems.print(terminal.out());
             leftBehind(book, source.report(), outcome.left());
@@ -94,25 +89,23 @@ final class RenewCommand {
             return ExitCode.SUCCESS;
         } finally {
             Files.deleteIfExists(laid);
+            Files.deleteIfExists(shown);
         }
+    }
+
+    /** So that the builder's formulas agree with what they read, and charts have points. */
+    private static void showBefore(Path laid, Renewal.Outcome outcome, Path shown)
+            throws IOException {
+        XlsxBook book = XlsxBook.open(laid);
+        book.write(outcome.shown());
+        Files.delete(shown);
+        book.save(shown);
     }
 
     private static String made(int version) {
         return version == Contract.VERSION
                 ? "made anew"
                 : "renewed from contract version " + version + " to " + Contract.VERSION;
-    }
-
-    /** The builder's formulas, which agree with what the earlier workbook showed. */
-    private record Moved(Map<CellPlace, CellValue> shown, Progress progress)
-            implements DependentFormulas {
-        @Override
-        public Map<CellPlace, Optional<CellValue>> recompute(
-                byte[] patchedPackage, Map<CellPlace, CellValue> before, Set<CellPlace> owned) {
-            Map<CellPlace, CellValue> earlier = new HashMap<>(before);
-            earlier.replaceAll((place, blank) -> shown.getOrDefault(place, blank));
-            return new OwnFormulas(progress).recompute(patchedPackage, earlier, owned);
-        }
     }
 
     private void leftBehind(XlsxBook book, Filling.Report before, List<String> left) {

@@ -169,6 +169,11 @@ enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
     private record Printed(VariantPrintLines line, Fingerprint print)
             implements LiveLine.Formula, LiveLine.Core {
         @Override
+        public int revised() {
+            return line.revised();
+        }
+
+        @Override
         public String at(Index index) {
             return line == COLUMN
                     ? "IF(AND({path_ready@left}=1,{path_ready@right}=1)," + print.formula(0) + ",0)"
