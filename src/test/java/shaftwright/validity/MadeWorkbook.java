@@ -79,7 +79,7 @@ enum MadeWorkbook {
         @Override
         void make(Path file) {
             run("new", "--demo", "--unit", "mm", file);
-            run("fill", "--set", "height_left[2]=", "--set", "scenario_name[B]=", file);
+            run("fill", "--set", "scenario_name[B]=", file);
         }
     },
     PACKED(true) {
@@ -119,8 +119,7 @@ enum MadeWorkbook {
     COMPARED_AND_FILLED(false) {
         @Override
         void make(Path file) {
-            Path compared = from(COMPARED, file);
-            run("fill", "--set", "book2_vehicle_name=Another", "--out", file, compared);
+            run("fill", "--out", file, from(COMPARED, file));
         }
     },
     TAKEN_INTO(true) {
