@@ -29,6 +29,15 @@ public sealed interface CellValue {
     CellValue BLANK = new Blank();
     CellValue NOT_AVAILABLE = new Fault("#N/A");
 
+    /** Whether both are the same but for the last digits, which programs write differently. */
+    default boolean isNear(CellValue other) {
+        if (this instanceof Numeric a && other instanceof Numeric b) {
+            double scale = Math.max(Math.abs(a.value()), Math.abs(b.value()));
+            return Math.abs(a.value() - b.value()) <= 1e-9 * scale;
+        }
+        return equals(other);
+    }
+
     static CellValue of(double number) {
         return new Numeric(number);
     }

@@ -16,8 +16,6 @@ import shaftwright.workbook.live.Section;
 
 /** A book's live cells, and those among them that no longer compute what they are declared to. */
 final class LiveCheck {
-    private static final double LAST_DIGITS = 1e-9;
-
     private final LiveCells live;
     private final List<Problem> found;
     private final List<Problem> overwritten;
@@ -153,8 +151,9 @@ final class LiveCheck {
         for (LiveCells.Cell cell : live.all()) {
             if (cell.line().isEngine()
                     && !cell.content().hasFormula()
-                    && !agree(
-                            cell.content().value(), cell.line().core().at(sizing, cell.index()))) {
+                    && !cell.content()
+                            .value()
+                            .isNear(cell.line().core().at(sizing, cell.index()))) {
                 old.computeIfAbsent(cell.line().section(), section -> new ArrayList<>()).add(cell);
             }
         }
@@ -176,19 +175,6 @@ final class LiveCheck {
                                     + "; fill the workbook again"));
         }
         return outdated;
-    }
-
-    /** Programs write the last digits differently. */
-    private static boolean agree(CellValue stored, CellValue computed) {
-        if (stored instanceof CellValue.Numeric a && computed instanceof CellValue.Numeric b) {
-            double scale = Math.max(Math.abs(a.value()), Math.abs(b.value()));
-            return Math.abs(a.value() - b.value()) <= LAST_DIGITS * scale;
-        }
-        if (stored instanceof CellValue.Text a && computed instanceof CellValue.Text b) {
-            // A record's own equals costs a cold start the JDK's method handles.
-            return a.value().equals(b.value());
-        }
-        return stored.equals(computed);
     }
 
     private boolean sameShape(LiveCells.Cell cell, String formula) {

@@ -114,6 +114,7 @@ final class TypedFormulas {
     }
 
     private void sayUnknown(List<Problem> problems) {
+        boolean typing = !typed.changes().isEmpty();
         for (CellPlace place : followed.unknown()) {
             boolean blank = cells.at(place).value() instanceof CellValue.Blank;
             problems.add(
@@ -124,13 +125,13 @@ final class TypedFormulas {
                                     ? "a formula without a value"
                                     : "a formula whose value changes with this, and which only a"
                                             + " spreadsheet program can compute",
-                            blank
-                                    ? "its value; open the workbook once "
+                            typing && !blank
+                                    ? "a typed value; or make the change "
                                             + WHERE
-                                            + " and save it there, or type the value"
-                                    : "a typed value; or make the change "
+                                            + " and save it there"
+                                    : "its value; open the workbook once "
                                             + WHERE
-                                            + " and save it there"));
+                                            + " and save it there, or type the value"));
         }
     }
 
