@@ -3,6 +3,7 @@ package shaftwright.calc;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import java.util.List;
 import java.util.Optional;
+import shaftwright.study.Cautions;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.Problem;
 
@@ -70,7 +71,9 @@ enum MenuCommand {
                 "Filled: "
                         + (changed == 0 ? "no figure" : counted(changed, "figure"))
                         + " changed. Nothing is saved yet.\n"
-                        + lines(report.problems()));
+                        + lines(report.problems())
+                        + "\n\n"
+                        + Cautions.LINE);
     }
 
     private static Answer check(Desk desk) throws com.sun.star.uno.Exception {

@@ -1,6 +1,7 @@
 package shaftwright.cli;
 
 import java.io.PrintStream;
+import shaftwright.study.Cautions;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Sizing;
@@ -27,6 +28,8 @@ final class FillSummary {
         }
         if (used == 0) {
             out.println("No scenario has a name yet, so none was computed.");
+        } else {
+            out.println(Cautions.LINE);
         }
     }
 

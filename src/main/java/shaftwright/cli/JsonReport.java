@@ -17,6 +17,7 @@ import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.ViewAngles;
 import shaftwright.shaft.WheelMove;
+import shaftwright.study.Cautions;
 import shaftwright.study.Finding;
 import shaftwright.study.Verdict;
 import shaftwright.suspension.Calibration;
@@ -105,6 +106,7 @@ import shaftwright.workbook.StopsAlone;
  *             STRAP or BUMP_STOP), closed_mm, open_mm, length_ride_mm, length_per_height (negative:
  *             bump closes it), stops_up_mm, stops_down_mm (null: it does not)
  * warnings    sentences on what is doubtful, cell by cell
+ * caution     what to keep in mind beside every verdict, in one line
  * </pre>
  *
  * A number that is not known is null. A comparison gives contract, file and books: one such object
@@ -185,6 +187,7 @@ final class JsonReport {
             json.writeString(problem.toString());
         }
         json.writeEndArray();
+        json.writeStringField("caution", Cautions.LINE);
         json.writeEndObject();
     }
 

@@ -14,6 +14,7 @@ import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.GrooveUse;
 import shaftwright.shaft.SideResult;
+import shaftwright.study.Cautions;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.LongestTravel;
 import shaftwright.travel.StopAlone;
@@ -50,6 +51,12 @@ final class ResultTable {
                 sizing.unit() == LengthUnit.INCH
                         ? LengthStyle.DECIMAL_INCH
                         : LengthStyle.MILLIMETRES;
+    }
+
+    /** What to keep in mind beside every verdict. */
+    void printCaution() {
+        wrapped(Cautions.LINE);
+        out.println();
     }
 
     /**
@@ -285,17 +292,20 @@ final class ResultTable {
         if (chances != null) {
             row(
                     "chances",
-                    percent(chances.bottoming())
-                            + " bottoming, "
-                            + percent(chances.pullOut())
-                            + " pull-out, of "
+                    chance(chances.bottoming(), chances.trials())
+                            + " bottom, "
+                            + chance(chances.pullOut(), chances.trials())
+                            + " pull out, of "
                             + chances.trials()
                             + " trials");
         }
     }
 
-    private static String percent(double chance) {
-        return rounded(100 * chance, 1) + " %";
+    /** None seen in n trials leaves, at 95 %, a chance of up to {@code 3/n} (the rule of three). */
+    private static String chance(double chance, int trials) {
+        return chance == 0
+                ? "none (below about " + rounded(100 * 3.0 / trials, 1) + " %)"
+                : rounded(100 * chance, 1) + " %";
     }
 
     /** Nothing unless a torque and a part that takes one are known. */
@@ -338,7 +348,8 @@ final class ResultTable {
                     .append(angle(inner ? places[i].innerAngle() : places[i].outerAngle()));
         }
         text.append("; limit ").append(angle(joint.angleMax()));
-        if (Double.isFinite(joint.angleContinuous())) {
+        // A joint without a running limit of its own has the other one for it.
+        if (joint.angleContinuous() < joint.angleMax()) {
             text.append(", running ").append(angle(joint.angleContinuous()));
         }
         return text.toString();

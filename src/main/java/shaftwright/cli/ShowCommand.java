@@ -88,6 +88,7 @@ final class ShowCommand {
             table.print(scenario, sides);
         }
         table.printPaths(sides);
+        table.printCaution();
         problems(report).print(terminal.out());
     }
 

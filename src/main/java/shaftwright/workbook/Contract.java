@@ -809,10 +809,11 @@ public final class Contract {
                 words(
                         "blank_in_stock",
                         BLANK,
-                        "In stock",
+                        "Can be had",
                         CHOICE,
-                        List.of("yes", "no"),
-                        "no: it is not chosen."));
+                        List.of("yes", "to order", "no"),
+                        "In the seller's stock, not in your garage. no: it can't be had and is not"
+                                + " chosen."));
         StrengthInputs.blanks(all);
         all.add(
                 length(

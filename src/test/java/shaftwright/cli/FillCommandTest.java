@@ -22,7 +22,7 @@ class FillCommandTest {
 
         assertThat(run.code()).isZero();
         assertThat(run.out().lines().toList())
-                .hasSize(6)
+                .hasSize(7)
                 .satisfies(
                         lines ->
                                 assertThat(lines.get(0))
@@ -31,7 +31,11 @@ class FillCommandTest {
                         lines ->
                                 assertThat(lines.get(1))
                                         .startsWith("B Small joints from the shelf: "))
-                .satisfies(lines -> assertThat(lines.get(5)).endsWith("none of them changed."));
+                .satisfies(
+                        lines ->
+                                assertThat(lines.get(5))
+                                        .startsWith("Caution: a sizing aid, not approval."))
+                .satisfies(lines -> assertThat(lines.get(6)).endsWith("none of them changed."));
     }
 
     @Test

@@ -3,6 +3,7 @@ package shaftwright.workbook.template;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.study.Cautions;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
@@ -59,16 +60,9 @@ final class CardSheet {
         row = new ShaftPicture(draft, sheet, side).lay(row + 2, COLUMNS, COLUMNS + 2);
         row = lengths(draft, sheet, side, row + 1);
         row = checks(draft, sheet, row + 1);
-        draft.text(
-                sheet,
-                row + 1,
-                0,
-                "Stands under the vehicle, springs out before cycling, eyes and hands protected. A sizing"
-                        + " aid, not approval: local rules and licensed practice decide what may be"
-                        + " driven.",
-                look.prose());
+        draft.text(sheet, row + 1, 0, Cautions.BENCH, look.prose());
         sheet.addMergedRegion(new CellRangeAddress(row + 1, row + 1, 0, 4));
-        sheet.getRow(row + 1).setHeightInPoints(30);
+        sheet.getRow(row + 1).setHeightInPoints(44);
         Page.printOnOnePage(sheet);
         draft.workbook()
                 .setPrintArea(draft.workbook().getSheetIndex(sheet), 0, COLUMNS - 1, 0, row + 1);

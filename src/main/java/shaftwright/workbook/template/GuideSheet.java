@@ -2,6 +2,7 @@ package shaftwright.workbook.template;
 
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.study.Cautions;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.MeasuringCheck;
 import shaftwright.workbook.Side;
@@ -20,6 +21,7 @@ final class GuideSheet {
     private static final String[] ORDER = {
         "Alignment: set and check camber, toe and link lengths first, tighten their bolts. They move"
                 + " the hub, so they come before every reading.",
+        Cautions.MEASURING,
         "Vehicle level on stands, never on a jack alone. Springs out, wheel or hub moves freely by hand"
                 + " from full droop to full bump.",
         "Wheel straight ahead. Cups or flanges bare and clean where the tape touches.",

@@ -2,6 +2,7 @@ package shaftwright.workbook.template;
 
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.study.Cautions;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.InputKind;
 import shaftwright.workbook.Side;
@@ -25,16 +26,6 @@ final class StartSheet {
         "Card left, Card right: choose the scenario to build, print, take them to the lathe.",
     };
 
-    static final String[] CAUTIONS = {
-        "Support the vehicle on stands, never on a jack alone. Take springs out before you cycle"
-                + " the suspension by hand.",
-        "Eye, hand and face protection when hardened steel is cut. No rotating test with hands"
-                + " near.",
-        "Check bolt torques after the first run, and clearances at both ends of the travel.",
-        "The result is a sizing aid, not approval. Local rules, event rules and licensed or"
-                + " certified practice decide what may be driven.",
-    };
-
     private StartSheet() {}
 
     static void lay(Draft draft) {
@@ -42,7 +33,7 @@ final class StartSheet {
         int row = top(draft, sheet);
         row = list(draft, sheet, row + 1, 3, "Order of work", STEPS);
         row = legend(draft, sheet, row + 1);
-        row = list(draft, sheet, row + 1, 3, "Cautions", CAUTIONS);
+        row = list(draft, sheet, row + 1, 3, "Cautions", Cautions.ALL.toArray(new String[0]));
         version(draft, sheet, row + 1);
     }
 
