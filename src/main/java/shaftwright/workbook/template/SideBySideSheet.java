@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.study.Cautions;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.InputKind;
@@ -245,7 +246,7 @@ final class SideBySideSheet {
         for (String line : EXPLANATIONS) {
             sentence("About this file", line);
         }
-        for (String caution : StartSheet.CAUTIONS) {
+        for (String caution : Cautions.ALL) {
             sentence("Caution", caution);
         }
         draft.text(sheet, row, 0, "Comparison version", look.note());
