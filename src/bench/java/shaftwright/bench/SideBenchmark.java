@@ -66,7 +66,10 @@ public class SideBenchmark {
                         Polynomial.of(reach * reach, -9000, -12000, 500),
                         Polynomial.of(-0.01, -0.03, 0.004, 0),
                         Polynomial.of(0.002, 0.003, 0, 0.001),
-                        new FitDoubt(Polynomial.of(0.3, 0, 0.2, 0, 0.3, 0, 0.2), 0.3, 0.2, 0.09));
+                        new FitDoubt(
+                                Polynomial.of(130_000, 0, 90_000, 0, 130_000, 0, 90_000),
+                                Polynomial.ZERO,
+                                0.09));
         MountedJoint mounted = new MountedJoint(joint(), 0, 0, 12, 25, 0);
         return new SideSetup(
                 path,

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import shaftwright.doubt.SlackChances;
 import shaftwright.joint.Joint;
@@ -23,6 +24,8 @@ import shaftwright.study.Verdict;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.LinkagePath;
+import shaftwright.suspension.ReadingContradiction;
+import shaftwright.suspension.SuspectReading;
 import shaftwright.travel.LongestTravel;
 import shaftwright.travel.StopAlone;
 import shaftwright.travel.TravelRange;
@@ -98,9 +101,14 @@ import shaftwright.workbook.StopsAlone;
  * paths       left, right (what --side leaves):
  *   source    measured or linkage
  *   low_mm, high_mm (travel that it covers), doubt_ride_mm
+ *   contradiction  whether the readings contradict each other, placed or not
+ *   suspect_rows   numbers of the rows, as typed, whose distance or height the others speak against
+ *   suspects  all readings that they speak against: row, quantity (distance, fore_aft, camber or
+ *             toe), repeat (which reading of the row's distance is mistyped; null: the row's as a
+ *             whole), read_mm, expected_mm (angles: read_rad, expected_rad)
  *   linkage   null when there is none; else low_mm, high_mm, length_error_mm, angle_error_rad
  *             (curves off the linkage), readings (null, or how tape and linkage agree: rows,
- *             agreement WITHIN_TAPE, WITH_OFFSETS or DIFFERENT, off_mm, tape_mm,
+ *             left_out (suspect rows), agreement WITHIN_TAPE, WITH_OFFSETS or DIFFERENT, off_mm, tape_mm,
  *             off_with_offsets_mm, flange_out_mm, flange_up_mm, datum_out_mm, singular_values)
  *   restraints  dampers, straps and bump stops that could be worked out: row, name, kind (DAMPER,
  *             STRAP or BUMP_STOP), closed_mm, open_mm, length_ride_mm, length_per_height (negative:
@@ -234,10 +242,36 @@ final class JsonReport {
             } else {
                 json.writeNullField("linkage");
             }
+            contradiction(path.readings().contradiction());
             new RestraintReport(json).rows(path.restraints());
             json.writeEndObject();
         }
         json.writeEndObject();
+    }
+
+    private void contradiction(Optional<ReadingContradiction> found) throws IOException {
+        json.writeBooleanField("contradiction", found.isPresent() && found.get().exists());
+        json.writeArrayFieldStart("suspect_rows");
+        for (int row : found.map(ReadingContradiction::suspectRows).orElse(List.of())) {
+            json.writeNumber(row);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("suspects");
+        for (SuspectReading suspect : found.map(ReadingContradiction::suspects).orElse(List.of())) {
+            String unit = suspect.quantity().isAngle() ? "_rad" : "_mm";
+            json.writeStartObject();
+            json.writeNumberField("row", suspect.row());
+            json.writeStringField("quantity", suspect.quantity().name().toLowerCase(Locale.ROOT));
+            if (suspect.isRepeat()) {
+                json.writeNumberField("repeat", suspect.repeat());
+            } else {
+                json.writeNullField("repeat");
+            }
+            number("read" + unit, suspect.read());
+            number("expected" + unit, suspect.expected());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void linkage(SideLinkage linkage, LinkagePath path) throws IOException {
@@ -257,6 +291,11 @@ final class JsonReport {
     private void calibration(Calibration calibration) throws IOException {
         json.writeObjectFieldStart("readings");
         json.writeNumberField("rows", calibration.rows());
+        json.writeArrayFieldStart("left_out");
+        for (int row : calibration.leftOut()) {
+            json.writeNumber(row);
+        }
+        json.writeEndArray();
         json.writeStringField("agreement", calibration.agreement().name());
         number("off_mm", calibration.offBefore());
         number("tape_mm", calibration.tape());

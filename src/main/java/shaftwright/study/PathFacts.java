@@ -2,6 +2,8 @@ package shaftwright.study;
 
 import java.util.List;
 import java.util.Optional;
+import shaftwright.suspension.ReadingContradiction;
+import shaftwright.units.LengthUnit;
 
 /**
  * What a side's verdict rests on: whether everything needed is there, and how far its hub path may
@@ -44,10 +46,18 @@ public record PathFacts(
      *
      * @param suspects what to measure again, such as "row 3, distance"; empty when so few readings
      *     can't show which is wrong
+     * @param nextHeight where one more height tells most, such as "19 5/8 in"
      */
-    public record Contradiction(List<String> suspects) {
+    public record Contradiction(List<String> suspects, String nextHeight) {
         public Contradiction {
             suspects = List.copyOf(suspects);
+        }
+
+        /** What is said of readings in the workbook's unit. */
+        public static Contradiction of(ReadingContradiction found, LengthUnit unit) {
+            return new Contradiction(
+                    ReadingWording.listed(found, unit),
+                    ReadingWording.distance(found.nextHeight(), unit));
         }
     }
 

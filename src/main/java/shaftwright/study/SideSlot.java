@@ -53,6 +53,7 @@ public enum SideSlot implements Slot {
     MOUTH_OVERLAP(EXCESS),
     MOUTH_AT(TRAVEL),
     SUSPECTS(NAME),
+    NEXT_HEIGHT(NAME),
     INNER_BOLT_SHARE(FACTOR_ABOVE),
     INNER_BOLT_MOST(FACTOR),
     INNER_BOLT_TORQUE(TORQUE),
@@ -132,8 +133,11 @@ public enum SideSlot implements Slot {
     private String name(SideFacts side) {
         return switch (this) {
             case MISSING -> side.path().missing();
+            case NEXT_HEIGHT -> side.path().contradiction().orElseThrow().nextHeight();
             case SUSPECTS ->
-                    String.join(", and ", side.path().contradiction().orElseThrow().suspects());
+                    String.join(
+                            ReadingWording.LISTED_BETWEEN,
+                            side.path().contradiction().orElseThrow().suspects());
             case WEAKEST_PART -> side.strength().weakest().orElseThrow().part();
             case BUMP_STOP -> side.travel().bump().orElseThrow().stop();
             case DROOP_STOP -> side.travel().droop().orElseThrow().stop();

@@ -13,7 +13,8 @@ import java.util.List;
  * left at zero: which ones these are shows in the singular values of the derivatives, each of which
  * is σ over the standard uncertainty of its combination.
  *
- * @param rows number of readings that lie inside the linkage's travel
+ * @param rows number of rows that count: inside the linkage's travel and not suspect
+ * @param leftOut numbers of the rows, as typed, that are left out as suspect
  * @param flangeOut output flange farther outward than typed, mm
  * @param flangeUp output flange higher than typed, mm
  * @param datumOut hub datum farther outward along the stub axis than typed, mm
@@ -28,6 +29,7 @@ import java.util.List;
  */
 public record Calibration(
         int rows,
+        List<Integer> leftOut,
         double flangeOut,
         double flangeUp,
         double datumOut,
@@ -55,6 +57,7 @@ public record Calibration(
     private static final double SETTLED = 1e-9;
 
     public Calibration {
+        leftOut = List.copyOf(leftOut);
         uncertainties = List.copyOf(uncertainties);
         singularValues = List.copyOf(singularValues);
         untold = List.copyOf(untold);
@@ -87,15 +90,27 @@ public record Calibration(
                             + " heights inside the linkage's travel are needed; have "
                             + rows.size());
         }
-        return new Fit(path, rows).result();
+        return new Fit(path, rows).result(leftOut(path, measured));
     }
 
-    /** Rows of the readings that lie inside the linkage's travel. */
+    /**
+     * Rows of the readings that lie inside the linkage's travel and that no others speak against.
+     */
     public static List<FittedRow> inside(HubPath path, MeasuredPath measured) {
         List<FittedRow> rows = new ArrayList<>();
         for (FittedRow row : measured.rows()) {
-            if (path.covers(row.t())) {
+            if (path.covers(row.t()) && !row.isSuspect()) {
                 rows.add(row);
+            }
+        }
+        return rows;
+    }
+
+    private static List<Integer> leftOut(HubPath path, MeasuredPath measured) {
+        List<Integer> rows = new ArrayList<>();
+        for (FittedRow row : measured.rows()) {
+            if (path.covers(row.t()) && row.isSuspect()) {
+                rows.add(row.row().number());
             }
         }
         return rows;
@@ -133,7 +148,7 @@ public record Calibration(
             this.rows = rows;
         }
 
-        Calibration result() {
+        Calibration result(List<Integer> leftOut) {
             double before = off();
             FittedRow worst = rows.get(0);
             for (FittedRow row : rows) {
@@ -147,6 +162,7 @@ public record Calibration(
             }
             return new Calibration(
                     rows.size(),
+                    leftOut,
                     offsets[0],
                     offsets[1],
                     offsets[2],
@@ -171,13 +187,13 @@ public record Calibration(
         private double tape() {
             double sum = 0;
             for (FittedRow row : rows) {
-                sum += row.deviation() * row.deviation() / row.row().readings();
+                sum += row.readingDeviation() * row.readingDeviation();
             }
             return Math.sqrt(sum / rows.size());
         }
 
         private double residual(FittedRow row) {
-            return row.row().meanDistance() - vector(row.t()).norm();
+            return row.distance() - vector(row.t()).norm();
         }
 
         /**
@@ -204,7 +220,7 @@ public record Calibration(
             double[] right = new double[OFFSETS];
             for (FittedRow row : rows) {
                 Vector d = vector(row.t());
-                double weight = row.row().readings() / (row.deviation() * row.deviation());
+                double weight = 1 / (row.readingDeviation() * row.readingDeviation());
                 double[] slope = slope(row.t(), d);
                 for (int i = 0; i < OFFSETS; i++) {
                     right[i] += weight * slope[i] * residual(row);

@@ -1,27 +1,25 @@
 package shaftwright.suspension;
 
-/** How well the rows of a side can check each other. */
+/** How well the readings of a quantity can check each other, by what the curve leaves free. */
 public enum CrossCheck {
     /** As many rows as the curve has coefficients: it runs through all of them, right or wrong. */
     NONE,
-    /** A wrong row shows, but not which of its neighbours it is (four to six rows). */
-    SHOWS_A_GROUP,
-    /** A wrong row is named (seven rows or more). */
+    /** A contradiction shows, but not which row is wrong; at the ends it may not show at all. */
+    SHOWS_A_CONTRADICTION,
+    /** A wrong row is named. */
     NAMES_THE_ROW;
 
-    static CrossCheck of(int rows, int coefficients) {
-        if (rows <= coefficients) {
+    /**
+     * By degrees of freedom.
+     *
+     * @param freedom rows less coefficients of the curve
+     */
+    static CrossCheck of(int freedom) {
+        if (freedom <= 0) {
             return NONE;
         }
-        return rows >= 7 ? NAMES_THE_ROW : SHOWS_A_GROUP;
-    }
-
-    /** What a row is called that is off by more than its readings' doubt explains. */
-    Suspicion suspicion() {
-        return switch (this) {
-            case NONE -> Suspicion.NONE;
-            case SHOWS_A_GROUP -> Suspicion.ONE_OF_THESE;
-            case NAMES_THE_ROW -> Suspicion.MEASURE_AGAIN;
-        };
+        return freedom - 1 >= OutlierTest.LEAST_FREEDOM_LEFT
+                ? NAMES_THE_ROW
+                : SHOWS_A_CONTRADICTION;
     }
 }

@@ -1,41 +1,47 @@
 package shaftwright.suspension;
 
 /**
- * How far a path through readings may be off.
+ * How far a path may be off.
  *
- * @param hat what the readings' positions make of one reading's variance: {@code h(s) = Σ
- *     P_k(s)²/N_k}, without unit
- * @param distanceVariance σ_c², variance of one distance reading, mm²
- * @param heightVariance σ_z², variance of one height, mm²
+ * @param variance h(s), variance of the fitted square of the reach, mm⁴
+ * @param shift how the square of the reach moves when suspect readings are left out, mm²
  * @param allowance b, what the true curve may differ from the fitted kind of curve, mm
  */
-public record FitDoubt(
-        Polynomial hat, double distanceVariance, double heightVariance, double allowance) {
+public record FitDoubt(Polynomial variance, Polynomial shift, double allowance) {
     /** Of a path that is computed, not measured. */
-    public static final FitDoubt NONE = new FitDoubt(Polynomial.ZERO, 0, 0, 0);
+    public static final FitDoubt NONE = ofAllowance(0);
 
     public FitDoubt {
-        requireNotNegative(distanceVariance, "variance of a distance");
-        requireNotNegative(heightVariance, "variance of a height");
-        requireNotNegative(allowance, "curve allowance");
+        if (!(allowance >= 0 && allowance < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("allowance must be 0 or more; have " + allowance);
+        }
+    }
+
+    /** The same all over the travel, mm. */
+    public static FitDoubt ofAllowance(double allowance) {
+        return new FitDoubt(Polynomial.ZERO, Polynomial.ZERO, allowance);
     }
 
     /**
-     * {@code U = 2 √((σ_c² + c'² σ_z²) h(s)) + b}, mm: twice the standard uncertainty of the fitted
-     * distance (JCGM 100:2008, coverage factor 2) plus the curve allowance.
+     * {@code U = 2 √h/(2D) + b + |Δ|}, mm: twice the standard uncertainty of the fitted distance
+     * (JCGM 100:2008, coverage factor 2), the curve allowance, and what the suspect readings move
+     * the distance by, {@code Δ = shift/(2D)}.
      *
      * @param s normalised travel
-     * @param slope c', change of distance with height, mm/mm
+     * @param distance D between the datums, mm
      */
-    public double at(double s, double slope) {
-        // Rounding may leave a hat that is zero by construction a hair below it.
-        double h = Math.max(0, hat.at(s));
-        return 2 * Math.sqrt((distanceVariance + slope * slope * heightVariance) * h) + allowance;
+    public double at(double s, double distance) {
+        return 2 * deviation(s, distance) + allowance + Math.abs(shift(s, distance));
     }
 
-    private static void requireNotNegative(double value, String what) {
-        if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException(what + " must be 0 or more; have " + value);
-        }
+    /** Standard uncertainty of the fitted distance, {@code √h/(2D)}, mm. */
+    public double deviation(double s, double distance) {
+        // Rounding may leave a variance that is zero by construction a hair below it.
+        return Math.sqrt(Math.max(0, variance.at(s))) / (2 * distance);
+    }
+
+    /** Δ, by what the distance grows when the suspect readings are left out, mm. */
+    public double shift(double s, double distance) {
+        return shift.at(s) / (2 * distance);
     }
 }

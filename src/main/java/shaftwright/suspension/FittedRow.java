@@ -6,20 +6,28 @@ package shaftwright.suspension;
  * @param row as read
  * @param t travel, mm
  * @param s normalised travel
- * @param squaredReach V = c² - dx² - dz² of this row's readings, mm²
- * @param hat how much of its own fitted value the row decides, 0 to 1
- * @param residual distance read less distance by the curve, mm
- * @param deviation σ of one of its distance readings, the height's share included, mm
- * @param standardised residual as a multiple of what it may well be: {@code |e| √w / (σ √(1-h))}
- * @param suspicion what that says
+ * @param counted its distance as it counts
+ * @param squaredReach V = c² - dx² - dz² with that distance, mm²
+ * @param residual distance less distance by the curve, mm
+ * @param expected distance by the curve without suspect readings, mm
+ * @param readingDeviation what tape, repeats and height make of the distance, standard uncertainty,
+ *     mm
+ * @param deviation σ, the same with half the curve allowance, mm
+ * @param isSuspect whether the other rows speak against its distance or height
  */
 public record FittedRow(
         TapeRow row,
         double t,
         double s,
+        CountedDistance counted,
         double squaredReach,
-        double hat,
         double residual,
+        double expected,
+        double readingDeviation,
         double deviation,
-        double standardised,
-        Suspicion suspicion) {}
+        boolean isSuspect) {
+    /** Its distance as it counts, mm. */
+    public double distance() {
+        return counted.distance();
+    }
+}

@@ -74,7 +74,13 @@ public record HubPath(
                 rideRise + t,
                 camber.at(s),
                 toe.at(s),
-                doubt.at(s, distanceSlope(t)));
+                doubt.at(s, distance(s, t)));
+    }
+
+    private double distance(double s, double t) {
+        double x = foreAft.at(s);
+        double z = rideRise + t;
+        return Math.sqrt(reachSquared.at(s) + x * x + z * z);
     }
 
     /**
@@ -86,8 +92,7 @@ public record HubPath(
         double perTravel = 2 / travel();
         double x = foreAft.at(s);
         double z = rideRise + t;
-        double c = Math.sqrt(reachSquared.at(s) + x * x + z * z);
         double halfSlope = reachSquared.slopeAt(s) * perTravel / 2;
-        return (halfSlope + x * foreAft.slopeAt(s) * perTravel + z) / c;
+        return (halfSlope + x * foreAft.slopeAt(s) * perTravel + z) / distance(s, t);
     }
 }

@@ -70,7 +70,7 @@ public record LinkagePath(HubPath path, Polynomial pitch, double lengthError, do
                 path.reachSquared(),
                 path.camber(),
                 path.toe(),
-                new FitDoubt(Polynomial.ZERO, 0, 0, allowance));
+                FitDoubt.ofAllowance(allowance));
     }
 
     /** The ends of travel that lie inside the travel wanted: droop, bump, both or none. */

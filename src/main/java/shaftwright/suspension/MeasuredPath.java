@@ -2,55 +2,77 @@ package shaftwright.suspension;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
- * The path of an outer datum from tape readings, and how far they can be trusted.
+ * The path of an outer datum from tape readings, how far it can be trusted, and which readings the
+ * others speak against.
  *
- * <p>The squared sideways reach {@code V = c² - dx² - dz²} and the fore-aft offset are fitted over
- * height, each row weighted by its number of readings; camber and toe over the rows that have them.
- * A wrong reading shows in its residual measured against what tape and repeats explain, since the
- * scatter of so few rows about their own curve can't show it. Uncertainties after JCGM 100:2008:
- * resolution as an even spread over half a graduation either way, repeats pooled.
+ * <p>The squared sideways reach {@code V = c² - dx² - dz²} is fitted over height with absolute
+ * weights {@code w = 1/(2cσ)²}, {@code σ² = s_p²/n + σ_tape² + (D'σ_z)² + (b/2)²}: s_p the scatter
+ * of repeats over all rows, n the row's readings, D' the slope of distance over height by a first
+ * fit that is weighted by n, b the curve allowance. Repeats average scatter only, neither the
+ * tape's resolution nor the height, which was read once. Fore-aft offset, camber and toe are fitted
+ * by themselves over the rows that have them. Uncertainties after JCGM 100:2008: resolution as an
+ * even spread over half a graduation either way, repeats pooled.
  */
 public final class MeasuredPath {
     /** Two rows can't show what happens between them. */
     public static final int LEAST_ROWS_FOR_VERDICT = 3;
 
-    /** A residual beyond so many deviations makes its row suspect. */
-    public static final double SUSPECT_BEYOND = 3;
-
-    /** Keeps a row that alone decides its fitted value from dividing by zero. */
-    private static final double LEAST_FREEDOM = 1e-6;
-
     private static final int STEPS_TO_LOOK_AT = 48;
 
-    private final HubPath path;
-    private final OrthogonalBasis basis;
-    private final Optional<OrthogonalBasis> camberBasis;
-    private final Optional<OrthogonalBasis> toeBasis;
-    private final double meanSquaredReach;
+    private final TapeColumns columns;
+    private final TapeSettings settings;
+    private final RepeatReadings repeats;
+    private final OrthogonalBasis firstBasis;
+    private final HubPath firstPath;
+    private final List<CountedDistance> counted = new ArrayList<>();
     private final double pooledDeviation;
-    private final double distanceDeviation;
-    private final double heightDeviation;
-    private final CrossCheck crossCheck;
-    private final List<FittedRow> rows;
+    private final double curveAllowance;
+    private final double[] squaredReach;
+    private final double meanSquaredReach;
+    private final Map<MeasuredQuantity, QuantityFit> fits = new EnumMap<>(MeasuredQuantity.class);
+    private final HubPath path;
+    private final List<FittedRow> rows = new ArrayList<>();
+    private final RowGaps gaps;
+    private final ReadingContradiction contradiction;
     private final List<ReadingRemark> warnings;
 
-    private MeasuredPath(Readings readings, TapeSettings settings, ReadingCheck check) {
-        basis = readings.basis;
-        meanSquaredReach = basis.mean(readings.squaredReach);
-        pooledDeviation = pooledDeviation(readings.rows);
-        double tape = settings.tapeDeviation();
-        distanceDeviation = Math.sqrt(tape * tape + pooledDeviation * pooledDeviation);
-        heightDeviation = settings.heightDeviation();
-        crossCheck = CrossCheck.of(readings.rows.size(), basis.degree() + 1);
-        camberBasis = angleBasis(readings, true, settings.degree(), check);
-        toeBasis = angleBasis(readings, false, settings.degree(), check);
-        path = path(readings, settings, check);
-        rows = compare(readings);
+    private MeasuredPath(TapeColumns columns, TapeSettings settings, ReadingCheck check) {
+        this.columns = columns;
+        this.settings = settings;
+        int degree = settings.degree().degree(columns.rows());
+        curveAllowance = settings.curveAllowance(degree, columns.travel());
+        fit(MeasuredQuantity.FORE_AFT, settings.foreAftDeviation(curveAllowance));
+        fitAngle(MeasuredQuantity.CAMBER, check);
+        fitAngle(MeasuredQuantity.TOE, check);
+
+        repeats = new RepeatReadings(columns.list(), settings.tapeGraduation());
+        firstBasis = new OrthogonalBasis(columns.s(), columns.readings(), degree);
+        firstPath = fitFirst();
+        lookAtReach(firstPath, check);
+        for (int i = 0; i < columns.rows(); i++) {
+            counted.add(repeats.counted(i, firstPath.at(columns.t(i)).distance()));
+            repeatsDiffer(i, check);
+        }
+        pooledDeviation = pool();
+
+        squaredReach = new double[columns.rows()];
+        OrthogonalBasis basis = new OrthogonalBasis(columns.s(), weights(), degree);
+        meanSquaredReach = basis.mean(squaredReach);
+        fits.put(MeasuredQuantity.DISTANCE, QuantityFit.ofReach(basis, centred()));
+        path = fitted();
+        lookAtReach(path, check);
+        fewRows(check);
+        for (int i = 0; i < columns.rows(); i++) {
+            rows.add(compare(i));
+        }
+        gaps = new RowGaps(columns, path.doubt().variance());
+        contradiction = ReadingContradiction.of(rows, fits.values(), gaps.leastKnown());
         warnings = List.copyOf(check.warnings());
     }
 
@@ -68,12 +90,11 @@ public final class MeasuredPath {
         ReadingCheck check = new ReadingCheck();
         check.heights(rideHeight, innerHeight);
         for (TapeRow row : rows) {
-            check.row(row, innerHeight, settings);
+            check.row(row, innerHeight);
         }
         check.together(rows, rideHeight, settings.degree());
         check.stopIfRefused();
-        Readings readings = new Readings(rows, rideHeight, innerHeight, settings.degree());
-        return new MeasuredPath(readings, settings, check);
+        return new MeasuredPath(new TapeColumns(rows, rideHeight, innerHeight), settings, check);
     }
 
     /** The path, for everything that follows. */
@@ -83,27 +104,24 @@ public final class MeasuredPath {
 
     /** The rows in the order given, each beside the curve. */
     public List<FittedRow> rows() {
-        return rows;
+        return List.copyOf(rows);
     }
 
     /** Degree of the curves of reach and fore-aft offset. */
     public int degree() {
-        return basis.degree();
+        return firstBasis.degree();
     }
 
-    /** The orthogonal polynomials over the rows' normalised travel. */
-    public OrthogonalBasis basis() {
-        return basis;
+    /**
+     * The curve of a quantity, of the distance as square of the reach; empty where none was read.
+     */
+    public Optional<QuantityFit> fit(MeasuredQuantity quantity) {
+        return Optional.ofNullable(fits.get(quantity));
     }
 
-    /** The orthogonal polynomials over the rows with camber, when there are any. */
-    public Optional<OrthogonalBasis> camberBasis() {
-        return camberBasis;
-    }
-
-    /** The orthogonal polynomials over the rows with toe, when there are any. */
-    public Optional<OrthogonalBasis> toeBasis() {
-        return toeBasis;
+    /** The curve of the squared reach. */
+    public QuantityFit reach() {
+        return fits.get(MeasuredQuantity.DISTANCE);
     }
 
     /** Weighted mean of the squared reach, taken off before fitting and added back, mm². */
@@ -111,29 +129,67 @@ public final class MeasuredPath {
         return meanSquaredReach;
     }
 
+    /** The repeat readings, and which of them are mistyped. */
+    public RepeatReadings repeats() {
+        return repeats;
+    }
+
+    /** The orthogonal polynomials of the first fit, weighted by the number of readings. */
+    public OrthogonalBasis firstBasis() {
+        return firstBasis;
+    }
+
+    /** Squared reach of a row as the first fit takes it, mm². */
+    public double firstSquaredReach(int row) {
+        return columns.squaredReach(row, repeats.first(row));
+    }
+
+    /**
+     * Share of an orthogonal polynomial in the first curve of the squared reach, 0 above its
+     * degree.
+     */
+    public double firstShare(int k) {
+        return k > firstBasis.degree() ? 0 : firstBasis.coefficient(firstReach(), k);
+    }
+
+    /** The path of the first fit; camber and toe are zero. */
+    public HubPath firstPath() {
+        return firstPath;
+    }
+
+    /** How finely the readings were taken. */
+    public TapeSettings settings() {
+        return settings;
+    }
+
+    /** The places between neighbouring rows. */
+    public RowGaps gaps() {
+        return gaps;
+    }
+
     /** s_p, standard deviation of a distance by the repeat readings, mm; 0 without repeats. */
     public double pooledDeviation() {
         return pooledDeviation;
     }
 
-    /** σ_c, standard uncertainty of one distance reading, mm. */
-    public double distanceDeviation() {
-        return distanceDeviation;
+    /** b, what the true curve may differ from the fitted kind of curve, mm. */
+    public double curveAllowance() {
+        return curveAllowance;
     }
 
-    /** σ_z, standard uncertainty of a height, mm. */
-    public double heightDeviation() {
-        return heightDeviation;
-    }
-
-    /** How well the rows check each other. */
+    /** How well the distances check each other. */
     public CrossCheck crossCheck() {
-        return crossCheck;
+        return reach().crossCheck();
     }
 
     /** Whether a length may be judged by this path. */
     public boolean mayGiveVerdict() {
-        return rows.size() >= LEAST_ROWS_FOR_VERDICT;
+        return columns.rows() >= LEAST_ROWS_FOR_VERDICT;
+    }
+
+    /** How the readings contradict each other. */
+    public ReadingContradiction contradiction() {
+        return contradiction;
     }
 
     /** What the builder should know; never a reason to refuse. */
@@ -141,130 +197,105 @@ public final class MeasuredPath {
         return warnings;
     }
 
+    private void fit(MeasuredQuantity quantity, double deviation) {
+        int[] present = columns.present(quantity);
+        if (present.length == 0) {
+            return;
+        }
+        double[] s = new double[present.length];
+        double[] values = new double[present.length];
+        for (int point = 0; point < present.length; point++) {
+            s[point] = columns.s(present[point]);
+            values[point] = quantity.of(columns.row(present[point])).orElseThrow();
+        }
+        fits.put(
+                quantity,
+                QuantityFit.of(quantity, present, s, values, deviation, settings.degree()));
+    }
+
+    private void fitAngle(MeasuredQuantity angle, ReadingCheck check) {
+        fit(angle, TapeSettings.ANGLE_DEVIATION);
+        if (!fits.containsKey(angle)) {
+            warnNoAngle(angle, check);
+        } else if (!columns.reachesBothEnds(fits.get(angle))) {
+            warnAngleBeyondRows(angle, check);
+        }
+    }
+
+    private HubPath fitFirst() {
+        return columns.path(
+                curve(MeasuredQuantity.FORE_AFT),
+                firstBasis.fit(firstReach()),
+                Polynomial.ZERO,
+                Polynomial.ZERO,
+                FitDoubt.NONE);
+    }
+
+    private double[] firstReach() {
+        double[] reach = new double[columns.rows()];
+        Arrays.setAll(reach, this::firstSquaredReach);
+        return reach;
+    }
+
+    private Polynomial curve(MeasuredQuantity quantity) {
+        QuantityFit fit = fits.get(quantity);
+        return fit == null ? Polynomial.ZERO : fit.curve();
+    }
+
     /** {@code s_p² = Σ Σ (reading - mean)² / Σ (n - 1)}, pooled over the rows with repeats. */
-    private static double pooledDeviation(List<TapeRow> rows) {
+    private double pool() {
         double squares = 0;
         int freedom = 0;
-        for (TapeRow row : rows) {
-            squares += row.scatter();
-            freedom += row.readings() - 1;
+        for (CountedDistance distance : counted) {
+            squares += distance.scatter();
+            freedom += distance.readings() - 1;
         }
         return freedom > 0 ? Math.sqrt(squares / freedom) : 0;
     }
 
-    private HubPath path(Readings readings, TapeSettings settings, ReadingCheck check) {
-        FitDoubt doubt =
-                new FitDoubt(
-                        basis.hat(),
-                        distanceDeviation * distanceDeviation,
-                        heightDeviation * heightDeviation,
-                        settings.curveAllowance(basis.degree(), readings.travel()));
-        HubPath fitted =
-                new HubPath(
-                        readings.lowest - readings.rideHeight,
-                        readings.highest - readings.rideHeight,
-                        readings.rideHeight - readings.innerHeight,
-                        basis.fit(readings.foreAft),
-                        reach(readings.squaredReach),
-                        curve(camberBasis, present(readings, true)),
-                        curve(toeBasis, present(readings, false)),
-                        doubt);
-        lookAtReach(fitted, check);
-        fewRows(readings.rows.size(), check);
-        return fitted;
+    /** {@code w = 1/(2cσ)²} by row, 1/mm⁴; notes the squared reaches on the way. */
+    private double[] weights() {
+        double[] weights = new double[columns.rows()];
+        for (int i = 0; i < weights.length; i++) {
+            double distance = counted.get(i).distance();
+            squaredReach[i] = columns.squaredReach(i, distance);
+            double deviation = 2 * distance * deviation(i);
+            weights[i] = 1 / (deviation * deviation);
+        }
+        return weights;
     }
 
-    /** Fits V less its mean, so that the large constant costs no digits. */
-    private Polynomial reach(double[] squaredReach) {
-        double[] centred = new double[squaredReach.length];
+    /** σ of a row's distance without the curve's share, mm. */
+    private double readingDeviation(int i) {
+        double tape = settings.tapeDeviation();
+        double height = firstPath.distanceSlope(columns.t(i)) * settings.heightDeviation();
+        double repeated = pooledDeviation * pooledDeviation / counted.get(i).readings();
+        return Math.sqrt(repeated + tape * tape + height * height);
+    }
+
+    private double deviation(int i) {
+        double reading = readingDeviation(i);
+        return Math.sqrt(reading * reading + curveAllowance * curveAllowance / 4);
+    }
+
+    /** V less its mean, so that the large constant costs no digits. */
+    private double[] centred() {
+        double[] centred = squaredReach.clone();
         for (int i = 0; i < centred.length; i++) {
-            centred[i] = squaredReach[i] - meanSquaredReach;
+            centred[i] -= meanSquaredReach;
         }
-        double[] coefficients = basis.fit(centred).coefficients();
-        coefficients[0] += meanSquaredReach;
-        return Polynomial.of(coefficients);
+        return centred;
     }
 
-    /** The basis over the rows that have this angle, each with weight one; empty when none has. */
-    private static Optional<OrthogonalBasis> angleBasis(
-            Readings readings, boolean camber, DegreeChoice degree, ReadingCheck check) {
-        int n = 0;
-        double lowest = Double.POSITIVE_INFINITY;
-        double highest = Double.NEGATIVE_INFINITY;
-        double[] s = new double[readings.s.length];
-        for (int i = 0; i < readings.s.length; i++) {
-            if (angle(readings, i, camber).isPresent()) {
-                s[n++] = readings.s[i];
-                lowest = Math.min(lowest, readings.s[i]);
-                highest = Math.max(highest, readings.s[i]);
-            }
-        }
-        if (n == 0) {
-            warnNoAngle(camber, check);
-            return Optional.empty();
-        }
-        if (lowest > -1 || highest < 1) {
-            warnAngleBeyondRows(camber, check);
-        }
-        return Optional.of(unweighted(s, n, degree.degree(n)));
-    }
-
-    private static OptionalDouble angle(Readings readings, int row, boolean camber) {
-        TapeRow read = readings.rows.get(row);
-        return camber ? read.camber() : read.toe();
-    }
-
-    private static double[] present(Readings readings, boolean camber) {
-        int n = 0;
-        double[] v = new double[readings.s.length];
-        for (int i = 0; i < v.length; i++) {
-            OptionalDouble angle = angle(readings, i, camber);
-            if (angle.isPresent()) {
-                v[n++] = angle.getAsDouble();
-            }
-        }
-        return Arrays.copyOf(v, n);
-    }
-
-    private static Polynomial curve(Optional<OrthogonalBasis> basis, double[] values) {
-        return basis.isPresent() ? basis.get().fit(values) : Polynomial.ZERO;
-    }
-
-    private static OrthogonalBasis unweighted(double[] s, int n, int degree) {
-        double[] ones = new double[n];
-        Arrays.fill(ones, 1);
-        return new OrthogonalBasis(Arrays.copyOf(s, n), ones, degree);
-    }
-
-    private static void warnNoAngle(boolean camber, ReadingCheck check) {
-        if (camber) {
-            check.warn(
-                    ReadingRemark.Kind.NO_CAMBER,
-                    0,
-                    "no camber was measured and zero is used; with a joint some way behind the"
-                            + " flange face this costs a few millimetres of distance");
-        } else {
-            check.warn(
-                    ReadingRemark.Kind.NO_TOE,
-                    0,
-                    "no toe was measured and zero is used; angles of the outer joint may be off");
-        }
-    }
-
-    private static void warnAngleBeyondRows(boolean camber, ReadingCheck check) {
-        if (camber) {
-            check.warn(
-                    ReadingRemark.Kind.CAMBER_BEYOND_ROWS,
-                    0,
-                    "camber was not measured at both ends of the travel; its curve is carried on"
-                            + " from the rows that have it");
-        } else {
-            check.warn(
-                    ReadingRemark.Kind.TOE_BEYOND_ROWS,
-                    0,
-                    "toe was not measured at both ends of the travel; its curve is carried on from"
-                            + " the rows that have it");
-        }
+    private HubPath fitted() {
+        double[] reach = reach().curve().coefficients();
+        reach[0] += meanSquaredReach;
+        return columns.path(
+                curve(MeasuredQuantity.FORE_AFT),
+                Polynomial.of(reach),
+                curve(MeasuredQuantity.CAMBER),
+                curve(MeasuredQuantity.TOE),
+                new FitDoubt(reach().variance(), reach().shift(), curveAllowance));
     }
 
     private static void lookAtReach(HubPath fitted, ReadingCheck check) {
@@ -280,98 +311,83 @@ public final class MeasuredPath {
         }
     }
 
-    private void fewRows(int rows, ReadingCheck check) {
-        if (rows < LEAST_ROWS_FOR_VERDICT) {
+    private FittedRow compare(int i) {
+        double s = columns.s(i);
+        double curve = path.reachSquared().at(s);
+        return new FittedRow(
+                columns.row(i),
+                columns.t(i),
+                s,
+                counted.get(i),
+                squaredReach[i],
+                counted.get(i).distance() - columns.distance(i, curve),
+                columns.distance(i, curve + path.doubt().shift().at(s)),
+                readingDeviation(i),
+                deviation(i),
+                reach().test().leftOut(i));
+    }
+
+    private void repeatsDiffer(int i, ReadingCheck check) {
+        if (counted.get(i).mistyped().isEmpty() && columns.row(i).spread() > repeats.wide()) {
+            check.warn(
+                    ReadingRemark.Kind.REPEATS_DIFFER,
+                    columns.row(i).number(),
+                    "the repeat readings differ by more than a tape explains; measure them again");
+        }
+    }
+
+    private static void warnNoAngle(MeasuredQuantity angle, ReadingCheck check) {
+        if (angle == MeasuredQuantity.CAMBER) {
+            check.warn(
+                    ReadingRemark.Kind.NO_CAMBER,
+                    0,
+                    "no camber was measured and zero is used; with a joint some way behind the"
+                            + " flange face this costs a few millimetres of distance");
+        } else {
+            check.warn(
+                    ReadingRemark.Kind.NO_TOE,
+                    0,
+                    "no toe was measured and zero is used; angles of the outer joint may be off");
+        }
+    }
+
+    private static void warnAngleBeyondRows(MeasuredQuantity angle, ReadingCheck check) {
+        if (angle == MeasuredQuantity.CAMBER) {
+            check.warn(
+                    ReadingRemark.Kind.CAMBER_BEYOND_ROWS,
+                    0,
+                    "camber was not measured at both ends of the travel; its curve is carried on"
+                            + " from the rows that have it");
+        } else {
+            check.warn(
+                    ReadingRemark.Kind.TOE_BEYOND_ROWS,
+                    0,
+                    "toe was not measured at both ends of the travel; its curve is carried on from"
+                            + " the rows that have it");
+        }
+    }
+
+    private void fewRows(ReadingCheck check) {
+        if (!mayGiveVerdict()) {
             check.warn(
                     ReadingRemark.Kind.NO_VERDICT,
                     0,
                     "two heights can't show what happens between them: measure a third, better"
-                            + " five, before a length is judged");
+                            + " seven, before a length is judged");
         }
-        if (crossCheck == CrossCheck.NONE) {
+        if (crossCheck() == CrossCheck.NONE) {
             check.warn(
                     ReadingRemark.Kind.NO_CROSS_CHECK,
                     0,
                     "so few rows can't check each other: a wrong reading would not show");
-        }
-    }
-
-    private List<FittedRow> compare(Readings readings) {
-        List<FittedRow> compared = new ArrayList<>(readings.rows.size());
-        for (int i = 0; i < readings.rows.size(); i++) {
-            compared.add(compare(readings, i));
-        }
-        return List.copyOf(compared);
-    }
-
-    private FittedRow compare(Readings readings, int i) {
-        TapeRow row = readings.rows.get(i);
-        double s = readings.s[i];
-        double t = row.height() - readings.rideHeight;
-        double z = row.height() - readings.innerHeight;
-        double x = row.foreAft();
-        double residual = row.meanDistance() - Math.sqrt(path.reachSquared().at(s) + x * x + z * z);
-        double slope = path.distanceSlope(t) * heightDeviation;
-        double deviation = Math.sqrt(distanceDeviation * distanceDeviation + slope * slope);
-        double hat = basis.hat(i);
-        double standardised =
-                Math.abs(residual)
-                        * Math.sqrt(row.readings())
-                        / (deviation * Math.sqrt(Math.max(LEAST_FREEDOM, 1 - hat)));
-        Suspicion suspicion =
-                standardised > SUSPECT_BEYOND ? crossCheck.suspicion() : Suspicion.NONE;
-        return new FittedRow(
-                row,
-                t,
-                s,
-                readings.squaredReach[i],
-                hat,
-                residual,
-                deviation,
-                standardised,
-                suspicion);
-    }
-
-    /** The rows as columns of numbers. */
-    private static final class Readings {
-        final List<TapeRow> rows;
-        final double rideHeight;
-        final double innerHeight;
-        final double lowest;
-        final double highest;
-        final double[] s;
-        final double[] foreAft;
-        final double[] squaredReach;
-        final OrthogonalBasis basis;
-
-        Readings(List<TapeRow> rows, double rideHeight, double innerHeight, DegreeChoice degree) {
-            this.rows = rows;
-            this.rideHeight = rideHeight;
-            this.innerHeight = innerHeight;
-            double least = Double.POSITIVE_INFINITY;
-            double most = Double.NEGATIVE_INFINITY;
-            for (TapeRow row : rows) {
-                least = Math.min(least, row.height());
-                most = Math.max(most, row.height());
-            }
-            lowest = least;
-            highest = most;
-            s = new double[rows.size()];
-            foreAft = new double[rows.size()];
-            squaredReach = new double[rows.size()];
-            double[] weights = new double[rows.size()];
-            for (int i = 0; i < s.length; i++) {
-                TapeRow row = rows.get(i);
-                s[i] = (2 * row.height() - highest - lowest) / (highest - lowest);
-                foreAft[i] = row.foreAft();
-                squaredReach[i] = ReadingCheck.squaredReach(row, innerHeight);
-                weights[i] = row.readings();
-            }
-            basis = new OrthogonalBasis(s, weights, degree.degree(rows.size()));
-        }
-
-        double travel() {
-            return highest - lowest;
+        } else if (crossCheck() == CrossCheck.SHOWS_A_CONTRADICTION) {
+            check.warn(
+                    ReadingRemark.Kind.ENDS_NOT_CHECKED,
+                    0,
+                    "with "
+                            + columns.rows()
+                            + " heights a single wrong reading at the highest or lowest would not"
+                            + " show: measure seven, better nine");
         }
     }
 }

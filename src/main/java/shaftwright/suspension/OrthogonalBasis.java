@@ -112,6 +112,11 @@ public final class OrthogonalBasis {
         return norms[k];
     }
 
+    /** Weight of a point. */
+    public double weight(int point) {
+        return weights[point];
+    }
+
     /** {@code p_k} at a point. */
     public double value(int k, int point) {
         return values[k][point];
@@ -140,11 +145,37 @@ public final class OrthogonalBasis {
 
     /** The weighted least-squares polynomial through values at the points. */
     public Polynomial fit(double[] v) {
+        return sum(coefficients(v));
+    }
+
+    private double[] coefficients(double[] v) {
+        double[] shares = new double[norms.length];
+        for (int k = 0; k < norms.length; k++) {
+            shares[k] = coefficient(v, k);
+        }
+        return shares;
+    }
+
+    /** What each value lies above the fit of all of them. */
+    public double[] residuals(double[] v) {
+        double[] shares = coefficients(v);
+        double[] residuals = v.clone();
+        for (int i = 0; i < residuals.length; i++) {
+            double curve = 0;
+            for (int k = 0; k < shares.length; k++) {
+                curve += shares[k] * values[k][i];
+            }
+            residuals[i] -= curve;
+        }
+        return residuals;
+    }
+
+    /** {@code Σ c_k p_k} as a polynomial in s. */
+    Polynomial sum(double[] shares) {
         double[] sum = new double[norms.length];
         for (int k = 0; k < norms.length; k++) {
-            double share = coefficient(v, k);
             for (int power = 0; power <= k; power++) {
-                sum[power] += share * monomials[k][power];
+                sum[power] += shares[k] * monomials[k][power];
             }
         }
         return Polynomial.of(sum);

@@ -14,11 +14,6 @@ final class ReadingCheck {
     /** Longer than any vehicle, mm. */
     private static final double LONGEST_DISTANCE = 100_000;
 
-    /** Careful repeats agree within a few marks of the tape; four is generous, no source. */
-    private static final double MOST_GRADUATIONS_APART = 4;
-
-    private static final double LEAST_SPREAD_WORTH_A_WORD = 6;
-
     /** Beyond this a camber or toe was surely typed in a wrong unit, rad. */
     private static final double STEEPEST_ANGLE = Math.toRadians(45);
 
@@ -56,10 +51,10 @@ final class ReadingCheck {
         }
     }
 
-    void row(TapeRow row, double innerHeight, TapeSettings settings) {
+    void row(TapeRow row, double innerHeight) {
         int before = problems.size();
         heightAndOffset(row);
-        distances(row, settings);
+        distances(row);
         angle(row, row.camber());
         angle(row, row.toe());
         if (problems.size() == before && !(squaredReach(row, innerHeight) > 0)) {
@@ -89,7 +84,7 @@ final class ReadingCheck {
         }
     }
 
-    private void distances(TapeRow row, TapeSettings settings) {
+    private void distances(TapeRow row) {
         if (row.readings() == 0) {
             refuse(
                     ReadingRemark.Kind.NO_DISTANCE,
@@ -111,16 +106,6 @@ final class ReadingCheck {
                 return;
             }
         }
-        double most =
-                Math.max(
-                        LEAST_SPREAD_WORTH_A_WORD,
-                        MOST_GRADUATIONS_APART * settings.tapeGraduation());
-        if (row.spread() > most) {
-            warn(
-                    ReadingRemark.Kind.REPEATS_DIFFER,
-                    row.number(),
-                    "the repeat readings differ by more than a tape explains; measure them again");
-        }
     }
 
     private void angle(TapeRow row, OptionalDouble angle) {
@@ -138,7 +123,7 @@ final class ReadingCheck {
             refuse(
                     ReadingRemark.Kind.TOO_FEW_ROWS,
                     0,
-                    "a path needs readings at two heights at the very least, five to be good");
+                    "a path needs readings at two heights at the very least, seven to be good");
             return;
         }
         if (!degree.allows(rows.size())) {

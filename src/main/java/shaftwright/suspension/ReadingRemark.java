@@ -29,6 +29,7 @@ public record ReadingRemark(Kind kind, int row, String text) {
         CAMBER_BEYOND_ROWS,
         TOE_BEYOND_ROWS,
         NO_VERDICT,
-        NO_CROSS_CHECK
+        NO_CROSS_CHECK,
+        ENDS_NOT_CHECKED
     }
 }

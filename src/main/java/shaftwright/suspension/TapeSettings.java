@@ -22,6 +22,18 @@ public record TapeSettings(
     /** From the same simulation. */
     public static final double USUAL_CUBIC_ALLOWANCE = 0.8;
 
+    /**
+     * Standard uncertainty that plumb lines and a square add to the tape where a fore-aft offset is
+     * read, mm; common practice, no source.
+     */
+    public static final double PLUMB_DEVIATION = 1;
+
+    /**
+     * Standard uncertainty of a camber or toe as it is read at a hub: the gauge and how it sits;
+     * rad, a third of a degree or so; common practice, no source.
+     */
+    public static final double ANGLE_DEVIATION = Math.toRadians(0.3);
+
     private static final double ALLOWANCE_TRAVEL = 450;
 
     public TapeSettings {
@@ -52,6 +64,17 @@ public record TapeSettings(
     /** σ of a height read to half a graduation either way, evenly spread, mm. */
     public double heightDeviation() {
         return heightGraduation / 2 / Math.sqrt(3);
+    }
+
+    /**
+     * σ of a fore-aft offset: tape, plumb lines and half the curve allowance, mm.
+     *
+     * @param curveAllowance b, mm
+     */
+    public double foreAftDeviation(double curveAllowance) {
+        double tape = tapeDeviation();
+        double curve = curveAllowance / 2;
+        return Math.sqrt(tape * tape + PLUMB_DEVIATION * PLUMB_DEVIATION + curve * curve);
     }
 
     /**

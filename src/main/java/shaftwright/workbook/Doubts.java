@@ -11,7 +11,8 @@ import shaftwright.doubt.SlackTable;
 import shaftwright.doubt.SlackTrials;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
-import shaftwright.suspension.HubPath;
+import shaftwright.suspension.FitDoubt;
+import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.OrthogonalBasis;
 import shaftwright.suspension.Polynomial;
@@ -143,12 +144,14 @@ public final class Doubts {
 
     private static SlackTable table(SideResult result, MeasuredPath measured) {
         List<FittedPosition> fitted = result.fitted();
-        HubPath path = measured.path();
-        OrthogonalBasis basis = measured.basis();
+        OrthogonalBasis basis = measured.reach().basis();
+        double scale = measured.reach().test().scale();
+        FitDoubt doubt = measured.path().doubt();
         double[] in = new double[fitted.size()];
         double[] out = new double[fitted.size()];
-        double[][] shapes = new double[basis.degree() + 1][fitted.size()];
-        Polynomial[] terms = new Polynomial[shapes.length];
+        Polynomial[] terms = new Polynomial[basis.degree() + 1];
+        boolean shifted = measured.reach().test().leftOut() > 0;
+        double[][] shapes = new double[terms.length + (shifted ? 1 : 0)][fitted.size()];
         for (int k = 0; k < terms.length; k++) {
             terms[k] = basis.polynomial(k);
         }
@@ -156,16 +159,16 @@ public final class Doubts {
             FittedPosition position = fitted.get(row);
             in[row] = position.slackIn();
             out[row] = position.outwardReserve();
-            double slope = path.distanceSlope(position.travel());
-            double deviation =
-                    Math.sqrt(
-                            path.doubt().distanceVariance()
-                                    + slope * slope * path.doubt().heightVariance());
-            double s = path.normalised(position.travel());
+            HubPoint hub = position.position().hub();
+            double twice = 2 * hub.distance();
             for (int k = 0; k < terms.length; k++) {
-                shapes[k][row] = deviation * terms[k].at(s) / Math.sqrt(basis.norm(k));
+                shapes[k][row] = scale * terms[k].at(hub.s()) / Math.sqrt(basis.norm(k)) / twice;
+            }
+            if (shifted) {
+                // What suspect readings move is in doubt as a whole: half of it is one deviation.
+                shapes[terms.length][row] = doubt.shift(hub.s(), hub.distance()) / 2;
             }
         }
-        return new SlackTable(in, out, shapes, path.doubt().allowance());
+        return new SlackTable(in, out, shapes, doubt.allowance());
     }
 }

@@ -9,15 +9,26 @@ public final class LengthTextFormula {
 
     /** {@code 25 3/8 in}: the nearest sixty-fourth, reduced. */
     public static String sixtyFourths(String millimetres) {
+        return numbersOnly(millimetres, fraction(millimetres, 64));
+    }
+
+    /** {@code 25 3/8 in}: the nearest sixteenth, reduced, of a cell that holds a number. */
+    public static String sixteenths(String millimetres) {
+        return fraction(millimetres, 16);
+    }
+
+    private static String fraction(String millimetres, int parts) {
         // The sign stands apart: a fraction format may push spaces between minus and digits.
-        String parts = "ROUND(ROUND(ABS(" + millimetres + ")/25.4*64,6),0)";
-        return numbersOnly(
-                millimetres,
-                "IF(ROUND(ROUND("
-                        + millimetres
-                        + "/25.4*64,6),0)<0,\"-\",\"\")&TRIM(TEXT("
-                        + parts
-                        + "/64,\"# ??/??\"))&\" in\"");
+        String count = "ROUND(ROUND(ABS(" + millimetres + ")/25.4*" + parts + ",6),0)";
+        return "IF(ROUND(ROUND("
+                + millimetres
+                + "/25.4*"
+                + parts
+                + ",6),0)<0,\"-\",\"\")&TRIM(TEXT("
+                + count
+                + "/"
+                + parts
+                + ",\"# ??/??\"))&\" in\"";
     }
 
     /** {@code 25.375 in}: three decimals. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubAtRide;
 import shaftwright.suspension.HubPath;
@@ -336,7 +337,8 @@ public final class SideLinkage {
                         + " readings are "
                         + length(calibration.offBefore())
                         + " off the linkage as a rule, where the tape explains "
-                        + length(calibration.tape());
+                        + length(calibration.tape())
+                        + leftOut(calibration.leftOut());
         return switch (calibration.agreement()) {
             case WITHIN_TAPE -> "Tape and linkage agree: " + differ + ".";
             case WITH_OFFSETS ->
@@ -353,6 +355,14 @@ public final class SideLinkage {
                             + (calibration.worstTravel() > 0 ? " bump" : " droop")
                             + ". A point or a reading is wrong.";
         };
+    }
+
+    private static String leftOut(List<Integer> rows) {
+        if (rows.isEmpty()) {
+            return "";
+        }
+        String numbers = rows.stream().map(String::valueOf).collect(Collectors.joining(" and "));
+        return " (without the suspect row" + (rows.size() > 1 ? "s " : " ") + numbers + ")";
     }
 
     /** Which offsets the readings can't tell apart; empty when they tell all. */

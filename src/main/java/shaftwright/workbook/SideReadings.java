@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shaftwright.study.ReadingWording;
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
+import shaftwright.suspension.ReadingContradiction;
 import shaftwright.suspension.ReadingRemark;
+import shaftwright.suspension.SuspectReading;
 import shaftwright.suspension.TapeRow;
 import shaftwright.suspension.TapeSettings;
 import shaftwright.suspension.UnusableReadingsException;
@@ -146,6 +149,7 @@ public final class SideReadings {
                                 warning.text(),
                                 ""));
             }
+            contradictions();
         } catch (UnusableReadingsException e) {
             for (ReadingRemark remark : e.problems()) {
                 if (unreadable && remark.row() == 0) {
@@ -155,6 +159,54 @@ public final class SideReadings {
                 refused(remark);
             }
         }
+    }
+
+    private void contradictions() {
+        ReadingContradiction found = contradiction().orElseThrow();
+        for (SuspectReading suspect : found.suspects()) {
+            String column = column(suspect);
+            int slot = suspect.row() - 1;
+            problems.add(
+                    Problem.warning(
+                            place(column, slot),
+                            subject(column, slot),
+                            "\"" + inputs.text(column, new Index(source, 0, slot)) + "\"",
+                            "about "
+                                    + ReadingWording.expected(suspect, inputs.unit())
+                                    + " by the other rows; "
+                                    + (suspect.isRepeat()
+                                            ? ReadingWording.again(suspect.repeat())
+                                            : ReadingWording.again(suspect.quantity()))));
+        }
+        if (found.isUnplaced()) {
+            problems.add(
+                    Problem.warning(
+                            null,
+                            subject(0),
+                            ReadingWording.unplaced(found)
+                                    + " that contradict each other, and too few to show which is"
+                                    + " wrong",
+                            "one more height measured, best near "
+                                    + ReadingWording.distance(found.nextHeight(), inputs.unit())));
+        }
+    }
+
+    /**
+     * The column that a suspect reading stands in; of a distance as a whole its first reading's.
+     */
+    private String column(SuspectReading suspect) {
+        return switch (suspect.quantity()) {
+            case DISTANCE -> {
+                int column = Math.max(0, suspect.repeat() - 1);
+                while (Double.isNaN(typed(DISTANCES[column], suspect.row() - 1))) {
+                    column++;
+                }
+                yield DISTANCES[column];
+            }
+            case FORE_AFT -> "fore_aft";
+            case CAMBER -> "camber";
+            case TOE -> "toe";
+        };
     }
 
     private void refused(ReadingRemark remark) {
@@ -268,30 +320,55 @@ public final class SideReadings {
         return path == null ? -1 : slots.indexOf(slot);
     }
 
-    /** Which of the rows with camber a slot is, or -1. */
-    public int camberPoint(int slot) {
-        return angled(slot, true);
+    /** The slot of one of the path's rows. */
+    public int slot(int point) {
+        return slots.get(point);
     }
 
-    /** Which of the rows with toe a slot is, or -1. */
-    public int toePoint(int slot) {
-        return angled(slot, false);
-    }
-
-    private int angled(int slot, boolean camber) {
-        int point = point(slot);
-        if (point < 0 || !has(point, camber)) {
-            return -1;
+    /** Whether a reading of a row's distance does not count, as mistyped. */
+    public boolean isMistyped(int slot, String column) {
+        int repeat = 0;
+        for (String name : DISTANCES) {
+            repeat += Double.isNaN(typed(name, slot)) ? 0 : 1;
+            if (name.equals(column)) {
+                return !Double.isNaN(typed(name, slot))
+                        && fitted(slot).orElseThrow().counted().mistyped().contains(repeat);
+            }
         }
-        int before = 0;
-        for (int i = 0; i < point; i++) {
-            before += has(i, camber) ? 1 : 0;
-        }
-        return before;
+        throw new IllegalArgumentException("no column \"" + column + "\" of distances");
     }
 
-    private boolean has(int point, boolean camber) {
-        TapeRow row = rows.get(point);
-        return (camber ? row.camber() : row.toe()).isPresent();
+    /**
+     * How the readings contradict each other; repeats are numbered by the column that they stand
+     * in. Empty without a path.
+     */
+    public Optional<ReadingContradiction> contradiction() {
+        if (path == null) {
+            return Optional.empty();
+        }
+        List<SuspectReading> suspects = new ArrayList<>();
+        for (SuspectReading suspect : path.contradiction().suspects()) {
+            suspects.add(suspect.isRepeat() ? inColumn(suspect) : suspect);
+        }
+        ReadingContradiction found = path.contradiction();
+        return Optional.of(
+                new ReadingContradiction(suspects, found.unplaced(), found.nextHeight()));
+    }
+
+    /** A row's second reading stands in the third column when the second is empty. */
+    private SuspectReading inColumn(SuspectReading suspect) {
+        int repeat = 0;
+        for (int column = 1; column <= DISTANCES.length; column++) {
+            repeat += Double.isNaN(typed(DISTANCES[column - 1], suspect.row() - 1)) ? 0 : 1;
+            if (repeat == suspect.repeat()) {
+                return new SuspectReading(
+                        suspect.row(),
+                        suspect.quantity(),
+                        column,
+                        suspect.read(),
+                        suspect.expected());
+            }
+        }
+        throw new IllegalStateException("row " + suspect.row() + " has no reading " + suspect);
     }
 }

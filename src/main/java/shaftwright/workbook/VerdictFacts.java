@@ -11,6 +11,8 @@ import shaftwright.study.StrengthFacts;
 import shaftwright.study.TravelFacts;
 import shaftwright.study.Verdict;
 import shaftwright.suspension.MeasuredPath;
+import shaftwright.suspension.MeasuredQuantity;
+import shaftwright.suspension.ReadingContradiction;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.TravelEnds;
 
@@ -45,14 +47,20 @@ final class VerdictFacts {
         if (path.linkage().isChosen() || measured.isEmpty()) {
             return facts;
         }
-        return facts.open(MeasuringCheck.open(sizing).size()).without(unread(measured.get()));
+        PathFacts all =
+                facts.open(MeasuringCheck.open(sizing).size()).without(unread(measured.get()));
+        ReadingContradiction found = path.readings().contradiction().orElseThrow();
+        return found.exists()
+                ? all.contradicting(PathFacts.Contradiction.of(found, sizing.unit()))
+                : all;
     }
 
     private static Unread unread(MeasuredPath path) {
-        if (path.camberBasis().isPresent()) {
-            return path.toeBasis().isPresent() ? Unread.NOTHING : Unread.TOE;
+        boolean toe = path.fit(MeasuredQuantity.TOE).isPresent();
+        if (path.fit(MeasuredQuantity.CAMBER).isPresent()) {
+            return toe ? Unread.NOTHING : Unread.TOE;
         }
-        return path.toeBasis().isPresent() ? Unread.CAMBER : Unread.BOTH;
+        return toe ? Unread.CAMBER : Unread.BOTH;
     }
 
     private StrengthFacts strength() {

@@ -12,9 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import shaftwright.demo.ForestSpecialReadings.Side;
-import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
-import shaftwright.suspension.Suspicion;
 import shaftwright.suspension.TapeRow;
 import shaftwright.suspension.TapeSettings;
 
@@ -86,7 +84,7 @@ class ForestSpecialTest {
     @MethodSource("sides")
     void noReadingIsSuspectAndRideLiesInTheMiddleThird(Side side) {
         MeasuredPath measured = measured(side);
-        assertThat(measured.rows()).extracting(FittedRow::suspicion).containsOnly(Suspicion.NONE);
+        assertThat(measured.contradiction().exists()).isFalse();
         assertThat(measured.warnings()).isEmpty();
         assertThat(measured.path().travel()).isCloseTo(260, within(4.0));
         assertThat(measured.path().normalised(0)).isBetween(-1 / 3.0, 1 / 3.0);

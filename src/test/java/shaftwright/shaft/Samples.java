@@ -47,7 +47,8 @@ final class Samples {
                 reachSquared,
                 Polynomial.of(-0.01, -0.03, 0.004),
                 toe,
-                new FitDoubt(Polynomial.of(0.3, 0, 0.2, 0, 0.3), 0.3, 0.2, 0.09));
+                new FitDoubt(
+                        Polynomial.of(130_000, 0, 90_000, 0, 130_000), Polynomial.of(0, 60), 0.09));
     }
 
     /** A path that stands level at one place and does not move sideways. */

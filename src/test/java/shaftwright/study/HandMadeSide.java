@@ -143,8 +143,11 @@ final class HandMadeSide {
             case TOUCHES_CUP ->
                     side.with(shaft.with(new Mouth(new Binding(-1.27, 0, -120.65), End.OUTER)));
             case SUSPECT_READINGS ->
-                    side.with(path.contradicting(new Contradiction(List.of("row 3, distance"))));
-            case READINGS_CONTRADICT -> side.with(path.contradicting(new Contradiction(List.of())));
+                    side.with(
+                            path.contradicting(
+                                    new Contradiction(List.of("row 3, distance"), "19 5/8 in")));
+            case READINGS_CONTRADICT ->
+                    side.with(path.contradicting(new Contradiction(List.of(), "19 5/8 in")));
             case INNER_BOLTS_TOO_TIGHT ->
                     side.with(
                             new StrengthFacts(

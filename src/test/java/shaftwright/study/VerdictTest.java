@@ -210,7 +210,7 @@ class VerdictTest {
         PathFacts path =
                 side.path()
                         .contradicting(
-                                new Contradiction(List.of("row 3, distance", "row 7, camber")));
+                                new Contradiction(List.of("row 3, distance", "row 7, camber"), ""));
 
         assertThat(Verdict.of(side.with(path)).text(LengthUnit.INCH))
                 .isEqualTo(

@@ -39,6 +39,15 @@ class CalibrationTest {
                     new Vector(-262, 260, -122),
                     new Vector(-148, 720, -140));
 
+    /** So fine a tape shows where a cubic leaves so long a travel. */
+    private static final TapeSettings TAPE =
+            new TapeSettings(
+                    0.01,
+                    0.01,
+                    DegreeChoice.QUINTIC,
+                    TapeSettings.USUAL_QUADRATIC_ALLOWANCE,
+                    TapeSettings.USUAL_CUBIC_ALLOWANCE);
+
     private static Linkage linkage(double flangeOut, double flangeUp, double datumOut) {
         HubAtRide typed = new HubAtRide(new Vector(0, 149, 0), new Vector(6, 760, -55), -0.014, 0);
         return Linkage.of(
@@ -73,7 +82,7 @@ class CalibrationTest {
                             OptionalDouble.empty(),
                             OptionalDouble.empty()));
         }
-        return MeasuredPath.fit(rows, RIDE, INNER, TapeSettings.of(0.01, 0.01));
+        return MeasuredPath.fit(rows, RIDE, INNER, TAPE);
     }
 
     @Property(tries = 30)
@@ -158,7 +167,7 @@ class CalibrationTest {
                 new Array2DRowRealMatrix(model(at, measured).getSecond().getData());
         for (int i = 0; i < slopes.getRowDimension(); i++) {
             for (int k = 0; k < 3; k++) {
-                slopes.multiplyEntry(i, k, 1 / measured.rows().get(i).deviation());
+                slopes.multiplyEntry(i, k, 1 / measured.rows().get(i).readingDeviation());
             }
         }
         return slopes;
@@ -171,6 +180,20 @@ class CalibrationTest {
         assertThat(found.agreement()).isEqualTo(Calibration.Agreement.WITHIN_TAPE);
         assertThat(found.allowance()).isLessThan(0.01);
         assertThat(found.rows()).isEqualTo(11);
+    }
+
+    @Test
+    void aSuspectReadingDoesNotCount() {
+        List<TapeRow> rows = new ArrayList<>();
+        for (FittedRow row : readings(0, 0, 0, 0, 1).rows()) {
+            double wrong = row.row().number() == 4 ? 20 : 0;
+            rows.add(TapeRow.of(row.row().number(), row.row().height(), row.distance() + wrong));
+        }
+        Calibration found = Calibration.of(TYPED, MeasuredPath.fit(rows, RIDE, INNER, TAPE));
+
+        assertThat(found.leftOut()).containsExactly(4);
+        assertThat(found.rows()).isEqualTo(10);
+        assertThat(found.agreement()).isEqualTo(Calibration.Agreement.WITHIN_TAPE);
     }
 
     @Test

@@ -18,7 +18,7 @@ class HubPathTest {
                     Polynomial.of(350_000, -2_000, -8_000, 400),
                     Polynomial.of(0.01, -0.03),
                     Polynomial.of(0.002, 0.001),
-                    new FitDoubt(Polynomial.of(0.2, 0, 0.5), 0.3, 0.2, 0.1));
+                    new FitDoubt(Polynomial.of(200_000, 0, 500_000), Polynomial.of(-600), 0.1));
 
     @Test
     void endsOfTravelAreMinusOneAndOne() {
@@ -61,12 +61,14 @@ class HubPathTest {
         }
     }
 
+    /** {@code U = 2 √h/(2D) + b + |Δ|}. */
     @Test
-    void doubtAddsTheAllowanceToTwiceTheDeviation() {
-        double slope = PATH.distanceSlope(0);
-        double h = 0.2 + 0.5 * 0.12 * 0.12;
-        double expected = 2 * Math.sqrt((0.3 + slope * slope * 0.2) * h) + 0.1;
-        assertThat(PATH.at(0).doubt()).isCloseTo(expected, within(1e-12));
+    void doubtAddsAllowanceAndShiftToTwiceTheDeviation() {
+        HubPoint ride = PATH.at(0);
+        double h = 200_000 + 500_000 * 0.12 * 0.12;
+        double d = ride.distance();
+        double expected = 2 * Math.sqrt(h) / (2 * d) + 0.1 + 600 / (2 * d);
+        assertThat(ride.doubt()).isCloseTo(expected, within(1e-12));
     }
 
     @Test

@@ -214,7 +214,7 @@ class LongestTravelTest {
                 Polynomial.of(250_000, -1000 * nearer, -9000),
                 Polynomial.of(-0.02, -0.04),
                 Polynomial.of(0.004, -0.01),
-                new FitDoubt(Polynomial.of(0.3, 0, 0.2), 0.3, 0.2, 0.1));
+                new FitDoubt(Polynomial.of(130_000, 0, 90_000), Polynomial.of(0, 60), 0.1));
     }
 
     private static MountedJoint joint(double plunge, double angle) {

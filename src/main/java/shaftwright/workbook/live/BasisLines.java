@@ -55,6 +55,18 @@ record BasisLines(Basis basis, What what, int k) implements LiveLine.Formula, Li
     }
 
     @Override
+    public int since() {
+        return basis.since();
+    }
+
+    /** The reach is fitted by other weights than it was at first. */
+    @Override
+    public int revised() {
+        boolean weighted = what == What.AT_ROW || what == What.NORM || what == What.A;
+        return basis == Basis.REACH && weighted ? 2 : since();
+    }
+
+    @Override
     public String at(Index index) {
         String word = basis.word;
         String inverse = "{" + word + "_inverse}";

@@ -30,6 +30,9 @@ enum ChanceLines implements EngineBlock.Figure, EngineBlock.Present {
     private static final EngineBlock BLOCK =
             new EngineBlock("chance", SCENARIO_SIDE, Section.SIDE_WORK, Section.CHANCES);
 
+    /** Terms of a power's fingerprint. */
+    private static final int HAT_TERMS = 2;
+
     /** Terms of a row's fingerprint. */
     private static final int TERMS = 3;
 
@@ -94,30 +97,32 @@ enum ChanceLines implements EngineBlock.Figure, EngineBlock.Present {
         return sizing.scenario(index.scenario()).side(index.side()).chancesOrNull();
     }
 
-    /** The fit's hat tells its terms: where readings stand and how many there are. */
+    /** The variance of the fit tells its terms: where readings stand and how good they are. */
     private static void hat(LiveLines lines) {
-        HatPrint hat = new HatPrint(new Fingerprint(lines).measured("coef_hat"));
+        HatPrint hat =
+                new HatPrint(new Fingerprint(lines).millionth("coef_hat").thousandth("coef_shift"));
         lines.add(
                 new LiveLine(
-                        "hat_print",
-                        Section.PATH_WORK,
-                        POWER,
-                        "Fingerprint of the hat",
-                        WHOLE,
-                        hat,
-                        hat));
+                                "hat_print",
+                                Section.PATH_WORK,
+                                POWER,
+                                "Fingerprint of the hat",
+                                WHOLE,
+                                hat,
+                                hat)
+                        .revised(2));
     }
 
     private record HatPrint(Fingerprint print) implements LiveLine.Formula, LiveLine.Core {
         @Override
         public String at(Index index) {
-            return "IF({path_ready}=1," + print.formula(index.row()) + ",NA())";
+            return "IF({path_ready}=1," + print.formula(HAT_TERMS * index.row()) + ",NA())";
         }
 
         @Override
         public CellValue at(Sizing sizing, Index index) {
             return sizing.path(index.side()).chosen().isPresent()
-                    ? CellValue.of(print.of(sizing, index, index.row()))
+                    ? CellValue.of(print.of(sizing, index, HAT_TERMS * index.row()))
                     : CellValue.NOT_AVAILABLE;
         }
     }

@@ -7,6 +7,7 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import shaftwright.suspension.HubPath;
+import shaftwright.suspension.MeasuredPath;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Side;
@@ -102,8 +103,20 @@ enum ChosenPathLines implements LiveLine.Formula, LiveLine.Core {
             case TROUBLE -> CellValue.of(path == null ? none(side) : "");
             case READY -> CellValue.of(path == null ? 0 : 1);
             case JUDGED -> CellValue.of(side.mayGiveVerdict() ? 1 : 0);
+            case VARIANCE_DISTANCE, VARIANCE_HEIGHT ->
+                    path == null ? CellValue.NOT_AVAILABLE : CellValue.of(variance(side));
             default -> path == null ? CellValue.NOT_AVAILABLE : CellValue.of(core(path));
         };
+    }
+
+    private double variance(SidePath side) {
+        if (side.linkage().isChosen()) {
+            return 0;
+        }
+        MeasuredPath measured = side.readings().path().orElseThrow();
+        return this == VARIANCE_DISTANCE
+                ? PathFigureLines.distanceVariance(measured)
+                : PathFigureLines.heightVariance(measured);
     }
 
     /** What is said of a side without a path. */
@@ -116,8 +129,6 @@ enum ChosenPathLines implements LiveLine.Formula, LiveLine.Core {
             case LOW -> path.tMin();
             case HIGH -> path.tMax();
             case RIDE_RISE -> path.rideRise();
-            case VARIANCE_DISTANCE -> path.doubt().distanceVariance();
-            case VARIANCE_HEIGHT -> path.doubt().heightVariance();
             case CURVE_ALLOWANCE -> path.doubt().allowance();
             default -> throw new IllegalStateException(name + " needs no path");
         };

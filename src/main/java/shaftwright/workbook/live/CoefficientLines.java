@@ -18,7 +18,8 @@ enum CoefficientLines implements LiveLine.Formula, LiveLine.Core {
     TOE("toe", "Coefficient of toe"),
     REACH_SQUARED("reach_squared", "Coefficient of squared reach"),
     FORE_AFT("fore_aft", "Coefficient of fore-aft"),
-    HAT("hat", "Coefficient of the hat value");
+    HAT("hat", "Coefficient of the variance of squared reach"),
+    SHIFT("shift", "Coefficient of the shift without suspect readings");
 
     private final String curve;
     private final String label;
@@ -43,9 +44,14 @@ enum CoefficientLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int since() {
+        return this == SHIFT ? 2 : 1;
+    }
+
+    @Override
     public String at(Index index) {
         // A linkage has no readings whose places could make its curves doubtful.
-        String linkage = this == HAT ? "0" : "{linkage_" + curve + "}";
+        String linkage = this == HAT || this == SHIFT ? "0" : "{linkage_" + curve + "}";
         return "IF({path_ready}=1,IF({linkage_used}=1," + linkage + ",{fit_" + curve + "}),NA())";
     }
 
@@ -63,7 +69,8 @@ enum CoefficientLines implements LiveLine.Formula, LiveLine.Core {
             case TOE -> path.toe();
             case REACH_SQUARED -> path.reachSquared();
             case FORE_AFT -> path.foreAft();
-            case HAT -> path.doubt().hat();
+            case HAT -> path.doubt().variance();
+            case SHIFT -> path.doubt().shift();
         };
     }
 }

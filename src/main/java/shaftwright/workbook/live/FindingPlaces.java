@@ -33,7 +33,8 @@ final class FindingPlaces {
             case INNER_ANGLE -> judged("{worst_shaft_angle_in}>{angle_max_in}");
             case OUTER_ANGLE -> judged("{worst_shaft_angle_out}>{angle_max_out}");
             case TOUCHES_CUP -> judged("MIN({worst_mouth},0)<0");
-            case SUSPECT_READINGS, READINGS_CONTRADICT -> "FALSE";
+            case SUSPECT_READINGS -> contradict("{reading_suspects}<>\"\"");
+            case READINGS_CONTRADICT -> contradict("{readings_unplaced}>0,{reading_suspects}=\"\"");
             case INNER_BOLTS_TOO_TIGHT -> judged(tooTight("in"));
             case OUTER_BOLTS_TOO_TIGHT -> judged(tooTight("out"));
             case TOO_WEAK ->
@@ -83,6 +84,11 @@ final class FindingPlaces {
         };
     }
 
+    /** Readings that contradict each other, where the path comes from them. */
+    private static String contradict(String conditions) {
+        return "IF({used}=0,FALSE,AND({linkage_used}=0," + conditions + "))";
+    }
+
     /** What is said in a finding's slot. */
     static String place(SideSlot slot) {
         return switch (slot) {
@@ -119,7 +125,8 @@ final class FindingPlaces {
                     "IF(INDEX({mouth_in:all},MATCH({worst_mouth},{mouth:all},0))={worst_mouth},1,2)";
             case MOUTH_OVERLAP -> "0-{worst_mouth}";
             case MOUTH_AT -> "{worst_mouth_travel}";
-            case SUSPECTS -> "\"\"";
+            case SUSPECTS -> "{reading_suspects}";
+            case NEXT_HEIGHT -> "{reading_next}";
             case INNER_BOLT_SHARE -> bolts("share", "in");
             case OUTER_BOLT_SHARE -> bolts("share", "out");
             case INNER_BOLT_MOST, OUTER_BOLT_MOST ->

@@ -31,6 +31,7 @@ final class Fingerprint {
     private enum Kind {
         MEASURED,
         THOUSANDTH,
+        MILLIONTH,
         WHOLE,
         SUM
     }
@@ -55,6 +56,14 @@ final class Fingerprint {
     /** Adds a quantity that is up to a thousand times too large, such as a square in mm². */
     Fingerprint thousandth(String name) {
         return add(Kind.THOUSANDTH, name);
+    }
+
+    /**
+     * Adds a quantity that is up to a million times too large, such as a variance of squares in
+     * mm².
+     */
+    Fingerprint millionth(String name) {
+        return add(Kind.MILLIONTH, name);
     }
 
     /** Adds other fingerprints, likewise. */
@@ -84,6 +93,7 @@ final class Fingerprint {
             switch (term.kind) {
                 case MEASURED -> text.append(rounded(place, ""));
                 case THOUSANDTH -> text.append(rounded(place, "/1000"));
+                case MILLIONTH -> text.append(rounded(place, "/1000000"));
                 case WHOLE -> text.append(place);
                 case SUM -> text.append("SUM({").append(term.line).append(":all})");
             }
@@ -152,6 +162,7 @@ final class Fingerprint {
         return switch (term.kind) {
             case MEASURED -> rounded(x);
             case THOUSANDTH -> rounded(x / 1000);
+            case MILLIONTH -> rounded(x / 1_000_000);
             default -> (long) x;
         };
     }

@@ -11,11 +11,13 @@ import shaftwright.workbook.Sizing;
 
 /** The fitted curves by their coefficients in powers of the rows' normalised travel. */
 enum FitCoefficientLines implements LiveLine.Formula, LiveLine.Core {
+    FIRST_REACH("first_reach", "First coefficient of squared reach"),
     CAMBER("fit_camber", "Fitted coefficient of camber"),
     TOE("fit_toe", "Fitted coefficient of toe"),
     REACH_SQUARED("fit_reach_squared", "Fitted coefficient of squared reach"),
     FORE_AFT("fit_fore_aft", "Fitted coefficient of fore-aft"),
-    HAT("fit_hat", "Fitted coefficient of the hat value");
+    HAT("fit_hat", "Fitted coefficient of the variance of squared reach"),
+    SHIFT("fit_shift", "Coefficient of the shift without suspect readings");
 
     private final String name;
     private final String label;
@@ -30,6 +32,16 @@ enum FitCoefficientLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int since() {
+        return this == FIRST_REACH || this == SHIFT ? 2 : 1;
+    }
+
+    @Override
+    public int revised() {
+        return this == HAT || this == FORE_AFT ? 2 : since();
+    }
+
+    @Override
     public String at(Index index) {
         return "IF({fit_ready}=1," + fitted(index.row()) + ",NA())";
     }
@@ -37,12 +49,14 @@ enum FitCoefficientLines implements LiveLine.Formula, LiveLine.Core {
     /** The fitted curve's coefficient. */
     private String fitted(int power) {
         return switch (this) {
+            case FIRST_REACH -> ShareLines.FIRST_REACH.sum(power);
             case CAMBER -> ShareLines.CAMBER.sum(power);
             case TOE -> ShareLines.TOE.sum(power);
             case REACH_SQUARED ->
                     ShareLines.SQUARED_REACH.sum(power) + (power == 0 ? "+{mean_squared}" : "");
             case FORE_AFT -> ShareLines.FORE_AFT.sum(power);
             case HAT -> hat(power);
+            case SHIFT -> ShareLines.sum("reach_shift", Basis.REACH, power);
         };
     }
 
@@ -56,15 +70,17 @@ enum FitCoefficientLines implements LiveLine.Formula, LiveLine.Core {
 
     private Polynomial core(MeasuredPath path) {
         return switch (this) {
+            case FIRST_REACH -> path.firstPath().reachSquared();
             case CAMBER -> path.path().camber();
             case TOE -> path.path().toe();
             case REACH_SQUARED -> path.path().reachSquared();
             case FORE_AFT -> path.path().foreAft();
-            case HAT -> path.path().doubt().hat();
+            case HAT -> path.path().doubt().variance();
+            case SHIFT -> path.path().doubt().shift();
         };
     }
 
-    /** {@code Σ_k Σ_(i+j=power) P_k[i] P_k[j] / N_k}. */
+    /** {@code Σ_k Σ_(i+j=power) P_k[i] P_k[j] / N_k}, grown where rows contradict. */
     private static String hat(int power) {
         StringBuilder text = new StringBuilder();
         for (int k = 0; k < BasisLines.TERMS; k++) {
@@ -81,6 +97,6 @@ enum FitCoefficientLines implements LiveLine.Formula, LiveLine.Core {
             text.append(text.length() == 0 ? "" : "+");
             text.append("{term_inverse#" + k + "}*(" + products + ")");
         }
-        return text.length() == 0 ? "0" : text.toString();
+        return text.length() == 0 ? "0" : "{reach_scale}^2*(" + text + ")";
     }
 }

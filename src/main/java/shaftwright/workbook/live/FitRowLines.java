@@ -3,6 +3,7 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.Grid.READING_SLOT;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
+import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
@@ -21,46 +22,73 @@ enum FitRowLines implements LiveLine.Formula, LiveLine.Core {
             "Travel, normalised",
             NUMBER,
             "(2*({row_height}-{ride_height_used})-{fit_high}-{fit_low})/({fit_high}-{fit_low})"),
-    CENTRED("row_centred", "Squared reach less mean", NUMBER, "{row_squared}-{mean_squared}"),
     AHEAD("row_ahead", "Outer ahead, used", MILLIMETRE, "{row_fore_aft}"),
-
-    RESIDUAL(
-            "row_residual",
-            "Read less curve",
+    PRESENT("row_present", "Has a distance", WHOLE, "1"),
+    FIRST_DISTANCE(
+            "row_first",
+            "Distance by the first curve",
             MILLIMETRE,
-            "{row_distance}-SQRT("
-                    + curve("fit_reach_squared")
-                    + "+{row_fore_aft}^2+({row_height}-{inner_height_used})^2)"),
-    HAT("row_hat", "Hat value", NUMBER, hat()),
+            distance("first_reach", "fit_fore_aft")),
     SLOPE(
             "row_slope",
             "Change of distance with height",
             NUMBER,
             "(("
-                    + slope("fit_reach_squared")
+                    + slope("first_reach")
                     + ")/({fit_high}-{fit_low})+"
                     + curve("fit_fore_aft")
                     + "*2*("
                     + slope("fit_fore_aft")
-                    + ")/({fit_high}-{fit_low})+{row_height}-{inner_height_used})/SQRT("
-                    + curve("fit_reach_squared")
-                    + "+"
-                    + curve("fit_fore_aft")
-                    + "^2+({row_height}-{inner_height_used})^2)"),
-    STANDARD(
-            "row_standard",
-            "Residual against its doubt",
+                    + ")/({fit_high}-{fit_low})+{row_height}-{inner_height_used})/{row_first}"),
+    COUNTED("row_counted", "Distance that counts", MILLIMETRE, counted()),
+    READINGS(
+            "row_readings",
+            "Readings that count",
+            WHOLE,
+            "MAX(1,COUNT({row_kept_first>row_kept_third}))"),
+    KEPT_SCATTER(
+            "row_kept_scatter",
+            "Squared scatter of these",
             NUMBER,
-            "ABS({row_residual})*SQRT({row_weight})/SQRT(({fit_variance_distance}"
-                    + "+{row_slope}^2*{fit_variance_height})*MAX(1E-6,1-{row_hat}))"),
-    /** {@code 2 sqrt((σ_c² + c'² σ_z²) h) + b}. */
+            "IF(COUNT({row_kept_first>row_kept_third})>1,DEVSQ({row_kept_first>row_kept_third}),0)"),
+    VARIANCE(
+            "row_variance",
+            "Variance of the distance",
+            NUMBER,
+            "{fit_variance_repeats}/{row_readings}+(tape_graduation_read/2)^2/3"
+                    + "+{row_slope}^2*{fit_variance_height}+({fit_allowance}/2)^2"),
+    REACH_WEIGHT(
+            "row_reach_weight",
+            "Weight of the squared reach",
+            NUMBER,
+            "1/(4*{row_counted}^2*{row_variance})"),
+    REACH_SQUARED(
+            "row_reach_squared",
+            "Squared reach that counts",
+            NUMBER,
+            "{row_counted}^2-{row_fore_aft}^2-({row_height}-{inner_height_used})^2"),
+    CENTRED("row_centred", "Squared reach less mean", NUMBER, "{row_reach_squared}-{mean_squared}"),
+
+    RESIDUAL(
+            "row_residual",
+            "Read less curve",
+            MILLIMETRE,
+            "{row_counted}-SQRT("
+                    + curve("fit_reach_squared")
+                    + "+{row_fore_aft}^2+({row_height}-{inner_height_used})^2)"),
+    HAT("row_hat", "Hat value", NUMBER, Basis.REACH.hat()),
+    /** {@code 2 √h/(2D) + b + |Δ|}. */
     DOUBT(
             "row_doubt",
             "Doubt of the fit",
             MILLIMETRE,
-            "2*SQRT(({fit_variance_distance}+{row_slope}^2*{fit_variance_height})*MAX(0,"
+            "(2*SQRT(MAX(0,"
                     + curve("fit_hat")
-                    + "))+{fit_allowance}");
+                    + "))+ABS("
+                    + curve("fit_shift")
+                    + "))/(2*"
+                    + distance("fit_reach_squared", "fit_fore_aft")
+                    + ")+{fit_allowance}");
 
     private final String name;
     private final String label;
@@ -76,7 +104,23 @@ enum FitRowLines implements LiveLine.Formula, LiveLine.Core {
 
     /** What the fit is made from. */
     static void declareFitted(LiveLines lines) {
-        declare(lines, NORM, AHEAD);
+        declare(lines, NORM, CENTRED);
+    }
+
+    /** Which of its readings a row's distance is made from. */
+    static void declareKept(LiveLines lines) {
+        for (String repeat : ReadingLines.REPEATS) {
+            Kept kept = new Kept(repeat);
+            lines.add(
+                    new LiveLine(
+                            "row_kept_" + repeat,
+                            Section.PATH_WORK,
+                            READING_SLOT,
+                            "Counts of the " + repeat,
+                            MILLIMETRE,
+                            kept,
+                            kept));
+        }
     }
 
     /** How far the rows lie off the curve. */
@@ -101,6 +145,19 @@ enum FitRowLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int since() {
+        return switch (this) {
+            case NORM, AHEAD, SLOPE, CENTRED, RESIDUAL, HAT, DOUBT -> 1;
+            default -> 2;
+        };
+    }
+
+    @Override
+    public int revised() {
+        return this == NORM || this == AHEAD ? 1 : 2;
+    }
+
+    @Override
     public String at(Index index) {
         return "IF({row_weight}*{fit_ready}>0," + formula + ",0)";
     }
@@ -109,18 +166,26 @@ enum FitRowLines implements LiveLine.Formula, LiveLine.Core {
     public CellValue at(Sizing sizing, Index index) {
         SideReadings side = sizing.readings(index.side());
         FittedRow row = side.fitted(index.row()).orElse(null);
-        return CellValue.of(row == null ? 0 : core(side.path().get(), row));
+        return CellValue.of(row == null ? 0 : core(side, row, side.point(index.row())));
     }
 
-    private double core(MeasuredPath path, FittedRow row) {
+    private double core(SideReadings side, FittedRow row, int point) {
+        MeasuredPath path = side.path().get();
         return switch (this) {
             case NORM -> row.s();
-            case CENTRED -> row.squaredReach() - path.meanSquaredReach();
             case AHEAD -> row.row().foreAft();
+            case PRESENT -> 1;
+            case FIRST_DISTANCE -> path.firstPath().at(row.t()).distance();
+            case SLOPE -> path.firstPath().distanceSlope(row.t());
+            case COUNTED -> row.distance();
+            case READINGS -> row.counted().readings();
+            case KEPT_SCATTER -> row.counted().scatter();
+            case VARIANCE -> row.deviation() * row.deviation();
+            case REACH_WEIGHT -> path.reach().basis().weight(point);
+            case REACH_SQUARED -> row.squaredReach();
+            case CENTRED -> path.reach().value(point);
             case RESIDUAL -> row.residual();
-            case HAT -> row.hat();
-            case SLOPE -> path.path().distanceSlope(row.t());
-            case STANDARD -> row.standardised();
+            case HAT -> path.reach().basis().hat(point);
             case DOUBT -> path.path().at(row.t()).doubt();
         };
     }
@@ -133,12 +198,60 @@ enum FitRowLines implements LiveLine.Formula, LiveLine.Core {
         return PathLines.hornerSlope(coefficients, "{row_norm}");
     }
 
-    private static String hat() {
-        StringBuilder hat = new StringBuilder("{row_weight}*(");
-        for (int k = 0; k < BasisLines.TERMS; k++) {
-            hat.append(k == 0 ? "" : "+");
-            hat.append("{row_term_" + k + "}^2*{term_inverse#" + k + "}");
+    private static String distance(String reach, String foreAft) {
+        return "SQRT("
+                + curve(reach)
+                + "+"
+                + curve(foreAft)
+                + "^2+({row_height}-{inner_height_used})^2)";
+    }
+
+    /** Of two readings that can't both be right, the one nearer to the first curve. */
+    private static String counted() {
+        String readings = "{row_distance_first>row_distance_third}";
+        return "IF(AND({row_weight}=2,"
+                + ReadingLines.BROKEN
+                + "),IF(ABS({row_first}-{row_distance})<="
+                + ReadingLines.SAME
+                + ",{row_distance},IF({row_first}>{row_distance},MAX("
+                + readings
+                + "),MIN("
+                + readings
+                + "))),{row_distance})";
+    }
+
+    /** A reading of a row's distance, an empty text when it does not count. */
+    private record Kept(String repeat) implements LiveLine.Formula, LiveLine.Core {
+        @Override
+        public int since() {
+            return 2;
         }
-        return hat.append(")").toString();
+
+        @Override
+        public String at(Index index) {
+            String read = "{row_distance_" + repeat + "}";
+            return "IF(ISNUMBER("
+                    + read
+                    + ")*{row_weight}*{fit_ready}>0,IF(AND("
+                    + ReadingLines.BROKEN
+                    + ",ABS("
+                    + read
+                    + "-{row_counted})>{repeat_limit}/IF({row_weight}=2,2,1)+"
+                    + ReadingLines.SAME
+                    + "),\"\","
+                    + read
+                    + "),\"\")";
+        }
+
+        @Override
+        public CellValue at(Sizing sizing, Index index) {
+            SideReadings side = sizing.readings(index.side());
+            boolean counts =
+                    side.fitted(index.row()).isPresent()
+                            && !side.isMistyped(index.row(), "distance_" + repeat);
+            return counts
+                    ? ReadLines.shown(side.typed("distance_" + repeat, index.row()))
+                    : CellValue.of("");
+        }
     }
 }

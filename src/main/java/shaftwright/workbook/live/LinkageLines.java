@@ -55,18 +55,28 @@ enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
     }
 
     static void declare(LiveLines lines) {
-        rowPrint(lines, "point_print", LINKAGE_POINT, "point_x", "point_y", "point_z");
-        rowPrint(lines, "row_print", READING_SLOT, "row_height", "row_distance", "row_standard");
+        lines.add(rowPrint(lines, "point_print", LINKAGE_POINT, "point_x", "point_y", "point_z"));
+        lines.add(
+                rowPrint(
+                                lines,
+                                "row_print",
+                                READING_SLOT,
+                                "row_height",
+                                "row_counted",
+                                "row_variance")
+                        .revised(2));
         Fingerprint all =
                 new Fingerprint(lines)
                         .sum("point_print")
                         .sum("row_print")
                         .whole("linkage_kind_number", "path_rows")
+                        .whole("reach_out1", "reach_out2", "reach_out3")
+                        .whole("reach_out4", "reach_out5", "reach_out6")
                         .measured("inner_ahead_used", "inner_height_used", "inner_offset_used")
                         .measured("outer_ahead_used", "outer_out_used", "ride_height_used")
                         .measured("static_camber_used", "static_toe_used")
                         .measured("linkage_up_read", "linkage_down_read", "tape_mm");
-        BLOCK.stamp(lines, all, "COUNT({point_height_used:all})>0", STATUS);
+        BLOCK.revised(2).stamp(lines, all, "COUNT({point_height_used:all})>0", STATUS);
         for (LinkageLines line : values()) {
             BLOCK.figure(lines, line.figure, line.label, line.quantity, line, line);
         }
@@ -82,18 +92,11 @@ enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
         }
     }
 
-    private static void rowPrint(
+    private static LiveLine rowPrint(
             LiveLines lines, String name, Grid grid, String first, String second, String third) {
         RowPrint print = new RowPrint(new Fingerprint(lines).measured(first, second, third));
-        lines.add(
-                new LiveLine(
-                        name,
-                        Section.PATH_WORK,
-                        grid,
-                        "Fingerprint of the row",
-                        WHOLE,
-                        print,
-                        print));
+        return new LiveLine(
+                name, Section.PATH_WORK, grid, "Fingerprint of the row", WHOLE, print, print);
     }
 
     private static SideLinkage of(Sizing sizing, Index index) {

@@ -8,6 +8,9 @@ import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
+import shaftwright.suspension.MeasuredQuantity;
+import shaftwright.suspension.RepeatReadings;
+import shaftwright.suspension.TapeSettings;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Index;
@@ -37,12 +40,30 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
             MILLIMETRE,
             "MAX({row_height:all})-{ride_height_used}"),
     DEGREE("path_degree", "Degree of the curve", WHOLE, degree("{path_rows}")),
+    GRADUATIONS(
+            "repeat_graduations",
+            "Repeats agree within",
+            MILLIMETRE,
+            "IF(ISNUMBER(tape_graduation_read),4*tape_graduation_read,1E9)"),
+    CALM_VARIANCE("repeat_variance", "Variance of repeats that agree", NUMBER, calmVariance()),
+    REPEAT_LIMIT(
+            "repeat_limit",
+            "Repeats farther apart are mistyped",
+            MILLIMETRE,
+            "MAX({repeat_graduations},"
+                    + RepeatReadings.MOST_DEVIATIONS_APART
+                    + "*SQRT({repeat_variance}))"),
+    VARIANCE_REPEATS(
+            "fit_variance_repeats",
+            "Variance of repeats that count",
+            NUMBER,
+            "IF(SUM({row_readings:all})>{path_rows},"
+                    + "SUM({row_kept_scatter:all})/(SUM({row_readings:all})-{path_rows}),0)"),
     VARIANCE_DISTANCE(
             "fit_variance_distance",
             "Variance of a distance",
             NUMBER,
-            "(tape_graduation_read/2)^2/3+IF(SUM({row_weight:all})>{path_rows},"
-                    + "SUM({row_scatter:all})/(SUM({row_weight:all})-{path_rows}),0)"),
+            "(tape_graduation_read/2)^2/3+{fit_variance_repeats}"),
     VARIANCE_HEIGHT(
             "fit_variance_height",
             "Variance of a height",
@@ -54,11 +75,18 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
             MILLIMETRE,
             "IF({path_degree}<=2,curve_allowance_quadratic_read*(({fit_high}-{fit_low})/450)^3,"
                     + "curve_allowance_cubic_read*(({fit_high}-{fit_low})/450)^4)"),
+    FORE_AFT_DEVIATION(
+            "fit_fore_aft_deviation",
+            "Standard uncertainty of a fore-aft offset",
+            MILLIMETRE,
+            "SQRT((tape_graduation_read/2)^2/3+"
+                    + TapeSettings.PLUMB_DEVIATION
+                    + "^2+({fit_allowance}/2)^2)"),
     MEAN_SQUARED(
             "mean_squared",
             "Mean squared reach",
             NUMBER,
-            "SUMPRODUCT({row_weight:all},{row_squared:all})/SUM({row_weight:all})"),
+            "SUMPRODUCT({row_reach_weight:all},{row_reach_squared:all})/SUM({row_reach_weight:all})"),
     WORST_DOUBT(
             "path_worst_doubt",
             "Greatest doubt at a measured height",
@@ -117,8 +145,18 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int since() {
+        return switch (this) {
+            case GRADUATIONS, CALM_VARIANCE, REPEAT_LIMIT, VARIANCE_REPEATS, FORE_AFT_DEVIATION ->
+                    2;
+            default -> 1;
+        };
+    }
+
+    @Override
     public int revised() {
-        return typed == null ? since() : ReadLines.RANGES;
+        boolean weighted = this == VARIANCE_DISTANCE || this == MEAN_SQUARED;
+        return weighted ? 2 : typed == null ? since() : ReadLines.RANGES;
     }
 
     @Override
@@ -127,7 +165,7 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
             case INNER_HEIGHT, RIDE_HEIGHT, INNER_OFFSET ->
                     ReadLines.ownOrLeft(
                             index.side(), ReadLines.allowed(typed, typed.name()), formula);
-            case ROWS, TROUBLE, READY -> formula;
+            case ROWS, TROUBLE, READY, GRADUATIONS, CALM_VARIANCE, REPEAT_LIMIT -> formula;
             default -> "IF({fit_ready}=1," + formula + ",NA())";
         };
     }
@@ -142,6 +180,10 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
             case ROWS -> CellValue.of(path == null ? 0 : path.rows().size());
             case TROUBLE -> CellValue.of(path == null ? Sizing.NO_READINGS : "");
             case READY -> CellValue.of(path == null ? 0 : 1);
+            case GRADUATIONS -> CellValue.of(graduations(sizing));
+            case CALM_VARIANCE -> CellValue.of(path == null ? 0 : path.repeats().calmVariance());
+            case REPEAT_LIMIT ->
+                    CellValue.of(path == null ? graduations(sizing) : path.repeats().limit());
             default -> path == null ? CellValue.NOT_AVAILABLE : CellValue.of(core(path));
         };
     }
@@ -151,13 +193,45 @@ enum PathFigureLines implements LiveLine.Formula, LiveLine.Core {
             case LOW -> path.path().tMin();
             case HIGH -> path.path().tMax();
             case DEGREE -> path.degree();
-            case VARIANCE_DISTANCE -> path.distanceDeviation() * path.distanceDeviation();
-            case VARIANCE_HEIGHT -> path.heightDeviation() * path.heightDeviation();
-            case CURVE_ALLOWANCE -> path.path().doubt().allowance();
+            case VARIANCE_REPEATS -> path.pooledDeviation() * path.pooledDeviation();
+            case VARIANCE_DISTANCE -> distanceVariance(path);
+            case VARIANCE_HEIGHT -> heightVariance(path);
+            case CURVE_ALLOWANCE -> path.curveAllowance();
+            case FORE_AFT_DEVIATION ->
+                    path.fit(MeasuredQuantity.FORE_AFT).orElseThrow().deviation();
             case MEAN_SQUARED -> path.meanSquaredReach();
             case WORST_DOUBT -> worstDoubt(path);
             default -> throw new IllegalStateException(name + " needs no path");
         };
+    }
+
+    private static double graduations(Sizing sizing) {
+        return RepeatReadings.MOST_GRADUATIONS_APART * sizing.inputs().number("tape_graduation");
+    }
+
+    /** Variance of one reading of a distance by tape and repeats, mm². */
+    static double distanceVariance(MeasuredPath path) {
+        double tape = path.settings().tapeDeviation();
+        return tape * tape + path.pooledDeviation() * path.pooledDeviation();
+    }
+
+    /** Variance of a height, mm². */
+    static double heightVariance(MeasuredPath path) {
+        double height = path.settings().heightDeviation();
+        return height * height;
+    }
+
+    /** Variance of repeats without rows that hold a mistyped one, unless too many seem to. */
+    private static String calmVariance() {
+        String wide = "({path_rows}-SUM({row_calm:all}))";
+        return "IF(AND("
+                + wide
+                + ">1,2*"
+                + wide
+                + ">COUNTIF({row_weight:all},\">1\")),SUM({row_scatter:all})"
+                + "/MAX(1,SUM({row_weight:all})-{path_rows}),"
+                + "SUMPRODUCT({row_calm:all},{row_scatter:all})"
+                + "/MAX(1,SUMPRODUCT({row_calm:all},{row_weight:all})-SUM({row_calm:all})))";
     }
 
     /** Greatest doubt of the fitted curve at a measured height, mm. */

@@ -13,19 +13,30 @@ final class PathLines {
     static void declare(LiveLines lines) {
         ReadingLines.declare(lines);
         PathFigureLines.declare(lines);
+        FitRowLines.declareKept(lines);
         FitRowLines.declareFitted(lines);
+        BasisLines.declare(lines, Basis.FIRST);
         BasisLines.declare(lines, Basis.REACH);
+        BasisLines.declare(lines, Basis.FORE_AFT);
+        ShareLines.FIRST_REACH.declareIn(lines);
         ShareLines.SQUARED_REACH.declareIn(lines);
         ShareLines.FORE_AFT.declareIn(lines);
+        FitCoefficientLines.FIRST_REACH.declareIn(lines);
         angle(lines, Basis.CAMBER, ShareLines.CAMBER, FitCoefficientLines.CAMBER);
         angle(lines, Basis.TOE, ShareLines.TOE, FitCoefficientLines.TOE);
+        for (Basis basis : SuspectLines.BASES) {
+            OutlierLines.declare(lines, basis);
+        }
         FitCoefficientLines.REACH_SQUARED.declareIn(lines);
         FitCoefficientLines.FORE_AFT.declareIn(lines);
         FitCoefficientLines.HAT.declareIn(lines);
+        FitCoefficientLines.SHIFT.declareIn(lines);
         FitRowLines.declareCompared(lines);
+        SuspectLines.declare(lines);
+        GapLines.declare(lines);
         ReadingNoteLines.declareRows(lines);
         PathFigureLines.WORST_DOUBT.declareIn(lines);
-        ReadingNoteLines.SUMMARY.declareIn(lines);
+        ReadingNoteLines.declareSides(lines);
         LinkagePointLines.declare(lines);
         LinkageLines.declare(lines);
         ChosenPathLines.declare(lines);

@@ -51,9 +51,12 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
             "path_doubt",
             "Doubt of the fit",
             MILLIMETRE,
-            "2*SQRT(({variance_distance}+{path_slope}^2*{variance_height})*MAX(0,"
+            "(2*SQRT(MAX(0,"
                     + horner("coef_hat")
-                    + "))+{curve_allowance}"),
+                    + "))+ABS("
+                    + horner("coef_shift")
+                    + "))/(2*SQRT({path_reach_squared}+{path_fore_aft}^2+({ride_rise}+{travel})^2))"
+                    + "+{curve_allowance}"),
 
     N_X("n_x", "Stub axis forward", NUMBER, forward("axis")),
     N_Y("n_y", "Stub axis outward", NUMBER, outward("axis")),
@@ -344,7 +347,7 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public int revised() {
-        return this == SHORTEST || this == SOFT_RESERVE ? 2 : since();
+        return this == SHORTEST || this == SOFT_RESERVE || this == PATH_DOUBT ? 2 : since();
     }
 
     /** Empty where the joint's outward stop is hard. */

@@ -5,11 +5,14 @@ import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import java.util.List;
 import shaftwright.suspension.FittedRow;
+import shaftwright.suspension.RepeatReadings;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Input;
+import shaftwright.workbook.SideReadings;
 import shaftwright.workbook.Sizing;
 
 /**
@@ -23,11 +26,39 @@ enum ReadingLines implements LiveLine.Formula, LiveLine.Core {
             WHOLE,
             "IF(AND(ISNUMBER({row_height}),COUNT({row_distance_first>row_distance_third})>0),"
                     + "COUNT({row_distance_first>row_distance_third}),0)"),
+    APART(
+            "row_apart",
+            "Farthest from the next",
+            MILLIMETRE,
+            "IF({row_weight}<2,0,IF({row_weight}=2,MAX("
+                    + ReadingLines.ALL
+                    + ")-MIN("
+                    + ReadingLines.ALL
+                    + "),MAX(MEDIAN("
+                    + ReadingLines.ALL
+                    + ")-MIN("
+                    + ReadingLines.ALL
+                    + "),MAX("
+                    + ReadingLines.ALL
+                    + ")-MEDIAN("
+                    + ReadingLines.ALL
+                    + "))))"),
+    CALM(
+            "row_calm",
+            "Within four graduations",
+            WHOLE,
+            "IF({row_apart}<={repeat_graduations}+" + ReadingLines.SAME + ",1,0)"),
     DISTANCE(
             "row_distance",
-            "Mean distance",
+            "Mean distance, or median",
             MILLIMETRE,
-            "SUM({row_distance_first>row_distance_third})/{row_weight}"),
+            "IF("
+                    + ReadingLines.BROKEN
+                    + ",MEDIAN("
+                    + ReadingLines.ALL
+                    + "),SUM("
+                    + ReadingLines.ALL
+                    + ")/{row_weight})"),
     SCATTER(
             "row_scatter",
             "Squared scatter",
@@ -50,6 +81,16 @@ enum ReadingLines implements LiveLine.Formula, LiveLine.Core {
                     + "IF(COUNTIF({row_height:all},{row_height})>1,4,"
                     + "IF(ISNUMBER({inner_height_used}),"
                     + "IF({row_squared}<=0,3,0),0)))))");
+
+    static final List<String> REPEATS = List.of("first", "second", "third");
+
+    /** Lengths closer than this are one length, mm. */
+    static final String SAME = "0.000001";
+
+    /** Whether one of a row's readings of the distance is mistyped. */
+    static final String BROKEN = "{row_apart}>{repeat_limit}+" + SAME;
+
+    private static final String ALL = "{row_distance_first>row_distance_third}";
 
     private static final ReadLines.Cell CELL = new ReadLines.Slot("row_slot");
 
@@ -92,30 +133,39 @@ enum ReadingLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int since() {
+        return this == APART || this == CALM ? 2 : 1;
+    }
+
+    @Override
     public int revised() {
-        return this == FLAW ? ReadLines.RANGES : since();
+        return this == FLAW || this == DISTANCE ? 2 : since();
     }
 
     @Override
     public String at(Index index) {
         return switch (this) {
             case WEIGHT, FLAW -> formula;
-            case DISTANCE, SCATTER, SQUARED -> "IF({row_weight}>0," + formula + ",0)";
+            case APART, CALM, DISTANCE, SCATTER, SQUARED -> "IF({row_weight}>0," + formula + ",0)";
         };
     }
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        FittedRow row = sizing.readings(index.side()).fitted(index.row()).orElse(null);
-        return CellValue.of(row == null ? 0 : core(row));
+        SideReadings side = sizing.readings(index.side());
+        FittedRow row = side.fitted(index.row()).orElse(null);
+        return CellValue.of(row == null ? 0 : core(side, row, side.point(index.row())));
     }
 
-    private double core(FittedRow row) {
+    private double core(SideReadings side, FittedRow row, int point) {
+        RepeatReadings repeats = side.path().get().repeats();
         return switch (this) {
             case WEIGHT -> row.row().readings();
-            case DISTANCE -> row.row().meanDistance();
+            case APART -> repeats.apart(point);
+            case CALM -> repeats.isCalm(point) ? 1 : 0;
+            case DISTANCE -> repeats.first(point);
             case SCATTER -> row.row().scatter();
-            case SQUARED -> row.squaredReach();
+            case SQUARED -> side.path().get().firstSquaredReach(point);
             // A workbook with a flawed row is never filled.
             case FLAW -> 0;
         };

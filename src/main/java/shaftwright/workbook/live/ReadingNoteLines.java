@@ -5,13 +5,20 @@ import static shaftwright.workbook.Grid.READING_SLOT;
 import static shaftwright.workbook.Grid.SIDE;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
+import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.study.ReadingWording;
 import shaftwright.study.Wording;
+import shaftwright.suspension.CrossCheck;
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
+import shaftwright.suspension.MeasuredQuantity;
+import shaftwright.suspension.ReadingContradiction;
+import shaftwright.suspension.SuspectReading;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
+import shaftwright.workbook.SideReadings;
 import shaftwright.workbook.Sizing;
 
 /**
@@ -28,12 +35,16 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
             "IF({row_flaw}=1,\"can't be read\",IF({row_flaw}=2,"
                     + "\"height or distance is missing\",IF({row_flaw}=3,"
                     + "\"distance shorter than its rise\",IF({row_flaw}=4,"
-                    + "\"same height as another row\",IF({row_standard}>3,"
-                    + "IF({path_rows}<={path_degree}+1,\"\",IF({path_rows}>=7,\""
-                    + ReadingNoteLines.MEASURE_AGAIN
-                    + "\",\""
-                    + ReadingNoteLines.ONE_OF_THESE
-                    + "\")),\"\")))))"),
+                    + "\"same height as another row\","
+                    + SuspectTexts.NOTE.ofRow()
+                    + "))))"),
+    ROW_SUSPECT(
+            "row_suspect",
+            Section.PATH_WORK,
+            READING_SLOT,
+            "Suspect readings",
+            TEXT,
+            SuspectTexts.LISTED.ofRow()),
     RESIDUAL(
             "reading_residual",
             Section.MEASURE_NOTES,
@@ -49,6 +60,34 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
             "What the other readings say",
             TEXT,
             "INDEX(row_note~,{:ordinal})"),
+    SUSPECTS(
+            "reading_suspects",
+            Section.PATH_WORK,
+            SIDE,
+            "Suspect readings of the side",
+            TEXT,
+            SuspectTexts.ofSide()),
+    NEXT(
+            "reading_next",
+            Section.PATH_WORK,
+            SIDE,
+            "Best height for one more row",
+            TEXT,
+            "IF({fit_ready}=1," + SuspectTexts.distance("{gap_least_known}") + ",\"\")"),
+    UNPLACED(
+            "readings_unplaced",
+            Section.PATH_WORK,
+            SIDE,
+            "Quantities that contradict, no row named",
+            WHOLE,
+            "{reach_unplaced}+{fore_aft_unplaced}+{camber_unplaced}+{toe_unplaced}"),
+    CONTRADICT(
+            "readings_contradict",
+            Section.PATH_WORK,
+            SIDE,
+            "Readings contradict each other",
+            WHOLE,
+            "IF({reading_suspects}=\"\",IF({readings_unplaced}>0,1,0),1)"),
     /** What keeps the readings from use, or how far they can be trusted. */
     SUMMARY(
             "reading_summary",
@@ -59,12 +98,22 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
             "IF({fit_ready}=0,\"Not used: \"&{fit_trouble}&\".\",{path_rows}&\" heights, \"&"
                     + "IF({path_rows}<3,\""
                     + ReadingNoteLines.TWO_HEIGHTS
-                    + "\",IF({path_rows}<={path_degree}+1,\""
+                    + "\",IF({reach_freedom}<=0,\""
                     + ReadingNoteLines.NO_CROSS_CHECK
-                    + "\",\"a curve of degree \"&{path_degree}&\"\"))&"
-                    + "\"; tape and curve leave a doubt of \"&"
+                    + "\",\"a curve of degree \"&{path_degree}&IF({reach_freedom}<3,\""
+                    + ReadingNoteLines.ENDS_NOT_CHECKED
+                    + "\",\"\")))"
+                    + "&\"; tape and curve leave a doubt of \"&"
                     + Phrases.length("{path_worst_doubt}")
-                    + "&\".\"&IF(SUM({row_camber_weight:all})=0,\""
+                    + "&\".\"&IF({reading_suspects}=\"\",\"\",\""
+                    + ReadingNoteLines.MEASURE_AGAIN
+                    + "\"&{reading_suspects}&\".\")&IF({readings_unplaced}=0,\"\",\""
+                    + ReadingNoteLines.THE
+                    + "\"&"
+                    + SuspectTexts.unplaced()
+                    + "&\""
+                    + ReadingNoteLines.CONTRADICT_EACH_OTHER
+                    + "\"&{reading_next}&\".\")&IF(SUM({row_camber_weight:all})=0,\""
                     + ReadingNoteLines.NO_CAMBER
                     + "\",\"\")&IF(SUM({row_toe_weight:all})=0,\""
                     + ReadingNoteLines.NO_TOE
@@ -74,8 +123,12 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
     private static final String NO_CROSS_CHECK = "too few to check each other";
     private static final String NO_CAMBER = " No camber was read: 0 is used.";
     private static final String NO_TOE = " No toe was read: 0 is used.";
-    private static final String MEASURE_AGAIN = "measure this again";
-    private static final String ONE_OF_THESE = "one of the marked rows is off";
+    private static final String ENDS_NOT_CHECKED = ", a wrong reading at either end would not show";
+    private static final String MEASURE_AGAIN = " Measure again: ";
+    private static final String THE = " The ";
+    private static final String CONTRADICT_EACH_OTHER =
+            " contradict each other, and so few can't show which is wrong: measure one more"
+                    + " height, best near ";
 
     private final String name;
     private final Section section;
@@ -102,12 +155,35 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
     /** What stands beside the rows. */
     static void declareRows(LiveLines lines) {
         ROW_NOTE.declareIn(lines);
+        ROW_SUSPECT.declareIn(lines);
         RESIDUAL.declareIn(lines);
         NOTE.declareIn(lines);
     }
 
-    void declareIn(LiveLines lines) {
+    /** What is said of a side. */
+    static void declareSides(LiveLines lines) {
+        SUSPECTS.declareIn(lines);
+        NEXT.declareIn(lines);
+        UNPLACED.declareIn(lines);
+        CONTRADICT.declareIn(lines);
+        SUMMARY.declareIn(lines);
+    }
+
+    private void declareIn(LiveLines lines) {
         lines.add(new LiveLine(name, section, grid, label, quantity, this, this));
+    }
+
+    @Override
+    public int since() {
+        return switch (this) {
+            case ROW_NOTE, RESIDUAL, NOTE, SUMMARY -> 1;
+            default -> 2;
+        };
+    }
+
+    @Override
+    public int revised() {
+        return this == ROW_NOTE || this == SUMMARY ? 2 : since();
     }
 
     @Override
@@ -117,43 +193,80 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        if (this == SUMMARY) {
-            MeasuredPath path = sizing.readings(index.side()).path().orElse(null);
-            return CellValue.of(
-                    path == null ? "Not used: " + Sizing.NO_READINGS + "." : summary(path, sizing));
-        }
-        FittedRow row = sizing.readings(index.side()).fitted(index.row()).orElse(null);
+        SideReadings side = sizing.readings(index.side());
+        return grid == SIDE ? ofSide(sizing, side) : ofRow(sizing, side, index.row());
+    }
+
+    private CellValue ofRow(Sizing sizing, SideReadings side, int slot) {
+        FittedRow row = side.fitted(slot).orElse(null);
         if (row == null) {
             return CellValue.of("");
         }
-        return this == RESIDUAL
-                ? CellValue.of(row.residual() / sizing.unit().mm())
-                : CellValue.of(remark(row));
+        if (this == RESIDUAL) {
+            return CellValue.of(row.residual() / sizing.unit().mm());
+        }
+        StringBuilder text = new StringBuilder();
+        for (SuspectReading suspect : side.contradiction().orElseThrow().suspects()) {
+            if (suspect.row() == slot + 1) {
+                text.append(
+                        this == ROW_SUSPECT
+                                ? ReadingWording.LISTED_BETWEEN
+                                        + ReadingWording.listed(suspect, sizing.unit())
+                                : (text.isEmpty() ? "" : ". ")
+                                        + ReadingWording.note(suspect, sizing.unit()));
+            }
+        }
+        return CellValue.of(text.toString());
     }
 
-    private static String remark(FittedRow row) {
-        return switch (row.suspicion()) {
-            case NONE -> "";
-            case ONE_OF_THESE -> ONE_OF_THESE;
-            case MEASURE_AGAIN -> MEASURE_AGAIN;
+    private CellValue ofSide(Sizing sizing, SideReadings side) {
+        ReadingContradiction found = side.contradiction().orElse(null);
+        return switch (this) {
+            case SUSPECTS -> CellValue.of(found == null ? "" : listed(found, sizing));
+            case NEXT -> CellValue.of(found == null ? "" : next(found, sizing));
+            case UNPLACED -> CellValue.of(found == null ? 0 : found.unplaced().size());
+            case CONTRADICT -> CellValue.of(found != null && found.exists() ? 1 : 0);
+            default ->
+                    CellValue.of(
+                            found == null
+                                    ? "Not used: " + Sizing.NO_READINGS + "."
+                                    : summary(side.path().get(), found, sizing));
         };
     }
 
-    private static String summary(MeasuredPath path, Sizing sizing) {
+    private static String listed(ReadingContradiction found, Sizing sizing) {
+        return String.join(
+                ReadingWording.LISTED_BETWEEN, ReadingWording.listed(found, sizing.unit()));
+    }
+
+    private static String next(ReadingContradiction found, Sizing sizing) {
+        return ReadingWording.distance(found.nextHeight(), sizing.unit());
+    }
+
+    private static String summary(MeasuredPath path, ReadingContradiction found, Sizing sizing) {
         int rows = path.rows().size();
+        String ends = path.crossCheck() == CrossCheck.NAMES_THE_ROW ? "" : ENDS_NOT_CHECKED;
         String curve =
-                rows < MeasuredPath.LEAST_ROWS_FOR_VERDICT
+                !path.mayGiveVerdict()
                         ? TWO_HEIGHTS
-                        : rows <= path.degree() + 1
+                        : path.crossCheck() == CrossCheck.NONE
                                 ? NO_CROSS_CHECK
-                                : "a curve of degree " + path.degree();
+                                : "a curve of degree " + path.degree() + ends;
         return rows
                 + " heights, "
                 + curve
                 + "; tape and curve leave a doubt of "
                 + Wording.length(PathFigureLines.worstDoubt(path), sizing.unit())
                 + "."
-                + (path.camberBasis().isPresent() ? "" : NO_CAMBER)
-                + (path.toeBasis().isPresent() ? "" : NO_TOE);
+                + (found.suspects().isEmpty() ? "" : MEASURE_AGAIN + listed(found, sizing) + ".")
+                + (found.isUnplaced()
+                        ? THE
+                                + ReadingWording.unplaced(found)
+                                + CONTRADICT_EACH_OTHER
+                                + next(found, sizing)
+                                + "."
+                        : "")
+                + (path.fit(MeasuredQuantity.CAMBER).isPresent() ? "" : NO_CAMBER)
+                + (path.fit(MeasuredQuantity.TOE).isPresent() ? "" : NO_TOE);
     }
 }

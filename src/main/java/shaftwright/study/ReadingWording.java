@@ -1,0 +1,118 @@
+package shaftwright.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import shaftwright.suspension.MeasuredQuantity;
+import shaftwright.suspension.ReadingContradiction;
+import shaftwright.suspension.SuspectReading;
+import shaftwright.units.Length;
+import shaftwright.units.LengthStyle;
+import shaftwright.units.LengthUnit;
+
+/** What is said of readings that contradict each other. */
+public final class ReadingWording {
+    /** Said of a row before what its other rows expect of a quantity; of a repeat likewise. */
+    public static final String NOTE_EXPECTS = "; the others expect about ";
+
+    /** Said of the same inside a list, before and after the figure. */
+    public static final String LISTED_ABOUT = " (about ";
+
+    public static final String LISTED_EXPECTED = " expected)";
+
+    /** Between the parts of a list. */
+    public static final String LISTED_BETWEEN = ", and ";
+
+    private ReadingWording() {}
+
+    /** What to measure again in a row: "measure this again, distance or height". */
+    public static String again(MeasuredQuantity quantity) {
+        return quantity == MeasuredQuantity.DISTANCE
+                ? "measure this again, " + name(quantity)
+                : "measure " + name(quantity) + " again";
+    }
+
+    /**
+     * What to measure again when one of a row's readings is mistyped.
+     *
+     * @param repeat from 1
+     */
+    public static String again(int repeat) {
+        return "measure the " + repeat(repeat) + " again, it looks mistyped";
+    }
+
+    /** A quantity as it is called beside its row. */
+    public static String name(MeasuredQuantity quantity) {
+        return switch (quantity) {
+            case DISTANCE -> "distance or height";
+            case FORE_AFT -> "fore-aft";
+            case CAMBER -> "camber";
+            case TOE -> "toe";
+        };
+    }
+
+    /**
+     * One of several readings of a distance.
+     *
+     * @param repeat from 1
+     */
+    public static String repeat(int repeat) {
+        return List.of("first", "second", "third").get(repeat - 1) + " distance";
+    }
+
+    /** The note beside a suspect reading. */
+    public static String note(SuspectReading suspect, LengthUnit unit) {
+        String again = suspect.isRepeat() ? again(suspect.repeat()) : again(suspect.quantity());
+        return again + NOTE_EXPECTS + expected(suspect, unit);
+    }
+
+    /** A suspect reading inside a list: "row 5, distance or height (about 26 1/8 in expected)". */
+    public static String listed(SuspectReading suspect, LengthUnit unit) {
+        String what = suspect.isRepeat() ? repeat(suspect.repeat()) : name(suspect.quantity());
+        return "row "
+                + suspect.row()
+                + ", "
+                + what
+                + LISTED_ABOUT
+                + expected(suspect, unit)
+                + LISTED_EXPECTED;
+    }
+
+    /** What the other rows expect: a distance to a sixteenth or a millimetre. */
+    public static String expected(SuspectReading suspect, LengthUnit unit) {
+        double value = suspect.expected();
+        return switch (suspect.quantity()) {
+            case DISTANCE -> distance(value, unit);
+            case FORE_AFT -> Wording.length(value, unit);
+            case CAMBER, TOE -> Wording.angle(value);
+        };
+    }
+
+    /** A distance or height as it would be read off a tape: "26 1/8 in", "664 mm". */
+    public static String distance(double millimetres, LengthUnit unit) {
+        return unit == LengthUnit.INCH
+                ? Length.of(millimetres, LengthUnit.MILLIMETRE).format(LengthStyle.SIXTEENTHS)
+                : Wording.rounded(millimetres, 0) + " mm";
+    }
+
+    /** All suspect readings of a side; empty without any. */
+    public static List<String> listed(ReadingContradiction contradiction, LengthUnit unit) {
+        List<String> texts = new ArrayList<>();
+        for (SuspectReading suspect : contradiction.suspects()) {
+            texts.add(listed(suspect, unit));
+        }
+        return texts;
+    }
+
+    /** What contradicts without a row that can be named: "distances", "camber and toe". */
+    public static String unplaced(ReadingContradiction contradiction) {
+        return contradiction.unplaced().stream()
+                .map(ReadingWording::plural)
+                .collect(Collectors.joining(" and "));
+    }
+
+    /** A quantity over all rows. */
+    public static String plural(MeasuredQuantity quantity) {
+        return quantity == MeasuredQuantity.DISTANCE ? "distances" : name(quantity);
+    }
+}
