@@ -36,9 +36,8 @@ public enum Finding {
             3,
             DOES_NOT_FIT,
             NOTHING,
-            "No length works, short by {SHORTFALL}. A shaft long enough {SHORTER_WOULD} at"
-                    + " {SHORTEST_AT} {LONGER_WOULD} at {LONGEST_AT}; margins of {MARGIN_IN} and"
-                    + " {MARGIN_OUT} count. Levers list what gains room."),
+            "No length works, short by {SHORTFALL} with margins kept: a shaft that {SHORTER_WOULD}"
+                    + " at {SHORTEST_AT} {LONGER_WOULD} at {LONGEST_AT}. See Levers."),
     INNER_ANGLE(4, DOES_NOT_FIT, NOTHING, inner(AtEnd.STEEP)),
     OUTER_ANGLE(4, DOES_NOT_FIT, NOTHING, outer(AtEnd.STEEP)),
     /** The tilted shaft, or its end, touches a cup's bore or lip. */
@@ -120,8 +119,7 @@ public enum Finding {
             15,
             FITS_BUT,
             LENGTHS,
-            "No blank on the list gives {END_TO_END} end to end: the sheet Blanks says why each"
-                    + " was refused."),
+            "No blank on the list gives {END_TO_END} end to end: see Blanks."),
     /** The tyres stand out too far. */
     TOO_WIDE(
             16,
@@ -137,7 +135,7 @@ public enum Finding {
             FITS_BUT,
             ALL,
             "{CHECKS_OPEN} of {CHECKS} checks before measuring are not ticked, so lengths may"
-                    + " move: see the sheet Guide."),
+                    + " move: see Guide."),
     /** Camber or toe was never read. */
     ANGLES_UNREAD(
             18,
@@ -170,7 +168,7 @@ public enum Finding {
     private static final class AtEnd {
         static final String STEEP =
                 "The {END} joint reaches {END_STEEPEST} at {END_STEEPEST_AT}, {END_OVER} over its"
-                        + " limit of {END_LIMIT}. Ask for less travel there, or choose a joint for"
+                        + " limit of {END_LIMIT}. Ask for less travel, or choose a joint for"
                         + " steeper angles.";
         static final String BOLTS =
                 "The {END} joint's flange bolts are tightened to {END_BOLT_SHARE} of their proof"

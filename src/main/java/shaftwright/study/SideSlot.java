@@ -29,9 +29,9 @@ public enum SideSlot implements Slot {
     SHORTEST_AT(TRAVEL),
     SHORTER_WOULD(
             CHOICE,
-            "not to pull out",
-            "for the inner joint's soft stop",
-            "for the outer joint's soft stop"),
+            "does not pull out",
+            "keeps the inner joint's soft stop",
+            "keeps the outer joint's soft stop"),
     LONGEST_AT(TRAVEL),
     LONGER_WOULD(
             CHOICE,
@@ -39,8 +39,6 @@ public enum SideSlot implements Slot {
             "bottoms with its inner end in the cup",
             "bottoms with its outer end in the cup",
             "bottoms with both ends in the cups"),
-    MARGIN_IN(LENGTH),
-    MARGIN_OUT(LENGTH),
     INNER_STEEPEST(ANGLE),
     INNER_STEEPEST_AT(TRAVEL),
     INNER_LIMIT(ANGLE),
@@ -198,8 +196,6 @@ public enum SideSlot implements Slot {
             case SHORTFALL -> -shaft.window().width();
             case SHORTEST_AT -> shaft.window().shortest().travel();
             case LONGEST_AT -> shaft.window().longest().travel();
-            case MARGIN_IN -> shaft.window().marginIn();
-            case MARGIN_OUT -> shaft.window().marginOut();
             case WINDOW_WIDTH -> shaft.window().width();
             case INCREMENT -> shaft.window().increment();
             case FINER_INCREMENT -> shaft.window().finerIncrement();

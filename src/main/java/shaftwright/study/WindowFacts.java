@@ -11,12 +11,10 @@ import shaftwright.shaft.SideResult;
 /**
  * The length window and what was made of it; mm.
  *
- * @param shortest shortest race spacing that holds
+ * @param shortest shortest race spacing that holds, margins kept
  * @param lower what sets it
- * @param longest longest race spacing that holds
+ * @param longest longest race spacing that holds, margins kept
  * @param upper what sets it
- * @param marginIn least slack kept before bottoming
- * @param marginOut least slack kept before pull-out
  * @param increment what the shop cuts lengths to, 0 for none
  * @param incrementFits whether the window holds a multiple of it
  */
@@ -25,8 +23,6 @@ public record WindowFacts(
         Lower lower,
         Binding longest,
         Upper upper,
-        double marginIn,
-        double marginOut,
         double increment,
         boolean incrementFits) {
 
@@ -74,8 +70,6 @@ public record WindowFacts(
                 Lower.of(result.positions().get(window.shortest().row())),
                 window.longest(),
                 Upper.of(inner, outer),
-                result.setup().marginInward(),
-                result.setup().marginOutward(),
                 rule.increment(),
                 result.choice().rounded() == Rounded.TO_INCREMENT);
     }

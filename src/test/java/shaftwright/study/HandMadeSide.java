@@ -59,8 +59,6 @@ final class HandMadeSide {
                 Lower.PULLS_OUT,
                 new Binding(longest, 24, 127),
                 Upper.RACES_BOTTOM,
-                3,
-                4,
                 1,
                 true);
     }
@@ -72,8 +70,6 @@ final class HandMadeSide {
                 lower,
                 plain.longest(),
                 upper,
-                plain.marginIn(),
-                plain.marginOut(),
                 plain.increment(),
                 plain.incrementFits());
     }
@@ -121,8 +117,6 @@ final class HandMadeSide {
                 narrow.lower(),
                 narrow.longest(),
                 narrow.upper(),
-                narrow.marginIn(),
-                narrow.marginOut(),
                 1.5875,
                 false);
     }

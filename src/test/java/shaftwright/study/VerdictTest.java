@@ -142,13 +142,12 @@ class VerdictTest {
 
         assertThat(Verdict.of(side).text(LengthUnit.INCH))
                 .isEqualTo(
-                        "Does not fit: no length works, short by 0.19 in. A shaft long enough not"
-                                + " to pull out at 4.75 in droop bottoms at 5.00 in bump; margins"
-                                + " of 0.12 in and 0.16 in count. Levers list what gains room. The"
-                                + " inner joint's flange bolts are tightened to 0.76 of their proof"
+                        "Does not fit: no length works, short by 0.19 in with margins kept: a shaft"
+                                + " that does not pull out at 4.75 in droop bottoms at 5.00 in"
+                                + " bump. See Levers. The inner joint's flange bolts are tightened to 0.76 of their proof"
                                 + " load, more than 0.75: tighten them with at most 44 lb·ft. 3 of"
                                 + " 6 checks before measuring are not ticked, so lengths may move:"
-                                + " see the sheet Guide.");
+                                + " see Guide.");
     }
 
     @Test
@@ -166,9 +165,9 @@ class VerdictTest {
 
         assertThat(Verdict.of(side).text(LengthUnit.MILLIMETRE))
                 .startsWith(
-                        "Does not fit: no length works, short by 15.1 mm. A shaft long enough for"
-                                + " the outer joint's soft stop at 120.7 mm droop bottoms with its"
-                                + " inner end in the cup at 127.0 mm bump;");
+                        "Does not fit: no length works, short by 15.1 mm with margins kept: a shaft"
+                                + " that keeps the outer joint's soft stop at 120.7 mm droop"
+                                + " bottoms with its inner end in the cup at 127.0 mm bump.");
     }
 
     @Test
@@ -178,8 +177,8 @@ class VerdictTest {
                         .with(HandMadeSide.shaft().with(HandMadeSide.window(600.04, 600)));
 
         assertThat(Verdict.of(side).text(LengthUnit.MILLIMETRE))
-                .contains("short by less than 0.1 mm.");
-        assertThat(Verdict.of(side).text(LengthUnit.INCH)).contains("short by less than 0.01 in.");
+                .contains("short by less than 0.1 mm with");
+        assertThat(Verdict.of(side).text(LengthUnit.INCH)).contains("short by less than 0.01 in with");
     }
 
     @Test
@@ -239,8 +238,8 @@ class VerdictTest {
         assertThat(verdict.text(LengthUnit.MILLIMETRE))
                 .isEqualTo(
                         "Right: Does not fit: the outer joint reaches 22.0° at 120.7 mm droop, less"
-                                + " than 0.1° over its limit of 22.0°. Ask for less travel there,"
-                                + " or choose a joint for steeper angles. 1 more finding: see"
+                                + " than 0.1° over its limit of 22.0°. Ask for less travel, or"
+                                + " choose a joint for steeper angles. 1 more finding: see"
                                 + " Scenarios.");
     }
 

@@ -41,6 +41,7 @@ enum CardLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     static void declare(LiveLines lines) {
+        CardGateLines.declare(lines);
         CardWordLines.declare(lines);
         for (CardLines line : values()) {
             lines.add(
@@ -58,15 +59,22 @@ enum CardLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int revised() {
+        return 2;
+    }
+
+    @Override
     public String at(Index index) {
-        return "IF(card_index=0,\"\",IFERROR("
-                + CardWordLines.chosen("{" + source + ":each}", CardWordLines.WORKING_COLUMN)
-                + ",\"\"))";
+        return CardGateLines.ifLengths(
+                "IF(card_index=0,\"\",IFERROR("
+                        + CardWordLines.chosen(
+                                "{" + source + ":each}", CardWordLines.WORKING_COLUMN)
+                        + ",\"\"))");
     }
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        SideResult result = CardWordLines.resultOrNull(sizing, index);
+        SideResult result = CardGateLines.printedOrNull(sizing, index);
         return ReadLines.shown(result == null ? Double.NaN : core(sizing, result));
     }
 

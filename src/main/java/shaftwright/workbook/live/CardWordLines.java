@@ -58,11 +58,17 @@ enum CardWordLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int revised() {
+        return this == BLANK || this == PUT_IN ? 2 : 1;
+    }
+
+    @Override
     public String at(Index index) {
         return switch (this) {
             case INDEX -> "IFERROR(MATCH(shop_scenario,{" + source + ":each},0),0)";
             case VEHICLE -> source + "&\"\"";
             case VERDICT -> words(WORKING_COLUMN);
+            case BLANK, PUT_IN -> CardGateLines.ifLengths(words(TYPED_COLUMN));
             default -> words(TYPED_COLUMN);
         };
     }
@@ -95,11 +101,13 @@ enum CardWordLines implements LiveLine.Formula, LiveLine.Core {
             return VerdictLines.words(sizing, new Index(index.side(), scenario, 0));
         }
         if (this == BLANK) {
-            SideResult result = resultOrNull(sizing, index);
+            SideResult result = CardGateLines.printedOrNull(sizing, index);
             return result == null ? "" : ResultLines.blank(result);
         }
         if (this == PUT_IN) {
-            return RimLines.sentence(sizing, new Index(index.side(), scenario, 0));
+            return CardGateLines.printedOrNull(sizing, index) == null
+                    ? ""
+                    : RimLines.sentence(sizing, new Index(index.side(), scenario, 0));
         }
         return sizing.inputs().text(source, new Index(index.side(), scenario, 0));
     }

@@ -110,7 +110,7 @@ enum DrawnPointLines implements LiveLine.Formula, LiveLine.Core {
     @Override
     public CellValue at(Sizing sizing, Index index) {
         char station = DrawnPart.station(index.row());
-        SideResult result = CardWordLines.resultOrNull(sizing, index);
+        SideResult result = CardGateLines.printedOrNull(sizing, index);
         double along =
                 station == '-' || result == null ? Double.NaN : along(sizing, result, station);
         if (this == ALONG) {

@@ -71,7 +71,7 @@ enum DrawnWordLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        SideResult result = CardWordLines.resultOrNull(sizing, index);
+        SideResult result = CardGateLines.printedOrNull(sizing, index);
         if (result == null) {
             return CellValue.of("");
         }

@@ -111,8 +111,6 @@ final class FindingPlaces {
             case LONGEST_AT -> "{s_max_travel}";
             case LONGER_WOULD ->
                     "1+IF(" + endBottoms("in") + ",1,0)+IF(" + endBottoms("out") + ",2,0)";
-            case MARGIN_IN -> "{margin_in}";
-            case MARGIN_OUT -> "{margin_out}";
             case INNER_STEEPEST -> "{worst_shaft_angle_in}";
             case INNER_STEEPEST_AT -> "{worst_shaft_angle_in_travel}";
             case INNER_LIMIT -> "{angle_max_in}";

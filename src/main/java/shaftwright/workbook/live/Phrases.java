@@ -44,7 +44,7 @@ final class Phrases {
     private static String written(Slot slot, String place) {
         return switch (slot.kind()) {
             case LENGTH -> length(place);
-            case FINE_LENGTH -> length(place, "(unit_decimals+2)");
+            case FINE_LENGTH -> fineLength(place);
             case EXCESS -> atLeastOneStep("(" + place + ")/tape_mm", "unit_decimals", "unit_word");
             case ANGLE -> angle(place);
             case ANGLE_EXCESS ->
@@ -93,6 +93,11 @@ final class Phrases {
     /** A length in the workbook's unit, with the unit. */
     static String length(String millimetres) {
         return length(millimetres, "unit_decimals");
+    }
+
+    /** The same to two decimals more. */
+    static String fineLength(String millimetres) {
+        return length(millimetres, "(unit_decimals+2)");
     }
 
     private static String length(String millimetres, String decimals) {

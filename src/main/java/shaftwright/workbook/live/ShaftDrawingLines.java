@@ -5,6 +5,7 @@ import static shaftwright.workbook.Grid.SIDE;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.SideResult;
+import shaftwright.study.CardPrint;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
@@ -57,10 +58,17 @@ enum ShaftDrawingLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int revised() {
+        return this == ROW ? 2 : 1;
+    }
+
+    @Override
     public String at(Index index) {
         return switch (this) {
             case ROW ->
-                    "IF(card_index=0,0,IFERROR("
+                    "IF(OR(card_index=0,{card_allowed}<"
+                            + CardPrint.LENGTHS.ordinal()
+                            + "),0,IFERROR("
                             + CardWordLines.chosen("{plan_row:each}", CardWordLines.WORKING_COLUMN)
                             + ",0))";
             case TOTAL -> "IF(ISNUMBER({card_e})," + formula + ",\"\")";
@@ -70,7 +78,7 @@ enum ShaftDrawingLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        SideResult result = CardWordLines.resultOrNull(sizing, index);
+        SideResult result = CardGateLines.printedOrNull(sizing, index);
         CutPlan plan = result == null ? null : result.plan().orElse(null);
         if (this == ROW) {
             return CellValue.of(plan == null ? 0 : sizing.parts().blankSlot(plan.row()) + 1);

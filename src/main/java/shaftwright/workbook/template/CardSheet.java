@@ -16,6 +16,9 @@ import shaftwright.workbook.template.Run.Direction;
 final class CardSheet {
     private static final int COLUMNS = 5;
 
+    /** Whether to cut at all, and what stands against it. */
+    private static final List<String> ON_TOP = List.of("card_cut", "card_verdict", "card_readings");
+
     private static final List<String> CHECKS =
             List.of(
                     "Blank measured end to end before the first cut",
@@ -47,13 +50,16 @@ final class CardSheet {
             draft.text(sheet, row, 1, "as on the left card", look.note());
         }
         row++;
+        for (String name : ON_TOP) {
+            row = words(draft, sheet, side, row, LiveLines.all().line(name));
+        }
+        Highlights.filled(
+                sheet, new CellRangeAddress(row - ON_TOP.size(), row - ON_TOP.size(), 1, 4));
         for (LiveLine line : LiveLines.all().in(Section.SHOP_CARD)) {
-            if (line.quantity() == Quantity.TEXT && !isLengthText(line)) {
-                draft.text(sheet, row, 0, line.label(), look.label());
-                draft.live(line, side, sheet, row, 1, Direction.DOWN, look.result(Quantity.TEXT));
-                sheet.addMergedRegion(new CellRangeAddress(row, row, 1, 4));
-                sheet.getRow(row).setHeightInPoints(isSentence(line) ? 42 : 16);
-                row++;
+            if (line.quantity() == Quantity.TEXT
+                    && !isLengthText(line)
+                    && !ON_TOP.contains(line.name())) {
+                row = words(draft, sheet, side, row, line);
             }
         }
         Page.heading(draft, sheet, row + 1, COLUMNS, "To scale, inner end on the left");
@@ -68,8 +74,21 @@ final class CardSheet {
                 .setPrintArea(draft.workbook().getSheetIndex(sheet), 0, COLUMNS - 1, 0, row + 1);
     }
 
-    private static boolean isSentence(LiveLine line) {
-        return line.name().equals("card_verdict") || line.name().equals("card_put_in");
+    private static int words(Draft draft, XSSFSheet sheet, Side side, int row, LiveLine line) {
+        Look look = draft.look();
+        draft.text(sheet, row, 0, line.label(), look.label());
+        draft.live(line, side, sheet, row, 1, Direction.DOWN, look.result(Quantity.TEXT));
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 1, 4));
+        sheet.getRow(row).setHeightInPoints(height(line.name()));
+        return row + 1;
+    }
+
+    private static float height(String line) {
+        return switch (line) {
+            case "card_verdict" -> 112;
+            case "card_readings", "card_put_in" -> 30;
+            default -> 16;
+        };
     }
 
     private static boolean isLengthText(LiveLine line) {

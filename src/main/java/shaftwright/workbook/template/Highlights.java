@@ -21,7 +21,12 @@ final class Highlights {
                 formats.createConditionalFormattingRule("COUNT(FIND(\"Fits\"," + cell + "))>0");
         fits.createFontFormatting().setFontStyle(false, true);
         ConditionalFormattingRule not =
-                formats.createConditionalFormattingRule("COUNT(FIND(\"not fit\"," + cell + "))>0");
+                formats.createConditionalFormattingRule(
+                        "COUNT(FIND(\"not fit\","
+                                + cell
+                                + "),FIND(\"before cutting\","
+                                + cell
+                                + "))>0");
         whiteOnDark(not);
         formats.addConditionalFormatting(new CellRangeAddress[] {range}, not, fits);
     }
@@ -38,6 +43,23 @@ final class Highlights {
                         "AND(LEN(" + cell + ")>1,LEFT(" + cell + ",4)<>\"fits\")");
         whiteOnDark(not);
         formats.addConditionalFormatting(new CellRangeAddress[] {range}, not, fits);
+    }
+
+    /** Cells that say something are white on dark, by the first of them. */
+    static void filled(XSSFSheet sheet, CellRangeAddress range) {
+        XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
+        ConditionalFormattingRule said =
+                formats.createConditionalFormattingRule(
+                        "LEN("
+                                + new CellReference(
+                                                range.getFirstRow(),
+                                                range.getFirstColumn(),
+                                                true,
+                                                true)
+                                        .formatAsString()
+                                + ")>0");
+        whiteOnDark(said);
+        formats.addConditionalFormatting(new CellRangeAddress[] {range}, said);
     }
 
     /** A stamp that says "out of date" is white on dark. */

@@ -25,7 +25,10 @@ final class ScenariosSheet {
     private static final int TWO_LINES = 26;
 
     static final int SENTENCE = 56;
-    private static final int VERDICT = 84;
+    private static final int VERDICT = 120;
+
+    /** Room for several findings. */
+    private static final int SIDE_VERDICT = 200;
 
     /** Lines of the results that stand right below the verdict. */
     private static final List<String> WEAKEST = List.of("result_weakest", "result_factor");
@@ -195,9 +198,17 @@ final class ScenariosSheet {
 
     private static void result(Draft draft, XSSFSheet sheet, int row, LiveLine line, Side side) {
         draft.text(sheet, row, 0, Page.label(line, draft.unit()), draft.look().label());
-        draft.live(line, side, sheet, row, FIRST, Direction.ACROSS, draft.look().of(line));
+        boolean verdict = line.name().equals("result_verdict");
+        draft.live(
+                line,
+                side,
+                sheet,
+                row,
+                FIRST,
+                Direction.ACROSS,
+                verdict ? draft.look().verdict() : draft.look().of(line));
         switch (line.name()) {
-            case "result_verdict" -> sheet.getRow(row).setHeightInPoints(VERDICT);
+            case "result_verdict" -> sheet.getRow(row).setHeightInPoints(SIDE_VERDICT);
             case "result_put_in", "own_status" -> sheet.getRow(row).setHeightInPoints(SENTENCE);
             case "result_blank", "longest_blank" -> sheet.getRow(row).setHeightInPoints(TWO_LINES);
             default -> {

@@ -93,7 +93,7 @@ final class StartSheet {
         }
         draft.text(sheet, top, 2, "Cost", draft.look().heading());
         for (int row = top + 1; row <= top + draft.scenarios(); row++) {
-            sheet.getRow(row).setHeightInPoints(32);
+            sheet.getRow(row).setHeightInPoints(44);
         }
         Highlights.verdicts(sheet, new CellRangeAddress(top + 1, top + draft.scenarios(), 1, 1));
         return top + draft.scenarios() + 1;

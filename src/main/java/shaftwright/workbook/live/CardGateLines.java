@@ -1,0 +1,127 @@
+package shaftwright.workbook.live;
+
+import static shaftwright.workbook.Grid.SIDE;
+
+import java.util.Optional;
+import shaftwright.shaft.SideResult;
+import shaftwright.study.CardPrint;
+import shaftwright.study.Verdict;
+import shaftwright.study.Wording;
+import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Index;
+import shaftwright.workbook.Sizing;
+
+/**
+ * What the findings let the shop card of each side print, and what stands on top of it: a card
+ * without a fitting shaft has no lengths on it.
+ */
+enum CardGateLines implements LiveLine.Formula, LiveLine.Core {
+    ALLOWED("card_allowed", "What the card prints (0 nothing, 4 all)", Quantity.WHOLE),
+    CUT("card_cut", "To cut or not", Quantity.TEXT);
+
+    private static final String DO_NOT_CUT = "DO NOT CUT. See the verdict.";
+    private static final String NO_STEP =
+            "DO NOT CUT YET. The shop increment misses the window: E ";
+    private static final String NO_BLANK = "NO CUTS YET. No blank gives this length.";
+    private static final String NOTE = "Read the verdict before you cut.";
+
+    private final String name;
+    private final String label;
+    private final Quantity quantity;
+
+    CardGateLines(String name, String label, Quantity quantity) {
+        this.name = name;
+        this.label = label;
+        this.quantity = quantity;
+    }
+
+    static void declare(LiveLines lines) {
+        for (CardGateLines line : values()) {
+            Section section = line == ALLOWED ? Section.SHAFT_SIZES : Section.SHOP_CARD;
+            lines.add(
+                    new LiveLine(line.name, section, SIDE, line.label, line.quantity, line, line));
+        }
+    }
+
+    @Override
+    public int since() {
+        return 2;
+    }
+
+    /** A formula for what is printed only where the findings leave lengths to print. */
+    static String ifLengths(String formula) {
+        return "IF({card_allowed}<" + CardPrint.LENGTHS.ordinal() + ",\"\"," + formula + ")";
+    }
+
+    @Override
+    public String at(Index index) {
+        return switch (this) {
+            case ALLOWED ->
+                    "IF(card_index=0,"
+                            + CardPrint.ALL.ordinal()
+                            + ",IFERROR("
+                            + chosen("card_prints")
+                            + ","
+                            + CardPrint.NOTHING.ordinal()
+                            + "))";
+            case CUT ->
+                    "CHOOSE({card_allowed}+1,\""
+                            + DO_NOT_CUT
+                            + "\",\""
+                            + NO_STEP
+                            + "\"&"
+                            + Phrases.fineLength(chosen("e_low"))
+                            + "&\" to \"&"
+                            + Phrases.fineLength(chosen("e_high"))
+                            + "&\".\",\""
+                            + NO_BLANK
+                            + "\",\""
+                            + NOTE
+                            + "\",\"\")";
+        };
+    }
+
+    private static String chosen(String line) {
+        return CardWordLines.chosen("{" + line + ":each}", CardWordLines.WORKING_COLUMN);
+    }
+
+    @Override
+    public CellValue at(Sizing sizing, Index index) {
+        CardPrint allowed = allowed(sizing, index);
+        if (this == ALLOWED) {
+            return CellValue.of(allowed.ordinal());
+        }
+        return CellValue.of(
+                switch (allowed) {
+                    case NOTHING -> DO_NOT_CUT;
+                    case WINDOW -> NO_STEP + window(sizing, index);
+                    case LENGTHS -> NO_BLANK;
+                    case ALL_WITH_NOTE -> NOTE;
+                    case ALL -> "";
+                });
+    }
+
+    private static String window(Sizing sizing, Index index) {
+        SideResult result = CardWordLines.resultOrNull(sizing, index);
+        return Wording.fineLength(result.choice().shortest().endToEnd(), sizing.unit())
+                + " to "
+                + Wording.fineLength(result.choice().longest().endToEnd(), sizing.unit())
+                + ".";
+    }
+
+    private static CardPrint allowed(Sizing sizing, Index index) {
+        int scenario = sizing.shopScenario();
+        Optional<Verdict> verdict =
+                scenario < 0
+                        ? Optional.empty()
+                        : sizing.verdict(new Index(index.side(), scenario, 0));
+        return verdict.map(Verdict::card).orElse(CardPrint.ALL);
+    }
+
+    /** The shop scenario's result where its lengths may be printed, else null. */
+    static SideResult printedOrNull(Sizing sizing, Index index) {
+        return allowed(sizing, index).allows(CardPrint.LENGTHS)
+                ? CardWordLines.resultOrNull(sizing, index)
+                : null;
+    }
+}
