@@ -113,12 +113,7 @@ final class HandMadeSide {
     private static WindowFacts noIncrement() {
         WindowFacts narrow = window(600.1, 600.7);
         return new WindowFacts(
-                narrow.shortest(),
-                narrow.lower(),
-                narrow.longest(),
-                narrow.upper(),
-                1.5875,
-                false);
+                narrow.shortest(), narrow.lower(), narrow.longest(), narrow.upper(), 1.5875, false);
     }
 
     /** The side with what the finding says, and nothing else, changed. */

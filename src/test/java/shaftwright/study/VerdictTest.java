@@ -178,7 +178,8 @@ class VerdictTest {
 
         assertThat(Verdict.of(side).text(LengthUnit.MILLIMETRE))
                 .contains("short by less than 0.1 mm with");
-        assertThat(Verdict.of(side).text(LengthUnit.INCH)).contains("short by less than 0.01 in with");
+        assertThat(Verdict.of(side).text(LengthUnit.INCH))
+                .contains("short by less than 0.01 in with");
     }
 
     @Test

@@ -25,10 +25,10 @@ final class ScenariosSheet {
     private static final int TWO_LINES = 26;
 
     static final int SENTENCE = 56;
-    private static final int VERDICT = 120;
+    static final int VERDICT = 120;
 
     /** Room for several findings. */
-    private static final int SIDE_VERDICT = 200;
+    static final int SIDE_VERDICT = 200;
 
     /** Lines of the results that stand right below the verdict. */
     private static final List<String> WEAKEST = List.of("result_weakest", "result_factor");

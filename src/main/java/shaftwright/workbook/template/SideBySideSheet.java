@@ -73,7 +73,7 @@ final class SideBySideSheet {
         ComparedLine verdict = ComparedLines.all().resultLines().get(0);
         draft.line(verdict, sheet, VERDICT_ROW, 0, FIRST, look.verdict());
         draft.text(sheet, VERDICT_ROW, 0, verdict.label(), look.boldLabel());
-        sheet.getRow(VERDICT_ROW).setHeightInPoints(84);
+        sheet.getRow(VERDICT_ROW).setHeightInPoints(ScenariosSheet.VERDICT);
         verdicts(VERDICT_ROW);
     }
 
@@ -149,7 +149,7 @@ final class SideBySideSheet {
             }
             draft.line(line, sheet, row, 0, FIRST, look.result(line.quantity()));
             if (line.name().startsWith("compare_result_verdict")) {
-                sheet.getRow(row).setHeightInPoints(84);
+                sheet.getRow(row).setHeightInPoints(ScenariosSheet.SIDE_VERDICT);
                 verdicts(row);
             } else if (line.name().contains("_stamp")) {
                 Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, last));

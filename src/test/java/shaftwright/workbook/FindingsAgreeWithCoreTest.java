@@ -1,0 +1,57 @@
+package shaftwright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.study.Finding;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Findings of a workbook with much against it: found by the core, and said by its formulas. */
+class FindingsAgreeWithCoreTest {
+    @TempDir static Path folder;
+
+    private static Path book;
+
+    @BeforeAll
+    static void write() {
+        book = ManyFindings.write(folder.resolve("many.xlsx"));
+    }
+
+    @Test
+    void whatStandsAgainstAShaftIsFound() {
+        Sizing sizing = Filling.compute(XlsxBook.open(book)).sizing().orElseThrow();
+        Set<Finding> found = EnumSet.noneOf(Finding.class);
+        for (ScenarioOutcome scenario : sizing.scenarios()) {
+            found.addAll(sizing.verdict(scenario.number()).orElseThrow().findings());
+        }
+
+        assertThat(found)
+                .contains(
+                        Finding.INNER_BOLTS_TOO_TIGHT,
+                        Finding.OUTER_BOLTS_TOO_TIGHT,
+                        Finding.TOO_WEAK,
+                        Finding.BUMP_ENDS_EARLY,
+                        Finding.DROOP_ENDS_EARLY,
+                        Finding.INNER_BOOT_TOUCHES,
+                        Finding.OUTER_BOOT_TOUCHES,
+                        Finding.INNER_BENCH_ENDS,
+                        Finding.OUTER_BENCH_ENDS,
+                        Finding.THIN_LAND,
+                        Finding.TOO_WIDE,
+                        Finding.INNER_RUNS_STEEP,
+                        Finding.CHECKS_OPEN,
+                        Finding.ANGLES_UNREAD);
+    }
+
+    @Test
+    void formulasSayTheSame() throws Exception {
+        try (PoiRecalculation poi = PoiRecalculation.of(book)) {
+            assertThat(Agreement.of(XlsxBook.open(book), poi::value).differences()).isEmpty();
+        }
+    }
+}

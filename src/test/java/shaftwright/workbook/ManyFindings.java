@@ -1,0 +1,30 @@
+package shaftwright.workbook;
+
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+
+/** The demo, spoilt so that findings hold which random workbooks hardly ever bring. */
+public final class ManyFindings {
+    private ManyFindings() {}
+
+    /**
+     * Damper and strap too short, tubes too thick, a short bench table, thin lands and the like.
+     */
+    public static Path write(Path file) {
+        Map<String, List<String>> typed = DemoBook.typed();
+        typed.put("restraint_shortest", List.of("16", ""));
+        typed.put("restraint_longest", List.of("20 7/8", "12 7/8"));
+        typed.put("tube_diameter", List.of("12", "12"));
+        typed.put("bench_angle", List.of("0", "4", "8", "9", "10"));
+        typed.put("stub_inner", List.of("1/4", "1/2", "1/2", "1/2", "1/2"));
+        typed.put("bolt_torque", List.of("95", "95", "31", ""));
+        typed.put("factor_wanted", List.of("3"));
+        typed.put("width_limit", List.of("70"));
+        typed.put("joint_angle_continuous", List.of("5", "5", "5", "5"));
+        typed.put("done_springs", List.of("no"));
+        typed.put("camber_left", Collections.nCopies(typed.get("camber_left").size(), ""));
+        return DemoBook.write(file, typed, DemoBook.scenarios());
+    }
+}
