@@ -8,7 +8,6 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -117,7 +116,7 @@ class LiveFormulasInProgramsTest {
     }
 
     /** Hardly met by chance, or not yet found in a workbook. */
-    private static final Set<Finding> RARE =
+    private static final EnumSet<Finding> RARE =
             EnumSet.of(
                     Finding.OUTER_ANGLE,
                     Finding.SUSPECT_READINGS,
