@@ -25,13 +25,10 @@ public record ScenarioVerdict(Verdict left, Verdict right) {
 
     /** Whether the left side's gravest finding is at least as grave as the right side's. */
     public boolean leftLeads() {
-        return order(left) <= order(right);
-    }
-
-    private static int order(Verdict verdict) {
-        return verdict.findings().isEmpty()
-                ? Finding.values().length
-                : verdict.findings().get(0).ordinal();
+        if (left.findings().isEmpty() || right.findings().isEmpty()) {
+            return right.findings().isEmpty();
+        }
+        return left.findings().get(0).compareTo(right.findings().get(0)) <= 0;
     }
 
     /** The graver side's. */
