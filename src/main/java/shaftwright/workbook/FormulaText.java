@@ -76,7 +76,7 @@ final class FormulaText {
      */
     static String numberPattern(String text) {
         String pattern = pattern(text);
-        pattern = replace(pattern, ",0000", ".0");
+        pattern = replace(pattern, ",0000", ".0000");
         pattern = replace(pattern, ",000", "?");
         pattern = replace(pattern, ",", ".");
         // Four halvings bring up to sixteen digits to one.

@@ -22,7 +22,10 @@ public final class NumberFormula {
                     + CELL
                     + "=\"\","
                     + EMPTY
-                    + ",IF(ISNUMBER("
+                    // LibreOffice takes a truth for a number.
+                    + ",IF(ISLOGICAL("
+                    + CELL
+                    + "),NA(),IF(ISNUMBER("
                     + CELL
                     + "),0+"
                     + CELL
@@ -30,7 +33,7 @@ public final class NumberFormula {
                     + CELL
                     + "),"
                     + text(CELL)
-                    + ",NA()))),"
+                    + ",NA())))),"
                     + FormulaText.quoted(UNREADABLE)
                     + ")";
 

@@ -150,7 +150,7 @@ public final class TyreFormula {
     }
 
     private static String byKind(String size, String metric, String flotation, String rest) {
-        return "IF(OR("
+        return "IFERROR(IF(OR("
                 + size
                 + "=\"\","
                 + size
@@ -168,7 +168,9 @@ public final class TyreFormula {
                 + flotation
                 + ","
                 + rest
-                + ")))";
+                + "))),"
+                + FormulaText.quoted(NumberFormula.UNREADABLE)
+                + ")";
     }
 
     /** The numbers of a reduced size with / or x, then r, between them. */

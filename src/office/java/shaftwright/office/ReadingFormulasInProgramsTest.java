@@ -5,13 +5,18 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.workbook.LengthTextFormulaTest;
+import shaftwright.workbook.NumberFormulaTest;
+import shaftwright.workbook.NumberTexts;
 import shaftwright.workbook.ReadingSheet;
 import shaftwright.workbook.TapeFormulaTest;
 import shaftwright.workbook.TapeTexts;
 import shaftwright.workbook.TyreFormulaTest;
 import shaftwright.workbook.TyreTexts;
 
-/** Tape texts, tyre sizes and shown lengths: every program agrees with the core on every text. */
+/**
+ * Tape texts, plain numbers, tyre sizes and shown lengths: every program agrees with the core on
+ * every text.
+ */
 class ReadingFormulasInProgramsTest {
     @TempDir Path folder;
 
@@ -39,7 +44,10 @@ class ReadingFormulasInProgramsTest {
                 TapeFormulaTest.otherThanText().save(folder.resolve("tape-other.xlsx")),
                 TyreFormulaTest.tyreSheet(TyreTexts.all()).save(folder.resolve("tyre.xlsx")),
                 TyreFormulaTest.otherThanText().save(folder.resolve("tyre-other.xlsx")),
-                LengthTextFormulaTest.sheet().save(folder.resolve("shown.xlsx")));
+                LengthTextFormulaTest.sheet().save(folder.resolve("shown.xlsx")),
+                NumberFormulaTest.numberSheet(NumberTexts.all())
+                        .save(folder.resolve("number.xlsx")),
+                NumberFormulaTest.otherThanText().save(folder.resolve("number-other.xlsx")));
     }
 
     private static void check(List<Path> computed) {
@@ -48,5 +56,7 @@ class ReadingFormulasInProgramsTest {
         TyreFormulaTest.check(ReadingSheet.open(computed.get(2)));
         TyreFormulaTest.checkOtherThanText(ReadingSheet.open(computed.get(3)));
         LengthTextFormulaTest.check(ReadingSheet.open(computed.get(4)));
+        NumberFormulaTest.check(ReadingSheet.open(computed.get(5)));
+        NumberFormulaTest.checkOtherThanText(ReadingSheet.open(computed.get(6)));
     }
 }
