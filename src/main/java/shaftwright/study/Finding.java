@@ -147,6 +147,9 @@ public enum Finding {
     private final int rank;
     private final Severity severity;
     private final CardPrint card;
+
+    // A record of texts and constants, which no checker can see.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Sentence<SideSlot> sentence;
 
     Finding(int rank, Severity severity, CardPrint card, String sentence) {
