@@ -115,13 +115,22 @@ public record GroovePlan(
             return inner.use() == GrooveUse.EXISTING && outer.use() == GrooveUse.EXISTING;
         }
 
-        /** Cut of the inner end: its trim, and with a new groove all or its part of the rest. */
+        /**
+         * Cut of the inner end: its trim, and with a new groove all or its part of the rest. Two
+         * new grooves leave the end with more spline to spare to be cut alone where it has enough:
+         * each cut is a set-up.
+         */
         double innerCut() {
             if (inner.use() == GrooveUse.EXISTING) {
                 return inner.trim();
             }
             if (outer.use() == GrooveUse.EXISTING) {
                 return Math.max(0, rest);
+            }
+            boolean innerHasMore = Rounding.sixth(inner.room() - outer.room()) >= 0;
+            double most = innerHasMore ? inner.room() : outer.room();
+            if (Rounding.sixth(most - rest) >= 0) {
+                return innerHasMore ? rest : 0;
             }
             return Math.min(Math.max(rest / 2, rest - outer.room()), inner.room());
         }

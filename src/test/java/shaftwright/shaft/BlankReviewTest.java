@@ -70,12 +70,12 @@ class BlankReviewTest {
     }
 
     @Test
-    void plainBlankLosesHalfAtEachEnd() {
+    void plainBlankIsCutAtOneEndAlone() {
         CutPlan plan = plan(blank(600, plain(60), plain(60)));
         assertThat(plan.newGrooves()).isEqualTo(2);
         assertThat(plan.scrap()).isCloseTo(20, within(1e-9));
-        assertThat(plan.inner().cut()).isCloseTo(10, within(1e-9));
-        assertThat(plan.outer().cut()).isCloseTo(10, within(1e-9));
+        assertThat(plan.inner().cut()).isCloseTo(20, within(1e-9));
+        assertThat(plan.outer().cut()).isZero();
         assertThat(plan.inner().stub()).isEqualTo(12);
         assertThat(plan.inner().outerWall()).isEqualTo(10);
         assertThat(plan.inner().innerWall()).isCloseTo(12.2, within(1e-9));
@@ -84,13 +84,21 @@ class BlankReviewTest {
     }
 
     @Test
-    void cutMovesToTheEndWithMoreSpline() {
+    void endWithMoreSplineIsCut() {
         CutPlan shortInner = plan(blank(600, plain(43), plain(60)));
-        assertThat(shortInner.inner().cut()).isCloseTo(4, within(1e-9));
-        assertThat(shortInner.outer().cut()).isCloseTo(16, within(1e-9));
+        assertThat(shortInner.inner().cut()).isZero();
+        assertThat(shortInner.outer().cut()).isCloseTo(20, within(1e-9));
         CutPlan shortOuter = plan(blank(600, plain(60), plain(43)));
-        assertThat(shortOuter.inner().cut()).isCloseTo(16, within(1e-9));
-        assertThat(shortOuter.outer().cut()).isCloseTo(4, within(1e-9));
+        assertThat(shortOuter.inner().cut()).isCloseTo(20, within(1e-9));
+        assertThat(shortOuter.outer().cut()).isZero();
+    }
+
+    /** 39 mm of spline stay at each end, which leaves 11 and 12 mm for a cut of 20. */
+    @Test
+    void bothEndsAreCutWhereNeitherCanTakeItAll() {
+        CutPlan plan = plan(blank(600, plain(50), plain(51)));
+        assertThat(plan.inner().cut()).isCloseTo(10, within(1e-9));
+        assertThat(plan.outer().cut()).isCloseTo(10, within(1e-9));
     }
 
     @Test
@@ -197,15 +205,15 @@ class BlankReviewTest {
 
     @Test
     void aGrooveLeftInboardIsNamed() {
-        // Wide grooves: 30 mm in, 10 mm cut off, leaves one 20 mm from the finished end.
-        Blank blank = blank(600, grooved(30), plain(60));
+        // Wide grooves: 40 mm in, 20 mm cut off, leaves one 20 mm from the finished end.
+        Blank blank = blank(600, grooved(40), plain(60));
         GroovePlan bothNew = review(blank).groovePlans().get(3);
         EndCut inner = bothNew.plan().orElseThrow().inner();
         assertThat(inner.leftoverGroove().orElseThrow()).isCloseTo(20, within(1e-9));
         assertThat(bothNew.plan().orElseThrow().outer().leftoverGroove()).isEmpty();
         // Nearer the end than the new ring it carries no torque.
         EndCut near =
-                review(blank(600, grooved(20), plain(60)))
+                review(blank(600, grooved(30), plain(60)))
                         .groovePlans()
                         .get(3)
                         .plan()

@@ -99,22 +99,54 @@ class SideResultTest {
         assertThat(shorter.freePlay()).isCloseTo(1.5, within(1e-9));
     }
 
-    /** The other race bottoms first: what is left to the soft end decides, summed by hand. */
+    private static final MountedJoint SOFT =
+            Samples.mounted(Samples.BENCH, OutwardStop.SOFT, 44, 0);
+
+    /** Reference: Hipparchus vectors, limits and angles worked out in turns until they settle. */
     @Test
-    void softStopNeedsTheOtherRaceToBottomInTime() {
-        MountedJoint hard = Samples.joint(Samples.BENCH);
-        MountedJoint soft = Samples.mounted(Samples.BENCH, OutwardStop.SOFT, 44, 0);
-        SideSetup setup = Samples.side(Samples.path(), hard, soft);
-        Position ride = Position.of(setup, 0);
-        FittedPosition fitted = FittedPosition.of(setup, ride, ride.distance() - 5);
-        double reserve = -5 - ride.inward().innerTravel() + ride.outward().outerTravel();
-        assertThat(fitted.softReserve()).isCloseTo(reserve, within(1e-9));
-        SideSetup both = Samples.side(Samples.path(), soft, soft);
-        double other = -5 - ride.inward().outerTravel() + ride.outward().innerTravel();
-        assertThat(FittedPosition.of(both, ride, ride.distance() - 5).softReserve())
-                .isCloseTo(Math.min(reserve, other), within(1e-9));
-        assertThat(result(Samples.side()).leastSoftReserve()).isEmpty();
-        assertThat(result(both).leastSoftReserve()).isPresent();
+    void softStopIsReachedWithTheOtherRaceFullyIn() {
+        SideSetup setup = Samples.side(Samples.path(), Samples.joint(Samples.BENCH), SOFT);
+        for (Position position : Position.table(setup)) {
+            ShaftLine line = position.line();
+            Vector3D d = vector(line.d());
+            Vector3D u = vector(line.u());
+            Vector3D n = vector(line.n());
+            Vector3D shaft = d;
+            for (int turn = 0; turn < 20; turn++) {
+                double in = setup.inner().inward(Vector3D.angle(shaft, u));
+                double out = setup.outer().outward(Vector3D.angle(shaft, n));
+                shaft = d.add(in, u).subtract(out, n);
+            }
+
+            double spacing = position.outerPulled().orElseThrow().spacing();
+            assertThat(spacing).isCloseTo(shaft.getNorm(), within(0.02));
+            assertThat(position.innerPulled()).isEmpty();
+            assertThat(FittedPosition.of(setup, position, spacing + 1).softReserve())
+                    .isCloseTo(1, within(1e-9));
+        }
+    }
+
+    private static Vector3D vector(Vector v) {
+        return new Vector3D(v.x(), v.y(), v.z());
+    }
+
+    @Test
+    void softStopsAskForALongerShaftByTheMarginToo() {
+        SideSetup hard = Samples.side();
+        SideSetup soft = Samples.side(Samples.path(), SOFT, SOFT);
+        LengthWindow window = result(soft).window();
+
+        assertThat(window.longest()).isEqualTo(result(hard).window().longest());
+        assertThat(window.shortest().value())
+                .isGreaterThan(result(hard).window().shortest().value() + 5);
+        for (Position position : Position.table(soft)) {
+            assertThat(window.shortest().value())
+                    .isGreaterThanOrEqualTo(
+                            position.shortestBySoftStops()
+                                    + soft.marginOutward()
+                                    + position.hub().doubt());
+        }
+        assertThat(result(hard).leastSoftReserve()).isEmpty();
     }
 
     @Test

@@ -121,7 +121,8 @@ class TradeFactsTest {
                 BlankReview.best(BlankReview.all(List.of(blank), order), OptionalInt.empty())
                         .orElseThrow();
         assertThat(plan.scrap()).isCloseTo(INCH, within(1e-9));
-        assertThat(plan.inner().cut()).isCloseTo(INCH / 2, within(1e-9));
+        assertThat(plan.inner().cut()).isCloseTo(INCH, within(1e-9));
+        assertThat(plan.outer().cut()).isZero();
         assertThat(plan.length().endToEnd()).isCloseTo(26 * INCH, within(1e-9));
     }
 }

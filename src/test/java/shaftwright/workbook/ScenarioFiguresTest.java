@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.shaft.SideResult;
 import shaftwright.study.Finding;
 
 /** What a scenario column makes of its inputs: tyre, track, cost, sides and verdict. */
@@ -200,6 +201,20 @@ class ScenarioFiguresTest {
         assertThat(leading(sizing, Side.LEFT)).contains(Finding.BEYOND_PATH);
         assertThat(side.trouble())
                 .isEqualTo("bump travel goes beyond the measured or solved heights");
+    }
+
+    @Test
+    void longerShaftIsChosenWhereASoftStopAsksForIt() {
+        Sizing hard = sizing(Map.of());
+        Sizing soft = sizing(Map.of("joint_outward_stop[0]", "soft"));
+        SideResult shaft = soft.scenario(0).side(Side.LEFT).resultOrNull();
+
+        assertThat(soft.verdict(0).orElseThrow().findings()).isEmpty();
+        assertThat(shaft.length().endToEnd())
+                .isGreaterThan(
+                        hard.scenario(0).side(Side.LEFT).resultOrNull().length().endToEnd() + 15);
+        assertThat(shaft.leastSoftReserve().orElseThrow().value())
+                .isGreaterThan(shaft.setup().marginOutward());
     }
 
     @Test

@@ -4,6 +4,7 @@ import static shaftwright.workbook.Grid.SIDE;
 
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.SideResult;
+import shaftwright.study.Wording;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
 import shaftwright.workbook.CellValue;
@@ -103,6 +104,27 @@ enum CardLines implements LiveLine.Formula, LiveLine.Core {
         };
     }
 
+    /**
+     * The outer wall from which an inner wall is told, null for all other lengths: walls rounded
+     * each by itself make a groove that its ring does not enter.
+     */
+    private CardLines wallOrNull() {
+        return switch (this) {
+            case INNER_WALL_IN -> WALL_IN;
+            case INNER_WALL_OUT -> WALL_OUT;
+            default -> null;
+        };
+    }
+
+    /** Width of the grooves, to a hundredth of a millimetre: "2.15 mm". */
+    static String grooveWidth() {
+        return "FIXED(ROUND(ROUND(groove_width_read,8),2),2,1)&\" mm\"";
+    }
+
+    static String grooveWidth(Sizing sizing) {
+        return Wording.rounded(sizing.inputs().number("groove_width"), 2) + " mm";
+    }
+
     /** The same length written out. */
     private record Written(CardLines length, LengthStyle style)
             implements LiveLine.Formula, LiveLine.Core {
@@ -118,8 +140,23 @@ enum CardLines implements LiveLine.Formula, LiveLine.Core {
         }
 
         @Override
+        public int revised() {
+            return length.wallOrNull() == null ? 1 : 2;
+        }
+
+        @Override
         public String at(Index index) {
             String place = "{" + length.name + "}";
+            if (length.wallOrNull() != null) {
+                return "IF(ISNUMBER("
+                        + place
+                        + "),{"
+                        + length.wallOrNull().name
+                        + suffix()
+                        + "}&\" + \"&"
+                        + grooveWidth()
+                        + ",\"\")";
+            }
             return style == LengthStyle.DECIMAL_INCH
                     ? LengthTextFormula.decimalInch(place)
                     : LengthTextFormula.sixtyFourths(place);
@@ -127,9 +164,20 @@ enum CardLines implements LiveLine.Formula, LiveLine.Core {
 
         @Override
         public CellValue at(Sizing sizing, Index index) {
-            return length.at(sizing, index) instanceof CellValue.Numeric number
-                    ? CellValue.of(new Length(number.value()).format(style))
-                    : CellValue.of("");
+            if (!(length.at(sizing, index) instanceof CellValue.Numeric number)) {
+                return CellValue.of("");
+            }
+            CardLines wall = length.wallOrNull();
+            if (wall == null) {
+                return CellValue.of(new Length(number.value()).format(style));
+            }
+            CellValue.Numeric outer = (CellValue.Numeric) wall.at(sizing, index);
+            return CellValue.of(
+                    new Length(outer.value()).format(style) + " + " + grooveWidth(sizing));
+        }
+
+        private String suffix() {
+            return style == LengthStyle.DECIMAL_INCH ? "_inch" : "_64";
         }
     }
 }

@@ -50,6 +50,11 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
     }
 
     @Override
+    public int revised() {
+        return what == What.CUT ? 2 : 1;
+    }
+
+    @Override
     public String at(Index index) {
         String none = what == What.NEW ? "0" : "\"\"";
         return "IF({ready}=1,IF({plan_row}=0," + none + "," + planned() + "),NA())";
@@ -95,13 +100,30 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
                         + "-"
                         + oldStub(other)
                         + "))";
+        String roomIn = "INDEX({blank_room_in:all},{plan_row})";
+        String roomOut = "INDEX({blank_room_out:all},{plan_row})";
         String innerNew =
-                "MIN(MAX("
+                "IF(ROUND(MAX("
+                        + roomIn
+                        + ","
+                        + roomOut
+                        + ")-"
+                        + rest
+                        + ",6)>=0,IF(ROUND("
+                        + roomIn
+                        + "-"
+                        + roomOut
+                        + ",6)>=0,"
+                        + rest
+                        + ",0),MIN(MAX("
                         + rest
                         + "/2,"
                         + rest
-                        + "-INDEX({blank_room_out:all},{plan_row})),"
-                        + "INDEX({blank_room_in:all},{plan_row}))";
+                        + "-"
+                        + roomOut
+                        + "),"
+                        + roomIn
+                        + "))";
         return "IF("
                 + keepsOld()
                 + ","

@@ -51,12 +51,16 @@ enum DrawnWordLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int revised() {
+        return this == GROOVE_IN || this == GROOVE_OUT ? 2 : 1;
+    }
+
+    @Override
     public String at(Index index) {
         String place = "{card_" + source + "}";
         String words = "\"" + before + "\"&" + both(source);
         if (this == GROOVE_IN || this == GROOVE_OUT) {
-            String end = this == GROOVE_IN ? "in" : "out";
-            words += "&\" to \"&" + both("wall2_" + end);
+            words += "&\", \"&" + CardLines.grooveWidth() + "&\" wide\"";
         }
         return "IF(ISNUMBER(" + place + ")," + words + ",\"\")";
     }
@@ -84,15 +88,15 @@ enum DrawnWordLines implements LiveLine.Formula, LiveLine.Core {
                                             : result.length().clipToClip()));
         }
         CutPlan plan = result.plan().orElse(null);
-        return CellValue.of(plan == null ? "" : words(plan));
+        return CellValue.of(plan == null ? "" : words(sizing, plan));
     }
 
-    private String words(CutPlan plan) {
+    private String words(Sizing sizing, CutPlan plan) {
         boolean inner = this == GROOVE_IN || this == CUT_IN;
         EndCut end = inner ? plan.inner() : plan.outer();
         return this == CUT_IN || this == CUT_OUT
                 ? before + both(end.cut())
-                : before + both(end.outerWall()) + " to " + both(end.innerWall());
+                : before + both(end.outerWall()) + ", " + CardLines.grooveWidth(sizing) + " wide";
     }
 
     private static String both(double mm) {

@@ -115,7 +115,10 @@ final class CardSheet {
                         row,
                         3,
                         Direction.DOWN,
-                        look.result(Quantity.MILLIMETRE));
+                        // Walls make a pair, and a ring is a tight fit between them.
+                        line.name().startsWith("card_wall")
+                                ? look.result(Quantity.FACTOR)
+                                : look.result(Quantity.MILLIMETRE));
                 Draft.cell(sheet, row, 4).setCellStyle(look.blankBox());
                 sheet.getRow(row).setHeightInPoints(18);
                 row++;
