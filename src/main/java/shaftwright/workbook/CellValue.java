@@ -30,12 +30,12 @@ public sealed interface CellValue {
     CellValue NOT_AVAILABLE = new Fault("#N/A");
 
     /** Whether both are the same but for the last digits, which programs write differently. */
-    default boolean isNear(CellValue other) {
-        if (this instanceof Numeric a && other instanceof Numeric b) {
+    static boolean near(CellValue one, CellValue other) {
+        if (one instanceof Numeric a && other instanceof Numeric b) {
             double scale = Math.max(Math.abs(a.value()), Math.abs(b.value()));
             return Math.abs(a.value() - b.value()) <= 1e-9 * scale;
         }
-        return equals(other);
+        return one.equals(other);
     }
 
     static CellValue of(double number) {

@@ -151,9 +151,8 @@ final class LiveCheck {
         for (LiveCells.Cell cell : live.all()) {
             if (cell.line().isEngine()
                     && !cell.content().hasFormula()
-                    && !cell.content()
-                            .value()
-                            .isNear(cell.line().core().at(sizing, cell.index()))) {
+                    && !CellValue.near(
+                            cell.content().value(), cell.line().core().at(sizing, cell.index()))) {
                 old.computeIfAbsent(cell.line().section(), section -> new ArrayList<>()).add(cell);
             }
         }

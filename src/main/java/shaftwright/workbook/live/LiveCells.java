@@ -147,7 +147,7 @@ public final class LiveCells {
         for (Cell cell : cells) {
             if (isWritten(cell) && isWithin(cell.place(), within)) {
                 CellValue value = cell.line().core().at(sizing, cell.index());
-                if (!value.isNear(cell.content().value())) {
+                if (!CellValue.near(value, cell.content().value())) {
                     changes.put(cell.place(), value);
                 }
             }
