@@ -23,6 +23,13 @@ public final class ReadingWording {
     /** Between the parts of a list. */
     public static final String LISTED_BETWEEN = ", and ";
 
+    /** Begins what is said of a side with suspect readings. */
+    public static final String AGAIN = "Readings contradict each other. Measure again: ";
+
+    /** Begins what is said of a side whose readings contradict without one that can be named. */
+    public static final String MORE =
+            "Readings contradict each other. Measure one more height, best near ";
+
     private ReadingWording() {}
 
     /** What to measure again in a row: "measure this again, distance or height". */
@@ -102,6 +109,16 @@ public final class ReadingWording {
             texts.add(listed(suspect, unit));
         }
         return texts;
+    }
+
+    /** What is said wherever something rests on readings; empty when they go together. */
+    public static String sentence(ReadingContradiction contradiction, LengthUnit unit) {
+        if (!contradiction.exists()) {
+            return "";
+        }
+        return contradiction.suspects().isEmpty()
+                ? MORE + distance(contradiction.nextHeight(), unit) + "."
+                : AGAIN + String.join(LISTED_BETWEEN, listed(contradiction, unit)) + ".";
     }
 
     /** What contradicts without a row that can be named: "distances", "camber and toe". */

@@ -249,7 +249,7 @@ public final class SideReadings {
 
     private static String expected(ReadingRemark remark) {
         return switch (remark.kind()) {
-            case TOO_FEW_ROWS -> "readings at two heights at the very least, five to be good";
+            case TOO_FEW_ROWS -> "readings at two heights at the very least, seven to be good";
             case TOO_FEW_ROWS_FOR_DEGREE -> "auto, or readings at nine heights and more";
             case RIDE_OUTSIDE_ROWS ->
                     "a ride height between measured ones; take all heights from the same floor";

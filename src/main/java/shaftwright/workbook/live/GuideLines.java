@@ -18,6 +18,8 @@ enum GuideLines implements LiveLine.Formula, LiveLine.Core {
     CARD("card_readings", Section.SHOP_CARD, Grid.SIDE, "Readings");
 
     private static final String ALL_TICKED = "All checks of the measuring guide are ticked.";
+    private static final String LEFT = "Left: ";
+    private static final String RIGHT = "Right: ";
     private static final String SHORT =
             " of "
                     + MeasuringCheck.values().length
@@ -54,14 +56,47 @@ enum GuideLines implements LiveLine.Formula, LiveLine.Core {
         return switch (this) {
             case OPEN -> "IF({fit_ready@left}=0,0," + each("+", "0", "1") + ")";
             case NOTE ->
-                    "IF({fit_ready@left}=0,\"\",IF({guide_open}=0,\""
-                            + ALL_TICKED
-                            + "\",TRIM("
-                            + each("&", "\"\"", null)
-                            + ")))";
+                    bothSides(
+                            "IF({fit_ready@left}=0,\"\",IF({guide_open}=0,\""
+                                    + ALL_TICKED
+                                    + "\",TRIM("
+                                    + each("&", "\"\"", null)
+                                    + ")))");
             case START -> "{guide_note}";
-            default -> "IF({guide_open}=0,\"\",{guide_open}&\"" + SHORT + "\")";
+            case SCENARIOS -> bothSides(shortly());
+            case TABLES, CARD -> "TRIM({readings_say}&\" \"&" + shortly() + ")";
         };
+    }
+
+    private static String shortly() {
+        return "IF({guide_open}=0,\"\",{guide_open}&\"" + SHORT + "\")";
+    }
+
+    /** Readings that contradict each other come first. */
+    private static String bothSides(String checks) {
+        return "TRIM(IF({readings_say@left}=\"\",\"\",\""
+                + LEFT
+                + "\"&{readings_say@left}&\" \")&IF(AND(right_side=\"measured\","
+                + "{readings_say@right}<>\"\"),\""
+                + RIGHT
+                + "\"&{readings_say@right}&\" \",\"\")&"
+                + checks
+                + ")";
+    }
+
+    private static String bothSides(Sizing sizing, String checks) {
+        String left = ReadingNoteLines.said(sizing, Side.LEFT);
+        boolean own = sizing.readings(Side.RIGHT).source() == Side.RIGHT;
+        String right = own ? ReadingNoteLines.said(sizing, Side.RIGHT) : "";
+        return ((left.isEmpty() ? "" : LEFT + left + " ")
+                        + (right.isEmpty() ? "" : RIGHT + right + " ")
+                        + checks)
+                .strip();
+    }
+
+    @Override
+    public int revised() {
+        return this == OPEN || this == START ? 1 : 2;
     }
 
     /** A part for each check: one thing when it is ticked, another, or its warning, when not. */
@@ -85,9 +120,17 @@ enum GuideLines implements LiveLine.Formula, LiveLine.Core {
         List<MeasuringCheck> open = MeasuringCheck.open(sizing);
         return switch (this) {
             case OPEN -> CellValue.of(open.size());
-            case NOTE, START -> CellValue.of(sentences(sizing, open));
-            default -> CellValue.of(open.isEmpty() ? "" : open.size() + SHORT);
+            case NOTE, START -> CellValue.of(bothSides(sizing, sentences(sizing, open)));
+            case SCENARIOS -> CellValue.of(bothSides(sizing, shortly(open)));
+            case TABLES, CARD ->
+                    CellValue.of(
+                            (ReadingNoteLines.said(sizing, index.side()) + " " + shortly(open))
+                                    .strip());
         };
+    }
+
+    private static String shortly(List<MeasuringCheck> open) {
+        return open.isEmpty() ? "" : open.size() + SHORT;
     }
 
     private static String sentences(Sizing sizing, List<MeasuringCheck> open) {

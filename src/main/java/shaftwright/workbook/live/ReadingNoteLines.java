@@ -18,6 +18,7 @@ import shaftwright.suspension.SuspectReading;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
+import shaftwright.workbook.Side;
 import shaftwright.workbook.SideReadings;
 import shaftwright.workbook.Sizing;
 
@@ -88,6 +89,18 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
             "Readings contradict each other",
             WHOLE,
             "IF({reading_suspects}=\"\",IF({readings_unplaced}>0,1,0),1)"),
+    /** Where the path comes from the linkage, nothing rests on them. */
+    SAY(
+            "readings_say",
+            Section.PATH_WORK,
+            SIDE,
+            "Said where something rests on the readings",
+            TEXT,
+            "IF({linkage_used}*{readings_contradict}<{readings_contradict},IF({reading_suspects}=\"\",\""
+                    + ReadingWording.MORE
+                    + "\"&{reading_next},\""
+                    + ReadingWording.AGAIN
+                    + "\"&{reading_suspects})&\".\",\"\")"),
     /** What keeps the readings from use, or how far they can be trusted. */
     SUMMARY(
             "reading_summary",
@@ -166,6 +179,7 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
         NEXT.declareIn(lines);
         UNPLACED.declareIn(lines);
         CONTRADICT.declareIn(lines);
+        SAY.declareIn(lines);
         SUMMARY.declareIn(lines);
     }
 
@@ -194,7 +208,17 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
     @Override
     public CellValue at(Sizing sizing, Index index) {
         SideReadings side = sizing.readings(index.side());
+        if (this == SAY) {
+            return CellValue.of(said(sizing, index.side()));
+        }
         return grid == SIDE ? ofSide(sizing, side) : ofRow(sizing, side, index.row());
+    }
+
+    /** What is said of a side's readings where something rests on them; empty when they agree. */
+    static String said(Sizing sizing, Side side) {
+        boolean linkage = sizing.path(side).linkage().isChosen();
+        ReadingContradiction found = sizing.readings(side).contradiction().orElse(null);
+        return linkage || found == null ? "" : ReadingWording.sentence(found, sizing.unit());
     }
 
     private CellValue ofRow(Sizing sizing, SideReadings side, int slot) {

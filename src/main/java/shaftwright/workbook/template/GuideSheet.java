@@ -27,11 +27,12 @@ final class GuideSheet {
         "Wheel straight ahead. Cups or flanges bare and clean where the tape touches.",
         "Ride height: write down the outer datum's height with the vehicle on its wheels, or the height"
                 + " at which you want it to stand.",
-        "At five or more heights, full droop and full bump among them: block the hub, read height B,"
+        "At seven heights, better nine, full droop and full bump among them: block the hub, read height B,"
                 + " distance C, and camber and toe where you can.",
         "Read full bump and full droop twice more, tape taken off in between. Then the other side.",
-        "Look at the notes beside the readings on the sheet Measure before you go on: a doubtful row is"
-                + " measured again while the springs are still out.",
+        "Look at the notes beside the readings on the sheet Measure before you go on: a suspect row is"
+                + " measured again while the springs are still out. With five or six heights a wrong"
+                + " reading at either end would not show.",
     };
 
     /** A letter of the drawing, what it is, and where it is typed. */
