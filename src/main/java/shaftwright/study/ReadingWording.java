@@ -121,15 +121,15 @@ public final class ReadingWording {
                 : AGAIN + String.join(LISTED_BETWEEN, listed(contradiction, unit)) + ".";
     }
 
-    /** What contradicts without a row that can be named: "distances", "camber and toe". */
+    /** What contradicts without a row that can be named: "distance", "camber and toe". */
     public static String unplaced(ReadingContradiction contradiction) {
         return contradiction.unplaced().stream()
-                .map(ReadingWording::plural)
+                .map(ReadingWording::single)
                 .collect(Collectors.joining(" and "));
     }
 
-    /** A quantity over all rows. */
-    public static String plural(MeasuredQuantity quantity) {
-        return quantity == MeasuredQuantity.DISTANCE ? "distances" : name(quantity);
+    /** A quantity by itself. */
+    public static String single(MeasuredQuantity quantity) {
+        return quantity == MeasuredQuantity.DISTANCE ? "distance" : name(quantity);
     }
 }

@@ -183,9 +183,9 @@ public final class SideReadings {
                     Problem.warning(
                             null,
                             subject(0),
-                            ReadingWording.unplaced(found)
-                                    + " that contradict each other, and too few to show which is"
-                                    + " wrong",
+                            "readings of "
+                                    + ReadingWording.unplaced(found)
+                                    + " that contradict each other, too few to show which is wrong",
                             "one more height measured, best near "
                                     + ReadingWording.distance(found.nextHeight(), inputs.unit())));
         }

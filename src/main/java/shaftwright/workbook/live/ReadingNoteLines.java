@@ -121,7 +121,7 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
                     + "&\".\"&IF({reading_suspects}=\"\",\"\",\""
                     + ReadingNoteLines.MEASURE_AGAIN
                     + "\"&{reading_suspects}&\".\")&IF({readings_unplaced}=0,\"\",\""
-                    + ReadingNoteLines.THE
+                    + ReadingNoteLines.READINGS_OF
                     + "\"&"
                     + SuspectTexts.unplaced()
                     + "&\""
@@ -138,7 +138,7 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
     private static final String NO_TOE = " No toe was read: 0 is used.";
     private static final String ENDS_NOT_CHECKED = ", a wrong reading at either end would not show";
     private static final String MEASURE_AGAIN = " Measure again: ";
-    private static final String THE = " The ";
+    private static final String READINGS_OF = " Readings of ";
     private static final String CONTRADICT_EACH_OTHER =
             " contradict each other, and so few can't show which is wrong: measure one more"
                     + " height, best near ";
@@ -284,7 +284,7 @@ enum ReadingNoteLines implements LiveLine.Formula, LiveLine.Core {
                 + "."
                 + (found.suspects().isEmpty() ? "" : MEASURE_AGAIN + listed(found, sizing) + ".")
                 + (found.isUnplaced()
-                        ? THE
+                        ? READINGS_OF
                                 + ReadingWording.unplaced(found)
                                 + CONTRADICT_EACH_OTHER
                                 + next(found, sizing)

@@ -117,7 +117,7 @@ enum SuspectTexts {
             part(
                     parts,
                     "{" + OutlierLines.word(basis) + "_unplaced}=1",
-                    "\" and " + ReadingWording.plural(basis.quantity()) + "\"");
+                    "\" and " + ReadingWording.single(basis.quantity()) + "\"");
         }
         return "MID(" + parts + ",6,99)";
     }
