@@ -19,6 +19,7 @@ enum Command {
                             "Number of scenario columns, 1 to 24. Default: 8."),
                     Options.SET,
                     Options.INPUTS,
+                    Options.LENIENT,
                     Option.flag(
                             "--demo", "Fill in the demo vehicle. All its figures are invented."),
                     Option.flag(
@@ -41,6 +42,7 @@ enum Command {
                             "--out", "FILE", "Write to this file and leave the workbook alone."),
                     Options.SET,
                     Options.INPUTS,
+                    Options.LENIENT,
                     Options.TRACE),
             List.of(
                     "fill shafts.xlsx",
@@ -300,6 +302,11 @@ enum Command {
                         "FILE",
                         "Type values from a JSON file: one object, name to text, number or list;"
                                 + " a list is all that a table or scenario row has.");
+        static final Option LENIENT =
+                Option.flag(
+                        Inputs.LENIENT,
+                        "Leave out what --inputs has under names that no input has, such as those"
+                                + " of a later version, and say so.");
         static final Option TRACE =
                 Option.flag("--trace", "Show where in the program an unexpected fault arose.");
 

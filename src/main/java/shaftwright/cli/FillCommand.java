@@ -21,7 +21,7 @@ final class FillCommand {
     }
 
     int run() {
-        TypedInputs inputs = new TypedInputs();
+        TypedInputs inputs = TypedInputs.of(request);
         Inputs.gather(request, inputs);
         Path target = request.target(request.file());
         progress.step("Reading " + request.file().getFileName());
@@ -33,6 +33,7 @@ final class FillCommand {
         Filling.Report report = Filling.fill(book, inputs.forFilling());
         if (report.hasErrors()) {
             new ProblemList(request.file(), report.problems()).print(terminal.err());
+            inputs.printLeftOut(terminal.err());
             terminal.err()
                     .println(request.file().getFileName() + ": not filled, nothing was written.");
             return ExitCode.PROBLEMS;
@@ -42,6 +43,7 @@ final class FillCommand {
         PrintStream print = terminal.out();
         new FillSummary(print, report).print();
         new ProblemList(request.file(), LostNotice.behind(report.problems(), book)).print(print);
+        inputs.printLeftOut(print);
         written(target, report.written(), saved);
         return ExitCode.SUCCESS;
     }

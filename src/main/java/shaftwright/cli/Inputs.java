@@ -6,6 +6,9 @@ import java.util.Map;
 
 /** Gathers what {@code --inputs} and {@code --set} ask for, the latter last. */
 final class Inputs {
+    /** Leaves names of a file out that no input has. */
+    static final String LENIENT = "--lenient";
+
     private Inputs() {}
 
     /** Adds both options' values to what is there. */

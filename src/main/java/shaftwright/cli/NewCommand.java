@@ -28,7 +28,7 @@ final class NewCommand {
 
     int run() throws IOException {
         int scenarios = scenarios();
-        TypedInputs inputs = new TypedInputs();
+        TypedInputs inputs = TypedInputs.of(request);
         if (request.has("--demo")) {
             Map<String, GivenInput> demo = InputsFile.resource(DEMO);
             boolean metric = request.value("--unit", "inch").equals("mm");
@@ -41,7 +41,7 @@ final class NewCommand {
         LengthUnit unit = unit(inputs);
         Map<String, List<String>> typed = inputs.forNew(unit, scenarios);
         refuseToReplace();
-        return make(unit, scenarios, typed);
+        return make(unit, scenarios, inputs, typed);
     }
 
     private int scenarios() {
@@ -88,7 +88,8 @@ final class NewCommand {
         }
     }
 
-    private int make(LengthUnit unit, int scenarios, Map<String, List<String>> typed)
+    private int make(
+            LengthUnit unit, int scenarios, TypedInputs inputs, Map<String, List<String>> typed)
             throws IOException {
         OwnFormulas.quietLogging();
         progress.step("Laying out the workbook");
@@ -107,12 +108,14 @@ final class NewCommand {
             ProblemList problems = new ProblemList(request.file(), report.problems());
             if (report.hasErrors()) {
                 problems.print(terminal.err());
+                inputs.printLeftOut(terminal.err());
                 terminal.err().println(request.file().getFileName() + ": not made.");
                 return ExitCode.PROBLEMS;
             }
             SaveReport saved = book.save(request.file());
             new FillSummary(terminal.out(), report).print();
             problems.print(terminal.out());
+            inputs.printLeftOut(terminal.out());
             terminal.out()
                     .print(request.file() + ": made, " + report.written() + " cells computed");
             FillSummary.previous(terminal.out(), saved.replaced());

@@ -1,7 +1,6 @@
 package shaftwright.cli;
 
 import java.nio.file.Path;
-import java.util.Map;
 import shaftwright.functions.CellFunction;
 import shaftwright.functions.LambdaText;
 import shaftwright.functions.WorkbookUnit;
@@ -26,10 +25,7 @@ final class PackCommand {
         boolean remove = request.has("--remove");
         progress.step("Reading " + request.file().getFileName());
         XlsxBook book = XlsxBook.open(request.file());
-        NamedFormulas names =
-                remove
-                        ? NamedFormulas.out(CellFunction.PREFIX)
-                        : NamedFormulas.in(CellFunction.PREFIX, formulas(book));
+        NamedFormulas names = remove ? NamedFormulas.out(CellFunction.PREFIX) : functions(book);
         progress.step("Writing " + target.getFileName());
         Replaced replaced = book.saveNames(target, names);
         terminal.out().print(target + ": ");
@@ -47,9 +43,12 @@ final class PackCommand {
         return ExitCode.SUCCESS;
     }
 
-    private static Map<String, String> formulas(XlsxBook book) {
-        return book.names().containsKey(WorkbookUnit.NAME)
-                ? LambdaText.allInWorkbooksUnit()
-                : LambdaText.all();
+    /** What is put into a workbook. */
+    static NamedFormulas functions(XlsxBook book) {
+        return NamedFormulas.in(
+                CellFunction.PREFIX,
+                book.names().containsKey(WorkbookUnit.NAME)
+                        ? LambdaText.allInWorkbooksUnit()
+                        : LambdaText.all());
     }
 }

@@ -3,13 +3,16 @@ package shaftwright.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import shaftwright.functions.CellFunction;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.comparison.Comparison;
 import shaftwright.workbook.template.Renewal;
+import shaftwright.workbook.xlsx.NamedFormulas;
 import shaftwright.workbook.xlsx.SaveReport;
 import shaftwright.workbook.xlsx.XlsxBook;
 
@@ -42,7 +45,7 @@ final class RenewCommand {
             terminal.err().println(old.getFileName() + ": not renewed, nothing was written.");
             return ExitCode.PROBLEMS;
         }
-        return renew(book, new Renewal.Source(old, book, report), target);
+        return renew(book, new Renewal.Source(old, book, book.sheetNames(), report), target);
     }
 
     private Path target(Path old) throws IOException {
@@ -72,6 +75,9 @@ final class RenewCommand {
                     NewFile.layOut(laid, target, file -> Renewal.write(file, source));
             progress.step("Computing it");
             showBefore(laid, outcome, shown);
+            if (book.isChangedBy(NamedFormulas.out(CellFunction.PREFIX))) {
+                pack(shown, laid);
+            }
             XlsxBook renewed = XlsxBook.open(shown, new OwnFormulas(progress));
             Filling.Report report = Filling.fill(renewed);
             ProblemList problems = new ProblemList(target, report.problems());
@@ -80,7 +86,7 @@ final class RenewCommand {
                 terminal.err().println(target.getFileName() + ": not made.");
                 return ExitCode.PROBLEMS;
             }
-            SaveReport saved = renewed.save(target);
+            SaveReport saved = renewed.saveOver(target, book);
             new FillSummary(terminal.out(), report).print();
             problems.print(terminal.out());
             leftBehind(book, source.report(), outcome.left());
@@ -100,6 +106,13 @@ final class RenewCommand {
         book.write(outcome.shown());
         Files.delete(shown);
         book.save(shown);
+    }
+
+    /** Puts the functions in anew, of which the earlier workbook had some. */
+    private static void pack(Path shown, Path other) throws IOException {
+        Files.move(shown, other, StandardCopyOption.REPLACE_EXISTING);
+        XlsxBook book = XlsxBook.open(other);
+        book.saveNames(shown, PackCommand.functions(book));
     }
 
     private static String made(int version) {

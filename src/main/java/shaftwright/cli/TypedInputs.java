@@ -1,5 +1,6 @@
 package shaftwright.cli;
 
+import java.io.PrintStream;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -26,9 +27,6 @@ import shaftwright.workbook.TypedColumn;
  * What the command line wants typed into input cells; all that is wrong with it is said at once.
  */
 final class TypedInputs {
-    /** Unknown names that are said each; a file of something else may have thousands. */
-    private static final int MOST_UNKNOWN = 20;
-
     /** A number with an exponent, or of more digits than a tape text may have. */
     private static final String NUMBER =
             "[-+]?[0-9]+(\\.[0-9]+)?[eE][-+]?[0-9]{1,9}|-?([0-9]{17,}(\\.[0-9]+)?|[0-9]+\\.[0-9]{17,})";
@@ -42,14 +40,26 @@ final class TypedInputs {
     private final Set<String> whole = new LinkedHashSet<>();
     private final List<String> wrong = new ArrayList<>();
 
-    /** Names that no input has. */
-    private int unknown;
+    /** In files, and in assignments; the latter are refused always. */
+    private final UnknownNames unknown = new UnknownNames();
+
+    private final UnknownNames unknownAssigned = new UnknownNames();
+    private final boolean lenient;
+
+    private TypedInputs(boolean lenient) {
+        this.lenient = lenient;
+    }
+
+    /** As a command line asks for it: {@code --lenient} leaves unknown names of files out. */
+    static TypedInputs of(Request request) {
+        return new TypedInputs(request.has(Inputs.LENIENT));
+    }
 
     /**
      * Takes everything that an input has: one text for a single one, one a row or scenario else.
      */
     void given(String name, GivenInput given) {
-        Input input = inputOrNull(name);
+        Input input = inputOrNull(name, unknown);
         if (input == null) {
             return;
         }
@@ -83,7 +93,7 @@ final class TypedInputs {
         String target = assignment.substring(0, equals).trim().toLowerCase(Locale.ROOT);
         int bracket = target.indexOf('[');
         String name = bracket < 0 ? target : target.substring(0, bracket);
-        Input input = inputOrNull(name);
+        Input input = inputOrNull(name, unknownAssigned);
         if (input == null) {
             return;
         }
@@ -118,20 +128,11 @@ final class TypedInputs {
         return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
     }
 
-    private Input inputOrNull(String name) {
+    private static Input inputOrNull(String name, UnknownNames unknown) {
         try {
             return Contract.named(name);
         } catch (IllegalArgumentException e) {
-            unknown++;
-            if (unknown > MOST_UNKNOWN) {
-                return null;
-            }
-            List<String> near = NearNames.of(name);
-            wrong.add(
-                    "no input is called \""
-                            + name
-                            + "\""
-                            + (near.isEmpty() ? "" : "; near it: " + String.join(", ", near)));
+            unknown.add(name);
             return null;
         }
     }
@@ -243,11 +244,24 @@ final class TypedInputs {
     }
 
     private void stopIfWrong() {
-        if (unknown > MOST_UNKNOWN) {
-            wrong.add("and " + (unknown - MOST_UNKNOWN) + " more names that no input has");
+        List<String> all = new ArrayList<>();
+        if (!lenient && !unknown.isEmpty()) {
+            all.addAll(unknown.lines());
+            all.add(Inputs.LENIENT + " leaves out what no input of this version is called");
         }
-        if (!wrong.isEmpty()) {
-            throw new UsageException(wrong);
+        all.addAll(unknownAssigned.lines());
+        all.addAll(wrong);
+        if (!all.isEmpty()) {
+            throw new UsageException(all);
+        }
+    }
+
+    /** Says which names of files were left out, if any were. */
+    void printLeftOut(PrintStream print) {
+        if (lenient) {
+            for (String line : unknown.lines()) {
+                print.println("warning: left out: " + line + ".");
+            }
         }
     }
 }

@@ -98,6 +98,16 @@ class OtherWritersTest {
     }
 
     @Test
+    void workbookSavedByLibreOfficeIsRenewedWhole() {
+        Path saved = SpreadsheetPrograms.recalculatedByLibreOffice(folder, List.of(demo)).get(0);
+        Path renewed = folder.resolve("renewed.xlsx");
+
+        assertThat(succeeds("renew", "--out", renewed, saved)).doesNotContain("left behind");
+
+        assertThat(shown(renewed)).isEqualTo(shown(saved));
+    }
+
+    @Test
     void nothingIsLostInWhatTheToolWrites() {
         Path small = folder.resolve("small.xlsx");
         succeeds("new", "--scenarios", "1", "--unit", "mm", "--set", "scenario_name[A]=One", small);

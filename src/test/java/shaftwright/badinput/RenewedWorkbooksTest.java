@@ -3,6 +3,7 @@ package shaftwright.badinput;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.ss.util.CellAddress;
@@ -39,6 +40,7 @@ class RenewedWorkbooksTest {
     static void renewAnEditedWorkbook() {
         old = SmallBook.in(folder);
         EditedByBuilder.edit(old.file(), RenewedWorkbooksTest::edit);
+        assertThat(Run.of("pack", old.file()).code()).isZero();
         renewed = folder.resolve("renewed.xlsx");
         run = Run.of("renew", "--out", renewed, old.file());
         assertThat(run.code()).as(run.err()).isZero();
@@ -54,6 +56,7 @@ class RenewedWorkbooksTest {
         workbook.setSheetName(
                 workbook.getSheetIndex(old.place("boot_name", 0).sheet()), "Bob's bits");
         workbook.setSheetOrder("Bob's bits", 0);
+        workbook.setSheetName(workbook.getSheetIndex("Levers"), "What if");
         workbook.setSheetVisibility(workbook.getSheetIndex("Strength"), SheetVisibility.HIDDEN);
         own(workbook);
 
@@ -85,6 +88,9 @@ class RenewedWorkbooksTest {
         twice.setCellFormula("2*'" + cost.sheet() + "'!" + shifted(cost) + "+SUM(cost_total)*0");
         CellValue was = old.value("cost_total", 0);
         twice.setCellValue(2 * ((CellValue.Numeric) was).value());
+        XSSFCell tried = sheet.createRow(6).createCell(0);
+        tried.setCellFormula("COUNTA('What if'!A:A)+LEN('What if'!A1)");
+        tried.setCellValue(1);
         note(sheet, 5, 0, "both shafts");
         sheet.createDrawingPatriarch().createChart(new XSSFClientAnchor(0, 0, 0, 0, 4, 4, 9, 14));
         var name = workbook.createName();
@@ -136,7 +142,8 @@ class RenewedWorkbooksTest {
 
     @Test
     void sheetsKeepTheirNamesOrderAndHiding() {
-        List<String> before = XlsxBook.open(old.file()).sheetNames();
+        List<String> before = new ArrayList<>(XlsxBook.open(old.file()).sheetNames());
+        before.replaceAll(name -> name.equals("What if") ? "Levers" : name);
 
         assertThat(XlsxBook.open(renewed).sheetNames()).isEqualTo(before);
         assertThat(before).startsWith("Bob's bits").endsWith(OWN);
@@ -212,6 +219,29 @@ class RenewedWorkbooksTest {
                 });
     }
 
+    /** It had another usual name once, which a builder did not choose. */
+    @Test
+    void ownFormulasReadTheSheetOfLeversUnderItsPresentName() {
+        EditedByBuilder.look(
+                renewed,
+                workbook ->
+                        assertThat(
+                                        workbook.getSheet(OWN)
+                                                .getRow(6)
+                                                .getCell(0)
+                                                .getCellFormula()
+                                                .replace("'", ""))
+                                .isEqualTo("COUNTA(Levers!A:A)+LEN(Levers!A1)"));
+    }
+
+    @Test
+    void functionsOfThePackAreStillThere() {
+        assertThat(Run.of("pack", "--out", folder.resolve("packed.xlsx"), renewed).code()).isZero();
+        assertThat(FileParts.of(folder.resolve("packed.xlsx")).text("xl/workbook.xml"))
+                .isEqualTo(FileParts.of(renewed).text("xl/workbook.xml"))
+                .contains("_xlfn.LAMBDA(");
+    }
+
     @Test
     void ownSheetLooksAsItDid() {
         EditedByBuilder.look(
@@ -248,6 +278,100 @@ class RenewedWorkbooksTest {
                 .allSatisfy(part -> assertThat(second.text(part)).isEqualTo(first.text(part)));
     }
 
+    /** It is refused by the library that the other sheets are copied with. */
+    @Test
+    void bitmapThatCompressesWellKeepsNothingElseFromComingAlong() {
+        Path file = plain("bitmap.xlsx");
+        EditedByBuilder.edit(
+                file,
+                workbook -> {
+                    XSSFSheet sheet = workbook.createSheet("Photo");
+                    sheet.createRow(0).createCell(0).setCellValue("of the old shaft");
+                    sheet.createDrawingPatriarch()
+                            .createPicture(
+                                    new XSSFClientAnchor(0, 0, 0, 0, 2, 2, 5, 9),
+                                    workbook.addPicture(
+                                            new byte[8 << 20], XSSFWorkbook.PICTURE_TYPE_BMP));
+                });
+
+        Run renewal = Run.of("renew", file);
+
+        assertThat(renewal.code()).as(renewal.err()).isZero();
+        assertThat(renewal.out())
+                .containsOnlyOnce("left behind")
+                .contains("left behind: 1 picture or shape on sheet \"Photo\".");
+        EditedByBuilder.look(
+                file,
+                workbook ->
+                        assertThat(workbook.getSheet("Photo").getRow(0).getCell(0).toString())
+                                .isEqualTo("of the old shaft"));
+    }
+
+    @Test
+    void drawingThatCannotBeReadStaysBehindAlone() {
+        Path file = folder.resolve("torn.xlsx");
+        Path made = folder.resolve("untorn.xlsx");
+        FileParts parts = FileParts.of(old.file());
+        String sheet = parts.sheet(OWN);
+        String links = parts.text(sheet.replace("sheets/", "sheets/_rels/") + ".rels");
+        String drawing = links.replaceAll("(?s).*(drawings/drawing[0-9]+\\.xml).*", "xl/$1");
+        parts.put(drawing, "<xdr:wsDr").write(file);
+
+        Run renewal = Run.of("renew", "--out", made, file);
+
+        assertThat(renewal.code()).as(renewal.err()).isZero();
+        assertThat(renewal.out())
+                .containsOnlyOnce("left behind")
+                .contains("left behind: 1 drawing on sheet \"" + OWN + "\".");
+        assertThat(json(made)).isEqualTo(json(file));
+        EditedByBuilder.look(
+                made,
+                workbook ->
+                        assertThat(
+                                        workbook.getSheet(OWN)
+                                                .getCellComment(new CellAddress(5, 0))
+                                                .getString()
+                                                .getString())
+                                .isEqualTo("both shafts"));
+    }
+
+    @Test
+    void whatIsTypedComesAlongFromAFileThatIsReadInPartOnly() {
+        Path file = folder.resolve("styles.xlsx");
+        Path made = folder.resolve("without.xlsx");
+        FileParts.of(old.file())
+                .put("xl/styles.xml", "<styleSheet><fonts></styleSheet>")
+                .write(file);
+
+        Run renewal = Run.of("renew", "--out", made, file);
+
+        assertThat(renewal.code()).as(renewal.err()).isZero();
+        assertThat(renewal.out())
+                .containsOnlyOnce("left behind")
+                .contains("left behind: the sheet \"" + OWN + "\", your notes, names and cells")
+                .contains("a part of the file can't be read.");
+        assertThat(json(made)).isEqualTo(json(file));
+        assertThat(XlsxBook.open(made).sheetNames()).startsWith("Bob's bits").doesNotContain(OWN);
+    }
+
+    private static Path plain(String name) {
+        return SmallBook.at(folder.resolve(name)).file();
+    }
+
+    @Test
+    void headingsOfAnEarlierVersionThatLostTheirLooksAreNotTakenForTheBuildersOwn() {
+        Path file = FirstVersion.copyTo(folder.resolve("plain.xlsx"));
+        FileParts parts = FileParts.of(file);
+        String sheet = parts.sheet("What if");
+        parts.put(sheet, parts.text(sheet).replaceAll("(<c [^>]*?) s=\"[0-9]+\"", "$1"))
+                .write(file);
+
+        Run renewal = Run.of("renew", "--out", folder.resolve("looks.xlsx"), file);
+
+        assertThat(renewal.code()).as(renewal.err()).isZero();
+        assertThat(renewal.out()).doesNotContain("left behind");
+    }
+
     @Test
     void workbookOfTheFirstVersionShowsTheSameWhenItIsRenewed() {
         Path first = FirstVersion.copyTo(folder.resolve("first.xlsx"));
@@ -262,6 +386,7 @@ class RenewedWorkbooksTest {
                 .doesNotContain("left behind");
         assertThat(withoutWarnings(json(first))).isEqualTo(before);
         assertThat(Run.of("check", first).out()).contains("no errors", "no overwritten");
+        assertThat(XlsxBook.open(first).sheetNames()).contains("Levers").doesNotContain("What if");
     }
 
     private static String withoutWarnings(String json) {

@@ -90,7 +90,38 @@ class TypedFromOutsideTest {
     void unknownNamesAreAllSaidAtOnce() throws IOException {
         assertThat(inputs(2, "{\"hubshift\": [1], \"ride_hight_left\": \"18\"}").err())
                 .contains("no input is called \"hubshift\"; near it: hub_shift")
-                .contains("no input is called \"ride_hight_left\"; near it: ride_height_left");
+                .contains("no input is called \"ride_hight_left\"; near it: ride_height_left")
+                .contains("--lenient leaves out what no input of this version is called");
+    }
+
+    @Test
+    void unknownNamesOfAFileAreLeftOutWhenThatIsAskedFor() throws IOException {
+        Path json = folder.resolve("in.json");
+        Files.writeString(json, "{\"hubshift\": [1], \"wheel_spacer\": [\"1/4\", null]}");
+        SmallBook book = SmallBook.in(folder);
+
+        Run fill = Run.of("fill", "--lenient", "--inputs", json, book.file());
+        Path made = folder.resolve("made.xlsx");
+        Run make = Run.of("new", "--lenient", "--scenarios", 2, "--inputs", json, made);
+
+        assertThat(fill.code()).as(fill.err()).isZero();
+        assertThat(make.code()).as(make.err()).isZero();
+        String said = "warning: left out: no input is called \"hubshift\"; near it: hub_shift.";
+        assertThat(fill.out()).containsOnlyOnce(said);
+        assertThat(make.out()).containsOnlyOnce(said);
+        assertThat(book.value("wheel_spacer", 0)).isEqualTo(CellValue.of("1/4"));
+    }
+
+    @Test
+    void unknownNameThatIsAssignedIsRefusedAllTheSame() {
+        SmallBook book = SmallBook.in(folder);
+
+        Run run = Run.of("fill", "--lenient", "--set", "hubshift=1", book.file());
+
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err())
+                .contains("no input is called \"hubshift\"")
+                .doesNotContain("--lenient leaves out");
     }
 
     @Test
@@ -188,7 +219,7 @@ class TypedFromOutsideTest {
             json.append(i == 0 ? "" : ",").append("\"nam").append(i).append("\": 1");
         }
         assertThat(inputs(2, json.append('}').toString()).err())
-                .hasLineCount(21)
+                .hasLineCount(22)
                 .contains("and 299980 more names that no input has");
     }
 

@@ -16,18 +16,22 @@ import shaftwright.workbook.CellPlace;
 final class CellMoves {
     private final Map<CellPlace, CellPlace> exact = new HashMap<>();
     private final Set<CellPlace> taken = new HashSet<>();
+    private final Map<String, String> sheets;
     private final Map<String, TreeMap<Integer, Integer>> rows = new HashMap<>();
     private final Map<String, TreeMap<Integer, Integer>> columns = new HashMap<>();
 
     /**
-     * Between two workbooks whose sheets are called the same.
+     * Between two workbooks.
      *
      * @param before cells of each defined name by their offset
      * @param after the same in the renewal
+     * @param sheets what those sheets are called in the renewal that are called otherwise
      */
     CellMoves(
             Map<String, Map<Integer, CellPlace>> before,
-            Map<String, Map<Integer, CellPlace>> after) {
+            Map<String, Map<Integer, CellPlace>> after,
+            Map<String, String> sheets) {
+        this.sheets = sheets;
         for (Map.Entry<String, Map<Integer, CellPlace>> name : after.entrySet()) {
             Map<Integer, CellPlace> old = before.getOrDefault(name.getKey(), Map.of());
             for (Map.Entry<Integer, CellPlace> cell : name.getValue().entrySet()) {
@@ -42,12 +46,17 @@ final class CellMoves {
 
     private void add(CellPlace from, CellPlace to) {
         exact.put(from, to);
-        if (from.sheet().equals(to.sheet())) {
+        if (sheet(from.sheet()).equals(to.sheet())) {
             rows.computeIfAbsent(from.sheet(), sheet -> new TreeMap<>())
                     .putIfAbsent(from.row(), to.row());
             columns.computeIfAbsent(from.sheet(), sheet -> new TreeMap<>())
                     .putIfAbsent(from.column(), to.column());
         }
+    }
+
+    /** What a sheet of the earlier workbook is called in the renewal. */
+    String sheet(String name) {
+        return sheets.getOrDefault(name, name);
     }
 
     /** Whether a sheet of the earlier workbook has cells of defined names. */
@@ -72,7 +81,7 @@ final class CellMoves {
             return named == null ? place : named;
         }
         return new CellPlace(
-                place.sheet(),
+                sheet(place.sheet()),
                 moved(rows.get(place.sheet()), place.row()),
                 moved(columns.get(place.sheet()), place.column()));
     }

@@ -55,7 +55,13 @@ final class MovedFormula {
     }
 
     private String quoted(MatchResult token) {
-        return Matcher.quoteReplacement(token.group(3) == null ? token.group() : moved(token));
+        return Matcher.quoteReplacement(token.group(3) == null ? word(token) : moved(token));
+    }
+
+    /** A quoted sheet stands before whole rows, whole columns and names. */
+    private String word(MatchResult token) {
+        String word = token.group();
+        return word.startsWith("'") ? inQuotes(moves.sheet(unquoted(word))) : word;
     }
 
     private String moved(MatchResult token) {
@@ -63,8 +69,9 @@ final class MovedFormula {
         String from = spelled.isEmpty() ? sheet : unquoted(spelled);
         CellPlace first = moves.of(place(from, token.group(3), token.group(5)));
         StringBuilder text = new StringBuilder();
-        if (!first.sheet().equals(from)) {
-            text.append('\'').append(first.sheet().replace("'", "''")).append("'!");
+        String stays = spelled.isEmpty() ? moves.sheet(from) : from;
+        if (!first.sheet().equals(stays)) {
+            text.append(inQuotes(first.sheet())).append('!');
         } else if (!spelled.isEmpty()) {
             text.append(spelled).append('!');
         }
@@ -79,6 +86,10 @@ final class MovedFormula {
     private static void address(StringBuilder text, String column, String row, CellPlace place) {
         text.append(column).append(CellPlace.columnLetters(place.column()));
         text.append(row).append(place.row() + 1);
+    }
+
+    private static String inQuotes(String sheet) {
+        return "'" + sheet.replace("'", "''") + "'";
     }
 
     private static String unquoted(String sheet) {

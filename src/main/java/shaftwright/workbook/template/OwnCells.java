@@ -98,7 +98,7 @@ final class OwnCells {
 
     /** Copies all notes of a sheet. */
     void notes(XSSFSheet sheet) {
-        XSSFSheet copy = to.getSheet(sheet.getSheetName());
+        XSSFSheet copy = to.getSheet(moves.sheet(sheet.getSheetName()));
         for (Map.Entry<CellAddress, XSSFComment> note : sheet.getCellComments().entrySet()) {
             CellPlace old =
                     new CellPlace(
@@ -106,7 +106,7 @@ final class OwnCells {
                             note.getKey().getRow(),
                             note.getKey().getColumn());
             CellPlace place = moves.of(old);
-            if (!place.sheet().equals(old.sheet())
+            if (!place.sheet().equals(copy.getSheetName())
                     || copy.getCellComment(new CellAddress(place.row(), place.column())) != null) {
                 left.accept("the note on " + old);
             } else {
@@ -137,7 +137,7 @@ final class OwnCells {
 
     /** Copies the builder's cells beside the tool's on one of its sheets. */
     void beside(XSSFSheet sheet) {
-        XSSFSheet copy = to.getSheet(sheet.getSheetName());
+        XSSFSheet copy = to.getSheet(moves.sheet(sheet.getSheetName()));
         List<String> kept = new ArrayList<>();
         for (Row row : sheet) {
             for (Cell each : row) {
@@ -210,7 +210,7 @@ final class OwnCells {
         }
         XSSFCell cell = Draft.cell(copy, place.row(), place.column());
         if (cell.getCellType() != CellType.BLANK) {
-            return sameShown(old, cell);
+            return sameShown(old, cell) || isLabelToo(old, cell);
         }
         boolean computed = old.getCellType() == CellType.FORMULA;
         Optional<String> formula = computed ? formula(old) : Optional.empty();
@@ -232,6 +232,11 @@ final class OwnCells {
     private static boolean sameShown(XSSFCell old, XSSFCell cell) {
         return old.getCellType() == cell.getCellType()
                 && String.valueOf(old.getRawValue()).equals(String.valueOf(cell.getRawValue()));
+    }
+
+    /** What another version words otherwise, of which a program may have lost the looks. */
+    private static boolean isLabelToo(XSSFCell old, XSSFCell cell) {
+        return old.getCellType() == CellType.STRING && cell.getCellType() == CellType.STRING;
     }
 
     private static void value(XSSFCell old, CellType type, XSSFCell cell) {

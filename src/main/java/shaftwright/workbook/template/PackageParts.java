@@ -3,7 +3,9 @@ package shaftwright.workbook.template;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import org.apache.poi.ooxml.POIXMLDocumentPart.RelationPart;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.openxml4j.opc.PackageRelationshipCollection;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFGraphicFrame;
 import org.apache.poi.xssf.usermodel.XSSFShape;
@@ -11,6 +13,9 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** What of a sheet is a part of its own in the package: charts, pictures, tables and the like. */
 final class PackageParts {
+    /** One of which it is not known what it holds. */
+    private static final String DRAWING = "drawing";
+
     private PackageParts() {}
 
     /**
@@ -20,7 +25,11 @@ final class PackageParts {
      */
     static void missing(XSSFSheet sheet, XSSFSheet copyOrNull, Consumer<String> left) {
         Map<String, Integer> there = copyOrNull == null ? Map.of() : count(copyOrNull);
-        for (Map.Entry<String, Integer> part : count(sheet).entrySet()) {
+        Map<String, Integer> before = count(sheet);
+        if (copyOrNull != null) {
+            before.remove(DRAWING);
+        }
+        for (Map.Entry<String, Integer> part : before.entrySet()) {
             int missing = part.getValue() - there.getOrDefault(part.getKey(), 0);
             if (missing > 0) {
                 left.accept(
@@ -37,16 +46,17 @@ final class PackageParts {
 
     private static Map<String, Integer> count(XSSFSheet sheet) {
         Map<String, Integer> parts = new TreeMap<>();
-        for (RelationPart relation : sheet.getRelationParts()) {
-            if (relation.getDocumentPart() instanceof XSSFDrawing drawing) {
+        for (PackageRelationship relation : relations(sheet)) {
+            if (sheet.getRelationById(relation.getId()) instanceof XSSFDrawing drawing) {
                 add(parts, "chart", drawing.getCharts().size());
                 for (XSSFShape shape : drawing.getShapes()) {
                     add(parts, "picture or shape", shape instanceof XSSFGraphicFrame ? 0 : 1);
                 }
                 continue;
             }
-            String type = relation.getRelationship().getRelationshipType();
+            String type = relation.getRelationshipType();
             switch (type.substring(type.lastIndexOf('/') + 1)) {
+                case "drawing" -> add(parts, DRAWING, 1);
                 case "pivotTable" -> add(parts, "pivot table", 1);
                 case "table" -> add(parts, "Excel table", 1);
                 case "threadedComment" -> add(parts, "thread of comments", 1);
@@ -57,6 +67,15 @@ final class PackageParts {
             }
         }
         return parts;
+    }
+
+    /** Those to parts that were not opened among them. */
+    private static PackageRelationshipCollection relations(XSSFSheet sheet) {
+        try {
+            return sheet.getPackagePart().getRelationships();
+        } catch (InvalidFormatException e) {
+            throw new IllegalArgumentException(e);
+        }
     }
 
     private static void add(Map<String, Integer> parts, String word, int count) {

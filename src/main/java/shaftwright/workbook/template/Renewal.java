@@ -1,8 +1,6 @@
 package shaftwright.workbook.template;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -23,6 +21,7 @@ import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import shaftwright.functions.CellFunction;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
@@ -36,6 +35,7 @@ import shaftwright.workbook.OpenBook;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.live.LiveCells;
 import shaftwright.workbook.live.LiveLine;
+import shaftwright.workbook.xlsx.NamedFormulas;
 
 /**
  * Makes a current workbook of an earlier one, or of one that lost charts or validations in some
@@ -49,9 +49,14 @@ public final class Renewal {
      *
      * @param file the earlier workbook
      * @param book the same, open
+     * @param sheets names of all its sheets, in order
      * @param report what computing it gave, with results
      */
-    public record Source(Path file, OpenBook book, Filling.Report report) {}
+    public record Source(Path file, OpenBook book, List<String> sheets, Filling.Report report) {
+        public Source {
+            sheets = List.copyOf(sheets);
+        }
+    }
 
     /**
      * What came of it.
@@ -66,7 +71,15 @@ public final class Renewal {
         }
     }
 
+    /** Usual names of the tool's sheets that had another one, by the present one. */
+    private static final Map<String, String> EARLIER_NAMES =
+            Map.of(VariantsSheet.NAME, VariantsSheet.EARLIER_NAME);
+
+    /** Named formulas of the function pack, which are put in anew as a whole. */
+    private static final NamedFormulas PACK = NamedFormulas.out(CellFunction.PREFIX);
+
     private final Source source;
+    private final Extent extent;
     private final InputValues inputs;
     private final Map<String, Map<Integer, CellPlace>> before = new LinkedHashMap<>();
     private final Map<CellPlace, CellContent> live = new HashMap<>();
@@ -76,9 +89,13 @@ public final class Renewal {
     private final Draft draft;
     private final CellMoves moves;
 
+    /** Sheets of the earlier workbook that are called otherwise now. */
+    private final Map<String, String> renamed = new HashMap<>();
+
     /** Lays the workbook out, and once more where its sheets turn out to be called otherwise. */
-    private Renewal(Source source, XSSFWorkbook from) throws IOException {
+    private Renewal(Source source, Extent extent, XSSFWorkbook from) throws IOException {
         this.source = source;
+        this.extent = extent;
         Sizing sizing = source.report().sizing().orElseThrow();
         inputs = sizing.inputs();
         this.from = from;
@@ -94,7 +111,7 @@ public final class Renewal {
         }
         to = made;
         draft = laid;
-        moves = new CellMoves(before, places(draft));
+        moves = new CellMoves(before, places(draft), renamed);
     }
 
     /**
@@ -104,14 +121,33 @@ public final class Renewal {
      * @throws IOException if it can't be written, or the earlier one not be read
      */
     public static Outcome write(Path file, Source source) throws IOException {
-        try (InputStream in = Files.newInputStream(source.file());
-                XSSFWorkbook from = new XSSFWorkbook(in)) {
-            Renewal renewal = new Renewal(source, from);
+        for (Extent extent : List.of(Extent.WHOLE, Extent.CELLS)) {
+            try {
+                Optional<Outcome> outcome = write(file, source, extent);
+                if (outcome.isPresent()) {
+                    return outcome.get();
+                }
+            } catch (RuntimeException e) {
+                // Some parts are read only when they are asked for; less of the file is tried.
+                continue;
+            }
+        }
+        return write(file, source, Extent.NAMES).orElseThrow();
+    }
+
+    private static Optional<Outcome> write(Path file, Source source, Extent extent)
+            throws IOException {
+        Optional<XSSFWorkbook> opened = extent.open(source);
+        if (opened.isEmpty()) {
+            return Optional.empty();
+        }
+        try (XSSFWorkbook from = opened.get()) {
+            Renewal renewal = new Renewal(source, extent, from);
             try (XSSFWorkbook to = renewal.to) {
                 renewal.bring();
                 SteadyFile.write(to, file);
             }
-            return new Outcome(renewal.shown(), List.copyOf(renewal.left));
+            return Optional.of(new Outcome(renewal.shown(), List.copyOf(renewal.left)));
         }
     }
 
@@ -180,6 +216,14 @@ public final class Renewal {
                     .filter(used::add)
                     .ifPresent(name -> called.put(sheet.getKey(), name));
         }
+        for (Map.Entry<String, String> name : EARLIER_NAMES.entrySet()) {
+            if (called.remove(name.getKey(), name.getValue())) {
+                String now = free(name.getKey(), used);
+                used.add(now);
+                called.put(name.getKey(), now);
+                renamed.put(name.getValue(), now);
+            }
+        }
         for (XSSFSheet sheet : laid.sheets()) {
             if (!called.containsKey(sheet.getSheetName())) {
                 alike(sheet, used).ifPresent(name -> called.put(sheet.getSheetName(), name));
@@ -240,9 +284,13 @@ public final class Renewal {
             XSSFSheet sheet = from.getSheetAt(i);
             if (sheet instanceof XSSFChartSheet) {
                 left.add("the chart sheet \"" + sheet.getSheetName() + "\"");
-            } else if (to.getSheet(sheet.getSheetName()) == null) {
+            } else if (renewed(sheet) == null) {
                 own.add(sheet);
             }
+        }
+        if (extent == Extent.NAMES) {
+            leaveAllOwn(own);
+            own.clear();
         }
         for (XSSFSheet sheet : own) {
             sheets.copy(sheet);
@@ -254,7 +302,7 @@ public final class Renewal {
         }
         for (int i = 0; i < from.getNumberOfSheets(); i++) {
             XSSFSheet sheet = from.getSheetAt(i);
-            XSSFSheet copy = to.getSheet(sheet.getSheetName());
+            XSSFSheet copy = renewed(sheet);
             if (copy != null) {
                 if (!own.contains(sheet)) {
                     cells.beside(sheet);
@@ -264,12 +312,28 @@ public final class Renewal {
         }
         for (int i = 0; i < from.getNumberOfSheets(); i++) {
             XSSFSheet sheet = from.getSheetAt(i);
-            XSSFSheet copy = to.getSheet(sheet.getSheetName());
+            XSSFSheet copy = renewed(sheet);
             if (copy != null) {
                 PackageParts.missing(sheet, own.contains(sheet) ? null : copy, left::add);
             }
         }
         arrange();
+    }
+
+    /** The sheet that one of the earlier workbook has become, null where there is none. */
+    private XSSFSheet renewed(XSSFSheet sheet) {
+        return to.getSheet(moves.sheet(sheet.getSheetName()));
+    }
+
+    private void leaveAllOwn(List<XSSFSheet> own) {
+        StringBuilder text = new StringBuilder();
+        for (XSSFSheet sheet : own) {
+            text.append("the sheet \"").append(sheet.getSheetName()).append("\", ");
+        }
+        left.add(
+                text
+                        + "your notes, names and cells beside the tool's, and formulas in typed"
+                        + " cells, of which the values are kept; a part of the file can't be read");
     }
 
     /** Cells of the earlier workbook that have a name of the tool's, typed or live or neither. */
@@ -289,16 +353,20 @@ public final class Renewal {
     private void names() {
         Set<String> known = new LinkedHashSet<>();
         for (XSSFName name : to.getAllNames()) {
-            known.add(key(name, to));
+            int sheet = name.getSheetIndex();
+            known.add(key(name, sheet < 0 ? "" : to.getSheetName(sheet)));
         }
         for (XSSFName name : from.getAllNames()) {
             boolean oneSheet = name.getSheetIndex() >= 0;
-            String sheet = oneSheet ? from.getSheetName(name.getSheetIndex()) : "";
+            String before = oneSheet ? from.getSheetName(name.getSheetIndex()) : "";
+            String sheet = moves.sheet(before);
             boolean hidden = name.getNameName().startsWith("_xlnm._FilterDatabase");
-            if (known.contains(key(name, from)) || hidden || isGone(name)) {
+            if (known.contains(key(name, sheet)) || hidden || isGone(name)) {
                 continue;
             }
-            if (oneSheet && (to.getSheet(sheet) == null || (builtIn(name) && moves.knows(sheet)))) {
+            boolean laidOut = builtIn(name) && moves.knows(before);
+            if ((oneSheet && (to.getSheet(sheet) == null || laidOut))
+                    || PACK.concerns(name.getNameName(), name.getRefersToFormula())) {
                 continue;
             }
             Optional<String> formula = MovedFormula.of(moves, name.getRefersToFormula(), "");
@@ -317,8 +385,7 @@ public final class Renewal {
         return name.getRefersToFormula() == null || name.getRefersToFormula().contains("#REF!");
     }
 
-    private static String key(XSSFName name, XSSFWorkbook workbook) {
-        String sheet = name.getSheetIndex() < 0 ? "" : workbook.getSheetName(name.getSheetIndex());
+    private static String key(XSSFName name, String sheet) {
         return sheet + "!" + name.getNameName().toLowerCase(Locale.ROOT);
     }
 
@@ -341,8 +408,8 @@ public final class Renewal {
     private void arrange() {
         List<String> order = new ArrayList<>();
         for (int i = 0; i < from.getNumberOfSheets(); i++) {
-            if (to.getSheet(from.getSheetName(i)) != null) {
-                order.add(from.getSheetName(i));
+            if (renewed(from.getSheetAt(i)) != null) {
+                order.add(moves.sheet(from.getSheetName(i)));
             }
         }
         String previous = null;
@@ -356,14 +423,14 @@ public final class Renewal {
         for (String name : order) {
             to.setSheetOrder(name, order.indexOf(name));
         }
-        for (int i = 0; i < from.getNumberOfSheets(); i++) {
-            int there = to.getSheetIndex(from.getSheetName(i));
+        for (int i = 0; i < from.getNumberOfSheets() && extent != Extent.NAMES; i++) {
+            int there = to.getSheetIndex(moves.sheet(from.getSheetName(i)));
             SheetVisibility seen = from.getSheetVisibility(i);
             if (there >= 0 && seen != to.getSheetVisibility(there)) {
                 to.setSheetVisibility(there, seen);
             }
         }
-        int front = to.getSheetIndex(from.getSheetName(from.getActiveSheetIndex()));
+        int front = to.getSheetIndex(moves.sheet(from.getSheetName(from.getActiveSheetIndex())));
         for (int i = 0; i < to.getNumberOfSheets(); i++) {
             to.getSheetAt(i).setSelected(false);
         }

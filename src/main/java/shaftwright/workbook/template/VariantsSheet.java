@@ -14,6 +14,10 @@ import shaftwright.workbook.template.Run.Direction;
 /** What changes would do for one scenario, and a grid of its variants. */
 final class VariantsSheet {
     static final String NAME = "Levers";
+
+    /** What the sheet was called by default up to program version 0.1.0. */
+    static final String EARLIER_NAME = "What if";
+
     private static final int COLUMNS = 8;
 
     private VariantsSheet() {}

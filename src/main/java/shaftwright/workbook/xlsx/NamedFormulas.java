@@ -138,14 +138,18 @@ public final class NamedFormulas {
             int start = reader.start();
             String name = reader.attribute("name");
             String formula = reader.text();
-            boolean named = name != null && XlsxBook.lowerCase(name).startsWith(prefix);
-            if (named && isLambda(XlsxBook.lowerCase(formula))) {
+            if (name != null && concerns(name, formula)) {
                 found.ours.add(new Name(name, formula, start, reader.end()));
             } else {
                 found.others++;
                 refuseTaken(reader, name);
             }
         }
+    }
+
+    /** Whether these are put in, or taken out, under such a name. */
+    public boolean concerns(String name, String formula) {
+        return XlsxBook.lowerCase(name).startsWith(prefix) && isLambda(XlsxBook.lowerCase(formula));
     }
 
     private static boolean isLambda(String formula) {

@@ -273,7 +273,23 @@ public final class XlsxBook implements OpenBook {
      *     read, is signed, or cannot be replaced; it is then left as it was
      */
     public SaveReport save(Path target) {
-        refuseUnfit(target);
+        return saveOver(target, this);
+    }
+
+    /**
+     * Saves the written values as {@link #save(Path)} does, where another book's file may stand: it
+     * is replaced only if it is still what it was when that book was opened.
+     *
+     * @param earlier the book that this one was made of
+     * @throws BookNotWritableException as {@link #save(Path)} does
+     */
+    public SaveReport saveOver(Path target, XlsxBook earlier) {
+        earlier.refuseUnfit(target);
+        refuseDamaged();
+        if (earlier != this && earlier.isSource(target)) {
+            // Its backup may be the last whole copy.
+            earlier.refuseDamaged();
+        }
         Written all = compared();
         Map<CellPlace, CellValue> changes = new HashMap<>(all.changed());
         int changed = changes.size();
@@ -294,7 +310,7 @@ public final class XlsxBook implements OpenBook {
         Replaced replaced =
                 SafeReplace.replace(
                         target,
-                        expected(target),
+                        earlier.expected(target),
                         new SafeReplace.Content() {
                             @Override
                             public void writeTo(OutputStream out) throws IOException {
@@ -395,17 +411,23 @@ public final class XlsxBook implements OpenBook {
                 target,
                 splices.isEmpty() ? Map.of() : Map.of(text, splices),
                 written -> {
-                    if (!names.splices(open(written).workbook).isEmpty()) {
+                    if (open(written).isChangedBy(names)) {
                         throw new BookNotWritableException(
                                 target, "reading back the named formulas gave others");
                     }
                 });
     }
 
+    /** Whether saving with other named formulas would change anything. */
+    public boolean isChangedBy(NamedFormulas names) {
+        return !names.splices(workbook).isEmpty();
+    }
+
     /** Saves with changes to some parts; does nothing where there are none to make in the file. */
     private Replaced saveParts(
             Path target, Map<PartText, List<Splice>> changes, SafeReplace.Check check) {
         refuseUnfit(target);
+        refuseDamaged();
         if (changes.isEmpty() && isSource(target)) {
             SafeReplace.tidy(target);
             return Replaced.NOTHING;
@@ -487,7 +509,6 @@ public final class XlsxBook implements OpenBook {
         } catch (IOException e) {
             throw new BookNotWritableException(target, "it cannot be looked at", e);
         }
-        refuseDamaged();
     }
 
     /** What has to stand at the target when it is replaced: what was read, or what is there now. */

@@ -410,6 +410,24 @@ class XlsxBookWriteTest {
     }
 
     @Test
+    void fileOfAnotherBookIsReplacedOnlyWhileItIsWhatItWas() throws IOException {
+        String row = "<row r=\"1\"><c r=\"A1\"><v>1</v></c></row>";
+        Path earlier = PackageBuilder.withRows(row).save(folder.resolve("earlier.xlsx"));
+        Path made = PackageBuilder.withRows(row).save(folder.resolve("made.xlsx"));
+        XlsxBook read = XlsxBook.open(earlier);
+        Files.write(earlier, "saved meanwhile".getBytes(StandardCharsets.UTF_8));
+        XlsxBook book = XlsxBook.open(made);
+        book.write(Map.of(at("A1"), CellValue.of(2)));
+
+        assertThatThrownBy(() -> book.saveOver(earlier, read))
+                .isInstanceOf(BookNotWritableException.class)
+                .hasMessageContaining("changed it since");
+
+        assertThat(earlier).hasContent("saved meanwhile");
+        assertThat(folder.resolve("earlier.backup.xlsx")).doesNotExist();
+    }
+
+    @Test
     void fileChangedSinceItWasReadIsNotOverwritten() throws IOException {
         Path file =
                 PackageBuilder.withRows("<row r=\"1\"><c r=\"A1\"><v>1</v></c></row>")
