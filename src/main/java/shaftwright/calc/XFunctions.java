@@ -220,8 +220,8 @@ public interface XFunctions extends XInterface {
             Object unit);
 
     /**
-     * Gap between a tilted shaft that runs through it and a lip of the cup, negative when they
-     * touch.
+     * Gap between a tilted shaft that runs through it and a lip of the cup, on either side of the
+     * race, negative when they touch.
      */
     Object lipgap(
             XPropertySet document,
@@ -417,7 +417,7 @@ public interface XFunctions extends XInterface {
     /** Distance of the cross holes of a mock-up stick, centre to centre. */
     Object mockupholes(XPropertySet document, Object cliptoclip, Object pindiameter, Object unit);
 
-    /** Diameter of a new tyre by its size. */
+    /** Diameter of a new tyre by its size; #N/A for a size that states none, such as 7.50-16. */
     Object tyrediameter(XPropertySet document, Object size, Object unit);
 
     /** Section width of a tyre by its size. */

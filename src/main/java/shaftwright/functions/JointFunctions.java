@@ -123,17 +123,17 @@ final class JointFunctions {
                 of(
                                 "LIPGAP",
                                 "Gap between a tilted shaft that runs through it and a lip of the"
-                                        + " cup, negative when they touch.")
+                                        + " cup, on either side of the race, negative when they"
+                                        + " touch.")
                         .length("lipradius", POSITIVE, "radius of the lip's opening")
                         .length("lipdepth", ANY, "joint centre to the lip, toward the cup back")
                         .length("travel", ANY, "inward travel of the race")
                         .length("enddiameter", NOT_NEGATIVE, "diameter of the shaft's end")
                         .jointAngle("angle", "joint angle")
                         .formula(
-                                "lipradius-(lipdepth-travel)*TAN(RADIANS(angle))-enddiameter/(2*COS(RADIANS(angle)))")
+                                "lipradius-ABS(lipdepth-travel)*TAN(RADIANS(angle))-enddiameter/(2*COS(RADIANS(angle)))")
                         .source(GEOMETRY)
-                        .example(
-                                "24 − 15 tan 20° − 13/cos 20° = 4.706", 3, 24, 20, 5, 26, 20, 4.706)
+                        .example("24 − 7 tan 20° − 13/cos 20° = 7.618", 3, 24, 3, 10, 26, 20, 7.618)
                         .number(JointFunctions::lipGap),
                 of(
                                 "COUNTERBOREGAIN",

@@ -92,17 +92,33 @@ public record MountedJoint(
     }
 
     /**
-     * Gap between the tilted shaft and the cup's bore or lip, the smaller.
+     * Gap between the tilted shaft and the cup's bore or lip with the race at one place.
      *
-     * <p>Bore: {@code R_mouth − (L sin β + (d_e/2) cos β)}. Lip, when the shaft's end reaches it
-     * ({@code x + L cos β > depth}): {@code R_lip − ((depth − x) tan β + d_e/(2 cos β))}.
-     *
-     * @param travel inward travel of the race, mm ({@code x})
+     * @param travel inward travel of the race, mm ({@code X})
      * @param angle β, rad
+     */
+    public double mouthClearance(double travel, double angle) {
+        return mouthClearance(travel, travel, angle);
+    }
+
+    /**
+     * Least gap between the tilted shaft and the cup's bore or lip, the smaller, while the race
+     * floats.
+     *
+     * <p>Bore: {@code R_mouth − (L sin β + (d_e/2) cos β)}. Lip, once the shaft's end reaches it
+     * ({@code X + L cos β > z}, {@code z} its depth): {@code R_lip − (|z − X| tan β + d_e/(2 cos
+     * β))}. The lip's gap is widest where the race's centre lies in its plane ({@code X = z}) and
+     * falls evenly to both sides, so it is least at an end of the float, or where the shaft's end
+     * just reaches the lip.
+     *
+     * @param outward place of the race at the outward end of its float, mm, positive toward the
+     *     cup's back
+     * @param inward the same at the inward end
+     * @param angle greatest angle over the float, rad
      * @return mm, negative when they touch; positive infinity when the joint has neither bore nor
      *     lip given, or a lip only that the shaft does not reach
      */
-    public double mouthClearance(double travel, double angle) {
+    public double mouthClearance(double outward, double inward, double angle) {
         double sin = Math.sin(angle);
         double cos = Math.cos(angle);
         double clearance = Double.POSITIVE_INFINITY;
@@ -112,8 +128,12 @@ public record MountedJoint(
         }
         if (joint.lip().isPresent()) {
             CupLip lip = joint.lip().get();
-            if (travel + overhang() * cos > lip.depth()) {
-                double edge = (lip.depth() - travel) * sin / cos + endDiameter / (2 * cos);
+            double reached = lip.depth() - overhang() * cos;
+            double most = Math.max(outward, inward);
+            if (most > reached) {
+                double least = Math.max(Math.min(outward, inward), reached);
+                double off = Math.max(most - lip.depth(), lip.depth() - least);
+                double edge = off * sin / cos + endDiameter / (2 * cos);
                 clearance = Math.min(clearance, lip.radius() - edge);
             }
         }

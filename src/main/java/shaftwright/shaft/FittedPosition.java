@@ -2,6 +2,7 @@ package shaftwright.shaft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import shaftwright.suspension.Vector;
 
 /**
@@ -14,8 +15,10 @@ import shaftwright.suspension.Vector;
  * @param push equal push of both races toward their cup backs, mm, negative when pulled outward
  * @param innerAngle inner joint's angle at that push, rad
  * @param outerAngle outer joint's angle at that push, rad
- * @param innerMouth clearance of the shaft in the inner cup's mouth at that push, mm; positive
- *     infinity when there is nothing to touch
+ * @param endFloat where the races can stand, and the angles there; empty when no cup's bore or lip
+ *     is known
+ * @param innerMouth least clearance of the shaft in the inner cup's mouth over the whole float, mm;
+ *     positive infinity when there is nothing to touch
  * @param outerMouth the same of the outer cup
  * @param freePlay how far the shaft can float, mm: the least of both slacks and both strokes
  * @param softReserve how far the floating shaft stays from pulling a joint without hard outward
@@ -29,6 +32,7 @@ public record FittedPosition(
         double push,
         double innerAngle,
         double outerAngle,
+        Optional<EndFloat> endFloat,
         double innerMouth,
         double outerMouth,
         double freePlay,
@@ -48,6 +52,10 @@ public record FittedPosition(
         double outerAngle = shaft.angleTo(line.n());
         double slackIn = position.inward().spacing() - spacing;
         double slackOut = spacing - position.outward().spacing();
+        EndFloat ends = null;
+        if (setup.inner().hasMouth() || setup.outer().hasMouth()) {
+            ends = EndFloat.of(setup, line, push, innerAngle, outerAngle);
+        }
         return new FittedPosition(
                 position,
                 slackIn,
@@ -55,8 +63,15 @@ public record FittedPosition(
                 push,
                 innerAngle,
                 outerAngle,
-                setup.inner().mouthClearance(push, innerAngle),
-                setup.outer().mouthClearance(push, outerAngle),
+                Optional.ofNullable(ends),
+                ends == null
+                        ? Double.POSITIVE_INFINITY
+                        : setup.inner()
+                                .mouthClearance(ends.innerOut(), ends.innerIn(), ends.innerAngle()),
+                ends == null
+                        ? Double.POSITIVE_INFINITY
+                        : setup.outer()
+                                .mouthClearance(ends.outerOut(), ends.outerIn(), ends.outerAngle()),
                 freePlay(position, slackIn, slackOut),
                 spacing - position.shortestBySoftStops());
     }

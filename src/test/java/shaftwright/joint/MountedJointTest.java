@@ -69,19 +69,43 @@ class MountedJointTest {
         assertThat(bored.mouthClearance(4, angle)).isCloseTo(30 - corner, within(1e-9));
     }
 
-    /** Reference: the shaft's upper edge as a line of Hipparchus, met with the lip's plane. */
+    /** Reference: both edges of the shaft as lines of Hipparchus, met with the lip's plane. */
     @Property
-    void lipClearanceIsTheGapAtTheShaftsEdge(
+    void lipClearanceIsTheGapAtTheNearerEdgeOnEitherSideOfTheLip(
             @ForAll @DoubleRange(min = 0.01, max = 0.45) double angle,
             @ForAll @DoubleRange(min = 0, max = 20) double travel) {
         MountedJoint lipped = joint(OptionalDouble.empty(), Optional.of(new CupLip(28, 11)));
+        double above = 28 - atLip(12, angle, travel);
+        double below = 28 + atLip(-12, angle, travel);
+        assertThat(lipped.mouthClearance(travel, angle))
+                .isCloseTo(Math.min(above, below), within(1e-9));
+    }
+
+    /** Height at which an edge of the shaft, so far from its axis, meets a lip 11 mm deep. */
+    private static double atLip(double off, double angle, double travel) {
         Vector2D shift = new Vector2D(travel, 0);
         Line edge =
-                new Line(turned(0, 12, angle).add(shift), turned(17, 12, angle).add(shift), 1e-12);
+                new Line(
+                        turned(0, off, angle).add(shift), turned(17, off, angle).add(shift), 1e-12);
         Line lip = new Line(new Vector2D(11, 0), new Vector2D(11, 1), 1e-12);
-        Vector2D meeting = edge.intersection(lip);
-        assertThat(lipped.mouthClearance(travel, angle))
-                .isCloseTo(28 - meeting.getY(), within(1e-9));
+        return edge.intersection(lip).getY();
+    }
+
+    /** Reference: the least gap of 2001 places of the race, end places among them. */
+    @Property
+    void leastClearanceOfAFloatIsThatOfItsWorstPlace(
+            @ForAll @DoubleRange(min = 0.01, max = 0.45) double angle,
+            @ForAll @DoubleRange(min = -30, max = 10) double outward,
+            @ForAll @DoubleRange(min = 0, max = 40) double length) {
+        MountedJoint both = joint(OptionalDouble.of(30), Optional.of(new CupLip(20, 11)));
+        double least = Double.POSITIVE_INFINITY;
+        for (int place = 0; place <= 2000; place++) {
+            double travel = outward + length * place / 2000;
+            least = Math.min(least, both.mouthClearance(travel, angle));
+        }
+        // The place where the end just reaches the lip lies between two of those tried.
+        assertThat(both.mouthClearance(outward, outward + length, angle))
+                .isBetween(least - length / 2000 * Math.tan(angle) - 1e-9, least + 1e-9);
     }
 
     @Test

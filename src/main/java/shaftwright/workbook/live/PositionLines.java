@@ -8,6 +8,7 @@ import static shaftwright.workbook.live.Quantity.RADIAN;
 import java.util.List;
 import java.util.Optional;
 import shaftwright.joint.MountedJoint;
+import shaftwright.shaft.EndFloat;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.PlungeState;
 import shaftwright.shaft.Position;
@@ -220,6 +221,78 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
             "Free end play",
             MILLIMETRE,
             "MIN({slack_in},{slack_out},{last_in_in}+{last_out_in},{last_in_out}+{last_out_out})"),
+    FLOAT_OUT_IN(
+            "float_out_in",
+            "Inner race, floated outward",
+            MILLIMETRE,
+            floated(
+                    "MAX("
+                            + "0-("
+                            + outwardLimit("in", "{shaft_angle_in}")
+                            + ")"
+                            + ",{push}+({push}-("
+                            + inwardLimit("out", "{shaft_angle_out}")
+                            + "))*COS({shaft_angle_out})/COS({shaft_angle_in})"
+                            + ")")),
+    FLOAT_IN_IN(
+            "float_in_in",
+            "Inner race, floated inward",
+            MILLIMETRE,
+            floated(
+                    "MIN("
+                            + inwardLimit("in", "{shaft_angle_in}")
+                            + ",{push}+({push}-("
+                            + "0-("
+                            + outwardLimit("out", "{shaft_angle_out}")
+                            + ")"
+                            + "))*COS({shaft_angle_out})/COS({shaft_angle_in})"
+                            + ")")),
+    FLOAT_OUT_OUT(
+            "float_out_out",
+            "Outer race, floated outward",
+            MILLIMETRE,
+            floated(
+                    "MAX("
+                            + "0-("
+                            + outwardLimit("out", "{shaft_angle_out}")
+                            + ")"
+                            + ",{push}+({push}-("
+                            + inwardLimit("in", "{shaft_angle_in}")
+                            + "))*COS({shaft_angle_in})/COS({shaft_angle_out})"
+                            + ")")),
+    FLOAT_IN_OUT(
+            "float_in_out",
+            "Outer race, floated inward",
+            MILLIMETRE,
+            floated(
+                    "MIN("
+                            + inwardLimit("out", "{shaft_angle_out}")
+                            + ",{push}+({push}-("
+                            + "0-("
+                            + outwardLimit("in", "{shaft_angle_in}")
+                            + ")"
+                            + "))*COS({shaft_angle_in})/COS({shaft_angle_out})"
+                            + ")")),
+    FLOAT_ANGLE_IN(
+            "float_angle_in",
+            "Steepest inner angle, floated",
+            RADIAN,
+            floated(
+                    "MAX("
+                            + innerAngle("{float_in_in}", "{float_out_out}")
+                            + ","
+                            + innerAngle("{float_out_in}", "{float_in_out}")
+                            + ")")),
+    FLOAT_ANGLE_OUT(
+            "float_angle_out",
+            "Steepest outer angle, floated",
+            RADIAN,
+            floated(
+                    "MAX("
+                            + outerAngle("{float_in_in}", "{float_out_out}")
+                            + ","
+                            + outerAngle("{float_out_in}", "{float_in_out}")
+                            + ")")),
     MOUTH_IN("mouth_in", "Shaft end to cup, inner", MILLIMETRE, mouth("in")),
     MOUTH_OUT("mouth_out", "Shaft end to cup, outer", MILLIMETRE, mouth("out")),
     MOUTH(
@@ -318,6 +391,12 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
             case SHAFT_ANGLE_IN -> row.after.innerAngle();
             case SHAFT_ANGLE_OUT -> row.after.outerAngle();
             case FREE_PLAY -> row.after.freePlay();
+            case FLOAT_OUT_IN -> row.ends().innerOut();
+            case FLOAT_IN_IN -> row.ends().innerIn();
+            case FLOAT_OUT_OUT -> row.ends().outerOut();
+            case FLOAT_IN_OUT -> row.ends().outerIn();
+            case FLOAT_ANGLE_IN -> row.ends().innerAngle();
+            case FLOAT_ANGLE_OUT -> row.ends().outerAngle();
             case MOUTH_IN -> row.after.innerMouth();
             case MOUTH_OUT -> row.after.outerMouth();
             case MOUTH -> Math.min(row.after.innerMouth(), row.after.outerMouth());
@@ -325,6 +404,16 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
             case SOFT_RESERVE -> row.after.softReserve();
         };
     }
+
+    /** Infinite where no bore or lip asks for the float. */
+    private static final EndFloat UNASKED =
+            new EndFloat(
+                    Double.POSITIVE_INFINITY,
+                    Double.POSITIVE_INFINITY,
+                    Double.POSITIVE_INFINITY,
+                    Double.POSITIVE_INFINITY,
+                    Double.POSITIVE_INFINITY,
+                    Double.POSITIVE_INFINITY);
 
     /** Infinite where the joint's outward stop is hard. */
     private static PlungeState pulled(Optional<PlungeState> state) {
@@ -342,12 +431,19 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
     /** Since which version a line is there, and when its formula was last changed. */
     @Override
     public int since() {
-        return name.startsWith("soft_in_") || name.startsWith("soft_out_") ? 2 : 1;
+        return name.startsWith("soft_in_")
+                        || name.startsWith("soft_out_")
+                        || name.startsWith("float_")
+                ? 2
+                : 1;
     }
 
     @Override
     public int revised() {
-        return this == SHORTEST || this == SOFT_RESERVE || this == PATH_DOUBT ? 2 : since();
+        return switch (this) {
+            case SHORTEST, SOFT_RESERVE, PATH_DOUBT, MOUTH_IN, MOUTH_OUT -> 2;
+            default -> since();
+        };
     }
 
     /** Empty where the joint's outward stop is hard. */
@@ -444,28 +540,32 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
                 + both;
     }
 
-    /** Gap between the tilted shaft end and cup or lip; empty where neither is given or reached. */
+    /** Empty where neither cup has a bore or a lip that asks for the float. */
+    private static String floated(String formula) {
+        return "IF(COUNT({cup_radius_in},{lip_radius_in},{cup_radius_out},{lip_radius_out})=0,\"\","
+                + formula
+                + ")";
+    }
+
+    /**
+     * Least gap between the tilted shaft and cup or lip over the float; empty where neither is
+     * given or reached.
+     */
     private static String mouth(String end) {
-        String angle = "{shaft_angle_" + end + "}";
+        String angle = "{float_angle_" + end + "}";
         String overhang = "{overhang_" + end + "}";
         String half = "{end_radius_" + end + "}";
         String cup = "{cup_radius_" + end + "}";
         String lip = "{lip_radius_" + end + "}";
         String depth = "{lip_depth_" + end + "}";
+        String most = "MAX({float_out_" + end + "},{float_in_" + end + "})";
+        String least = "MIN({float_out_" + end + "},{float_in_" + end + "})";
+        String reached = depth + "-" + overhang + "*COS(" + angle + ")";
         String corner =
                 cup + "-(" + overhang + "*SIN(" + angle + ")+" + half + "*COS(" + angle + "))";
-        String edge =
-                lip
-                        + "-(("
-                        + depth
-                        + "-{push})*TAN("
-                        + angle
-                        + ")+"
-                        + half
-                        + "/COS("
-                        + angle
-                        + "))";
-        String reached = "{push}+" + overhang + "*COS(" + angle + ")>" + depth;
+        String off =
+                "MAX(" + most + "-" + depth + "," + depth + "-MAX(" + least + "," + reached + "))";
+        String edge = lip + "-(" + off + "*TAN(" + angle + ")+" + half + "/COS(" + angle + "))";
         return "IF("
                 + lip
                 + "=\"\",IF("
@@ -473,6 +573,8 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
                 + "=\"\",\"\","
                 + corner
                 + "),IF("
+                + most
+                + ">"
                 + reached
                 + ",IF("
                 + cup
@@ -602,6 +704,10 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
             this.number = number;
             before = side.positions().get(number);
             after = side.fitted().get(number);
+        }
+
+        EndFloat ends() {
+            return after.endFloat().orElse(UNASKED);
         }
 
         MountedJoint inner() {
