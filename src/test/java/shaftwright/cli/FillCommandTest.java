@@ -97,6 +97,40 @@ class FillCommandTest {
     }
 
     @Test
+    void decimalCommaMayBeSet() throws IOException {
+        Path file = Demo.inches(folder);
+
+        Run run = Run.of("fill", "--set", "hub_shift[A]=0,5", "--set", "steer_angle[A]=-2,5", file);
+
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(number(file, "hub_shift_read")).isEqualTo(12.7);
+        assertThat(number(file, "steer_angle_read")).isEqualTo(Math.toRadians(-2.5));
+    }
+
+    @Test
+    void decimalCommaMayStandInInputs() throws IOException {
+        Path file = Demo.inches(folder);
+        Path inputs =
+                Files.writeString(
+                        folder.resolve("in.json"),
+                        "{\"hub_shift\": [\"0,5\", 0], \"factor_wanted\": \"1,25\"}");
+
+        Run run = Run.of("fill", "--inputs", inputs, file);
+
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(number(file, "hub_shift_read")).isEqualTo(12.7);
+        assertThat(number(file, "factor_wanted_read")).isEqualTo(1.25);
+    }
+
+    @Test
+    void commaThatMayMeanThousandsIsRefusedByCell() {
+        Run run = Run.of("fill", "--set", "factor_wanted=1,250", Demo.inches(folder));
+
+        assertThat(run.code()).isEqualTo(1);
+        assertThat(run.err()).contains("found \"1,250\" (a comma with three digits after it");
+    }
+
+    @Test
     void listIsAllThatARowHas() throws IOException {
         Path file = Demo.inches(folder);
         Path inputs =

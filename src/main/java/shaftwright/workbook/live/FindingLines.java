@@ -43,7 +43,10 @@ record FindingLines(Finding finding) implements LiveLine.Formula, LiveLine.Core 
     public String at(Index index) {
         String sentence = Phrases.sentence(finding.sentence(), FindingPlaces::place);
         String found = "IF(" + FindingPlaces.holds(finding) + "," + sentence + ",\"\")";
-        return finding == Finding.BUMP_ENDS_EARLY ? StopLines.orStale(found) : found;
+        // Where nothing is computed, nothing has gone out of date either.
+        return finding == Finding.BUMP_ENDS_EARLY
+                ? "IF({ready}=0,\"\"," + StopLines.orStale(found) + ")"
+                : found;
     }
 
     @Override
