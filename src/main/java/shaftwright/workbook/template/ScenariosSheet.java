@@ -28,7 +28,7 @@ final class ScenariosSheet {
     static final int VERDICT = 120;
 
     /** Room for several findings. */
-    static final int SIDE_VERDICT = 200;
+    static final int SIDE_VERDICT = 290;
 
     /** Lines of the results that stand right below the verdict. */
     private static final List<String> WEAKEST = List.of("result_weakest", "result_factor");
