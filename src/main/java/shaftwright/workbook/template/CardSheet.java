@@ -40,7 +40,7 @@ final class CardSheet {
     static void lay(Draft draft, Side side) {
         XSSFSheet sheet = draft.sheet(name(side));
         Look look = draft.look();
-        Page.widths(sheet, 36, 20, 20, 12, 14);
+        Page.widths(sheet, 36, 19, 19, 12, 16);
         draft.text(sheet, 0, 0, "Shop card, " + side.word() + " shaft", look.title());
         int row = 2;
         draft.text(sheet, row, 0, Contract.input("shop_scenario").label(), look.label());
