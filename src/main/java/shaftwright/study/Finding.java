@@ -10,6 +10,9 @@ import static shaftwright.study.Severity.FITS_BUT;
 import static shaftwright.study.Severity.MEASURE_AGAIN;
 import static shaftwright.study.Severity.NO_VERDICT;
 
+import java.util.EnumMap;
+import java.util.Map;
+
 /**
  * What may stand between a builder and a shaft, the gravest first: its rank, how much it weighs,
  * what the shop card may print while it holds, and its sentence. Ranks leave room for what is
@@ -144,19 +147,24 @@ public enum Finding {
             "{UNREAD} never read, so zero is taken, which may move lengths by some"
                     + " millimetres: read along with each height.");
 
+    private static final Map<Finding, Sentence<SideSlot>> SENTENCES = new EnumMap<>(Finding.class);
+
+    static {
+        for (Finding finding : values()) {
+            SENTENCES.put(finding, Sentence.of(SideSlot.class, finding.template));
+        }
+    }
+
     private final int rank;
     private final Severity severity;
     private final CardPrint card;
+    private final String template;
 
-    // A record of texts and constants, which no checker can see.
-    @SuppressWarnings("ImmutableEnumChecker")
-    private final Sentence<SideSlot> sentence;
-
-    Finding(int rank, Severity severity, CardPrint card, String sentence) {
+    Finding(int rank, Severity severity, CardPrint card, String template) {
         this.rank = rank;
         this.severity = severity;
         this.card = card;
-        this.sentence = Sentence.of(SideSlot.class, sentence);
+        this.template = template;
     }
 
     private static String inner(String template) {
@@ -210,7 +218,7 @@ public enum Finding {
     }
 
     public Sentence<SideSlot> sentence() {
-        return sentence;
+        return SENTENCES.get(this);
     }
 
     /** Whether it holds on a side. */
