@@ -19,7 +19,13 @@ import shaftwright.shaft.Binding;
 import shaftwright.study.TravelFacts.EarlyEnd;
 import shaftwright.units.LengthUnit;
 
-/** What the sentences on one side are filled with: lengths in mm, angles in rad, torques in N·m. */
+/**
+ * What the sentences on one side are filled with: lengths in mm, angles in rad, torques in N·m.
+ *
+ * <p>A choice's words stand in the order of the constants that choose among them, so that formulas,
+ * which know no constants, may count as well.
+ */
+@SuppressWarnings({"EnumOrdinal", "ImmutableEnumChecker"}) // its lists of words do not change
 public enum SideSlot implements Slot {
     MISSING(NAME),
     BEYOND_WAY(CHOICE, "Bump", "Droop"),
