@@ -11,7 +11,7 @@ import shaftwright.units.LengthUnit;
  */
 public final class Wording {
     /** N·m in a pound-force foot: 4.4482216152605 N times 0.3048 m, both exact. */
-    public static final double POUND_FOOT = 1.3558179483314004;
+    public static final double POUND_FOOT = 1.3558179483314003;
 
     /** Decimals of an angle in degrees. */
     public static final int ANGLE_DECIMALS = 1;
