@@ -3,15 +3,26 @@ package shaftwright.study;
 /** What the shop card may print, the least first. */
 public enum CardPrint {
     /** No length at all: DO NOT CUT, and why. */
-    NOTHING,
+    NOTHING(0),
     /** The ends of the length window, and no length to cut to. */
-    WINDOW,
+    WINDOW(1),
     /** End to end and clip to clip, and no cuts. */
-    LENGTHS,
+    LENGTHS(2),
     /** Everything, with what was found said on top. */
-    ALL_WITH_NOTE,
+    ALL_WITH_NOTE(3),
     /** Everything. */
-    ALL;
+    ALL(4);
+
+    private final int level;
+
+    CardPrint(int level) {
+        this.level = level;
+    }
+
+    /** The more the card may print, the higher; workbooks hold it as a number. */
+    public int level() {
+        return level;
+    }
 
     /** What two findings together allow: the lesser. */
     public CardPrint and(CardPrint that) {

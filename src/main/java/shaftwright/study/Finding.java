@@ -148,10 +148,12 @@ public enum Finding {
                     + " millimetres: read along with each height.");
 
     private static final Map<Finding, Sentence<SideSlot>> SENTENCES = new EnumMap<>(Finding.class);
+    private static final Map<Finding, Integer> NUMBERS = new EnumMap<>(Finding.class);
 
     static {
         for (Finding finding : values()) {
             SENTENCES.put(finding, Sentence.of(SideSlot.class, finding.template));
+            NUMBERS.put(finding, NUMBERS.size() + 1);
         }
     }
 
@@ -196,6 +198,11 @@ public enum Finding {
                         + " running limit of {END_RUNNING}: raise or lower the transaxle.";
 
         private AtEnd() {}
+    }
+
+    /** Place in the order of all findings, 1 the gravest; workbooks hold it as a number. */
+    public int number() {
+        return NUMBERS.get(this);
     }
 
     /** Place in the trade's table of findings, 1 the gravest. */

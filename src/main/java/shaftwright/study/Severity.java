@@ -3,20 +3,41 @@ package shaftwright.study;
 /** How much a finding weighs, the gravest first. */
 public enum Severity {
     /** Nothing can be judged. */
-    NO_VERDICT("No verdict"),
+    NO_VERDICT(4, "No verdict"),
     /** The shaft must not be cut: it breaks something, or no length works. */
-    DOES_NOT_FIT("Does not fit"),
+    DOES_NOT_FIT(3, "Does not fit"),
     /** What was measured or mocked up contradicts itself. */
-    MEASURE_AGAIN("Measure again before cutting"),
+    MEASURE_AGAIN(2, "Measure again before cutting"),
     /** The shaft fits; something else wants a decision first. */
-    FITS_BUT("Fits, but"),
+    FITS_BUT(1, "Fits, but"),
     /** Nothing was found. */
-    FITS("Fits");
+    FITS(0, "Fits");
 
+    private final int level;
     private final String words;
 
-    Severity(String words) {
+    Severity(int level, String words) {
+        this.level = level;
         this.words = words;
+    }
+
+    /** 0 for what fits, rising with gravity; workbooks hold it as a number. */
+    public int level() {
+        return level;
+    }
+
+    /**
+     * The severity of this level.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public static Severity ofLevel(int level) {
+        for (Severity severity : values()) {
+            if (severity.level == level) {
+                return severity;
+            }
+        }
+        throw new IllegalArgumentException("no severity has level " + level);
     }
 
     /** As a verdict begins. */

@@ -1,5 +1,6 @@
 package shaftwright.workbook;
 
+import shaftwright.study.Wording;
 import shaftwright.units.LengthUnit;
 
 /** What a builder types into an input cell. */
@@ -62,7 +63,7 @@ public enum InputKind {
     /** The same in a workbook of inches; international pound and foot, standard gravity. */
     public double inchFactor() {
         return switch (this) {
-            case TORQUE -> 1.3558179483314003;
+            case TORQUE -> Wording.POUND_FOOT;
             case LOAD -> 0.45359237;
             case STRESS -> 6.894757293168361;
             case SPEED -> 1.609344;

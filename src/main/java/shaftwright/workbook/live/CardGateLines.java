@@ -50,7 +50,7 @@ enum CardGateLines implements LiveLine.Formula, LiveLine.Core {
 
     /** A formula for what is printed only where the findings leave lengths to print. */
     static String ifLengths(String formula) {
-        return "IF({card_allowed}<" + CardPrint.LENGTHS.ordinal() + ",\"\"," + formula + ")";
+        return "IF({card_allowed}<" + CardPrint.LENGTHS.level() + ",\"\"," + formula + ")";
     }
 
     @Override
@@ -58,11 +58,11 @@ enum CardGateLines implements LiveLine.Formula, LiveLine.Core {
         return switch (this) {
             case ALLOWED ->
                     "IF(card_index=0,"
-                            + CardPrint.ALL.ordinal()
+                            + CardPrint.ALL.level()
                             + ",IFERROR("
                             + chosen("card_prints")
                             + ","
-                            + CardPrint.NOTHING.ordinal()
+                            + CardPrint.NOTHING.level()
                             + "))";
             case CUT ->
                     "CHOOSE({card_allowed}+1,\""
@@ -89,7 +89,7 @@ enum CardGateLines implements LiveLine.Formula, LiveLine.Core {
     public CellValue at(Sizing sizing, Index index) {
         CardPrint allowed = allowed(sizing, index);
         if (this == ALLOWED) {
-            return CellValue.of(allowed.ordinal());
+            return CellValue.of(allowed.level());
         }
         return CellValue.of(
                 switch (allowed) {

@@ -67,7 +67,7 @@ enum ShaftDrawingLines implements LiveLine.Formula, LiveLine.Core {
         return switch (this) {
             case ROW ->
                     "IF(OR(card_index=0,{card_allowed}<"
-                            + CardPrint.LENGTHS.ordinal()
+                            + CardPrint.LENGTHS.level()
                             + "),0,IFERROR("
                             + CardWordLines.chosen("{plan_row:each}", CardWordLines.WORKING_COLUMN)
                             + ",0))";

@@ -103,7 +103,7 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
         StringBuilder text = new StringBuilder();
         for (Finding finding : Finding.values()) {
             text.append("IF(").append(place(finding)).append("<>\"\",");
-            text.append(finding.ordinal() + 1).append(',');
+            text.append(finding.number()).append(',');
         }
         return text.append('0').append(")".repeat(Finding.values().length)).toString();
     }
@@ -116,10 +116,10 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
         for (Severity severity : Severity.values()) {
             int last = last(severity);
             if (severity == Severity.FITS_BUT) {
-                text.append(level(severity));
+                text.append(severity.level());
             } else if (last > 0) {
                 text.append("IF({first_finding}<=").append(last).append(',');
-                text.append(level(severity)).append(',');
+                text.append(severity.level()).append(',');
                 open++;
             }
         }
@@ -130,29 +130,24 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
         int last = 0;
         for (Finding finding : Finding.values()) {
             if (finding.severity() == severity) {
-                last = finding.ordinal() + 1;
+                last = finding.number();
             }
         }
         return last;
     }
 
-    /** 0 for a side that fits, rising with gravity. */
-    private static int level(Severity severity) {
-        return Severity.FITS.ordinal() - severity.ordinal();
-    }
-
     private static String card() {
         StringJoiner text = new StringJoiner(",", "MIN(", ")");
-        text.add(String.valueOf(CardPrint.ALL.ordinal()));
+        text.add(String.valueOf(CardPrint.ALL.level()));
         for (Finding finding : Finding.values()) {
             if (finding.card() != CardPrint.ALL) {
                 text.add(
                         "IF("
                                 + place(finding)
                                 + "=\"\","
-                                + CardPrint.ALL.ordinal()
+                                + CardPrint.ALL.level()
                                 + ","
-                                + finding.card().ordinal()
+                                + finding.card().level()
                                 + ")");
             }
         }
@@ -171,7 +166,7 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
     private static String orFits(String sentences) {
         StringBuilder lead = new StringBuilder("CHOOSE({gravity}");
         for (int level = 1; level < UNUSED; level++) {
-            Severity severity = Severity.values()[Severity.FITS.ordinal() - level];
+            Severity severity = Severity.ofLevel(level);
             lead.append(',').append(Phrases.literal(severity.lead()));
         }
         lead.append(')');
@@ -260,16 +255,16 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
         return switch (this) {
             case FIRST -> CellValue.of(0);
             case GRAVITY -> CellValue.of(UNUSED);
-            case CARD -> CellValue.of(CardPrint.ALL.ordinal());
+            case CARD -> CellValue.of(CardPrint.ALL.level());
             default -> CellValue.of("");
         };
     }
 
     private CellValue core(Verdict verdict, Sizing sizing) {
         return switch (this) {
-            case FIRST -> CellValue.of(verdict.leading().map(f -> f.ordinal() + 1).orElse(0));
-            case GRAVITY -> CellValue.of(level(verdict.severity()));
-            case CARD -> CellValue.of(verdict.card().ordinal());
+            case FIRST -> CellValue.of(verdict.leading().map(Finding::number).orElse(0));
+            case GRAVITY -> CellValue.of(verdict.severity().level());
+            case CARD -> CellValue.of(verdict.card().level());
             case ALL -> CellValue.of(verdict.sentences(sizing.unit()));
             case LEADING -> CellValue.of(verdict.leadingText(sizing.unit()));
             default -> CellValue.of(verdict.text(sizing.unit()));
