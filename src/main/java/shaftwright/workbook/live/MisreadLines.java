@@ -3,8 +3,6 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.NumberFormula.OUT_OF_RANGE;
 import static shaftwright.workbook.NumberFormula.UNREADABLE;
 
-import java.util.ArrayList;
-import java.util.List;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
@@ -109,11 +107,9 @@ final class MisreadLines {
     }
 
     private static String ofColumn() {
-        List<Input> inputs = new ArrayList<>();
         StringBuilder labels = new StringBuilder();
         for (Input input : Contract.inputs(Grid.SCENARIO)) {
             if (input.kind().numeric()) {
-                inputs.add(input);
                 labels.append(",\"").append(input.label()).append('"');
             }
         }
