@@ -54,7 +54,7 @@ class ShowCommandTest {
 
         Map<String, Object> report = json(Run.of("show", "--json", file).out());
 
-        assertThat(report).containsEntry("contract", 1.0).containsEntry("unit", "inch");
+        assertThat(report).containsEntry("contract", 2.0).containsEntry("unit", "inch");
         List<?> scenarios = (List<?>) report.get("scenarios");
         assertThat(scenarios).hasSize(5);
         Map<?, ?> left = (Map<?, ?>) ((Map<?, ?>) scenarios.get(0)).get("left");
@@ -67,6 +67,48 @@ class ShowCommandTest {
                 .isCloseTo(number(file, "table_front_out_left", place), within(1e-9));
         assertThat((Double) bump.get("track_mm"))
                 .isCloseTo(25.4 * number(file, "table_track_left", place), within(1e-9));
+    }
+
+    @Test
+    void jsonNamesReadingsThatTheOthersSpeakAgainst() throws IOException {
+        Path file = Demo.inches(folder);
+        assertThat(path(file, "left"))
+                .containsEntry("contradiction", "false")
+                .containsEntry("suspect_rows", List.of())
+                .containsEntry("suspects", List.of());
+
+        Run run =
+                Run.of(
+                        "fill",
+                        "--set",
+                        "distance_first_left[5]=26 9/16",
+                        "--set",
+                        "distance_second_right[7]=26 5/16",
+                        file);
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("Measure again before cutting");
+        Map<?, ?> left = path(file, "left");
+        assertThat(left.get("contradiction")).isEqualTo("true");
+        assertThat(left.get("suspect_rows")).isEqualTo(List.of(5.0));
+        Map<?, ?> suspect = (Map<?, ?>) ((List<?>) left.get("suspects")).get(0);
+        assertThat(suspect.get("row")).isEqualTo(5.0);
+        assertThat(suspect.get("quantity")).isEqualTo("distance");
+        assertThat(suspect.get("repeat")).isEqualTo("null");
+        assertThat((Double) suspect.get("read_mm")).isCloseTo(26.5625 * 25.4, within(1e-9));
+        assertThat((Double) suspect.get("expected_mm")).isCloseTo(26.19 * 25.4, within(1.0));
+        Map<?, ?> right = path(file, "right");
+        assertThat(right.get("contradiction")).isEqualTo("true");
+        assertThat(right.get("suspect_rows")).isEqualTo(List.of());
+        Map<?, ?> mistyped = (Map<?, ?>) ((List<?>) right.get("suspects")).get(0);
+        assertThat(mistyped.get("row")).isEqualTo(7.0);
+        assertThat(mistyped.get("repeat")).isEqualTo(2.0);
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Map<String, Object> path(Path file, String side) throws IOException {
+        Map<String, Object> report = json(Run.of("show", "--json", file).out());
+        return (Map<String, Object>) ((Map<?, ?>) report.get("paths")).get(side);
     }
 
     @Test
