@@ -42,8 +42,13 @@ enum BandLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int revised() {
+        return 2;
+    }
+
+    @Override
     public String at(Index index) {
-        String length = "{card_e}/tape_mm";
+        String length = "{shop_e}/tape_mm";
         String value =
                 switch (this) {
                     case TRAVEL -> chosen("table_travel");
@@ -51,7 +56,7 @@ enum BandLines implements LiveLine.Formula, LiveLine.Core {
                     case CHOSEN -> length;
                     case SHORTEST -> length + "-" + chosen("table_slack_out");
                 };
-        return "IF(ISNUMBER({card_e})," + value + ",NA())";
+        return "IF(ISNUMBER({shop_e})," + value + ",NA())";
     }
 
     private static String chosen(String table) {

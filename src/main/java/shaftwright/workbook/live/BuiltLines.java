@@ -25,8 +25,8 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
             MILLIMETRE,
             Section.BUILT_WORK,
             AS_CUT,
-            "IF(ISNUMBER({card_k}),IF(ISNUMBER({built_k_read}),{built_k_read}-{card_k},"
-                    + "IF(ISNUMBER({built_e_read}),{built_e_read}-{card_e},0)),\"\")"),
+            "IF(ISNUMBER({shop_k}),IF(ISNUMBER({built_k_read}),{built_k_read}-{shop_k},"
+                    + "IF(ISNUMBER({built_e_read}),{built_e_read}-{shop_e},0)),\"\")"),
     PLACE(
             "built_place",
             "Row of all positions",
@@ -218,8 +218,13 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
         }
 
         @Override
+        public int revised() {
+            return 2;
+        }
+
+        @Override
         public String at(Index index) {
-            return "IF(ISNUMBER({card_k}),"
+            return "IF(ISNUMBER({shop_k}),"
                     + CardWordLines.chosen("{" + source + ":each}", CardWordLines.WORKING_COLUMN)
                     + ",\"\")";
         }
@@ -234,6 +239,11 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
                                     ? built.slackIn() + built.shift()
                                     : built.slackOut() - built.shift());
         }
+    }
+
+    @Override
+    public int revised() {
+        return this == SHIFT ? 2 : 1;
     }
 
     @Override

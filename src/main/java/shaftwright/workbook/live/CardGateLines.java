@@ -17,7 +17,12 @@ import shaftwright.workbook.Sizing;
  */
 enum CardGateLines implements LiveLine.Formula, LiveLine.Core {
     ALLOWED("card_allowed", "What the card prints (0 nothing, 4 all)", Quantity.WHOLE),
-    CUT("card_cut", "To cut or not", Quantity.TEXT);
+    CUT("card_cut", "To cut or not", Quantity.TEXT),
+    /**
+     * Lengths of the scenario on the card, printed or not: finished shafts are held against them.
+     */
+    SHOP_E("shop_e", "E of that scenario", Quantity.MILLIMETRE),
+    SHOP_K("shop_k", "K of that scenario", Quantity.MILLIMETRE);
 
     private static final String DO_NOT_CUT = "DO NOT CUT. See the verdict.";
     private static final String NO_STEP =
@@ -37,7 +42,7 @@ enum CardGateLines implements LiveLine.Formula, LiveLine.Core {
 
     static void declare(LiveLines lines) {
         for (CardGateLines line : values()) {
-            Section section = line == ALLOWED ? Section.SHAFT_SIZES : Section.SHOP_CARD;
+            Section section = line == CUT ? Section.SHOP_CARD : Section.SHAFT_SIZES;
             lines.add(
                     new LiveLine(line.name, section, SIDE, line.label, line.quantity, line, line));
         }
@@ -64,6 +69,8 @@ enum CardGateLines implements LiveLine.Formula, LiveLine.Core {
                             + ","
                             + CardPrint.NOTHING.level()
                             + "))";
+            case SHOP_E -> lengthOf("e_final");
+            case SHOP_K -> lengthOf("k_final");
             case CUT ->
                     "CHOOSE({card_allowed}+1,\""
                             + DO_NOT_CUT
@@ -81,12 +88,25 @@ enum CardGateLines implements LiveLine.Formula, LiveLine.Core {
         };
     }
 
+    private static String lengthOf(String line) {
+        return "IF(card_index=0,\"\",IFERROR(" + chosen(line) + ",\"\"))";
+    }
+
     private static String chosen(String line) {
         return CardWordLines.chosen("{" + line + ":each}", CardWordLines.WORKING_COLUMN);
     }
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
+        if (this == SHOP_E || this == SHOP_K) {
+            SideResult result = CardWordLines.resultOrNull(sizing, index);
+            return ReadLines.shown(
+                    result == null
+                            ? Double.NaN
+                            : this == SHOP_E
+                                    ? result.length().endToEnd()
+                                    : result.length().clipToClip());
+        }
         CardPrint allowed = allowed(sizing, index);
         if (this == ALLOWED) {
             return CellValue.of(allowed.level());
