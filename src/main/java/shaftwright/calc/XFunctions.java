@@ -180,7 +180,10 @@ public interface XFunctions extends XInterface {
             Object sweep,
             Object unit);
 
-    /** Travel limit of a joint at an angle, from bench readings; straight lines between them. */
+    /**
+     * Travel limit of a joint at an angle, from bench readings; straight lines between them, the
+     * first reading below the first angle, #N/A past the last, where nothing was read.
+     */
     Object benchlimit(
             XPropertySet document, Object angle, Object angles, Object limits, Object unit);
 

@@ -23,7 +23,8 @@ final class JointFunctions {
                 of(
                                 "BENCHLIMIT",
                                 "Travel limit of a joint at an angle, from bench readings; straight"
-                                        + " lines between them.")
+                                        + " lines between them, the first reading below the first"
+                                        + " angle, #N/A past the last, where nothing was read.")
                         .jointAngle("angle", "joint angle")
                         .numbers(
                                 "angles",
@@ -153,7 +154,11 @@ final class JointFunctions {
 
     private static double benchLimit(Arguments a) {
         double[][] columns = a.columns("angles", "limits");
-        return BenchTable.of(columns[0], columns[1], columns[1]).inward(a.number("angle"));
+        BenchTable bench = BenchTable.of(columns[0], columns[1], columns[1]);
+        if (a.number("angle") > bench.lastAngle()) {
+            throw new NoValueException(Value.NO_ANSWER, "past the last bench angle");
+        }
+        return bench.inward(a.number("angle"));
     }
 
     private static double endLimit(Arguments a) {

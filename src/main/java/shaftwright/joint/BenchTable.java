@@ -7,18 +7,22 @@ import shaftwright.units.Require;
  * Inward and outward travel limits of a race over the joint's angle, as read on the bench.
  *
  * <p>Between two rows the limits change in a straight line. Below the first angle the first row
- * holds; beyond the last row the last segment goes on with its slope. A single row holds at every
- * angle. A limit may be negative and is kept so: the joint then has to stand off its middle.
+ * holds. What was read ends somewhere: {@link #endingAt} says how the limits fall from there to the
+ * joint's angle limit. Beyond all rows the last segment goes on with its slope unless that rises; a
+ * single row holds at every angle. A limit may be negative and is kept so: the joint then has to
+ * stand off its middle.
  */
 public final class BenchTable {
     private final double[] angles;
     private final double[] inward;
     private final double[] outward;
+    private final double lastRead;
 
-    private BenchTable(double[] angles, double[] inward, double[] outward) {
+    private BenchTable(double[] angles, double[] inward, double[] outward, double lastRead) {
         this.angles = angles;
         this.inward = inward;
         this.outward = outward;
+        this.lastRead = lastRead;
     }
 
     /**
@@ -55,7 +59,7 @@ public final class BenchTable {
                                 + angles[row - 1]);
             }
         }
-        return new BenchTable(angles.clone(), inward.clone(), outward.clone());
+        return new BenchTable(angles.clone(), inward.clone(), outward.clone(), angles[rows - 1]);
     }
 
     /**
@@ -71,12 +75,50 @@ public final class BenchTable {
         Require.positive("angle limit", angleMax);
         Require.within("plunge left at the angle limit", residual, 0, 1);
         double[] limits = {plunge / 2, residual * plunge / 2};
-        return new BenchTable(new double[] {0, angleMax}, limits, limits);
+        return new BenchTable(new double[] {0, angleMax}, limits, limits, angleMax);
     }
 
-    /** Angle of the last row, rad. */
+    /**
+     * The same readings, with limits beyond the last angle read that fall in straight lines to what
+     * is {@link #leftAtLimit left at the angle limit}. Readings up to that limit stay as they are.
+     *
+     * @param angleMax angle limit, rad
+     * @param residual fraction of the first row's travel that is left there, 0 to 1
+     */
+    public BenchTable endingAt(double angleMax, double residual) {
+        Require.within("plunge left at the angle limit", residual, 0, 1);
+        if (!(lastRead < angleMax)) {
+            return this;
+        }
+        return new BenchTable(
+                with(angles, angleMax),
+                with(inward, leftAtLimit(inward[0], inward[inward.length - 1], residual)),
+                with(outward, leftAtLimit(outward[0], outward[outward.length - 1], residual)),
+                lastRead);
+    }
+
+    /**
+     * Travel at the angle limit of a joint that was not read so far: a fraction of the first row's,
+     * never more than the last row's. Own assumption, that of a joint of which only the straight
+     * plunge is known.
+     *
+     * @param first travel of the first row, mm
+     * @param last travel of the last row, mm
+     * @param residual fraction, 0 to 1
+     */
+    public static double leftAtLimit(double first, double last, double residual) {
+        return Math.min(last, residual * first);
+    }
+
+    private static double[] with(double[] column, double last) {
+        double[] longer = Arrays.copyOf(column, column.length + 1);
+        longer[column.length] = last;
+        return longer;
+    }
+
+    /** Last angle that was read, rad; the angle limit where only the straight plunge is known. */
     public double lastAngle() {
-        return angles[angles.length - 1];
+        return lastRead;
     }
 
     /** Number of rows. */
@@ -103,6 +145,9 @@ public final class BenchTable {
             row++;
         }
         double slope = (limits[row + 1] - limits[row]) / (angles[row + 1] - angles[row]);
+        if (slope > 0 && angle > angles[row + 1]) {
+            return limits[row + 1];
+        }
         return limits[row] + (angle - angles[row]) * slope;
     }
 
@@ -111,7 +156,8 @@ public final class BenchTable {
         return other instanceof BenchTable that
                 && Arrays.equals(angles, that.angles)
                 && Arrays.equals(inward, that.inward)
-                && Arrays.equals(outward, that.outward);
+                && Arrays.equals(outward, that.outward)
+                && lastRead == that.lastRead;
     }
 
     @Override

@@ -2,15 +2,20 @@ package shaftwright.workbook;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import shaftwright.joint.BenchTable;
 
 /**
  * Travel limits of all joints of a workbook as one list sorted by joint and angle, the way in which
- * the workbook's own look-ups keep them. Bench rows come first, then two rows for each joint that
- * has a straight plunge and no bench rows: at angle 0 and at its angle limit.
+ * the workbook's own look-ups keep them. Bench rows come first, then two rows for each joint: at
+ * angle 0 and at its angle limit when it has a straight plunge and no bench rows, the second alone
+ * when its bench rows end below the angle limit.
  */
 public final class JointLimits {
     /** Keys of two joints are this far apart; angles in rad stay well below. */
     private static final double KEY_STEP = 10;
+
+    /** Outweighs all rows that are below, so that one row that is not makes their sum negative. */
+    public static final int NOT_BELOW = -1000;
 
     /** Keys of unused rows begin here. */
     private static final double UNUSED_KEY = 1_000_000;
@@ -20,6 +25,7 @@ public final class JointLimits {
     private final double[] sourceInward = new double[Grid.LIMIT.rows()];
     private final double[] sourceOutward = new double[Grid.LIMIT.rows()];
     private final int[] order;
+    private final int[] benchBelow = new int[Grid.BENCH_SLOT.rows()];
 
     private JointLimits() {
         order = new int[Grid.LIMIT.rows()];
@@ -38,6 +44,10 @@ public final class JointLimits {
             double outward = parts.number("bench_outward", row);
             if (!Double.isNaN(angle + inward + outward)) {
                 limits.put(row, joint, angle, inward, outward);
+                double most = joint == 0 ? Double.NaN : parts.number("joint_angle_max", joint - 1);
+                if (!Double.isNaN(most)) {
+                    limits.benchBelow[row] = angle < most ? 1 : NOT_BELOW;
+                }
             }
         }
         for (int row = 0; row < Grid.JOINT_SLOT.rows(); row++) {
@@ -47,10 +57,39 @@ public final class JointLimits {
             if (!benched[row + 1] && !Double.isNaN(half + left + most)) {
                 limits.put(benches + 2 * row, row + 1, 0, half, half);
                 limits.put(benches + 2 * row + 1, row + 1, most, half * left, half * left);
+            } else if (benched[row + 1] && limits.endsBelow(row + 1) && !Double.isNaN(left)) {
+                limits.end(benches + 2 * row + 1, row + 1, most, left);
             }
         }
         limits.sort();
         return limits;
+    }
+
+    /** Whether a joint has bench rows and all of them below its angle limit. */
+    private boolean endsBelow(int joint) {
+        int sum = 0;
+        for (int row = 0; row < benchBelow.length; row++) {
+            sum += sourceJoint[row] == joint ? benchBelow[row] : 0;
+        }
+        return sum > 0;
+    }
+
+    /** Puts what is left at the angle limit of a joint whose bench rows end below it. */
+    private void end(int row, int joint, double most, double left) {
+        int first = -1;
+        int last = -1;
+        for (int bench = 0; bench < benchBelow.length; bench++) {
+            if (sourceJoint[bench] == joint) {
+                first = first < 0 || sourceAngle[bench] < sourceAngle[first] ? bench : first;
+                last = last < 0 || sourceAngle[bench] > sourceAngle[last] ? bench : last;
+            }
+        }
+        put(
+                row,
+                joint,
+                most,
+                BenchTable.leftAtLimit(sourceInward[first], sourceInward[last], left),
+                BenchTable.leftAtLimit(sourceOutward[first], sourceOutward[last], left));
     }
 
     private void put(int row, int joint, double angle, double inward, double outward) {
@@ -79,6 +118,19 @@ public final class JointLimits {
         public int compare(Integer one, Integer other) {
             return Double.compare(sourceKey(one), sourceKey(other));
         }
+    }
+
+    /**
+     * Of a bench row 1 when it lies below its joint's angle limit, {@link #NOT_BELOW} when not; 0
+     * of a row that does not count.
+     */
+    public int benchBelow(int row) {
+        return benchBelow[row];
+    }
+
+    /** Whether a row of the sorted list is a bench row. */
+    boolean isBench(int row) {
+        return order[row] < benchBelow.length;
     }
 
     /** Row of the joint that a source row belongs to, from 1; 0 when the row is unused. */
@@ -150,6 +202,6 @@ public final class JointLimits {
         if (row + 1 < order.length && joint(row + 1) == joint(row)) {
             return (travel[order[row + 1]] - travel[order[row]]) / (angle(row + 1) - angle(row));
         }
-        return row > 0 && joint(row - 1) == joint(row) ? slope(row - 1, travel) : 0;
+        return row > 0 && joint(row - 1) == joint(row) ? Math.min(0, slope(row - 1, travel)) : 0;
     }
 }

@@ -193,23 +193,29 @@ public final class Parts {
     }
 
     /** A joint's travel limits by angle, empty when it has neither bench nor plunge. */
-    private static BenchTable limits(JointLimits limits, int joint) {
+    private BenchTable limits(JointLimits limits, int joint) {
         int count = 0;
+        boolean benched = false;
         double[] angle = new double[Grid.LIMIT.rows()];
         double[] inward = new double[Grid.LIMIT.rows()];
         double[] outward = new double[Grid.LIMIT.rows()];
         for (int row = 0; row < Grid.LIMIT.rows(); row++) {
-            if (limits.joint(row) == joint) {
+            benched |= limits.joint(row) == joint && limits.isBench(row);
+            if (limits.joint(row) == joint && (limits.isBench(row) || !benched)) {
                 angle[count] = limits.angle(row);
                 inward[count] = limits.inward(row);
                 outward[count] = limits.outward(row);
                 count++;
             }
         }
-        return BenchTable.of(
-                Arrays.copyOf(angle, count),
-                Arrays.copyOf(inward, count),
-                Arrays.copyOf(outward, count));
+        BenchTable table =
+                BenchTable.of(
+                        Arrays.copyOf(angle, count),
+                        Arrays.copyOf(inward, count),
+                        Arrays.copyOf(outward, count));
+        double most = number("joint_angle_max", joint - 1);
+        double left = number("joint_plunge_residual", joint - 1);
+        return Double.isNaN(most + left) ? table : table.endingAt(most, left);
     }
 
     /**

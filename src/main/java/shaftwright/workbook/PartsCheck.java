@@ -139,6 +139,7 @@ final class PartsCheck {
             error("bench_joint", row, quoted(name), "a name in the joint table");
         } else {
             sameAngle(row);
+            growing(row);
         }
     }
 
@@ -157,6 +158,35 @@ final class PartsCheck {
                         "each angle of a joint once; keep the smaller travel of both");
                 return;
             }
+        }
+    }
+
+    /** Joints lose outward travel as they are tilted; more of it is likely a slip. */
+    private void growing(int row) {
+        double angle = parts.number("bench_angle", row);
+        int below = -1;
+        for (int other = 0; other < slots("bench_joint"); other++) {
+            double lower = parts.number("bench_angle", other);
+            if (parts.benchJoint(other) == parts.benchJoint(row)
+                    && lower < angle
+                    && (below < 0 || lower > parts.number("bench_angle", below))) {
+                below = other;
+            }
+        }
+        if (below >= 0
+                && parts.number("bench_outward", row) > parts.number("bench_outward", below)) {
+            warning(
+                    "bench_outward",
+                    row,
+                    quoted(parts.text("bench_outward", row))
+                            + " at "
+                            + parts.text("bench_angle", row)
+                            + " deg, more than "
+                            + quoted(parts.text("bench_outward", below))
+                            + " at "
+                            + parts.text("bench_angle", below)
+                            + " deg",
+                    "outward travel that does not grow with the angle; measure both again");
         }
     }
 

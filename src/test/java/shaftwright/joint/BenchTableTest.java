@@ -39,6 +39,44 @@ class BenchTableTest {
     }
 
     @Test
+    void doesNotRiseBeyondItsLastRow() {
+        BenchTable rising =
+                BenchTable.of(new double[] {0, 0.1}, new double[] {8, 9}, new double[] {9, 8});
+        assertThat(rising.inward(0.3)).isEqualTo(9);
+    }
+
+    /** Half-way from 5 deg to the limit of 25 deg, half-way from 20 to 0.3 times 24. */
+    @Test
+    void fallsToWhatIsLeftAtTheAngleLimitBeyondTheLastRow() {
+        double[] angles = {0, Math.toRadians(5)};
+        BenchTable bench =
+                BenchTable.of(angles, new double[] {24, 20}, new double[] {10, 2})
+                        .endingAt(Math.toRadians(25), 0.3);
+        assertThat(bench.inward(Math.toRadians(5))).isCloseTo(20, within(1e-9));
+        assertThat(bench.inward(Math.toRadians(15))).isCloseTo((20 + 7.2) / 2, within(1e-9));
+        assertThat(bench.inward(Math.toRadians(25))).isCloseTo(7.2, within(1e-9));
+        // 0.3 times 10 would be more than the last row's 2.
+        assertThat(bench.outward(Math.toRadians(15))).isCloseTo(2, within(1e-9));
+        assertThat(bench.lastAngle()).isEqualTo(Math.toRadians(5));
+    }
+
+    @Test
+    void aSingleRowFallsLikeAJointOfWhichTheStraightPlungeIsKnown() {
+        double[] half = {25};
+        BenchTable single = BenchTable.of(new double[] {0}, half, half).endingAt(0.4, 0.2);
+        BenchTable straight = BenchTable.straight(50, 0.4, 0.2);
+        for (double angle = 0; angle <= 0.4; angle += 0.05) {
+            assertThat(single.inward(angle)).isCloseTo(straight.inward(angle), within(1e-9));
+        }
+        assertThat(single.lastAngle()).isZero();
+    }
+
+    @Test
+    void readingsUpToTheAngleLimitStayAsTheyAre() {
+        assertThat(BENCH.endingAt(0.35, 0.3)).isSameAs(BENCH);
+    }
+
+    @Test
     void oneRowHoldsAtEveryAngle() {
         BenchTable single = BenchTable.of(new double[] {0.1}, new double[] {9}, new double[] {8});
         assertThat(single.inward(0)).isEqualTo(9);

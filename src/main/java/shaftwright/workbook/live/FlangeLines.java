@@ -9,6 +9,7 @@ import static shaftwright.workbook.live.Quantity.WHOLE;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.Sizing;
@@ -96,8 +97,7 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
             case RIM -> "IF(ISNUMBER(" + rim + ")," + rim + spaced + ",\"\")";
             case LIMIT_BASE -> row + "*10";
             case LIMIT_FIRST -> "INDEX(limit_angle,MATCH(" + row + ",limit_joint,0))";
-            case LIMIT_LAST ->
-                    "INDEX(limit_angle,MATCH({limit_base_" + end.suffix + "}+9.9,limit_key,1))";
+            case LIMIT_LAST -> limitLast(row);
             case BOOT_CHANGE -> "IF(" + boot + "=0,0,INDEX(boot_outward_change_read," + boot + "))";
             case SOFT -> "IF(INDEX(joint_outward_stop," + row + ")=\"soft\",1,0)";
             case ANGLE_MAX -> joint("angle_max");
@@ -111,6 +111,20 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
                             + ")";
             case SPLINES -> joint("splines");
         };
+    }
+
+    /** The row at the angle limit that is put behind bench rows was not read. */
+    private String limitLast(String row) {
+        String last = "MATCH({limit_base_" + end.suffix + "}+9.9,limit_key,1)";
+        return "INDEX(limit_angle,"
+                + last
+                + "-IF(INDEX(limit_from,"
+                + last
+                + ")>"
+                + Grid.BENCH_SLOT.rows()
+                + ",IF(COUNTIF(bench_of,"
+                + row
+                + ")>0,1,0),0))";
     }
 
     private String joint(String size) {

@@ -12,7 +12,7 @@ import shaftwright.workbook.Sizing;
  * Travel limits of all joints in one sorted list, so that a single approximate look-up finds a
  * joint's limit at an angle. A row's key is ten times the joint's row plus the angle in rad; unused
  * rows have keys beyond all others. Joints without bench rows bring two rows made from their
- * straight plunge.
+ * straight plunge, joints whose bench rows end below their angle limit one at that limit.
  */
 enum LimitLines implements LiveLine.Formula, LiveLine.Core {
     SOURCE_JOINT("limit_source_joint", "Joint row"),
@@ -52,6 +52,14 @@ enum LimitLines implements LiveLine.Formula, LiveLine.Core {
                             line,
                             line));
         }
+    }
+
+    @Override
+    public int revised() {
+        return switch (this) {
+            case SOURCE_JOINT, SOURCE_INWARD, SOURCE_OUTWARD, INWARD_SLOPE, OUTWARD_SLOPE -> 2;
+            default -> since();
+        };
     }
 
     @Override
@@ -118,6 +126,16 @@ enum LimitLines implements LiveLine.Formula, LiveLine.Core {
                     + "},0)";
         }
         int joint = joint(row);
+        String benched =
+                straight(row)
+                        ? "0"
+                        : "IF(SUMIF({bench_of:all},"
+                                + (joint + 1)
+                                + ",{bench_below:all})>0,IF(COUNT({joint_plunge_residual_read#"
+                                + joint
+                                + "})=1,"
+                                + (joint + 1)
+                                + ",0),0)";
         return "IF(COUNTIF({bench_of:all},"
                 + (joint + 1)
                 + ")=0,IF(COUNT({joint_plunge_read#"
@@ -128,7 +146,9 @@ enum LimitLines implements LiveLine.Formula, LiveLine.Core {
                 + joint
                 + "})=3,"
                 + (joint + 1)
-                + ",0),0)";
+                + ",0),"
+                + benched
+                + ")";
     }
 
     private static String sourceAngle(int row) {
@@ -148,10 +168,36 @@ enum LimitLines implements LiveLine.Formula, LiveLine.Core {
         } else {
             travel = "{joint_plunge_read#" + joint(row) + "}/2";
             if (!straight(row)) {
-                travel += "*{joint_plunge_residual_read#" + joint(row) + "}";
+                travel =
+                        "IF(COUNTIF({bench_of:all},"
+                                + (joint(row) + 1)
+                                + ")=0,"
+                                + travel
+                                + "*{joint_plunge_residual_read#"
+                                + joint(row)
+                                + "},"
+                                + leftAtLimit(joint(row), benchColumn)
+                                + ")";
             }
         }
         return "IF({limit_source_joint}>0," + travel + ",0)";
+    }
+
+    /** What is left at the angle limit of a joint whose bench rows end below it. */
+    private static String leftAtLimit(int joint, String benchColumn) {
+        String first = "MATCH(" + (joint + 1) + ",{limit_joint:all},0)";
+        String end = "MATCH(" + (10 * (joint + 1) + 9.9) + ",{limit_key:all},1)";
+        return "MIN("
+                + benchTravel(benchColumn, end + "-1")
+                + ",{joint_plunge_residual_read#"
+                + joint
+                + "}*"
+                + benchTravel(benchColumn, first)
+                + ")";
+    }
+
+    private static String benchTravel(String column, String sorted) {
+        return "INDEX({" + column + ":all},INDEX({limit_from:all}," + sorted + "))";
     }
 
     private static boolean bench(int row) {
@@ -169,7 +215,9 @@ enum LimitLines implements LiveLine.Formula, LiveLine.Core {
     /** A travel's slope to the next row of the same joint, or from the one before. */
     private static String slope(int row, String travel) {
         String last =
-                row == 0 ? "0" : "IF({limit_joint-1}={limit_joint},{" + travel + "_slope-1},0)";
+                row == 0
+                        ? "0"
+                        : "IF({limit_joint-1}={limit_joint},MIN(0,{" + travel + "_slope-1}),0)";
         if (row == LIMIT.rows() - 1) {
             return "IF({limit_joint}=0,0," + last + ")";
         }

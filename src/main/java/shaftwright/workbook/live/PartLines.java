@@ -13,13 +13,15 @@ import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
+import shaftwright.workbook.JointLimits;
 import shaftwright.workbook.Sizing;
 
 /** The parts tables as numbers, row by row in the builder's order, with spare rows. */
 enum PartLines implements LiveLine.Formula, LiveLine.Core {
     JOINT_FLAW("joint_flaw", JOINT_SLOT, "Can't be read"),
     BENCH_OF("bench_of", BENCH_SLOT, "Row of the joint"),
-    BENCH_FLAW("bench_flaw", BENCH_SLOT, "Can't be read");
+    BENCH_FLAW("bench_flaw", BENCH_SLOT, "Can't be read"),
+    BENCH_BELOW("bench_below", BENCH_SLOT, "Below the angle limit");
 
     private final String name;
     private final Grid slots;
@@ -37,6 +39,7 @@ enum PartLines implements LiveLine.Formula, LiveLine.Core {
         table(lines, "bench_slot", BENCH, BENCH_SLOT);
         BENCH_OF.declareIn(lines);
         BENCH_FLAW.declareIn(lines);
+        BENCH_BELOW.declareIn(lines);
         table(lines, "boot_slot", BOOT, BOOT_SLOT);
         table(lines, "blank_slot", BLANK, BLANK_SLOT);
         table(lines, "material_slot", Grid.MATERIAL, Grid.MATERIAL_SLOT);
@@ -72,7 +75,20 @@ enum PartLines implements LiveLine.Formula, LiveLine.Core {
                     "IF("
                             + MisreadLines.count("{bench_angle_read>bench_outward_read}")
                             + ">0,{bench_of},0)";
+            case BENCH_BELOW -> benchBelow();
         };
+    }
+
+    private static String benchBelow() {
+        String most = "INDEX(joint_angle_max_read,{bench_of})";
+        return "IF({bench_of}=0,0,IF(COUNT({bench_angle_read},{bench_inward_read},"
+                + "{bench_outward_read},"
+                + most
+                + ")<4,0,IF({bench_angle_read}<"
+                + most
+                + ",1,"
+                + JointLimits.NOT_BELOW
+                + ")))";
     }
 
     private static String jointFlaw() {
@@ -89,14 +105,20 @@ enum PartLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int since() {
+        return this == BENCH_BELOW ? 2 : 1;
+    }
+
+    @Override
     public int revised() {
-        return this != BENCH_OF ? ReadLines.RANGES : since();
+        return this == JOINT_FLAW || this == BENCH_FLAW ? ReadLines.RANGES : since();
     }
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
         return switch (this) {
             case BENCH_OF -> CellValue.of(sizing.parts().benchJoint(index.row()));
+            case BENCH_BELOW -> CellValue.of(sizing.limits().benchBelow(index.row()));
             // A workbook with a row that can't be read is never filled.
             case JOINT_FLAW, BENCH_FLAW -> CellValue.of(0);
         };

@@ -1,0 +1,78 @@
+package shaftwright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.joint.BenchTable;
+import shaftwright.study.Finding;
+import shaftwright.workbook.xlsx.XlsxBook;
+
+/** Bench tables of the demo's second joint, to 25 deg, that end below the angles of its shaft. */
+class ShortBenchTest {
+    /** Scenario with two of that joint. */
+    private static final Index BENCHED = new Index(Side.LEFT, 4, 0);
+
+    @TempDir private Path folder;
+
+    private Path typed(List<String> angles, List<String> inward, List<String> outward) {
+        Map<String, List<String>> typed = DemoBook.typed();
+        typed.put("bench_joint", typed.get("bench_joint").subList(0, angles.size()));
+        typed.put("bench_angle", angles);
+        typed.put("bench_inward", inward);
+        typed.put("bench_outward", outward);
+        return DemoBook.write(folder.resolve("bench.xlsx"), typed, DemoBook.scenarios());
+    }
+
+    private static Sizing sizing(Path file) {
+        return Filling.compute(XlsxBook.open(file)).sizing().orElseThrow();
+    }
+
+    private static BenchTable bench(Sizing sizing) {
+        return sizing.scenario(BENCHED.scenario()).side(Side.LEFT).inner().joint().bench();
+    }
+
+    @Test
+    void formulasAndCoreReadRowsInAnyOrderAlike() throws Exception {
+        Path file = typed(List.of("5", "0"), List.of("7/8", "1"), List.of("13/16", "15/16"));
+
+        try (PoiRecalculation poi = PoiRecalculation.of(file)) {
+            assertThat(Agreement.of(XlsxBook.open(file), poi::value).differences()).isEmpty();
+        }
+        BenchTable bench = bench(sizing(file));
+        assertThat(bench.lastAngle()).isCloseTo(Math.toRadians(5), within(1e-12));
+        assertThat(bench.inward(Math.toRadians(25))).isCloseTo(0.3 * 25.4, within(1e-9));
+    }
+
+    @Test
+    void aSingleRowSaysWhereItEndsAndWhichAngleIsNeeded() throws Exception {
+        Path file = typed(List.of("0"), List.of("1"), List.of("15/16"));
+
+        try (PoiRecalculation poi = PoiRecalculation.of(file)) {
+            assertThat(Agreement.of(XlsxBook.open(file), poi::value).differences()).isEmpty();
+        }
+        Sizing sizing = sizing(file);
+        assertThat(sizing.verdict(BENCHED).orElseThrow().findings())
+                .contains(Finding.INNER_BENCH_ENDS, Finding.OUTER_BENCH_ENDS);
+        assertThat(bench(sizing).inward(Math.toRadians(12.5))).isCloseTo(25.4 * 0.65, within(1e-9));
+    }
+
+    @Test
+    void outwardTravelThatGrowsWithTheAngleIsToldApart() {
+        Path file = typed(List.of("8", "0"), List.of("7/8", "1"), List.of("15/16", "7/8"));
+
+        assertThat(Filling.compute(XlsxBook.open(file)).problems())
+                .filteredOn(problem -> problem.toString().contains("does not grow"))
+                .singleElement()
+                .satisfies(
+                        problem -> {
+                            assertThat(problem.isError()).isFalse();
+                            assertThat(problem.toString())
+                                    .contains("\"15/16\" at 8 deg, more than \"7/8\" at 0 deg");
+                        });
+    }
+}
