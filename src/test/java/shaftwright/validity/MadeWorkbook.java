@@ -164,7 +164,9 @@ enum MadeWorkbook {
     }
 
     private static Path from(MadeWorkbook other, Path besides) {
-        Path file = besides.resolveSibling("from-" + other.name().toLowerCase(java.util.Locale.ROOT) + ".xlsx");
+        Path file =
+                besides.resolveSibling(
+                        "from-" + other.name().toLowerCase(java.util.Locale.ROOT) + ".xlsx");
         other.make(file);
         return file;
     }

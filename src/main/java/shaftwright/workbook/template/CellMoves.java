@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import shaftwright.workbook.CellPlace;
 
@@ -17,8 +18,8 @@ final class CellMoves {
     private final Map<CellPlace, CellPlace> exact = new HashMap<>();
     private final Set<CellPlace> taken = new HashSet<>();
     private final Map<String, String> sheets;
-    private final Map<String, TreeMap<Integer, Integer>> rows = new HashMap<>();
-    private final Map<String, TreeMap<Integer, Integer>> columns = new HashMap<>();
+    private final Map<String, NavigableMap<Integer, Integer>> rows = new HashMap<>();
+    private final Map<String, NavigableMap<Integer, Integer>> columns = new HashMap<>();
 
     /**
      * Between two workbooks.
@@ -86,7 +87,7 @@ final class CellMoves {
                 moved(columns.get(place.sheet()), place.column()));
     }
 
-    private static int moved(TreeMap<Integer, Integer> anchors, int at) {
+    private static int moved(NavigableMap<Integer, Integer> anchors, int at) {
         Map.Entry<Integer, Integer> near = anchors.floorEntry(at);
         near = near == null ? anchors.firstEntry() : near;
         return Math.max(0, at + near.getValue() - near.getKey());

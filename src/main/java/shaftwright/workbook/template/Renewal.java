@@ -122,17 +122,22 @@ public final class Renewal {
      */
     public static Outcome write(Path file, Source source) throws IOException {
         for (Extent extent : List.of(Extent.WHOLE, Extent.CELLS)) {
-            try {
-                Optional<Outcome> outcome = write(file, source, extent);
-                if (outcome.isPresent()) {
-                    return outcome.get();
-                }
-            } catch (RuntimeException e) {
-                // Some parts are read only when they are asked for; less of the file is tried.
-                continue;
+            Optional<Outcome> outcome = tried(file, source, extent);
+            if (outcome.isPresent()) {
+                return outcome.get();
             }
         }
         return write(file, source, Extent.NAMES).orElseThrow();
+    }
+
+    private static Optional<Outcome> tried(Path file, Source source, Extent extent)
+            throws IOException {
+        try {
+            return write(file, source, extent);
+        } catch (RuntimeException e) {
+            // Some parts are read only when they are asked for; less of the file is tried.
+            return Optional.empty();
+        }
     }
 
     private static Optional<Outcome> write(Path file, Source source, Extent extent)
