@@ -20,6 +20,8 @@ final class TyreSizeReading {
     /** What may stand before a rim instead of R, each replaced in turn. */
     private static final List<String> RIM_SIGNS = List.of("zr", "sr", "hr", "vr", "d", "-");
 
+    private static final double BEYOND_RIMS = 30;
+
     private final String written;
     private final String text;
     private int at;
@@ -86,13 +88,17 @@ final class TyreSizeReading {
                     "after the first number stands / in a metric size, x in an inch size, R or a"
                             + " hyphen in one without an aspect ratio");
         }
-        if (digits.indexOf('.') < 0) {
-            return new TyreSize.WidthAndRim(millimetres(digits, width), roadRim());
-        }
-        if (width >= 100) {
+        boolean inches = digits.indexOf('.') >= 0;
+        if (inches && width >= 100) {
             throw refuse("the width of an inch size has one or two digits before the point");
         }
-        return new TyreSize.WidthAndRim(width * TyreSize.INCH, roadRim());
+        double millimetres = inches ? width * TyreSize.INCH : millimetres(digits, width);
+        double rim = roadRim();
+        if (rim >= BEYOND_RIMS) {
+            // So that a forgotten slash, 235-75, is not taken for one.
+            throw refuse("the rim diameter of a size without an aspect ratio is below 30 inches");
+        }
+        return new TyreSize.WidthAndRim(millimetres, rim);
     }
 
     private TyreSize flotation(double diameter) {

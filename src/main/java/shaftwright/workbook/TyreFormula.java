@@ -20,10 +20,10 @@ public final class TyreFormula {
     /** A text per kind of size, since a text in a formula has at most 255 characters. */
     private static String patterns() {
         StringBuilder patterns = new StringBuilder("\"X\"");
-        for (String size : new String[] {"000/00r00", "000r00", "0.0r00", "00.0r00"}) {
+        for (String size : new String[] {"000/00r00", "000/00Q00", "000r00", "0.0r00", "00.0r00"}) {
             add(patterns, size, "", "p", "t", "lt");
         }
-        for (String size : new String[] {"00x0r0", "00x0r00"}) {
+        for (String size : new String[] {"00x0r0", "00x0Q0", "00x0r00", "00x0Q00"}) {
             add(patterns, size, "", "lt");
         }
         return patterns.toString();
@@ -102,10 +102,14 @@ public final class TyreFormula {
                 + ")";
     }
 
-    /** A 0 for every digit, decimals cut; no match where a number begins with 0. */
+    /**
+     * A 0 for every digit, decimals cut, Q for the R before a rim that begins with 3 or more; no
+     * match where a number begins with 0.
+     */
     private static String pattern(String reduced) {
         String pattern =
-                FormulaText.replaceAll(reduced, "1", "2", "3", "4", "5", "6", "7", "8", "9");
+                FormulaText.replaceAll(reduced, "Q1", "r3", "r4", "r5", "r6", "r7", "r8", "r9");
+        pattern = FormulaText.replaceAll(pattern, "1", "2", "3", "4", "5", "6", "7", "8", "9");
         pattern =
                 FormulaText.replaceAll("\"X\"&" + pattern, "?", "X0", "p0", "t0", "/0", "x0", "r0");
         pattern = FormulaText.replace(FormulaText.replace(pattern, "X", ""), "st", "t");
@@ -116,8 +120,11 @@ public final class TyreFormula {
         pattern = FormulaText.replace(pattern, "00.0x", "00x");
         pattern = FormulaText.replace(pattern, "x00", "x0");
         pattern = FormulaText.replace(pattern, "x0.0", "x0");
-        pattern = FormulaText.replace(pattern, "r0.0", "r0");
-        return FormulaText.replace(pattern, "r00.0", "r00");
+        for (String rim : new String[] {"r", "Q"}) {
+            pattern = FormulaText.replace(pattern, rim + "0.0", rim + "0");
+            pattern = FormulaText.replace(pattern, rim + "00.0", rim + "00");
+        }
+        return pattern;
     }
 
     /**

@@ -144,7 +144,8 @@ class ReadingsTest {
         Run run = Run.of("fill", book.file());
 
         assertThat(run.code()).isZero();
-        assertThat(run.out()).contains("bump travel goes beyond the measured or solved heights");
+        assertThat(run.out())
+                .contains("bump of 9.00 in goes beyond the known path, which ends at 5.31 in bump");
     }
 
     @Test

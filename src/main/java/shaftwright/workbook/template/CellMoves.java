@@ -3,9 +3,9 @@ package shaftwright.workbook.template;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
-import java.util.NavigableMap;
 import java.util.TreeMap;
 import shaftwright.workbook.CellPlace;
 
