@@ -112,6 +112,8 @@ final class MeasureSheet {
         for (int reading = 0; reading < draft.rows(Grid.READING); reading++) {
             draft.text(
                     sheet, row + 1 + reading, 0, side.word() + " " + (reading + 1), look.label());
+            // What the other readings say of a row takes two lines.
+            sheet.getRow(row + 1 + reading).setHeightInPoints(24);
         }
         return row + 1 + draft.rows(Grid.READING);
     }
@@ -122,7 +124,7 @@ final class MeasureSheet {
         draft.text(sheet, row, 0, line.label(), draft.look().boldLabel());
         draft.live(line, side, sheet, row, 1, Direction.DOWN, draft.look().result(line.quantity()));
         sheet.addMergedRegion(new CellRangeAddress(row, row, 1, 9));
-        sheet.getRow(row).setHeightInPoints(18);
+        sheet.getRow(row).setHeightInPoints(30);
         return row + 1;
     }
 
