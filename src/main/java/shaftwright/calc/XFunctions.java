@@ -364,7 +364,7 @@ public interface XFunctions extends XInterface {
             Object step,
             Object unit);
 
-    /** What comes off a blank in all. */
+    /** What comes off a blank in all; #NUM! when the blank is the shorter. */
     Object cuttotal(XPropertySet document, Object blanklength, Object endtoend, Object unit);
 
     /** Splined length that a race needs from the shaft's end. */
@@ -403,10 +403,16 @@ public interface XFunctions extends XInterface {
             Object neededouter,
             Object unit);
 
-    /** Shaft's end to the groove wall that the ring leans on. */
+    /**
+     * Shaft's end to the groove wall that the ring leans on; #NUM! when the stub is shorter than
+     * the ring is thick.
+     */
     Object grooveouterwall(XPropertySet document, Object stub, Object ringthickness, Object unit);
 
-    /** Shaft's end to the groove's inner wall. */
+    /**
+     * Shaft's end to the groove's inner wall; #NUM! when the stub is shorter than the ring is
+     * thick, or the groove narrower.
+     */
     Object grooveinnerwall(
             XPropertySet document,
             Object stub,
@@ -537,7 +543,10 @@ public interface XFunctions extends XInterface {
             Object shearmodulus,
             Object unit);
 
-    /** First bending critical speed of a round bar between two joints. */
+    /**
+     * First bending critical speed of a round bar between its clips, as the workbook has it; the
+     * race-centre spacing, which is shorter, would give more.
+     */
     Object criticalspeed(
             XPropertySet document,
             Object length,

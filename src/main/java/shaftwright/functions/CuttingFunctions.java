@@ -26,7 +26,9 @@ final class CuttingFunctions {
 
     static List<CellFunction> all() {
         return List.of(
-                of("CUTTOTAL", "What comes off a blank in all.")
+                of(
+                                "CUTTOTAL",
+                                "What comes off a blank in all; #NUM! when the blank is the shorter.")
                         .length("blanklength", POSITIVE, "blank, end to end")
                         .length("endtoend", POSITIVE, "finished shaft, end to end")
                         .formula("blanklength-endtoend")
@@ -95,7 +97,9 @@ final class CuttingFunctions {
                                 45,
                                 new double[] {5, 32})
                         .block(CuttingFunctions::ends),
-                of("GROOVEOUTERWALL", "Shaft's end to the groove wall that the ring leans on.")
+                of(
+                                "GROOVEOUTERWALL",
+                                "Shaft's end to the groove wall that the ring leans on; #NUM! when the stub is shorter than the ring is thick.")
                         .length("stub", NOT_NEGATIVE, "shaft beyond the ring's bearing face")
                         .length("ringthickness", POSITIVE, "thickness of the ring")
                         .formula("stub-ringthickness")
@@ -104,7 +108,9 @@ final class CuttingFunctions {
                                 "the ring's inboard face bears on the race, its other face on the wall")
                         .example("10 − 1.75", 9, 10, 1.75, 8.25)
                         .number(a -> wall(a)),
-                of("GROOVEINNERWALL", "Shaft's end to the groove's inner wall.")
+                of(
+                                "GROOVEINNERWALL",
+                                "Shaft's end to the groove's inner wall; #NUM! when the stub is shorter than the ring is thick, or the groove narrower.")
                         .length("stub", NOT_NEGATIVE, "shaft beyond the ring's bearing face")
                         .length("ringthickness", POSITIVE, "thickness of the ring")
                         .length("groovewidth", POSITIVE, "width of the groove")

@@ -110,9 +110,11 @@ final class StrengthFunctions {
                                                 .twist(a.number("torque"), a.number("length"))),
                 of(
                                 "CRITICALSPEED",
-                                "First bending critical speed of a round bar between two joints.",
+                                "First bending critical speed of a round bar between its clips, as the"
+                                        + " workbook has it; the race-centre spacing, which is shorter,"
+                                        + " would give more.",
                                 Measure.SHAFT_SPEED)
-                        .length("length", POSITIVE, "between joint centres")
+                        .length("length", POSITIVE, "clip to clip, K")
                         .length("diameter", POSITIVE, "outside diameter")
                         .length("bore", NOT_NEGATIVE, 0, "inside diameter")
                         .number(
@@ -268,13 +270,13 @@ final class StrengthFunctions {
                         .text("strengthclass", "8.8, 10.9 or 12.9 as text")
                         .source("ISO 898-1")
                         .example(
-                                "M10 10.9: 830 · 58.0 = 48 100 in ISO 898-1, table 5",
-                                -2,
+                                "M10 10.9: 830 · 57.990 = 48 131; ISO 898-1, table 5 rounds to 48 100",
+                                0,
                                 10,
                                 1.5,
                                 "10.9",
                                 "mm",
-                                48100)
+                                48131)
                         .number(a -> bolts(thread(a), boltClass(a), 1, 1, 0, 0.2, 0).proofLoad()),
                 of(
                                 "FLANGETORQUE",
