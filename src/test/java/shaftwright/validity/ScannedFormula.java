@@ -38,6 +38,7 @@ final class ScannedFormula {
     /** A function as called. */
     record Called(String name, int arguments) {}
 
+    @SuppressWarnings("ArrayRecordComponent") // counters, never compared
     private record Open(String name, int[] commas, boolean[] filled) {}
 
     private final String text;
