@@ -390,8 +390,8 @@ public interface XFunctions extends XInterface {
             Object unit);
 
     /**
-     * What comes off the inner and the outer end, side by side: half each unless a spline would get
-     * too short; #N/A when the blank will not do.
+     * What comes off the inner and the outer end, side by side: all from one end where its spline
+     * stays long enough, else from both; #N/A when the blank will not do.
      */
     Object cutends(
             XPropertySet document,

@@ -72,7 +72,7 @@ final class CuttingFunctions {
                                                 - a.number("runout")),
                 of(
                                 "CUTENDS",
-                                "What comes off the inner and the outer end, side by side: half each unless a spline would get too short; #N/A when the blank will not do.")
+                                "What comes off the inner and the outer end, side by side: all from one end where its spline stays long enough, else from both; #N/A when the blank will not do.")
                         .length("blanklength", POSITIVE, "blank, end to end")
                         .length("endtoend", POSITIVE, "finished shaft, end to end")
                         .length(
@@ -87,7 +87,7 @@ final class CuttingFunctions {
                         .length("neededouter", POSITIVE, "splined length needed, outer end")
                         .source("cut plan of the workbook with two new grooves")
                         .example(
-                                "37 in all, 5 at most from the inner end",
+                                "37 in all, 5 at most from the inner end, 45 from the outer",
                                 9,
                                 660,
                                 623,
@@ -95,7 +95,7 @@ final class CuttingFunctions {
                                 90,
                                 45,
                                 45,
-                                new double[] {5, 32})
+                                new double[] {0, 37})
                         .block(CuttingFunctions::ends),
                 of(
                                 "GROOVEOUTERWALL",

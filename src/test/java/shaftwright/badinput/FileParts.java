@@ -62,7 +62,7 @@ public final class FileParts {
                 found(
                         text("xl/workbook.xml"),
                         "<sheet [^>]*name=\"" + name + "\"[^>]*?r:id=\"([^\"]+)\"");
-        for (String link : text("xl/_rels/workbook.xml.rels").split("<Relationship ")) {
+        for (String link : text("xl/_rels/workbook.xml.rels").split("<Relationship ", -1)) {
             if (link.contains("Id=\"" + id + "\"")) {
                 String target = found(link, "Target=\"/?(?:xl/)?([^\"]+)\"");
                 return "xl/" + target;

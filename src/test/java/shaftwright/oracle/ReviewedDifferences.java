@@ -68,7 +68,7 @@ final class ReviewedDifferences {
     }
 
     private static Entry entry(String line) {
-        String[] parts = line.split(" \\| ");
+        String[] parts = line.split(" \\| ", -1);
         if (parts[0].strip().equals(DIFFERS) && parts.length == 4) {
             return new Entry(line, glob(parts[1]), glob(parts[2]), "", "");
         }

@@ -35,8 +35,8 @@ record CellRange(int firstRow, int firstColumn, int lastRow, int lastColumn) {
 
     static int column(String letters) {
         int column = 0;
-        for (char letter : letters.toCharArray()) {
-            column = column * 26 + letter - 'A' + 1;
+        for (int i = 0; i < letters.length(); i++) {
+            column = column * 26 + letters.charAt(i) - 'A' + 1;
         }
         return column;
     }

@@ -314,7 +314,7 @@ final class SheetRules {
 
     private void ranges(String list) {
         cell = list;
-        for (String each : list.trim().split("\\s+")) {
+        for (String each : list.trim().split("\\s+", -1)) {
             range("area", each);
         }
     }
