@@ -74,6 +74,11 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int revised() {
+        return this == VERDICT ? 2 : since();
+    }
+
+    @Override
     public String at(Index index) {
         return switch (this) {
             case USED ->

@@ -11,7 +11,10 @@ import shaftwright.workbook.Sizing;
 /** The workbook's unit, and single typed cells as numbers. */
 enum BookLines implements LiveLine.Formula, LiveLine.Core {
     TAPE_MM("tape_mm", "Unit of bare numbers", Quantity.MILLIMETRE, "IF(unit=\"inch\",25.4,1)"),
+    /** For the formulas of older workbooks; LibreOffice drops its space when it loads the file. */
     UNIT_WORD("unit_word", "Unit as written", Quantity.TEXT, "IF(unit=\"inch\",\" in\",\" mm\")"),
+    UNIT_SYMBOL(
+            "unit_symbol", "Unit in sentences", Quantity.TEXT, "IF(unit=\"inch\",\"in\",\"mm\")"),
     UNIT_DECIMALS(
             "unit_decimals", "Decimals in sentences", Quantity.WHOLE, "IF(unit=\"inch\",2,1)");
 
@@ -48,6 +51,11 @@ enum BookLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int since() {
+        return this == UNIT_SYMBOL ? 2 : 1;
+    }
+
+    @Override
     public String at(Index index) {
         return formula;
     }
@@ -57,6 +65,7 @@ enum BookLines implements LiveLine.Formula, LiveLine.Core {
         return switch (this) {
             case TAPE_MM -> CellValue.of(sizing.unit().mm());
             case UNIT_WORD -> CellValue.of(" " + sizing.unit().symbol());
+            case UNIT_SYMBOL -> CellValue.of(sizing.unit().symbol());
             case UNIT_DECIMALS -> CellValue.of(Wording.decimals(sizing.unit()));
         };
     }

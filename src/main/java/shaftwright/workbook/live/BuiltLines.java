@@ -243,7 +243,7 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public int revised() {
-        return this == SHIFT ? 2 : 1;
+        return this == SHIFT || this == SAYS || this == PLAY_SAYS ? 2 : 1;
     }
 
     @Override

@@ -14,6 +14,9 @@ final class Phrases {
     /** Longest text that a spreadsheet takes inside a formula. */
     private static final int LONGEST_LITERAL = 255;
 
+    /** A space of its own, since programs lose one at the end of a cell's stored text. */
+    private static final String UNIT = "\" \"&unit_symbol";
+
     private Phrases() {}
 
     /** What stands in a sentence's slot, as a formula with places. */
@@ -45,7 +48,7 @@ final class Phrases {
         return switch (slot.kind()) {
             case LENGTH -> length(place);
             case FINE_LENGTH -> fineLength(place);
-            case EXCESS -> atLeastOneStep("(" + place + ")/tape_mm", "unit_decimals", "unit_word");
+            case EXCESS -> atLeastOneStep("(" + place + ")/tape_mm", "unit_decimals", UNIT);
             case ANGLE -> angle(place);
             case ANGLE_EXCESS ->
                     atLeastOneStep(
@@ -107,7 +110,8 @@ final class Phrases {
                 + decimals
                 + "),"
                 + decimals
-                + ",1)&unit_word";
+                + ",1)&"
+                + UNIT;
     }
 
     /** An angle in degrees, with the sign. */

@@ -76,6 +76,11 @@ enum ResultLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int revised() {
+        return this == PUT_IN ? 2 : since();
+    }
+
+    @Override
     public String at(Index index) {
         if (this == VERDICT || this == PUT_IN) {
             return formula;

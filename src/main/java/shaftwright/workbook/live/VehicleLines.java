@@ -122,7 +122,7 @@ enum VehicleLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public int revised() {
-        return this == WIDTH ? 2 : since();
+        return this == WIDTH || this == WIDTH_NOTE ? 2 : since();
     }
 
     @Override
