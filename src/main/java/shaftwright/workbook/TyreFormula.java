@@ -107,13 +107,13 @@ public final class TyreFormula {
      * match where a number begins with 0.
      */
     private static String pattern(String reduced) {
-        String pattern =
-                FormulaText.replaceAll(reduced, "Q1", "r3", "r4", "r5", "r6", "r7", "r8", "r9");
-        pattern = FormulaText.replaceAll(pattern, "1", "2", "3", "4", "5", "6", "7", "8", "9");
+        String pattern = FormulaText.replaceAll(reduced, "3", "4", "5", "6", "7", "8", "9");
+        pattern = FormulaText.replace(pattern, "2", "1");
         pattern =
                 FormulaText.replaceAll("\"X\"&" + pattern, "?", "X0", "p0", "t0", "/0", "x0", "r0");
         pattern = FormulaText.replace(FormulaText.replace(pattern, "X", ""), "st", "t");
-        pattern = FormulaText.replace(pattern, "1", "0");
+        pattern = FormulaText.replace(pattern, "r3", "Q0");
+        pattern = FormulaText.replaceAll(pattern, "0", "1", "3");
         // One or two decimals are cut, three are not.
         pattern = FormulaText.replace(pattern, ".000", "?");
         pattern = FormulaText.replace(pattern, ".00", ".0");

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import shaftwright.badinput.FileParts;
 import shaftwright.cli.Run;
+import shaftwright.workbook.FirstVersion;
 
 /**
  * Workbooks that the commands write, one of each kind. Those that are not {@link #always} looked at
@@ -126,6 +127,12 @@ enum MadeWorkbook {
         @Override
         void make(Path file) {
             run("take", "--out", file, from(DEMO_MM, file), "B", from(DEMO_INCH, file));
+        }
+    },
+    RENEWED(true) {
+        @Override
+        void make(Path file) {
+            run("renew", "--out", file, FirstVersion.copyTo(file.resolveSibling("older.xlsx")));
         }
     },
     AUTHORS_CLEARED(true) {
