@@ -3,6 +3,7 @@ package shaftwright.cli;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
+import shaftwright.study.Wording;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Sizing;
@@ -33,7 +34,10 @@ final class TradeOffsCommand {
         PrintStream out = terminal.out();
         out.println(
                 new ScenarioTexts(sizing, scenario).title()
-                        + ": variants that fit and that none beats in cost, travel and slack");
+                        + ": variants that fit and that none beats in cost, travel and slack (slack"
+                        + " above "
+                        + Wording.length(TradeOffSearch.AMPLE_SLACK, sizing.unit())
+                        + " counts as that much)");
         List<TradeOff> front = TradeOffSearch.of(sizing, scenario.number());
         if (front.isEmpty()) {
             out.println("  none fits");

@@ -212,7 +212,7 @@ final class ShaftFunctions {
                                 0,
                                 430,
                                 9.105)
-                        .number(a -> Lines.line(a).pushIn(a.number("racespacing"))),
+                        .number(a -> pushIn(Lines.line(a), a)),
                 new Declaration(
                                 Topic.SHAFT,
                                 "FITTEDANGLES",
@@ -314,9 +314,17 @@ final class ShaftFunctions {
         return length;
     }
 
+    private static double pushIn(ShaftLine line, Arguments a) {
+        double spacing = a.number("racespacing");
+        if (!line.reaches(spacing)) {
+            throw new NoValueException(Value.NO_ANSWER, "so short a shaft does not reach");
+        }
+        return line.pushIn(spacing);
+    }
+
     private static double[][] fittedAngles(Arguments a) {
         ShaftLine line = Lines.line(a);
-        double push = line.pushIn(a.number("racespacing"));
+        double push = pushIn(line, a);
         return new double[][] {{line.innerAngle(push, push), line.outerAngle(push, push)}};
     }
 

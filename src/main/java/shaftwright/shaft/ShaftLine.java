@@ -62,8 +62,8 @@ public record ShaftLine(Vector d, Vector u, Vector n) {
     public double pushIn(double spacing) {
         double pq = d.dot(u) + d.dot(n);
         double twice = 2 + 2 * u.dot(n);
-        double root = pq * pq - twice * (d.dot(d) - spacing * spacing);
-        if (!(root >= 0 && twice > 0)) {
+        double root = root(spacing);
+        if (!reaches(spacing)) {
             throw new IllegalArgumentException(
                     "a shaft of race spacing "
                             + spacing
@@ -72,5 +72,15 @@ public record ShaftLine(Vector d, Vector u, Vector n) {
                             + " mm apart at these axes");
         }
         return (-pq + Math.sqrt(root)) / twice;
+    }
+
+    /** Whether a shaft of this race-centre spacing, mm, can join the two centres. */
+    public boolean reaches(double spacing) {
+        return root(spacing) >= 0 && 1 + u.dot(n) > 0;
+    }
+
+    private double root(double spacing) {
+        double pq = d.dot(u) + d.dot(n);
+        return pq * pq - (2 + 2 * u.dot(n)) * (d.dot(d) - spacing * spacing);
     }
 }

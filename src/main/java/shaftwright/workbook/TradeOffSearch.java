@@ -14,10 +14,12 @@ import shaftwright.study.ParetoFront;
  * least slack at once. A slack beyond 10 mm is as good as any.
  */
 public final class TradeOffSearch {
+    /** Slack from which on more is no better, mm: own assumption. */
+    public static final double AMPLE_SLACK = 10;
+
     private static final int SHIFTS = 7;
     private static final double SHIFT_STEP = 12.7;
     private static final double[] SHARES = {1, 0.9, 0.8, 0.7, 0.6};
-    private static final double AMPLE_SLACK = 10;
 
     private final Sizing sizing;
     private final int scenario;

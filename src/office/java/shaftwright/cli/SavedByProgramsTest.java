@@ -32,7 +32,10 @@ class SavedByProgramsTest {
         Path inches = SpreadsheetPrograms.recalculatedByGnumeric(folder, Demo.inches(folder));
         Path edited = SpreadsheetPrograms.recalculatedByGnumeric(folder, edited());
 
-        assertThat(Run.of("check", inches).out()).contains("forest.xlsx" + CLEAN);
+        // Gnumeric drops the drawings of the guide, and nothing else.
+        assertThat(Run.of("check", inches).out())
+                .contains("found no pictures;")
+                .contains("forest.xlsx: no errors, 1 warning, no overwritten or edited formulas.");
         assertThat(Run.of("check", edited).out()).contains("1 overwritten or edited formula.");
     }
 

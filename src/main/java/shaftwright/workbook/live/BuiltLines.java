@@ -243,7 +243,10 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public int revised() {
-        return this == SHIFT || this == SAYS || this == PLAY_SAYS ? 2 : 1;
+        return switch (this) {
+            case SHIFT, SAYS, PLAY_SAYS, INNER_SAYS, OUTER_SAYS -> 2;
+            default -> 1;
+        };
     }
 
     @Override
@@ -295,13 +298,13 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
                 + off
                 + "-("
                 + doubt
-                + "),6)>0,\"off by \"&"
+                + "),6)>0,"
                 + shown
                 + "&IF("
                 + read
                 + ">"
                 + plan
-                + ",\": more\",\": less\")&\" than the doubt allows\",\""
+                + ",\" more\",\" less\")&\" than planned, beyond the doubt\",\""
                 + WITHIN
                 + "\"))";
     }
@@ -384,11 +387,10 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
         if (!AsBuilt.isBeyond(off, doubt)) {
             return WITHIN;
         }
-        return "off by "
-                + (length
+        return (length
                         ? Wording.length(Math.abs(off), sizing.unit())
                         : Wording.angle(Math.abs(off)))
-                + (off > 0 ? ": more" : ": less")
-                + " than the doubt allows";
+                + (off > 0 ? " more" : " less")
+                + " than planned, beyond the doubt";
     }
 }
