@@ -30,9 +30,9 @@ final class RenewCommand {
 
     int run() throws IOException {
         Path old = request.file();
-        Path target = target(old);
         progress.step("Reading " + old.getFileName());
         XlsxBook book = XlsxBook.open(old, new OwnFormulas(progress));
+        Path target = target(old);
         if (Comparison.is(book)) {
             throw new UsageException(
                     old.getFileName()
