@@ -31,7 +31,7 @@ public final class ExtensionFile {
                     "tyre",
                     "strength",
                     "doubt",
-                    "scenario",
+                    "study",
                     "functions",
                     "workbook",
                     "workbook/live",

@@ -243,7 +243,9 @@ public final class TapeFormula {
         String words = FormulaText.spread(trimmed, " ", FIELD);
         String last = "TRIM(RIGHT(" + words + "," + FIELD + "))";
         // Thirds are on no tape and not in the table: found at place 1 or 5, 4 or 8 twelfths.
-        String third = "(FIND(\"X\"&" + last + "&\"X\",\"X1/3X2/3X\")+3)/12";
+        // No letter before the digits: some programs take X1 in a text for a cell of a shared
+        // formula.
+        String third = "(FIND(\"|\"&" + last + "&\"|\",\"|1/3|2/3|\")+3)/12";
         return "IF(COUNT(FIND(\"/\","
                 + straight
                 + ")),IFERROR(VLOOKUP("

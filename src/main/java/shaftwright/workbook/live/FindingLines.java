@@ -42,11 +42,7 @@ record FindingLines(Finding finding) implements LiveLine.Formula, LiveLine.Core 
     @Override
     public String at(Index index) {
         String sentence = Phrases.sentence(finding.sentence(), FindingPlaces::place);
-        String found = "IF(" + FindingPlaces.holds(finding) + "," + sentence + ",\"\")";
-        // Where nothing is computed, nothing has gone out of date either.
-        return finding == Finding.BUMP_ENDS_EARLY
-                ? "IF({ready}=0,\"\"," + StopLines.orStale(found) + ")"
-                : found;
+        return "IF(" + FindingPlaces.holds(finding) + "," + sentence + ",\"\")";
     }
 
     @Override

@@ -119,16 +119,6 @@ enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
         };
     }
 
-    /** A sentence that rests on the block's figures, or that they are out of date. */
-    static String orStale(String sentence) {
-        return "IF(IFERROR({stop_stamp}=\""
-                + EngineBlock.OUT_OF_DATE
-                + "\",FALSE),\"Dampers, straps and tubes were changed since the last fill: fill"
-                + " again.\","
-                + sentence
-                + ")";
-    }
-
     private BootGap.End end() {
         return switch (this) {
             case OUT_GAP, OUT_AT, OUT_RIDE, OUT_TUBE -> BootGap.End.OUTER;
