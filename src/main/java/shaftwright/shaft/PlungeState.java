@@ -37,19 +37,7 @@ public record PlungeState(
             MountedJoint outer,
             double midInner,
             double midOuter) {
-        double a = inner.inward(midInner);
-        double b = outer.inward(midOuter);
-        Vector first = line.between(a, b);
-        double innerAngle = first.angleTo(line.u());
-        double outerAngle = first.angleTo(line.n());
-        double innerTravel = inner.inward(innerAngle);
-        double outerTravel = outer.inward(outerAngle);
-        return new PlungeState(
-                innerAngle,
-                outerAngle,
-                innerTravel,
-                outerTravel,
-                line.length(innerTravel, outerTravel));
+        return at(line, inner, Limit.IN, midInner, outer, Limit.IN, midOuter);
     }
 
     /** Both races fully out: {@code S_out = |d − x_i u − x_o n|}; otherwise as inward. */
@@ -59,19 +47,7 @@ public record PlungeState(
             MountedJoint outer,
             double midInner,
             double midOuter) {
-        double a = inner.outward(midInner);
-        double b = outer.outward(midOuter);
-        Vector first = line.between(-a, -b);
-        double innerAngle = first.angleTo(line.u());
-        double outerAngle = first.angleTo(line.n());
-        double innerTravel = inner.outward(innerAngle);
-        double outerTravel = outer.outward(outerAngle);
-        return new PlungeState(
-                innerAngle,
-                outerAngle,
-                innerTravel,
-                outerTravel,
-                line.length(-innerTravel, -outerTravel));
+        return at(line, inner, Limit.OUT, midInner, outer, Limit.OUT, midOuter);
     }
 
     /**
@@ -85,17 +61,7 @@ public record PlungeState(
             MountedJoint outer,
             double midInner,
             double midOuter) {
-        Vector first = line.between(-inner.outward(midInner), outer.inward(midOuter));
-        double innerAngle = first.angleTo(line.u());
-        double outerAngle = first.angleTo(line.n());
-        double innerTravel = inner.outward(innerAngle);
-        double outerTravel = outer.inward(outerAngle);
-        return new PlungeState(
-                innerAngle,
-                outerAngle,
-                innerTravel,
-                outerTravel,
-                line.length(-innerTravel, outerTravel));
+        return at(line, inner, Limit.OUT, midInner, outer, Limit.IN, midOuter);
     }
 
     /** The outer race pulled fully out while the inner one is fully in; otherwise likewise. */
@@ -105,16 +71,46 @@ public record PlungeState(
             MountedJoint outer,
             double midInner,
             double midOuter) {
-        Vector first = line.between(inner.inward(midInner), -outer.outward(midOuter));
+        return at(line, inner, Limit.IN, midInner, outer, Limit.OUT, midOuter);
+    }
+
+    private static PlungeState at(
+            ShaftLine line,
+            MountedJoint inner,
+            Limit innerLimit,
+            double midInner,
+            MountedJoint outer,
+            Limit outerLimit,
+            double midOuter) {
+        Vector first =
+                line.between(
+                        innerLimit.sign * innerLimit.travel(inner, midInner),
+                        outerLimit.sign * outerLimit.travel(outer, midOuter));
         double innerAngle = first.angleTo(line.u());
         double outerAngle = first.angleTo(line.n());
-        double innerTravel = inner.inward(innerAngle);
-        double outerTravel = outer.outward(outerAngle);
+        double innerTravel = innerLimit.travel(inner, innerAngle);
+        double outerTravel = outerLimit.travel(outer, outerAngle);
         return new PlungeState(
                 innerAngle,
                 outerAngle,
                 innerTravel,
                 outerTravel,
-                line.length(innerTravel, -outerTravel));
+                line.length(innerLimit.sign * innerTravel, outerLimit.sign * outerTravel));
+    }
+
+    /** One of a race's two limits; its sign is that of travel toward the cup's back. */
+    private enum Limit {
+        IN(1),
+        OUT(-1);
+
+        private final double sign;
+
+        Limit(double sign) {
+            this.sign = sign;
+        }
+
+        double travel(MountedJoint joint, double angle) {
+            return this == IN ? joint.inward(angle) : joint.outward(angle);
+        }
     }
 }
