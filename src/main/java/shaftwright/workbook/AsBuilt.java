@@ -3,13 +3,13 @@ package shaftwright.workbook;
 import java.util.List;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.PlungeState;
+import shaftwright.shaft.ShaftLine;
 import shaftwright.shaft.SideResult;
 
 /**
  * One side's finished shaft, as measured, against what was planned for the scenario on the shop
- * cards. The shaft as it was cut has another race-centre spacing than planned; each slack moves by
- * the difference, at every position alike. Angles are compared with those planned: a cut off by 1
- * mm moves them by far less than a gauge reads.
+ * cards. The shaft as it was cut has another race-centre spacing than planned: each slack moves by
+ * the difference, at every position alike, and the joints stand at the angles of that spacing.
  */
 public final class AsBuilt {
     /** Where play and angles are measured, in the order of the rows. */
@@ -123,19 +123,37 @@ public final class AsBuilt {
                         / row(place).position().distance();
     }
 
-    public double innerAngle(Place place) {
-        return row(place).innerAngle();
+    /**
+     * Equal push toward both cups' backs of the shaft as cut, mm; NaN when it is too short to join
+     * the centres at all.
+     */
+    public double push(Place place) {
+        double spacing = result.length().spacing() + shift();
+        ShaftLine line = row(place).position().line();
+        return line.reaches(spacing) ? line.pushIn(spacing) : Double.NaN;
     }
 
+    /** Angle to be expected of the shaft as cut, rad; NaN where {@link #push} is. */
+    public double innerAngle(Place place) {
+        double push = push(place);
+        return Double.isNaN(push)
+                ? Double.NaN
+                : row(place).position().line().innerAngle(push, push);
+    }
+
+    /** The same at the hub. */
     public double outerAngle(Place place) {
-        return row(place).outerAngle();
+        double push = push(place);
+        return Double.isNaN(push)
+                ? Double.NaN
+                : row(place).position().line().outerAngle(push, push);
     }
 
     private FittedPosition row(Place place) {
         return result.fitted().get(place.position());
     }
 
-    /** Says what was measured other than planned by more than the doubt. */
+    /** Says what was measured other than expected by more than the doubt. */
     static void check(Sizing sizing, List<Problem> problems) {
         for (Side side : Side.values()) {
             AsBuilt built = ofOrNull(sizing, side);

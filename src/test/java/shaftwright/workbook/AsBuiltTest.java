@@ -42,7 +42,7 @@ class AsBuiltTest {
 
     /** A shaft of that length, computed anew, instead of a shift of the planned slack. */
     @Test
-    void playIsThatOfAShaftOfTheLengthAsCut() {
+    void playAndAnglesAreThoseOfAShaftOfTheLengthAsCut() {
         Sizing sizing = with(Map.of("built_k_left", List.of(k() + LONGER + " mm"))).sizing;
         AsBuilt built = AsBuilt.ofOrNull(sizing, Side.LEFT);
         SideResult planned = sizing.resultOrNull(new Index(Side.LEFT, 0, 0));
@@ -53,7 +53,10 @@ class AsBuiltTest {
                     FittedPosition.of(
                             planned.setup(), row.position(), planned.length().spacing() + LONGER);
             assertThat(built.play(place)).isCloseTo(anew.freePlay(), within(1e-9));
-            assertThat(built.innerAngle(place)).isCloseTo(anew.innerAngle(), within(0.006));
+            assertThat(built.innerAngle(place)).isCloseTo(anew.innerAngle(), within(1e-12));
+            assertThat(built.outerAngle(place)).isCloseTo(anew.outerAngle(), within(1e-12));
+            // The cut moves them by more than nothing: those planned are not it.
+            assertThat(built.innerAngle(place)).isNotCloseTo(row.innerAngle(), within(1e-4));
         }
     }
 
@@ -77,6 +80,18 @@ class AsBuiltTest {
     void aShaftCutTooLongIsSaidToBottom() {
         assertThat(with(Map.of("built_k_left", List.of(k() + 40 + " mm"))).problems)
                 .anySatisfy(problem -> assertThat(problem).contains("this one bottoms by"));
+    }
+
+    @Test
+    void aShaftTooShortToJoinTheCentresHasNoAngles() {
+        AsBuilt built =
+                AsBuilt.ofOrNull(with(Map.of("built_k_left", List.of("10 mm"))).sizing, Side.LEFT);
+
+        for (AsBuilt.Place place : AsBuilt.Place.values()) {
+            assertThat(built.push(place)).isNaN();
+            assertThat(built.innerAngle(place)).isNaN();
+            assertThat(built.outerAngle(place)).isNaN();
+        }
     }
 
     @Test

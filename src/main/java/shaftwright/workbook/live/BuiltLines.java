@@ -60,20 +60,32 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
                     + "+"
                     + position("last_out_out")
                     + ")"),
+    /** Of the shaft as cut; a much too short one has none. */
+    PUSH(
+            "built_push",
+            "Push-in, equal at both ends",
+            MILLIMETRE,
+            Section.BUILT_WORK,
+            BUILT,
+            "IF("
+                    + placed(PositionLines.pushRoot(spacing()))
+                    + "<0,\"\","
+                    + placed(PositionLines.push(spacing()))
+                    + ")"),
     ANGLE_IN(
             "built_inner_plan",
-            "Inner angle as planned",
+            "Inner angle of the shaft as cut",
             RADIAN,
             Section.BUILT_WORK,
             BUILT,
-            position("shaft_angle_in")),
+            joined(placed(PositionLines.innerAngle("{built_push}", "{built_push}")))),
     ANGLE_OUT(
             "built_outer_plan",
-            "Outer angle as planned",
+            "Outer angle of the shaft as cut",
             RADIAN,
             Section.BUILT_WORK,
             BUILT,
-            position("shaft_angle_out")),
+            joined(placed(PositionLines.outerAngle("{built_push}", "{built_push}")))),
     ANGLE_DOUBT(
             "built_angle_doubt",
             "Doubt of an angle",
@@ -118,7 +130,7 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
             DEGREE,
             Section.BUILT_SHOWN,
             BUILT,
-            "DEGREES({built_inner_plan})"),
+            joined("DEGREES({built_inner_plan})")),
     INNER_SAYS("built_inner_says", "Inner angle", TEXT, Section.BUILT_SHOWN, BUILT, ""),
     OUTER_SHOWN(
             "built_outer_expected",
@@ -126,7 +138,7 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
             DEGREE,
             Section.BUILT_SHOWN,
             BUILT,
-            "DEGREES({built_outer_plan})"),
+            joined("DEGREES({built_outer_plan})")),
     OUTER_SAYS("built_outer_says", "Outer angle", TEXT, Section.BUILT_SHOWN, BUILT, ""),
     ANGLES_DOUBT(
             "built_angles_doubt",
@@ -163,6 +175,31 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
     /** A figure of the shop scenario's position table on this side. */
     private static String position(String name) {
         return "INDEX(" + name + "~,{built_place})";
+    }
+
+    /** A formula over a row of the position table, for the shop scenario's row of the place. */
+    private static String placed(String formula) {
+        String text = formula.replace("{centre_distance}", position("centre_distance"));
+        for (String axis : new String[] {"x", "y", "z"}) {
+            text = text.replace("{d_" + axis + "}", position("d_" + axis));
+            text = text.replace("{n_" + axis + "}", position("n_" + axis));
+            text = text.replace("{u_" + axis + "}", chosen("u_" + axis));
+        }
+        return text;
+    }
+
+    /** Race spacing of the shaft as cut. */
+    private static String spacing() {
+        return "(" + chosen("spacing_final") + "+{built_shift#0})";
+    }
+
+    /** A figure of the shop scenario's column on this side. */
+    private static String chosen(String name) {
+        return CardWordLines.chosen("{" + name + ":each}", CardWordLines.WORKING_COLUMN);
+    }
+
+    private static String joined(String formula) {
+        return "IF({built_push}=\"\",\"\"," + formula + ")";
     }
 
     static void declare(LiveLines lines) {
@@ -224,9 +261,7 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
 
         @Override
         public String at(Index index) {
-            return "IF(ISNUMBER({shop_k}),"
-                    + CardWordLines.chosen("{" + source + ":each}", CardWordLines.WORKING_COLUMN)
-                    + ",\"\")";
+            return "IF(ISNUMBER({shop_k})," + chosen(source) + ",\"\")";
         }
 
         @Override
@@ -242,10 +277,16 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int since() {
+        return this == PUSH ? 3 : 1;
+    }
+
+    @Override
     public int revised() {
         return switch (this) {
             case SHIFT, SAYS, PLAY_SAYS, INNER_SAYS, OUTER_SAYS -> 2;
-            default -> 1;
+            case ANGLE_IN, ANGLE_OUT, INNER_SHOWN, OUTER_SHOWN -> 3;
+            default -> since();
         };
     }
 
@@ -333,7 +374,7 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private CellValue number(Sizing sizing, double value) {
-        return CellValue.of(
+        return ReadLines.shown(
                 switch (quantity) {
                     case SHOWN_LENGTH -> value / sizing.unit().mm();
                     case DEGREE -> Math.toDegrees(value);
@@ -345,6 +386,7 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
         return switch (this) {
             case SHIFT -> built.shift();
             case PATH_DOUBT -> built.pathDoubt(place);
+            case PUSH -> built.push(place);
             case PLAY, PLAY_SHOWN -> built.play(place);
             case ANGLE_IN, INNER_SHOWN -> built.innerAngle(place);
             case ANGLE_OUT, OUTER_SHOWN -> built.outerAngle(place);

@@ -211,7 +211,7 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
 
     SLACK_IN("slack_in", "Slack before bottoming", MILLIMETRE, "{spacing_in}-{spacing_final}"),
     SLACK_OUT("slack_out", "Slack before pull-out", MILLIMETRE, "{spacing_final}-{spacing_out}"),
-    PUSH("push", "Push-in, equal at both ends", MILLIMETRE, push()),
+    PUSH("push", "Push-in, equal at both ends", MILLIMETRE, push("{spacing_final}")),
     SHAFT_ANGLE_IN(
             "shaft_angle_in", "Inner angle, shaft in", RADIAN, innerAngle("{push}", "{push}")),
     SHAFT_ANGLE_OUT(
@@ -527,17 +527,22 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
                 + "))";
     }
 
-    private static String push() {
-        String along = "({d_x}*({u_x}+{n_x})+{d_y}*({u_y}+{n_y})+{d_z}*({u_z}+{n_z}))";
-        String both = "(2+2*({u_x}*{n_x}+{u_y}*{n_y}+{u_z}*{n_z}))";
-        return "(SQRT("
-                + along
-                + "^2-"
-                + both
-                + "*({centre_distance}^2-{spacing_final}^2))-"
-                + along
-                + ")/"
-                + both;
+    /** Equal push-in at both ends of a shaft of this race spacing. */
+    static String push(String spacing) {
+        return "(SQRT(" + pushRoot(spacing) + ")-" + pushedAlong() + ")/" + pushedTwice();
+    }
+
+    /** Negative where a shaft of this race spacing can't join the centres. */
+    static String pushRoot(String spacing) {
+        return pushedAlong() + "^2-" + pushedTwice() + "*({centre_distance}^2-" + spacing + "^2)";
+    }
+
+    private static String pushedAlong() {
+        return "({d_x}*({u_x}+{n_x})+{d_y}*({u_y}+{n_y})+{d_z}*({u_z}+{n_z}))";
+    }
+
+    private static String pushedTwice() {
+        return "(2+2*({u_x}*{n_x}+{u_y}*{n_y}+{u_z}*{n_z}))";
     }
 
     /** Empty where neither cup has a bore or a lip that asks for the float. */
@@ -625,11 +630,11 @@ enum PositionLines implements LiveLine.Formula, LiveLine.Core {
      * Angle between {@code d + a u + b n} and u. As {@code u × u} is nothing, only {@code d + b n}
      * enters the cross product.
      */
-    private static String innerAngle(String a, String b) {
+    static String innerAngle(String a, String b) {
         return angle("u", "n", a, b);
     }
 
-    private static String outerAngle(String a, String b) {
+    static String outerAngle(String a, String b) {
         return angle("n", "u", b, a);
     }
 
