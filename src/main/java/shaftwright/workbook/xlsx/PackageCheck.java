@@ -30,10 +30,10 @@ final class PackageCheck {
      *
      * @param main name of the workbook part
      * @param sheets parts of the sheets with cells
-     * @param walked those of them that were read to their end already
+     * @param walked names of those of them that were read to their end already
      * @throws UnreadableBookException naming the part that is missing or damaged
      */
-    void refuseDamaged(String main, Collection<ZipEntryRecord> sheets, Set<ZipEntryRecord> walked) {
+    void refuseDamaged(String main, Collection<ZipEntryRecord> sheets, Set<String> walked) {
         ContentTypes types = ContentTypes.of(zip);
         if (zip.find(ContentTypes.PART) == null) {
             throw damaged("no part " + ContentTypes.PART);
@@ -41,7 +41,7 @@ final class PackageCheck {
         refuseUntyped(types, main, ContentTypes.WORKBOOK);
         for (ZipEntryRecord sheet : sheets) {
             refuseUntyped(types, sheet.name(), ContentTypes.WORKSHEET);
-            if (!walked.contains(sheet)) {
+            if (!walked.contains(sheet.name())) {
                 refuseCutOff(sheet);
             }
         }

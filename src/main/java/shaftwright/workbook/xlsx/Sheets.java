@@ -53,11 +53,11 @@ final class Sheets {
         return entries.values();
     }
 
-    /** Parts of those that were walked so far, or are to be. */
-    Set<ZipEntryRecord> walkedEntries() {
-        Set<ZipEntryRecord> parts = new HashSet<>();
+    /** Names of the parts of those that were walked so far, or are to be. */
+    Set<String> walkedParts() {
+        Set<String> parts = new HashSet<>();
         for (String sheet : walked.keySet()) {
-            parts.add(entries.get(sheet));
+            parts.add(entries.get(sheet).name());
         }
         return parts;
     }

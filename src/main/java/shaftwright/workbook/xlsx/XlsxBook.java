@@ -168,7 +168,7 @@ public final class XlsxBook implements OpenBook {
     public void refuseDamaged() {
         sheets.finish();
         new PackageCheck(title, zip, links)
-                .refuseDamaged(workbook.text().part(), sheets.entries(), sheets.walkedEntries());
+                .refuseDamaged(workbook.text().part(), sheets.entries(), sheets.walkedParts());
     }
 
     @Override
