@@ -15,6 +15,7 @@ import shaftwright.shaft.Binding;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.FittedPosition;
+import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.ViewAngles;
 import shaftwright.shaft.WheelMove;
@@ -60,7 +61,8 @@ import shaftwright.workbook.StopsAlone;
  *     end_to_end_mm, clip_to_clip_mm, race_spacing_mm
  *     shortest_end_to_end_mm, longest_end_to_end_mm, window_mm (negative: short by)
  *     blank (null: none), inner_cut_mm, outer_cut_mm, inner_stub_mm, outer_stub_mm,
- *     inner_groove, outer_groove (NEW or EXISTING), inner_groove_outer_wall_mm, …_inner_wall_mm
+ *     inner_groove, outer_groove (NEW or EXISTING), inner_groove_outer_wall_mm, …_inner_wall_mm,
+ *     inner_old_groove_outer_wall_mm, … of an existing groove that is left beside a new one
  *     slack_in_mm, slack_in_travel_mm, slack_out_mm, slack_out_travel_mm, free_play_mm,
  *     plunge_used_mm, bump_mm, droop_mm (below zero)
  *     travel_up_mm, travel_down_mm (what the shaft allows from ride, both 0 or more),
@@ -419,6 +421,10 @@ final class JsonReport {
         json.writeStringField(which + "_groove", cut.groove().name());
         number(which + "_groove_outer_wall_mm", cut.outerWall());
         number(which + "_groove_inner_wall_mm", cut.innerWall());
+        double outer = cut.oldGroove().map(GrooveWalls::outer).orElse(Double.NaN);
+        double inner = cut.oldGroove().map(GrooveWalls::inner).orElse(Double.NaN);
+        number(which + "_old_groove_outer_wall_mm", outer);
+        number(which + "_old_groove_inner_wall_mm", inner);
     }
 
     private void slack(SideResult r) throws IOException {

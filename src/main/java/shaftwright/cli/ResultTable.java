@@ -11,8 +11,10 @@ import shaftwright.doubt.SlackChances;
 import shaftwright.joint.Joint;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.CutPlan;
+import shaftwright.shaft.EndCut;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.GrooveUse;
+import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.Cautions;
 import shaftwright.travel.BootGap;
@@ -157,10 +159,10 @@ final class ResultTable {
                     "cut off",
                     "inner end "
                             + length(cut.inner().cut())
-                            + grooved(cut.inner().groove())
+                            + grooved(cut.inner())
                             + "; outer end "
                             + length(cut.outer().cut())
-                            + grooved(cut.outer().groove()));
+                            + grooved(cut.outer()));
         }
         row(
                 "slack",
@@ -174,8 +176,22 @@ final class ResultTable {
         row("end play", "least " + length(r.leastFreePlay().value()) + " " + at(r.leastFreePlay()));
     }
 
-    private static String grooved(GrooveUse groove) {
-        return groove == GrooveUse.NEW ? ", new groove" : ", groove there is";
+    private String grooved(EndCut cut) {
+        if (cut.groove() == GrooveUse.EXISTING) {
+            return ", groove there is";
+        }
+        return ", new groove"
+                + cut.inboardGroove().map(old -> left("inboard", old)).orElse("")
+                + cut.outboardGroove().map(old -> left("outboard", old)).orElse("");
+    }
+
+    private String left(String side, GrooveWalls old) {
+        return ", old one left "
+                + side
+                + " at "
+                + length(Math.max(0, old.outer()))
+                + " to "
+                + length(old.inner());
     }
 
     private void travel(SideResult r) {

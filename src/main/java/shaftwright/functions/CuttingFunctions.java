@@ -11,7 +11,7 @@ import shaftwright.shaft.BlankEnd;
 import shaftwright.shaft.BlankReview;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
-import shaftwright.shaft.GrooveUse;
+import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.LengthChoice;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.Rounded;
@@ -164,7 +164,7 @@ final class CuttingFunctions {
     }
 
     private static double holes(Arguments a) {
-        EndCut none = new EndCut(GrooveUse.NEW, 0, 0, 0, 0, 0, 0, OptionalDouble.empty());
+        EndCut none = EndCut.whole(0, new GrooveWalls(0, 0), 0);
         double clips = a.number("cliptoclip");
         Blank blank = blank(clips, 0, 0);
         return new CutPlan(blank, 0, new ShaftLength(clips, clips, clips), none, none)

@@ -36,11 +36,20 @@ public record CutPlan(Blank blank, int row, ShaftLength length, EndCut inner, En
         return length.clipToClip() + pinDiameter;
     }
 
+    /** The gravest that is against its grooves. */
+    public GrooveFlaw flaw() {
+        return GrooveFlaw.of(inner).or(GrooveFlaw.of(outer));
+    }
+
     /**
-     * Whether this plan is to be preferred: fewest new grooves, least scrap to the hundredth of a
-     * millimetre, lowest price, first in the list.
+     * Whether this plan is to be preferred: nothing against its grooves or the least, fewest new
+     * grooves, least scrap to the hundredth of a millimetre, lowest price, first in the list.
      */
     boolean betterThan(CutPlan that) {
+        int flawed = flaw().compareTo(that.flaw());
+        if (flawed != 0) {
+            return flawed < 0;
+        }
         if (newGrooves() != that.newGrooves()) {
             return newGrooves() < that.newGrooves();
         }

@@ -1,7 +1,6 @@
 package shaftwright.shaft;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.Refusal.Reason;
 
@@ -30,6 +29,23 @@ public record GroovePlan(
                 ? refused(innerUse, outerUse, refusal.get())
                 : new GroovePlan(
                         innerUse, outerUse, Optional.of(piece.plan(row)), Optional.empty());
+    }
+
+    /**
+     * What two new grooves leave to be cut off the inner end, mm: the end with more spline to spare
+     * is cut alone where it has enough, since each cut is a set-up.
+     *
+     * @param rest what comes off in all, mm
+     * @param innerRoom what may come off the inner end, mm
+     * @param outerRoom what may come off the outer end, mm
+     */
+    public static double splitCut(double rest, double innerRoom, double outerRoom) {
+        boolean innerHasMore = Rounding.sixth(innerRoom - outerRoom) >= 0;
+        double most = innerHasMore ? innerRoom : outerRoom;
+        if (Rounding.sixth(most - rest) >= 0) {
+            return innerHasMore ? rest : 0;
+        }
+        return Math.min(Math.max(rest / 2, rest - outerRoom), innerRoom);
     }
 
     private static GroovePlan refused(GrooveUse inner, GrooveUse outer, Refusal refusal) {
@@ -64,11 +80,6 @@ public record GroovePlan(
             return Math.max(0, cut) - room();
         }
 
-        /** Land missing outside an existing groove, mm; 0 or less when there is enough. */
-        double landMissing(RingSpec ring) {
-            return use == GrooveUse.EXISTING ? ring.ringThickness() + ring.landWanted() - stub : 0;
-        }
-
         EndCut cut(double cut, RingSpec ring) {
             double outerWall = stub - ring.ringThickness();
             return new EndCut(
@@ -76,18 +87,21 @@ public record GroovePlan(
                     cut,
                     trim,
                     stub,
-                    outerWall,
-                    outerWall + ring.grooveWidth(),
+                    new GrooveWalls(outerWall, outerWall + ring.grooveWidth()),
                     ring.landWanted(),
-                    leftover(cut));
+                    left(cut, ring));
         }
 
-        private OptionalDouble leftover(double cut) {
+        /** The old groove where it is not used, taken to be as wide as a new one. */
+        private Optional<GrooveWalls> left(double cut, RingSpec ring) {
             if (use == GrooveUse.EXISTING || blank.groove().isEmpty()) {
-                return OptionalDouble.empty();
+                return Optional.empty();
             }
-            double place = blank.groove().getAsDouble() - cut;
-            return place > stub + TOLERANCE ? OptionalDouble.of(place) : OptionalDouble.empty();
+            double outerWall = blank.groove().getAsDouble() - cut - ring.ringThickness();
+            double innerWall = outerWall + ring.grooveWidth();
+            return Rounding.sixth(innerWall) > 0
+                    ? Optional.of(new GrooveWalls(outerWall, innerWall))
+                    : Optional.empty();
         }
     }
 
@@ -115,11 +129,7 @@ public record GroovePlan(
             return inner.use() == GrooveUse.EXISTING && outer.use() == GrooveUse.EXISTING;
         }
 
-        /**
-         * Cut of the inner end: its trim, and with a new groove all or its part of the rest. Two
-         * new grooves leave the end with more spline to spare to be cut alone where it has enough:
-         * each cut is a set-up.
-         */
+        /** Cut of the inner end: its trim, and with a new groove all or its part of the rest. */
         double innerCut() {
             if (inner.use() == GrooveUse.EXISTING) {
                 return inner.trim();
@@ -127,12 +137,7 @@ public record GroovePlan(
             if (outer.use() == GrooveUse.EXISTING) {
                 return Math.max(0, rest);
             }
-            boolean innerHasMore = Rounding.sixth(inner.room() - outer.room()) >= 0;
-            double most = innerHasMore ? inner.room() : outer.room();
-            if (Rounding.sixth(most - rest) >= 0) {
-                return innerHasMore ? rest : 0;
-            }
-            return Math.min(Math.max(rest / 2, rest - outer.room()), inner.room());
+            return splitCut(rest, inner.room(), outer.room());
         }
 
         double outerCut() {
@@ -159,11 +164,7 @@ public record GroovePlan(
             if (bothExisting() && outside > 0) {
                 return Optional.of(new Refusal(Reason.GROOVES_OUTSIDE_WINDOW, outside));
             }
-            double thin =
-                    Math.max(inner.landMissing(order.ring()), outer.landMissing(order.ring()));
-            return thin > 0
-                    ? Optional.of(new Refusal(Reason.LAND_TOO_THIN, thin))
-                    : Optional.empty();
+            return Optional.empty();
         }
 
         CutPlan plan(int row) {

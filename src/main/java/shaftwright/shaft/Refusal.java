@@ -15,8 +15,7 @@ public record Refusal(Reason reason, double amount) {
         TOO_SHORT("too short by", true),
         INNER_SPLINE_TOO_SHORT("inner spline too short after cutting, by", true),
         OUTER_SPLINE_TOO_SHORT("outer spline too short after cutting, by", true),
-        GROOVES_OUTSIDE_WINDOW("existing grooves give a length outside the window, by", true),
-        LAND_TOO_THIN("land outside the existing groove too thin, by", true);
+        GROOVES_OUTSIDE_WINDOW("existing grooves give a length outside the window, by", true);
 
         private final String words;
         private final boolean measured;

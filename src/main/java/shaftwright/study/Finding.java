@@ -108,8 +108,9 @@ public enum Finding {
             13,
             FITS_BUT,
             ALL_WITH_NOTE,
-            "The new groove at the {GROOVE_END} end meets an old one: take another blank, or"
-                    + " another stub there."),
+            "The new groove at the {GROOVE_END} end, {GROOVE_OUTER_WALL} to {GROOVE_INNER_WALL}"
+                    + " from it, cuts into the old one at {OLD_OUTER_WALL} to {OLD_INNER_WALL}:"
+                    + " take another blank, or another stub there."),
     /** No multiple of the shop increment lies inside the window. */
     NO_INCREMENT(
             14,
@@ -274,7 +275,7 @@ public enum Finding {
             case INNER_BENCH_ENDS -> shaft.inner().beyondBench();
             case OUTER_BENCH_ENDS -> shaft.outer().beyondBench();
             case THIN_LAND -> window.fits() && shaft.blank().thinLand().isPresent();
-            case GROOVES_MEET -> window.fits() && shaft.blank().grooveMet().isPresent();
+            case GROOVES_MEET -> window.fits() && shaft.blank().groovesMet().isPresent();
             case NO_INCREMENT -> window.noIncrement();
             case NO_BLANK -> window.fits() && !shaft.blank().serves();
             case INNER_RUNS_STEEP -> shaft.inner().runsSteep();

@@ -3,7 +3,9 @@ package shaftwright.study;
 import java.util.Optional;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.CutPlan;
+import shaftwright.shaft.EndCut;
 import shaftwright.shaft.FittedPosition;
+import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.LengthRule;
 import shaftwright.shaft.SideResult;
 
@@ -43,9 +45,10 @@ public record ShaftFacts(
      *
      * @param serves whether one does
      * @param thinLand the thinnest land that is thinner than wanted
-     * @param grooveMet end at which a new groove is cut into an old one
+     * @param groovesMet where a new groove is cut into an old one
      */
-    public record BlankFacts(boolean serves, Optional<Land> thinLand, Optional<End> grooveMet) {
+    public record BlankFacts(
+            boolean serves, Optional<Land> thinLand, Optional<MetGrooves> groovesMet) {
         /** A blank serves, and nothing is against its grooves. */
         public static final BlankFacts SERVES =
                 new BlankFacts(true, Optional.empty(), Optional.empty());
@@ -55,20 +58,35 @@ public record ShaftFacts(
 
         /** What a plan leaves to be said of its grooves. */
         static BlankFacts of(CutPlan plan) {
-            Land inner = new Land(End.INNER, plan.inner().land(), plan.inner().landWanted());
-            Land outer = new Land(End.OUTER, plan.outer().land(), plan.outer().landWanted());
+            Land inner = Land.of(End.INNER, plan.inner());
+            Land outer = Land.of(End.OUTER, plan.outer());
             Land worse = inner.missing() >= outer.missing() ? inner : outer;
             return new BlankFacts(
                     true,
                     worse.missing() > 0 ? Optional.of(worse) : Optional.empty(),
-                    Optional.empty());
+                    MetGrooves.of(End.INNER, plan.inner())
+                            .or(() -> MetGrooves.of(End.OUTER, plan.outer())));
         }
     }
 
-    /** Shaft between an end and its groove, mm. */
-    public record Land(End end, double length, double wanted) {
-        double missing() {
-            return wanted - length;
+    /**
+     * Shaft outside the groove of an end, mm.
+     *
+     * @param wanted how long it should be at least
+     * @param missing what of that is missing, 0 or less when nothing is
+     */
+    public record Land(End end, double wanted, double missing) {
+        private static Land of(End end, EndCut cut) {
+            return new Land(end, cut.landWanted(), cut.landMissing());
+        }
+    }
+
+    /** A new groove and the old one that it is cut into, at one end. */
+    public record MetGrooves(End end, GrooveWalls cut, GrooveWalls old) {
+        private static Optional<MetGrooves> of(End end, EndCut cut) {
+            return cut.meetsOldGroove()
+                    ? Optional.of(new MetGrooves(end, cut.walls(), cut.oldGroove().orElseThrow()))
+                    : Optional.empty();
         }
     }
 

@@ -87,6 +87,10 @@ public enum SideSlot implements Slot {
     LAND_MISSING(EXCESS),
     LAND_WANTED(LENGTH),
     GROOVE_END(CHOICE, "inner", "outer"),
+    GROOVE_OUTER_WALL(LENGTH),
+    GROOVE_INNER_WALL(LENGTH),
+    OLD_OUTER_WALL(LENGTH),
+    OLD_INNER_WALL(LENGTH),
     WINDOW_WIDTH(FINE_LENGTH),
     INCREMENT(FINE_LENGTH),
     FINER_INCREMENT(FINE_LENGTH),
@@ -157,7 +161,7 @@ public enum SideSlot implements Slot {
             case LONGER_WOULD -> shaft(side).window().upper().ordinal();
             case MOUTH_END -> shaft(side).mouth().orElseThrow().end().ordinal();
             case LAND_END -> land(side).end().ordinal();
-            case GROOVE_END -> shaft(side).blank().grooveMet().orElseThrow().ordinal();
+            case GROOVE_END -> met(shaft(side)).end().ordinal();
             // Nothing unread comes first among the facts, and is never said.
             case UNREAD -> side.path().unread().ordinal() - 1;
             default -> throw new IllegalStateException(this + " is not a choice");
@@ -227,6 +231,10 @@ public enum SideSlot implements Slot {
             case MOUTH_AT -> mouth(shaft).travel();
             case LAND_MISSING -> land(shaft).missing();
             case LAND_WANTED -> land(shaft).wanted();
+            case GROOVE_OUTER_WALL -> met(shaft).cut().outer();
+            case GROOVE_INNER_WALL -> met(shaft).cut().inner();
+            case OLD_OUTER_WALL -> Math.max(0, met(shaft).old().outer());
+            case OLD_INNER_WALL -> met(shaft).old().inner();
             case END_TO_END -> shaft.endToEnd();
             case SLACK_IN -> shaft.slackIn().value();
             case SLACK_IN_AT -> shaft.slackIn().travel();
@@ -250,6 +258,10 @@ public enum SideSlot implements Slot {
 
     private static ShaftFacts.Land land(SideFacts side) {
         return land(shaft(side));
+    }
+
+    private static ShaftFacts.MetGrooves met(ShaftFacts shaft) {
+        return shaft.blank().groovesMet().orElseThrow();
     }
 
     private static ShaftFacts.Land land(ShaftFacts shaft) {

@@ -286,7 +286,7 @@ final class StrengthStudy {
 
     /** Diameter in a groove that stays inboard of the ring; NaN when there is none. */
     private double groove(int row, String end, EndCut cut) {
-        return cut.leftoverGroove().isPresent()
+        return cut.inboardGroove().isPresent()
                 ? parts.number("blank_spline_outside_" + end, row)
                         - 2 * inputs.number("groove_depth")
                 : Double.NaN;

@@ -191,35 +191,126 @@ class BlankReviewTest {
         assertThat(plan.outer().cut()).isCloseTo(23, within(1e-9));
     }
 
+    /** A stub of 4.5 mm with a ring of 2 leaves a land of 2.5 mm. */
     @Test
-    void aGrooveTooNearTheEndIsNotUsed() {
-        BlankReview review = review(blank(600, grooved(4.5), plain(60)));
-        Refusal thin = review.groovePlans().get(1).refusal().orElseThrow();
-        assertThat(thin.reason()).isEqualTo(Reason.OUTER_SPLINE_TOO_SHORT);
-        BlankReview longSpline = review(blank(600, grooved(4.5), plain(100)));
-        Refusal land = longSpline.groovePlans().get(1).refusal().orElseThrow();
-        assertThat(land.reason()).isEqualTo(Reason.LAND_TOO_THIN);
-        assertThat(land.amount()).isCloseTo(0.5, within(1e-9));
-        assertThat(longSpline.plan().orElseThrow().newGrooves()).isEqualTo(2);
+    void aGrooveTooNearTheEndIsNotUsedWhileAnotherPlanServes() {
+        BlankReview review = review(blank(600, grooved(4.5), plain(100)));
+        CutPlan thin = review.groovePlans().get(1).plan().orElseThrow();
+        assertThat(thin.inner().landMissing()).isCloseTo(0.5, within(1e-9));
+        assertThat(thin.flaw()).isEqualTo(GrooveFlaw.THIN_LAND_AT_OLD_GROOVE);
+        assertThat(review.plan().orElseThrow().newGrooves()).isEqualTo(2);
+        assertThat(review.plan().orElseThrow().flaw()).isEqualTo(GrooveFlaw.NONE);
+    }
+
+    /** 575 mm are 5 short of the shaft asked for, and 2.5 more than one with a stub of 4.5. */
+    @Test
+    void aGrooveTooNearTheEndIsUsedWhereNoOtherPlanServes() {
+        CutPlan plan = plan(blank(575, grooved(4.5), plain(60)));
+        assertThat(plan.inner().groove()).isEqualTo(GrooveUse.EXISTING);
+        assertThat(plan.inner().landHolds()).isFalse();
+        assertThat(plan.scrap()).isCloseTo(2.5, within(1e-9));
+    }
+
+    /** The same stub with another plan on another blank, which costs more of everything. */
+    @Test
+    void anotherBlankGoesBeforeAThinLand() {
+        Blank thin = new Blank("thin", 575, 30, grooved(4.5), plain(60), 10, true);
+        Blank dear = new Blank("dear", 610, 30, plain(60), plain(60), 900, true);
+        assertThat(chosen(List.of(thin, dear))).isEqualTo("dear");
+    }
+
+    /** Stub 5 less ring 2 is 3 mm of land, where 1.5 mm of groove depth ask for 4.5. */
+    @Test
+    void theStubAskedForMayLeaveTooThinALand() {
+        MountedJoint near = new MountedJoint(JOINT.joint(), 0, 0, 5, 25, 0);
+        ShaftOrder order =
+                new ShaftOrder(
+                        new LengthChoice(
+                                ShaftLength.ofClipToClip(552, near, JOINT),
+                                ShaftLength.ofClipToClip(560, near, JOINT),
+                                573,
+                                ShaftLength.ofClipToClip(556, near, JOINT),
+                                Rounded.NOT_ASKED),
+                        near,
+                        JOINT,
+                        new RingSpec(2, 2.15, 1.5, 3));
+        CutPlan plan =
+                BlankReview.all(List.of(blank(600, plain(60), plain(60))), order)
+                        .get(0)
+                        .plan()
+                        .orElseThrow();
+        assertThat(plan.inner().land()).isCloseTo(3, within(1e-9));
+        assertThat(plan.inner().landMissing()).isCloseTo(1.5, within(1e-9));
+        assertThat(plan.flaw()).isEqualTo(GrooveFlaw.THIN_LAND);
     }
 
     @Test
-    void aGrooveLeftInboardIsNamed() {
-        // Wide grooves: 40 mm in, 20 mm cut off, leaves one 20 mm from the finished end.
+    void aGrooveLeftInboardKeepsItsWalls() {
+        // A ring's face 40 mm in, 20 mm cut off: walls at 40 − 20 − 2 and 2.2 farther in.
         Blank blank = blank(600, grooved(40), plain(60));
-        GroovePlan bothNew = review(blank).groovePlans().get(3);
-        EndCut inner = bothNew.plan().orElseThrow().inner();
-        assertThat(inner.leftoverGroove().orElseThrow()).isCloseTo(20, within(1e-9));
-        assertThat(bothNew.plan().orElseThrow().outer().leftoverGroove()).isEmpty();
-        // Nearer the end than the new ring it carries no torque.
-        EndCut near =
-                review(blank(600, grooved(30), plain(60)))
-                        .groovePlans()
-                        .get(3)
-                        .plan()
-                        .orElseThrow()
-                        .inner();
-        assertThat(near.leftoverGroove()).isEmpty();
+        CutPlan bothNew = review(blank).groovePlans().get(3).plan().orElseThrow();
+        GrooveWalls left = bothNew.inner().inboardGroove().orElseThrow();
+        assertThat(left.outer()).isCloseTo(18, within(1e-9));
+        assertThat(left.inner()).isCloseTo(20.2, within(1e-9));
+        assertThat(bothNew.inner().outboardGroove()).isEmpty();
+        assertThat(bothNew.outer().oldGroove()).isEmpty();
+        assertThat(bothNew.flaw()).isEqualTo(GrooveFlaw.NONE);
+    }
+
+    /** The new one from 10 to 12.2 mm; 25 − 20 − 2 = 3 leaves 4.8 mm between, and 3 are wanted. */
+    @Test
+    void aGrooveLeftOutboardIsNamedAndTheLandEndsAtIt() {
+        EndCut left = bothNew(25);
+        assertThat(left.outboardGroove().orElseThrow().outer()).isCloseTo(3, within(1e-9));
+        assertThat(left.inboardGroove()).isEmpty();
+        assertThat(left.land()).isCloseTo(4.8, within(1e-9));
+        assertThat(GrooveFlaw.of(left)).isEqualTo(GrooveFlaw.NONE);
+        // Two millimetres farther in, 2.8 mm are left between.
+        assertThat(bothNew(27).landMissing()).isCloseTo(0.2, within(1e-9));
+        assertThat(GrooveFlaw.of(bothNew(27))).isEqualTo(GrooveFlaw.THIN_LAND_AT_OLD_GROOVE);
+    }
+
+    /** Nothing is left of a groove whose inner wall comes off with the end. */
+    @Test
+    void aGrooveMayBeCutAwayWholeOrInPart() {
+        assertThat(bothNew(19.8).oldGroove()).isEmpty();
+        GrooveWalls rest = bothNew(21).outboardGroove().orElseThrow();
+        assertThat(rest.outer()).isCloseTo(-1, within(1e-9));
+        assertThat(rest.inner()).isCloseTo(1.2, within(1e-9));
+    }
+
+    /** Walls of the new groove at 10 and 12.2 mm, of the old one from 7.8 to 12.2 mm on. */
+    @Test
+    void groovesThatOverlapMeet() {
+        assertThat(bothNew(29.9).meetsOldGroove()).isTrue();
+        assertThat(bothNew(34.1).meetsOldGroove()).isTrue();
+        assertThat(bothNew(29.7).meetsOldGroove()).isFalse();
+        assertThat(bothNew(34.3).meetsOldGroove()).isFalse();
+        assertThat(GrooveFlaw.of(bothNew(34.1))).isEqualTo(GrooveFlaw.MEETS_OLD_GROOVE);
+    }
+
+    /**
+     * The blank is 1 mm short of the old groove's trim. With that millimetre off the inner end the
+     * old groove begins at 11 mm, the new one at 10.
+     */
+    @Test
+    void meetingGroovesAreChosenWhereNoOtherPlanServesAndNotOtherwise() {
+        Blank meets = new Blank("meets", 581, 30, grooved(14), plain(60), 10, true);
+        CutPlan plan = plan(meets);
+        assertThat(plan.newGrooves()).isEqualTo(2);
+        assertThat(plan.flaw()).isEqualTo(GrooveFlaw.MEETS_OLD_GROOVE);
+        Blank dear = new Blank("dear", 610, 30, plain(60), plain(60), 900, true);
+        assertThat(chosen(List.of(meets, dear))).isEqualTo("dear");
+    }
+
+    /** The inner end of a blank 20 mm too long, with two new grooves, all cut from that end. */
+    private static EndCut bothNew(double groove) {
+        return review(blank(600, grooved(groove), plain(60)))
+                .groovePlans()
+                .get(3)
+                .plan()
+                .orElseThrow()
+                .inner();
     }
 
     @Test
@@ -301,7 +392,7 @@ class BlankReviewTest {
                 .isGreaterThanOrEqualTo(cut.stub() + 24 + 3 - 1e-5);
         if (cut.groove() == GrooveUse.EXISTING) {
             assertThat(end.groove().orElseThrow() - cut.cut()).isCloseTo(cut.stub(), within(1e-9));
-            assertThat(cut.landHolds()).isTrue();
+            assertThat(cut.oldGroove()).isEmpty();
         }
     }
 

@@ -3,6 +3,7 @@ package shaftwright.study;
 import java.util.List;
 import java.util.Optional;
 import shaftwright.shaft.Binding;
+import shaftwright.shaft.GrooveWalls;
 import shaftwright.study.PathFacts.Beyond;
 import shaftwright.study.PathFacts.Contradiction;
 import shaftwright.study.PathFacts.Unread;
@@ -10,6 +11,7 @@ import shaftwright.study.PathFacts.Way;
 import shaftwright.study.ShaftFacts.BlankFacts;
 import shaftwright.study.ShaftFacts.End;
 import shaftwright.study.ShaftFacts.Land;
+import shaftwright.study.ShaftFacts.MetGrooves;
 import shaftwright.study.ShaftFacts.Mouth;
 import shaftwright.study.StrengthFacts.Bolts;
 import shaftwright.study.StrengthFacts.Weakest;
@@ -205,15 +207,19 @@ final class HandMadeSide {
                             shaft.with(
                                     new BlankFacts(
                                             true,
-                                            Optional.of(new Land(End.INNER, 3.0, 4.5)),
-                                            shaft.blank().grooveMet())));
+                                            Optional.of(new Land(End.INNER, 4.5, 1.5)),
+                                            shaft.blank().groovesMet())));
             case GROOVES_MEET ->
                     side.with(
                             shaft.with(
                                     new BlankFacts(
                                             true,
                                             shaft.blank().thinLand(),
-                                            Optional.of(End.OUTER))));
+                                            Optional.of(
+                                                    new MetGrooves(
+                                                            End.OUTER,
+                                                            new GrooveWalls(8.25, 10.4),
+                                                            new GrooveWalls(10, 12.15))))));
             case NO_INCREMENT -> side.with(shaft.with(noIncrement()));
             case NO_BLANK -> side.with(shaft.with(BlankFacts.NONE));
             case TOO_WIDE -> side.with(new SideFacts.Width(2131.5, 2100));

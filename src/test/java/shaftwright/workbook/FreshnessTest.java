@@ -274,6 +274,7 @@ public class FreshnessTest {
             {"spline_runout", "0", "1"},
             {"ring_thickness", "0", "3 mm"},
             {"groove_depth", "0", "4 mm"},
+            {"groove_width", "0", "9 mm"},
             {"tape_graduation", "0", "1/2"},
             {"curve_allowance_cubic", "0", "9 mm"},
             {"height_left", "8", "23 3/4"},

@@ -12,6 +12,8 @@ import shaftwright.shaft.Blank;
 import shaftwright.shaft.BlankEnd;
 import shaftwright.shaft.BlankReview;
 import shaftwright.shaft.CutPlan;
+import shaftwright.shaft.GrooveFlaw;
+import shaftwright.shaft.GroovePlan;
 import shaftwright.shaft.Refusal;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.Wording;
@@ -37,10 +39,13 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
     ROOM_IN("blank_room_in", "Spline to spare, inner", MILLIMETRE),
     ROOM_OUT("blank_room_out", "Spline to spare, outer", MILLIMETRE),
     REST("blank_rest", "To be cut off", MILLIMETRE),
+    CUT_IN("blank_cut_in", "Inner cut with two new grooves", MILLIMETRE),
 
     VERDICT("blank_verdict", "What each blank is good for", Quantity.TEXT);
 
     private static final int CONSIDERED = 3;
+    private static final String THIN_LAND = "; land outside a groove too thin";
+    private static final String MEETS = "; a new groove cuts into an old one";
 
     private final String name;
     private final String label;
@@ -57,7 +62,7 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
         lines.add(
                 LiveLine.ordinal(
                         "review_slot", Section.BLANK_WORK, BLANK_REVIEW, "Blank's row", 1));
-        declare(lines, STATE, REST, Section.BLANK_WORK, BLANK_REVIEW);
+        declare(lines, STATE, CUT_IN, Section.BLANK_WORK, BLANK_REVIEW);
         BlankWayLines.declare(lines);
         declare(lines, VERDICT, VERDICT, Section.BLANK_TABLES, BLANK_TABLE);
     }
@@ -74,8 +79,13 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int since() {
+        return this == CUT_IN ? 3 : 1;
+    }
+
+    @Override
     public int revised() {
-        return this == VERDICT ? 2 : since();
+        return this == VERDICT ? 3 : since();
     }
 
     @Override
@@ -100,6 +110,7 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
             case ROOM_IN -> considered(room(ShaftEnd.INNER));
             case ROOM_OUT -> considered(room(ShaftEnd.OUTER));
             case REST -> considered("INDEX(blank_length_read,{review_slot})-{e_chosen}");
+            case CUT_IN -> considered(splitCut());
             case VERDICT -> verdict();
         };
     }
@@ -137,15 +148,36 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
                 + "}+spline_runout_read)";
     }
 
+    private static String splitCut() {
+        return "IF(ROUND(MAX({blank_room_in},{blank_room_out})-{blank_rest},6)>=0,"
+                + "IF(ROUND({blank_room_in}-{blank_room_out},6)>=0,{blank_rest},0),"
+                + BlankWayLines.PARTED_CUT
+                + ")";
+    }
+
     private static String verdict() {
         String best = "MIN({blank_way_1>blank_way_4})";
-        String grooves = "INT(" + best + "/1E+13)";
-        String scrap = "INT((" + best + "-" + grooves + "*1E+13)/1E+7+0.5)/100";
+        String steps = "INT(" + best + "/1E+13)";
+        String grooves = "MOD(" + steps + "," + BlankWayLines.GROOVE_STEPS + ")";
+        String scrap = "INT((" + best + "-" + steps + "*1E+13)/1E+7+0.5)/100";
         String usable =
                 "IF({plan_row}={review_slot},\"CHOSEN: \",\"usable: \")&\"cut off \"&"
                         + Phrases.length(scrap)
                         + "&\", new grooves: \"&"
-                        + grooves;
+                        + grooves
+                        + "&IF("
+                        + steps
+                        + "<"
+                        + BlankWayLines.GROOVE_STEPS
+                        + ",\"\",IF("
+                        + steps
+                        + "<"
+                        + GrooveFlaw.MEETS_OLD_GROOVE.level() * BlankWayLines.GROOVE_STEPS
+                        + ",\""
+                        + THIN_LAND
+                        + "\",\""
+                        + MEETS
+                        + "\"))";
         return "IF({blank_state}=0,\"\",IF({blank_state}=1,\""
                 + Refusal.Reason.NOT_IN_STOCK.words()
                 + "\",IF({blank_state}=2,\""
@@ -208,9 +240,18 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
             case OLD_STUB_OUT -> oldStub(blank.outer(), result.setup().outer());
             case ROOM_IN -> room(sizing, blank.inner(), result.setup().inner());
             case ROOM_OUT -> room(sizing, blank.outer(), result.setup().outer());
-            case REST -> blank.length() - result.choice().chosen().endToEnd();
+            case REST -> rest(result, blank);
+            case CUT_IN ->
+                    GroovePlan.splitCut(
+                            rest(result, blank),
+                            room(sizing, blank.inner(), result.setup().inner()),
+                            room(sizing, blank.outer(), result.setup().outer()));
             default -> throw new IllegalStateException(name + " is no length of a blank");
         };
+    }
+
+    private static double rest(SideResult result, Blank blank) {
+        return blank.length() - result.choice().chosen().endToEnd();
     }
 
     private static double oldStub(BlankEnd end, MountedJoint joint) {
@@ -251,7 +292,12 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
                 + "cut off "
                 + Wording.length(plan.scrapToHundredths(), unit)
                 + ", new grooves: "
-                + plan.newGrooves();
+                + plan.newGrooves()
+                + switch (plan.flaw()) {
+                    case NONE -> "";
+                    case THIN_LAND, THIN_LAND_AT_OLD_GROOVE -> THIN_LAND;
+                    case MEETS_OLD_GROOVE -> MEETS;
+                };
     }
 
     /** The side's review of a row's blank, null where there is no blank or no result. */

@@ -5,15 +5,17 @@ import static shaftwright.workbook.live.Quantity.NUMBER;
 
 import shaftwright.shaft.BlankReview;
 import shaftwright.shaft.CutPlan;
+import shaftwright.shaft.GrooveFlaw;
 import shaftwright.shaft.GrooveUse;
+import shaftwright.shaft.RingSpec;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /**
  * Scores of the four ways of cutting a blank by which old grooves they use, and the blank's best. A
- * way is scored by new grooves, then scrap to the hundredth of a millimetre, then price; the least
- * score wins.
+ * way is scored by what is against its grooves, then new grooves, then scrap to the hundredth of a
+ * millimetre, then price; the least score wins.
  */
 enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
     BOTH_OLD("blank_way_1", "Score of way 1", 1),
@@ -29,17 +31,20 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
     private static final double GROOVE_SCORE = 1e13;
     private static final double SCRAP_SCORE = 1e9;
 
+    /** A flaw weighs as one groove more than there can be new ones. */
+    static final int GROOVE_STEPS = 3;
+
     /** Lengths nearer than this count as equal, mm. */
     static final String NEAR = "0.000001";
 
-    private static final String NEW_INNER_CUT =
+    /** Inner cut where neither end can take all of it. */
+    static final String PARTED_CUT =
             "MIN(MAX({blank_rest}/2,{blank_rest}-{blank_room_out}),{blank_room_in})";
 
     /** Spline that is missing at an end with both grooves new. */
-    static final String INNER_MISSING = "(MAX(0," + NEW_INNER_CUT + ")-{blank_room_in})";
+    static final String INNER_MISSING = "(MAX(0," + PARTED_CUT + ")-{blank_room_in})";
 
-    static final String OUTER_MISSING =
-            "(MAX(0,{blank_rest}-" + NEW_INNER_CUT + ")-{blank_room_out})";
+    static final String OUTER_MISSING = "(MAX(0,{blank_rest}-" + PARTED_CUT + ")-{blank_room_out})";
 
     private static final String TRIM_IN =
             "(INDEX(blank_ring_face_inner,{review_slot})-{blank_old_stub_in})";
@@ -47,10 +52,7 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
             "(INDEX(blank_ring_face_outer,{review_slot})-{blank_old_stub_out})";
     private static final String SPARE_IN = "({blank_room_in}+{stub_in}-{blank_old_stub_in})";
     private static final String SPARE_OUT = "({blank_room_out}+{stub_out}-{blank_old_stub_out})";
-    private static final String LAND_IN =
-            "ring_thickness_read+3*groove_depth_read-{blank_old_stub_in}";
-    private static final String LAND_OUT =
-            "ring_thickness_read+3*groove_depth_read-{blank_old_stub_out}";
+    private static final String LAND_WANTED = RingSpec.LAND_IN_DEPTHS + "*groove_depth_read";
 
     private final String name;
     private final String label;
@@ -79,6 +81,11 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int revised() {
+        return this == BEST ? 1 : 3;
+    }
+
+    @Override
     public String at(Index index) {
         return switch (this) {
             case BOTH_OLD -> bothOld();
@@ -86,6 +93,9 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
             case OUTER_OLD -> outerOld();
             case BOTH_NEW ->
                     score(
+                            newLevel(ShaftEnd.INNER, "{blank_cut_in}")
+                                    + ","
+                                    + newLevel(ShaftEnd.OUTER, "({blank_rest}-{blank_cut_in})"),
                             "2",
                             "{blank_rest}",
                             "FALSE",
@@ -105,6 +115,7 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
                 "(INDEX(blank_length_read,{review_slot})-INDEX(blank_ring_face_inner,{review_slot})"
                         + "-INDEX(blank_ring_face_outer,{review_slot}))";
         return score(
+                oldLevel(ShaftEnd.INNER) + "," + oldLevel(ShaftEnd.OUTER),
                 "0",
                 TRIM_IN + "+" + TRIM_OUT,
                 "OR({blank_old_stub_in}=\"\",{blank_old_stub_out}=\"\")",
@@ -114,48 +125,108 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
                         + k
                         + ","
                         + k
-                        + "-{e_high}+{stub_in}+{stub_out})>0",
-                "MAX(" + LAND_IN + "," + LAND_OUT + ")>0");
+                        + "-{e_high}+{stub_in}+{stub_out})>0");
     }
 
     private static String innerOld() {
         String rest = "({blank_rest}+{stub_in}-{blank_old_stub_in}-" + TRIM_IN + ")";
         return score(
+                oldLevel(ShaftEnd.INNER) + "," + newLevel(ShaftEnd.OUTER, "MAX(0," + rest + ")"),
                 "1",
                 TRIM_IN + "+MAX(0," + rest + ")",
                 "{blank_old_stub_in}=\"\"",
                 rest + "<-" + NEAR,
                 TRIM_IN + "-" + SPARE_IN + ">" + NEAR,
-                "MAX(0," + rest + ")-{blank_room_out}>" + NEAR,
-                LAND_IN + ">0");
+                "MAX(0," + rest + ")-{blank_room_out}>" + NEAR);
     }
 
     private static String outerOld() {
         String rest = "({blank_rest}+{stub_out}-{blank_old_stub_out}-" + TRIM_OUT + ")";
         return score(
+                newLevel(ShaftEnd.INNER, "MAX(0," + rest + ")") + "," + oldLevel(ShaftEnd.OUTER),
                 "1",
                 TRIM_OUT + "+MAX(0," + rest + ")",
                 "{blank_old_stub_out}=\"\"",
                 rest + "<-" + NEAR,
                 "MAX(0," + rest + ")-{blank_room_in}>" + NEAR,
-                TRIM_OUT + "-" + SPARE_OUT + ">" + NEAR,
-                LAND_OUT + ">0");
+                TRIM_OUT + "-" + SPARE_OUT + ">" + NEAR);
+    }
+
+    /** Level of what is against an end's old groove, as {@link GrooveFlaw} counts. */
+    private static String oldLevel(ShaftEnd end) {
+        return "IF(ROUND("
+                + LAND_WANTED
+                + "+ring_thickness_read-{blank_old_stub_"
+                + end.suffix
+                + "},6)>0,"
+                + GrooveFlaw.THIN_LAND_AT_OLD_GROOVE.level()
+                + ",0)";
+    }
+
+    /**
+     * The same of a new groove.
+     *
+     * @param cut what comes off that end
+     */
+    private static String newLevel(ShaftEnd end, String cut) {
+        String face = "INDEX(blank_ring_face_" + end.word + ",{review_slot})";
+        String stub = "{stub_" + end.suffix + "}";
+        String asked =
+                "IF(ROUND("
+                        + LAND_WANTED
+                        + "+ring_thickness_read-"
+                        + stub
+                        + ",6)>0,"
+                        + GrooveFlaw.THIN_LAND.level()
+                        + ",0)";
+        String outboard = "(" + stub + "+" + cut + "-" + face + ")";
+        String gone = "ROUND(" + face + "-" + cut + "-ring_thickness_read+groove_width_read,6)<=0";
+        return "IF(ISNUMBER("
+                + face
+                + "),IF("
+                + gone
+                + ","
+                + asked
+                + ",IF(ROUND(ABS("
+                + outboard
+                + ")-groove_width_read,6)<0,"
+                + GrooveFlaw.MEETS_OLD_GROOVE.level()
+                + ",IF("
+                + outboard
+                + "<0,"
+                + asked
+                + ",IF(ROUND("
+                + LAND_WANTED
+                + "+groove_width_read-"
+                + outboard
+                + ",6)>0,"
+                + GrooveFlaw.THIN_LAND_AT_OLD_GROOVE.level()
+                + ",0)))),"
+                + asked
+                + ")";
     }
 
     /**
      * Score of a way.
      *
+     * @param levels of what is against the grooves of its ends
      * @param newGrooves how many it needs
      * @param scrap length cut off
      * @param refusals conditions under which it can't be done
      */
-    private static String score(String newGrooves, String scrap, String... refusals) {
+    private static String score(
+            String levels, String newGrooves, String scrap, String... refusals) {
         StringBuilder formula = new StringBuilder("IF({blank_state}<3," + UNUSABLE + ",");
         for (String refusal : refusals) {
             formula.append("IF(").append(refusal).append("," + UNUSABLE + ",");
         }
-        return formula.append(newGrooves)
-                .append("*1E+13+ROUND(ROUND(100*(")
+        return formula.append('(')
+                .append(GROOVE_STEPS)
+                .append("*MAX(")
+                .append(levels)
+                .append(")+")
+                .append(newGrooves)
+                .append(")*1E+13+ROUND(ROUND(100*(")
                 .append(scrap)
                 .append("),6),0)*1E+7+SUM(INDEX(blank_price_read,{review_slot}))")
                 .append(")".repeat(refusals.length + 1))
@@ -186,7 +257,7 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
     static double score(CutPlan plan) {
         return plan == null
                 ? UNUSABLE_SCORE
-                : plan.newGrooves() * GROOVE_SCORE
+                : (GROOVE_STEPS * plan.flaw().level() + plan.newGrooves()) * GROOVE_SCORE
                         + plan.scrapToHundredths() * SCRAP_SCORE
                         + plan.blank().price();
     }

@@ -27,8 +27,6 @@ enum CardLines implements LiveLine.Formula, LiveLine.Core {
     INNER_WALL_IN("card_wall2_in", "Inner end to groove's inner wall", "plan_inner_wall_in"),
     WALL_OUT("card_wall_out", "Outer end to groove's outer wall", "plan_wall_out"),
     INNER_WALL_OUT("card_wall2_out", "Outer end to groove's inner wall", "plan_inner_wall_out"),
-    LEFT_IN("card_left_in", "Old groove left inboard, inner end", "plan_leftover_in"),
-    LEFT_OUT("card_left_out", "Old groove left inboard, outer end", "plan_leftover_out"),
     MOCKUP("card_mockup", "Mock-up stick, hole spacing", "mockup_holes");
 
     private final String name;
@@ -45,6 +43,9 @@ enum CardLines implements LiveLine.Formula, LiveLine.Core {
         CardGateLines.declare(lines);
         CardWordLines.declare(lines);
         for (CardLines line : values()) {
+            if (line == MOCKUP) {
+                OldGrooveLines.declare(lines);
+            }
             lines.add(
                     new LiveLine(
                             line.name,
@@ -66,6 +67,11 @@ enum CardLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public String at(Index index) {
+        return printed(source);
+    }
+
+    /** A length of the scenario on the card, where the card may print lengths. */
+    static String printed(String source) {
         return CardGateLines.ifLengths(
                 "IF(card_index=0,\"\",IFERROR("
                         + CardWordLines.chosen(
@@ -98,8 +104,6 @@ enum CardLines implements LiveLine.Formula, LiveLine.Core {
             case INNER_WALL_IN -> plan.inner().innerWall();
             case WALL_OUT -> plan.outer().outerWall();
             case INNER_WALL_OUT -> plan.outer().innerWall();
-            case LEFT_IN -> plan.inner().leftoverGroove().orElse(Double.NaN);
-            case LEFT_OUT -> plan.outer().leftoverGroove().orElse(Double.NaN);
             case E, K, MOCKUP -> throw new IllegalStateException(name + " needs no blank");
         };
     }

@@ -7,6 +7,7 @@ import static shaftwright.workbook.live.Quantity.WHOLE;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.GrooveUse;
+import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.SideResult;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
@@ -23,7 +24,7 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
         WALL("plan_wall_", "Groove's outer wall from end"),
         INNER_WALL("plan_inner_wall_", "Groove's inner wall from end"),
         NEW("plan_new_", "New groove"),
-        LEFTOVER("plan_leftover_", "Groove left inboard");
+        LEFTOVER("plan_leftover_", "Outer wall of an old groove that is left");
 
         final String name;
         final String label;
@@ -51,7 +52,7 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
 
     @Override
     public int revised() {
-        return what == What.CUT ? 2 : 1;
+        return what == What.CUT || what == What.LEFTOVER ? 3 : 1;
     }
 
     @Override
@@ -100,30 +101,7 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
                         + "-"
                         + oldStub(other)
                         + "))";
-        String roomIn = "INDEX({blank_room_in:all},{plan_row})";
-        String roomOut = "INDEX({blank_room_out:all},{plan_row})";
-        String innerNew =
-                "IF(ROUND(MAX("
-                        + roomIn
-                        + ","
-                        + roomOut
-                        + ")-"
-                        + rest
-                        + ",6)>=0,IF(ROUND("
-                        + roomIn
-                        + "-"
-                        + roomOut
-                        + ",6)>=0,"
-                        + rest
-                        + ",0),MIN(MAX("
-                        + rest
-                        + "/2,"
-                        + rest
-                        + "-"
-                        + roomOut
-                        + "),"
-                        + roomIn
-                        + "))";
+        String innerNew = "INDEX({blank_cut_in:all},{plan_row})";
         return "IF("
                 + keepsOld()
                 + ","
@@ -137,20 +115,23 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
                 + "))";
     }
 
-    /** Where an existing groove ends up when a new one is cut, if any of it is left. */
+    /** Outer wall of an existing groove when a new one is cut, if any of it is left. */
     private String leftover() {
-        String left = groove(end) + "-{plan_cut_" + end.suffix + "}";
+        String wall = groove(end) + "-{plan_cut_" + end.suffix + "}-ring_thickness_read";
         return "IF(OR({plan_new_"
                 + end.suffix
                 + "}=0,NOT(ISNUMBER("
                 + groove(end)
-                + "))),\"\",IF("
-                + left
-                + ">{plan_stub_"
-                + end.suffix
-                + "}+0.000001,"
-                + left
+                + "))),\"\",IF(ROUND("
+                + wall
+                + "+groove_width_read,6)>0,"
+                + wall
                 + ",\"\"))";
+    }
+
+    /** Condition under which an old groove's outer wall, a number, lies inboard of the ring's. */
+    static String inboard(ShaftEnd end) {
+        return "{plan_leftover_" + end.suffix + "}>{plan_wall_" + end.suffix + "}+0.000001";
     }
 
     @Override
@@ -173,7 +154,7 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
             case WALL -> cut.outerWall();
             case INNER_WALL -> cut.innerWall();
             case NEW -> cut.groove() == GrooveUse.NEW ? 1 : 0;
-            case LEFTOVER -> cut.leftoverGroove().orElse(Double.NaN);
+            case LEFTOVER -> cut.oldGroove().map(GrooveWalls::outer).orElse(Double.NaN);
         };
     }
 }

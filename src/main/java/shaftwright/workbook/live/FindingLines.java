@@ -40,6 +40,11 @@ record FindingLines(Finding finding) implements LiveLine.Formula, LiveLine.Core 
     }
 
     @Override
+    public int revised() {
+        return finding == Finding.THIN_LAND || finding == Finding.GROOVES_MEET ? 3 : since();
+    }
+
+    @Override
     public String at(Index index) {
         String sentence = Phrases.sentence(finding.sentence(), FindingPlaces::place);
         return "IF(" + FindingPlaces.holds(finding) + "," + sentence + ",\"\")";

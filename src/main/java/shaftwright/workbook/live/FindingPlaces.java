@@ -65,12 +65,18 @@ final class FindingPlaces {
             case OUTER_BENCH_ENDS -> judged(benchEnds("out"));
             case THIN_LAND ->
                     inWindow(
-                            "IF({plan_row}=0,FALSE,ROUND(MAX("
-                                    + landMissing("in")
+                            "IF({plan_row}=0,FALSE,MAX("
+                                    + landMissing(ShaftEnd.INNER)
                                     + ","
-                                    + landMissing("out")
-                                    + "),6)>0)");
-            case GROOVES_MEET -> "FALSE";
+                                    + landMissing(ShaftEnd.OUTER)
+                                    + ")>0)");
+            case GROOVES_MEET ->
+                    inWindow(
+                            "IF({plan_row}=0,FALSE,OR("
+                                    + meet(ShaftEnd.INNER)
+                                    + ","
+                                    + meet(ShaftEnd.OUTER)
+                                    + "))");
             case NO_INCREMENT -> inWindow("AND(shop_increment_read>0,{step_fits}=0)");
             case NO_BLANK -> inWindow("{plan_row}=0");
             case TOO_WIDE ->
@@ -150,10 +156,20 @@ final class FindingPlaces {
             case INNER_BENCH_OVER -> "{worst_shaft_angle_in}-{limit_last_in}";
             case OUTER_BENCH_END -> "{limit_last_out}";
             case OUTER_BENCH_OVER -> "{worst_shaft_angle_out}-{limit_last_out}";
-            case LAND_END -> "IF(" + landMissing("in") + ">=" + landMissing("out") + ",1,2)";
-            case LAND_MISSING -> "MAX(" + landMissing("in") + "," + landMissing("out") + ")";
+            case LAND_END ->
+                    "IF("
+                            + landMissing(ShaftEnd.INNER)
+                            + ">="
+                            + landMissing(ShaftEnd.OUTER)
+                            + ",1,2)";
+            case LAND_MISSING ->
+                    "MAX(" + landMissing(ShaftEnd.INNER) + "," + landMissing(ShaftEnd.OUTER) + ")";
             case LAND_WANTED -> landWanted();
-            case GROOVE_END -> "1";
+            case GROOVE_END -> "IF(" + meet(ShaftEnd.INNER) + ",1,2)";
+            case GROOVE_OUTER_WALL -> atMeeting("{plan_wall_");
+            case GROOVE_INNER_WALL -> atMeeting("{plan_inner_wall_");
+            case OLD_OUTER_WALL -> "MAX(0," + atMeeting("{plan_leftover_") + ")";
+            case OLD_INNER_WALL -> "(" + atMeeting("{plan_leftover_") + "+groove_width_read)";
             case WINDOW_WIDTH -> "{window_width}";
             case INCREMENT -> "shop_increment_read";
             case FINER_INCREMENT ->
@@ -265,8 +281,38 @@ final class FindingPlaces {
         return shaftwright.shaft.RingSpec.LAND_IN_DEPTHS + "*groove_depth_read";
     }
 
-    private static String landMissing(String end) {
-        return "(" + landWanted() + "-{plan_wall_" + end + "})";
+    /** What of the land is missing: from the end, or from an old groove left between. */
+    private static String landMissing(ShaftEnd end) {
+        String old = "{plan_leftover_" + end.suffix + "}";
+        return "ROUND("
+                + landWanted()
+                + "-{plan_wall_"
+                + end.suffix
+                + "}+IF(ISNUMBER("
+                + old
+                + "),IF(OR("
+                + CutLines.inboard(end)
+                + ","
+                + meet(end)
+                + "),0,"
+                + old
+                + "+groove_width_read),0),6)";
+    }
+
+    /** Whether an end's new groove is cut into its old one. */
+    private static String meet(ShaftEnd end) {
+        String old = "{plan_leftover_" + end.suffix + "}";
+        return "IF(ISNUMBER("
+                + old
+                + "),ROUND(ABS("
+                + old
+                + "-{plan_wall_"
+                + end.suffix
+                + "})-groove_width_read,6)<0,FALSE)";
+    }
+
+    private static String atMeeting(String place) {
+        return "IF(" + meet(ShaftEnd.INNER) + "," + place + "in}," + place + "out})";
     }
 
     private static String unread() {

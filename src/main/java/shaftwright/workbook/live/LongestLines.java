@@ -48,10 +48,10 @@ enum LongestLines implements EngineBlock.Figure, EngineBlock.Present {
                         .measured("variance_distance", "variance_height", "curve_allowance")
                         .sum("hat_print")
                         .measured("shop_increment_read", "ring_thickness_read", "tape_mm")
-                        .measured("groove_depth_read", "spline_runout_read")
+                        .measured("groove_depth_read", "groove_width_read", "spline_runout_read")
                         .measured("boot_length_in", "boot_length_out")
                         .measured("boot_diameter_in", "boot_diameter_out");
-        block.stamp(lines, all, "{ready}=1", Known.READY);
+        block.revised(3).stamp(lines, all, "{ready}=1", Known.READY);
         for (LongestLines line : values()) {
             block.figure(lines, line.name, line.label, line.quantity, line, line);
         }

@@ -8,7 +8,6 @@ import static shaftwright.workbook.live.Quantity.TORQUE;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.SideResult;
@@ -69,13 +68,13 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
             Section.SIDE_WORK,
             "In an old groove, inner",
             MILLIMETRE,
-            neck("inner", "in")),
+            neck(ShaftEnd.INNER)),
     NECK_OUT(
             "neck_out",
             Section.SIDE_WORK,
             "In an old groove, outer",
             MILLIMETRE,
-            neck("outer", "out")),
+            neck(ShaftEnd.OUTER)),
 
     TWIST(
             "shaft_twist",
@@ -177,6 +176,11 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     @Override
+    public int revised() {
+        return this == NECK_IN || this == NECK_OUT ? 3 : 1;
+    }
+
+    @Override
     public String at(Index index) {
         return formula;
     }
@@ -238,9 +242,7 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private static double neck(Sizing sizing, String end, int row, Optional<EndCut> cut) {
-        OptionalDouble groove =
-                cut.isPresent() ? cut.get().leftoverGroove() : OptionalDouble.empty();
-        return groove.isPresent()
+        return cut.isPresent() && cut.get().inboardGroove().isPresent()
                 ? number(sizing, "blank_spline_outside_" + end, row)
                         - 2 * sizing.inputs().number("groove_depth")
                 : Double.NaN;
@@ -297,15 +299,17 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
                 + "},\"\")))";
     }
 
-    private static String neck(String word, String end) {
-        String outside = typed("blank_spline_outside_" + word);
+    private static String neck(ShaftEnd end) {
+        String outside = typed("blank_spline_outside_" + end.word);
         return "IF({shaft_row}=0,\"\",IF(COUNT({plan_leftover_"
-                + end
+                + end.suffix
                 + "},"
                 + outside
-                + ",groove_depth_read)=3,"
+                + ",groove_depth_read)=3,IF("
+                + CutLines.inboard(end)
+                + ","
                 + outside
-                + "-2*groove_depth_read,\"\"))";
+                + "-2*groove_depth_read,\"\"),\"\"))";
     }
 
     private static String suffix(ShaftPart part) {

@@ -40,7 +40,7 @@ final class CardSheet {
     static void lay(Draft draft, Side side) {
         XSSFSheet sheet = draft.sheet(name(side));
         Look look = draft.look();
-        Page.widths(sheet, 36, 19, 19, 12, 16);
+        Page.widths(sheet, 36, 19, 20, 15, 16);
         draft.text(sheet, 0, 0, "Shop card, " + side.word() + " shaft", look.title());
         int row = 2;
         draft.text(sheet, row, 0, Contract.input("shop_scenario").label(), look.label());
@@ -56,9 +56,7 @@ final class CardSheet {
         Highlights.filled(
                 sheet, new CellRangeAddress(row - ON_TOP.size(), row - ON_TOP.size(), 1, 4));
         for (LiveLine line : LiveLines.all().in(Section.SHOP_CARD)) {
-            if (line.quantity() == Quantity.TEXT
-                    && !isLengthText(line)
-                    && !ON_TOP.contains(line.name())) {
+            if (!isLength(line) && !isLengthText(line) && !ON_TOP.contains(line.name())) {
                 row = words(draft, sheet, side, row, line);
             }
         }
@@ -91,6 +89,10 @@ final class CardSheet {
         };
     }
 
+    private static boolean isLength(LiveLine line) {
+        return LiveLines.all().has(line.name() + "_inch");
+    }
+
     private static boolean isLengthText(LiveLine line) {
         return line.name().endsWith("_inch") || line.name().endsWith("_64");
     }
@@ -104,7 +106,7 @@ final class CardSheet {
         }
         int row = top + 2;
         for (LiveLine line : LiveLines.all().in(Section.SHOP_CARD)) {
-            if (line.quantity() == Quantity.MILLIMETRE) {
+            if (isLength(line)) {
                 draft.text(sheet, row, 0, line.label(), look.label());
                 form(draft, sheet, side, row, 1, line.name() + "_inch");
                 form(draft, sheet, side, row, 2, line.name() + "_64");
@@ -118,7 +120,7 @@ final class CardSheet {
                         // Walls make a pair, and a ring is a tight fit between them.
                         line.name().startsWith("card_wall")
                                 ? look.result(Quantity.FACTOR)
-                                : look.result(Quantity.MILLIMETRE));
+                                : look.result(line.quantity()));
                 Draft.cell(sheet, row, 4).setCellStyle(look.blankBox());
                 sheet.getRow(row).setHeightInPoints(18);
                 row++;

@@ -1,0 +1,40 @@
+package shaftwright.shaft;
+
+/** What is against the groove of one end, the least first; plans without any come before others. */
+public enum GrooveFlaw {
+    NONE(0),
+    /** The stub asked for leaves too thin a land outside a new groove. */
+    THIN_LAND(1),
+    /** An old groove, used or left outboard of the new one, leaves too thin a land. */
+    THIN_LAND_AT_OLD_GROOVE(2),
+    /** The new groove is cut into an old one. */
+    MEETS_OLD_GROOVE(3);
+
+    private final int level;
+
+    GrooveFlaw(int level) {
+        this.level = level;
+    }
+
+    /** Place in this order, 0 for none; workbooks hold it as a number. */
+    public int level() {
+        return level;
+    }
+
+    static GrooveFlaw of(EndCut cut) {
+        if (cut.meetsOldGroove()) {
+            return MEETS_OLD_GROOVE;
+        }
+        if (cut.landHolds()) {
+            return NONE;
+        }
+        return cut.groove() == GrooveUse.EXISTING || cut.outboardGroove().isPresent()
+                ? THIN_LAND_AT_OLD_GROOVE
+                : THIN_LAND;
+    }
+
+    /** The graver of two. */
+    GrooveFlaw or(GrooveFlaw that) {
+        return compareTo(that) >= 0 ? this : that;
+    }
+}
