@@ -1,11 +1,15 @@
 package shaftwright.calc;
 
 import com.sun.star.sheet.XSpreadsheetDocument;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import shaftwright.study.Cautions;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.Problem;
+import shaftwright.workbook.ScenarioFinding;
+import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.workbook.Sizing;
 
 /** The menu's commands. */
 enum MenuCommand {
@@ -15,7 +19,7 @@ enum MenuCommand {
     NEW_MM("new-mm", "New sizing workbook, millimetres");
 
     /** More lines than this do not fit on a screen. */
-    private static final int MOST_PROBLEMS = 20;
+    private static final int MOST_LINES = 20;
 
     private final String path;
     private final String title;
@@ -71,6 +75,7 @@ enum MenuCommand {
                 "Filled: "
                         + (changed == 0 ? "no figure" : counted(changed, "figure"))
                         + " changed. Nothing is saved yet.\n"
+                        + verdicts(report)
                         + lines(report.problems())
                         + "\n\n"
                         + Cautions.LINE);
@@ -94,17 +99,34 @@ enum MenuCommand {
                         + ", "
                         + counted(report.strayed(), "overwritten or edited formula")
                         + ".\n"
+                        + findings(report)
                         + lines(report.problems());
         return errors == 0 ? Answer.done(text) : Answer.refused(text);
     }
 
-    private static String lines(List<Problem> problems) {
-        StringBuilder text = new StringBuilder();
-        for (int i = 0; i < problems.size() && i < MOST_PROBLEMS; i++) {
-            text.append('\n').append(problems.get(i));
+    private static String verdicts(Filling.Report report) {
+        List<String> verdicts = new ArrayList<>();
+        Sizing sizing = report.sizing().orElseThrow();
+        for (ScenarioOutcome scenario : sizing.scenarios()) {
+            sizing.verdict(scenario.number())
+                    .map(verdict -> verdict.text(sizing.unit()))
+                    .ifPresent(text -> verdicts.add(scenario.letter() + ": " + text));
         }
-        if (problems.size() > MOST_PROBLEMS) {
-            text.append("\n… and ").append(problems.size() - MOST_PROBLEMS).append(" more.");
+        return lines(verdicts);
+    }
+
+    private static String findings(Filling.Report report) {
+        return lines(report.sizing().map(ScenarioFinding::of).orElse(List.of()));
+    }
+
+    /** A line each, as many as a box has room for. */
+    private static String lines(List<?> things) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < things.size() && i < MOST_LINES; i++) {
+            text.append('\n').append(things.get(i));
+        }
+        if (things.size() > MOST_LINES) {
+            text.append("\n… and ").append(things.size() - MOST_LINES).append(" more.");
         }
         return text.toString();
     }

@@ -10,6 +10,7 @@ import shaftwright.workbook.Filling;
 import shaftwright.workbook.OpenBook;
 import shaftwright.workbook.PackUse;
 import shaftwright.workbook.Problem;
+import shaftwright.workbook.ScenarioFinding;
 import shaftwright.workbook.comparison.Comparison;
 import shaftwright.workbook.comparison.ComparisonFilling;
 import shaftwright.workbook.live.LiveCells;
@@ -33,10 +34,29 @@ final class CheckCommand {
         progress.step("Checking it");
         if (Comparison.is(book)) {
             ComparisonFilling.Report report = ComparisonFilling.check(book);
-            return say(book, report.allProblems(), report.strayed());
+            return say(book, report.allProblems(), findings(report), report.strayed());
         }
         Filling.Report report = Filling.check(book);
-        return say(book, report.problems(), report.strayed());
+        return say(book, report.problems(), findings("", report), report.strayed());
+    }
+
+    private static List<String> findings(ComparisonFilling.Report report) {
+        List<String> findings = new ArrayList<>();
+        for (ComparisonFilling.Part part : report.parts()) {
+            findings.addAll(findings("book " + part.number() + ", ", part.filling()));
+        }
+        return findings;
+    }
+
+    /** What speaks against the scenarios of one workbook, behind what it is called. */
+    private static List<String> findings(String book, Filling.Report report) {
+        List<String> findings = new ArrayList<>();
+        if (report.sizing().isPresent()) {
+            for (ScenarioFinding finding : ScenarioFinding.of(report.sizing().get())) {
+                findings.add(book + finding);
+            }
+        }
+        return findings;
     }
 
     /** Where the results stand; in a comparison those of its workbooks. */
@@ -61,11 +81,14 @@ final class CheckCommand {
         }
     }
 
-    private int say(XlsxBook book, List<Problem> found, int strayed) {
+    private int say(XlsxBook book, List<Problem> found, List<String> findings, int strayed) {
         book.refuseDamaged();
         ProblemList problems = new ProblemList(request.file(), LostNotice.behind(found, book));
         PrintStream out = terminal.out();
         problems.print(out);
+        for (String finding : findings) {
+            out.println("finding: " + request.file().getFileName() + ": " + finding);
+        }
         String packUse = PackUse.in(book).sentence();
         if (!packUse.isEmpty()) {
             out.println("note: " + packUse);
@@ -82,7 +105,12 @@ final class CheckCommand {
                         + counted(problems.count(false), "warning")
                         + ", "
                         + counted(strayed, "overwritten or edited formula")
-                        + ".");
+                        + "."
+                        + (findings.isEmpty()
+                                ? ""
+                                : " "
+                                        + counted(findings.size(), "finding")
+                                        + " on its scenarios."));
         return errors > 0 || strayed > 0 ? ExitCode.PROBLEMS : ExitCode.SUCCESS;
     }
 

@@ -7,7 +7,7 @@ import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.xlsx.Replaced;
 
-/** What a builder wants to see first: one verdict a scenario. */
+/** What a builder wants to see first: one verdict a scenario, with all that was found. */
 final class FillSummary {
     private final PrintStream out;
     private final Sizing sizing;
@@ -22,8 +22,7 @@ final class FillSummary {
         for (ScenarioOutcome scenario : sizing.scenarios()) {
             if (scenario.used()) {
                 used++;
-                ScenarioTexts texts = new ScenarioTexts(sizing, scenario);
-                out.println(texts.title() + ": " + texts.verdict());
+                new ScenarioTexts(sizing, scenario).list(out);
             }
         }
         if (used == 0) {

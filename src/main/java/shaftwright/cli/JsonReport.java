@@ -19,6 +19,7 @@ import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.ViewAngles;
 import shaftwright.shaft.WheelMove;
+import shaftwright.study.CardPrint;
 import shaftwright.study.Cautions;
 import shaftwright.study.Finding;
 import shaftwright.study.Verdict;
@@ -58,6 +59,8 @@ import shaftwright.workbook.StopsAlone;
  *               no shaft to tell of
  *     findings  the gravest first: name, severity (No verdict, Does not fit, Measure again before
  *               cutting or Fits, but), sentence; empty when it fits
+ *     card      what the findings let the shop card print: NOTHING (do not cut), WINDOW, LENGTHS,
+ *               ALL_WITH_NOTE or ALL; the numbers stand below whatever it says
  *     end_to_end_mm, clip_to_clip_mm, race_spacing_mm
  *     shortest_end_to_end_mm, longest_end_to_end_mm, window_mm (negative: short by)
  *     blank (null: none), inner_cut_mm, outer_cut_mm, inner_stub_mm, outer_stub_mm,
@@ -336,6 +339,8 @@ final class JsonReport {
             json.writeStringField("finding", finding(verdict));
             json.writeStringField("verdict", texts.verdict(side));
             findings(verdict);
+            json.writeStringField(
+                    "card", verdict.map(Verdict::card).orElse(CardPrint.NOTHING).name());
             ownLinkage(sizing.ownPathOrNull(side, scenario.number()));
             SideResult result = scenario.side(side).resultOrNull();
             if (result != null) {

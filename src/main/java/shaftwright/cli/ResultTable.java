@@ -16,7 +16,10 @@ import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.GrooveUse;
 import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.SideResult;
+import shaftwright.study.CardPrint;
 import shaftwright.study.Cautions;
+import shaftwright.study.Finding;
+import shaftwright.study.Verdict;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.LongestTravel;
 import shaftwright.travel.StopAlone;
@@ -115,18 +118,20 @@ final class ResultTable {
         ScenarioTexts texts = new ScenarioTexts(sizing, scenario);
         for (Side side : sides) {
             out.println(texts.title() + ", " + side.word());
-            wrapped(texts.verdict(side).isEmpty() ? "Not used." : texts.verdict(side));
+            Optional<Verdict> verdict = sizing.verdict(new Index(side, scenario.number(), 0));
+            verdict.ifPresentOrElse(this::verdict, () -> wrapped("Not used."));
             SidePath own = sizing.ownPathOrNull(side, scenario.number());
             if (own != null) {
                 wrapped("With pick-up points of its own, " + own.linkage().status());
             }
             SideResult result = scenario.side(side).resultOrNull();
-            if (result != null) {
-                shaft(result);
+            if (result != null && verdict.isPresent()) {
+                CardPrint card = verdict.get().card();
+                shaft(result, card);
                 travel(result);
                 allowed(scenario.side(side).travelAllowedOrNull());
                 alone(sizing.stopsAloneOrNull(new Index(side, scenario.number(), 0)));
-                longest(scenario.side(side).longestTravelOrNull());
+                longest(scenario.side(side).longestTravelOrNull(), card);
                 stops(scenario.side(side).stopsOrNull(), side);
                 chances(scenario.side(side).chancesOrNull());
                 strength(scenario.strength(), side);
@@ -139,19 +144,48 @@ final class ResultTable {
         }
     }
 
-    private void shaft(SideResult r) {
-        row("end to end, E", threeWays(r.length().endToEnd()));
-        row("clip to clip, K", threeWays(r.length().clipToClip()));
+    private void verdict(Verdict verdict) {
+        wrapped(verdict.heading(sizing.unit()));
+        for (Finding finding : verdict.findings()) {
+            wrapped("- ", verdict.sentence(finding, sizing.unit()));
+        }
+    }
+
+    /** Lengths as far as the shop card would print them: nobody is to cut by others. */
+    private void shaft(SideResult r, CardPrint card) {
+        if (card.allows(CardPrint.LENGTHS)) {
+            row("end to end, E", threeWays(r.length().endToEnd()));
+            row("clip to clip, K", threeWays(r.length().clipToClip()));
+        }
+        row("window", length(r.window().width()) + window(r, card));
+        if (card.allows(CardPrint.LENGTHS)) {
+            cuts(r.plan());
+        }
         row(
-                "window",
-                length(r.window().width())
-                        + (r.window().fits()
-                                ? ": E from "
-                                        + length(r.choice().shortest().endToEnd())
-                                        + " to "
-                                        + length(r.choice().longest().endToEnd())
-                                : ": no length fits"));
-        Optional<CutPlan> plan = r.plan();
+                "slack",
+                length(r.leastSlackIn().value())
+                        + " before bottoming "
+                        + at(r.leastSlackIn())
+                        + "; "
+                        + length(r.leastSlackOut().value())
+                        + " before pull-out "
+                        + at(r.leastSlackOut()));
+        row("end play", "least " + length(r.leastFreePlay().value()) + " " + at(r.leastFreePlay()));
+    }
+
+    private String window(SideResult r, CardPrint card) {
+        if (!r.window().fits()) {
+            return ": no length fits";
+        }
+        return card.allows(CardPrint.WINDOW)
+                ? ": E from "
+                        + length(r.choice().shortest().endToEnd())
+                        + " to "
+                        + length(r.choice().longest().endToEnd())
+                : "";
+    }
+
+    private void cuts(Optional<CutPlan> plan) {
         row("blank", plan.isPresent() ? plan.get().blank().name() : "none");
         if (plan.isPresent()) {
             CutPlan cut = plan.get();
@@ -164,16 +198,6 @@ final class ResultTable {
                             + length(cut.outer().cut())
                             + grooved(cut.outer()));
         }
-        row(
-                "slack",
-                length(r.leastSlackIn().value())
-                        + " before bottoming "
-                        + at(r.leastSlackIn())
-                        + "; "
-                        + length(r.leastSlackOut().value())
-                        + " before pull-out "
-                        + at(r.leastSlackOut()));
-        row("end play", "least " + length(r.leastFreePlay().value()) + " " + at(r.leastFreePlay()));
     }
 
     private String grooved(EndCut cut) {
@@ -253,7 +277,7 @@ final class ResultTable {
         return up ? alone.up() : alone.down();
     }
 
-    private void longest(LongestTravel longest) {
+    private void longest(LongestTravel longest, CardPrint card) {
         if (longest == null) {
             row("any blank allows", "nothing with the margins kept");
             return;
@@ -273,11 +297,14 @@ final class ResultTable {
                         + ")");
         row(
                 "",
-                "margins kept, with E "
-                        + length(longest.plan().length().endToEnd())
-                        + ", K "
-                        + length(longest.plan().length().clipToClip())
-                        + " from "
+                "margins kept, with "
+                        + (card.allows(CardPrint.LENGTHS)
+                                ? "E "
+                                        + length(longest.plan().length().endToEnd())
+                                        + ", K "
+                                        + length(longest.plan().length().clipToClip())
+                                        + " from "
+                                : "a shaft from ")
                         + longest.plan().blank().name());
     }
 
@@ -453,13 +480,21 @@ final class ResultTable {
     }
 
     private void wrapped(String sentence) {
+        wrapped("", sentence);
+    }
+
+    /** A sentence behind a mark, its further lines set in as far as its first. */
+    private void wrapped(String mark, String sentence) {
+        int width = WIDTH - 2 - mark.length();
+        String indent = mark;
         String rest = sentence;
-        while (rest.length() > WIDTH - 2) {
-            int space = rest.lastIndexOf(' ', WIDTH - 2);
-            int end = space <= 0 ? WIDTH - 2 : space;
-            out.println("  " + rest.substring(0, end));
+        while (rest.length() > width) {
+            int space = rest.lastIndexOf(' ', width);
+            int end = space <= 0 ? width : space;
+            out.println("  " + indent + rest.substring(0, end));
             rest = rest.substring(end).trim();
+            indent = " ".repeat(mark.length());
         }
-        out.println("  " + rest);
+        out.println("  " + indent + rest);
     }
 }

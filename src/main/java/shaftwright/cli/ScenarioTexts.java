@@ -1,5 +1,8 @@
 package shaftwright.cli;
 
+import java.io.PrintStream;
+import shaftwright.study.ListedFinding;
+import shaftwright.study.ScenarioVerdict;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.ScenarioOutcome;
@@ -30,6 +33,15 @@ final class ScenarioTexts {
     /** One side's sentence. */
     String verdict(Side side) {
         return text("side_verdict", side);
+    }
+
+    /** The verdict on both sides, and below it each finding on a line of its own. */
+    void list(PrintStream out) {
+        ScenarioVerdict verdict = sizing.verdict(scenario.number()).orElseThrow();
+        out.println(title() + ": " + verdict.heading(sizing.unit()));
+        for (ListedFinding finding : verdict.listed(sizing.unit())) {
+            out.println("  " + finding.line());
+        }
     }
 
     /** How the overall width stands to the builder's limit, empty when there is none. */

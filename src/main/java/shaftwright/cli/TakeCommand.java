@@ -129,7 +129,7 @@ final class TakeCommand {
                         + " of "
                         + target.getFileName()
                         + " now, on the tape readings there.");
-        out.println(texts.title() + ": " + texts.verdict());
+        texts.list(out);
         list(out, "Parts added: ", plan.added());
         list(out, "Settings that differ and were not taken: ", plan.different());
     }

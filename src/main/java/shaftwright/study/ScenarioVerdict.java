@@ -1,6 +1,8 @@
 package shaftwright.study;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import shaftwright.units.LengthUnit;
@@ -15,8 +17,13 @@ public record ScenarioVerdict(Verdict left, Verdict right) {
                             + " {LEAST_SLACK_IN} before bottoming, {LEAST_SLACK_OUT} before"
                             + " pull-out.");
 
-    public static final String LEFT = "Left: ";
-    public static final String RIGHT = "Right: ";
+    private static final Sentence<PairSlot> BOTH_FIT_BUT =
+            Sentence.of(
+                    PairSlot.class,
+                    "Fits with left E {LEFT_END_TO_END}, right E {RIGHT_END_TO_END}, but:");
+
+    public static final String LEFT = ListedFinding.On.LEFT.words() + ": ";
+    public static final String RIGHT = ListedFinding.On.RIGHT.words() + ": ";
 
     /** Follows the one sentence of the gravest finding, by how many there are besides. */
     public static final String ONE_MORE = " 1 more finding: see Scenarios.";
@@ -70,14 +77,50 @@ public record ScenarioVerdict(Verdict left, Verdict right) {
             return ofLeft + more;
         }
         if (findings().isEmpty()) {
-            return BOTH_FIT.text(
-                    slot ->
-                            slot.text(
-                                    left.side().shaft().orElseThrow(),
-                                    right.side().shaft().orElseThrow(),
-                                    unit));
+            return text(BOTH_FIT, unit);
         }
         return (leftLeads() ? LEFT + ofLeft : RIGHT + ofRight) + more;
+    }
+
+    /** Findings of both sides, the gravest first, each side's own where they read differently. */
+    public List<ListedFinding> listed(LengthUnit unit) {
+        List<ListedFinding> listed = new ArrayList<>();
+        for (Finding finding : findings()) {
+            boolean onLeft = left.findings().contains(finding);
+            boolean onRight = right.findings().contains(finding);
+            String ofLeft = onLeft ? left.sentence(finding, unit) : "";
+            String ofRight = onRight ? right.sentence(finding, unit) : "";
+            if (ofLeft.equals(ofRight)) {
+                listed.add(new ListedFinding(finding, ListedFinding.On.BOTH, ofLeft));
+                continue;
+            }
+            if (onLeft) {
+                listed.add(new ListedFinding(finding, ListedFinding.On.LEFT, ofLeft));
+            }
+            if (onRight) {
+                listed.add(new ListedFinding(finding, ListedFinding.On.RIGHT, ofRight));
+            }
+        }
+        return listed;
+    }
+
+    /** What stands above the list, or all there is to say when nothing was found. */
+    public String heading(LengthUnit unit) {
+        if (findings().isEmpty()) {
+            return text(unit);
+        }
+        return left.card().and(right.card()).allows(CardPrint.LENGTHS)
+                ? text(BOTH_FIT_BUT, unit)
+                : severity().heading();
+    }
+
+    private String text(Sentence<PairSlot> sentence, LengthUnit unit) {
+        return sentence.text(
+                slot ->
+                        slot.text(
+                                left.side().shaft().orElseThrow(),
+                                right.side().shaft().orElseThrow(),
+                                unit));
     }
 
     private String more() {

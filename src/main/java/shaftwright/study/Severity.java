@@ -1,5 +1,7 @@
 package shaftwright.study;
 
+import java.util.Locale;
+
 /** How much a finding weighs, the gravest first. */
 public enum Severity {
     /** Nothing can be judged. */
@@ -48,6 +50,16 @@ public enum Severity {
     /** The same before the sentence that says why. */
     public String lead() {
         return this == FITS_BUT ? words + " " : words + ": ";
+    }
+
+    /** A sentence behind it. */
+    String led(String sentence) {
+        return lead() + sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
+    }
+
+    /** The same above a list that says why. */
+    public String heading() {
+        return words + ":";
     }
 
     /** Whether a side of this severity weighs more than one of that. */

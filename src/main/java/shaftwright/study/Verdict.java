@@ -2,7 +2,6 @@ package shaftwright.study;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import shaftwright.units.LengthUnit;
 
@@ -80,7 +79,7 @@ public record Verdict(SideFacts side, List<Finding> findings) {
         if (findings.isEmpty()) {
             return FITS.text(slot -> slot.text(side, unit));
         }
-        return led(sentences(unit));
+        return severity().led(sentences(unit));
     }
 
     /** Every finding's sentence, empty when there is none. */
@@ -94,12 +93,15 @@ public record Verdict(SideFacts side, List<Finding> findings) {
 
     /** The gravest finding alone, with its severity; or that it fits. */
     public String leadingText(LengthUnit unit) {
-        return findings.isEmpty() ? text(unit) : led(sentence(findings.get(0), unit));
+        return findings.isEmpty() ? text(unit) : severity().led(sentence(findings.get(0), unit));
     }
 
-    private String led(String sentences) {
-        return severity().lead()
-                + sentences.substring(0, 1).toLowerCase(Locale.ROOT)
-                + sentences.substring(1);
+    /** What stands above a list of its findings, or all there is to say when there is none. */
+    public String heading(LengthUnit unit) {
+        if (findings.isEmpty()) {
+            return text(unit);
+        }
+        String warning = card().warning();
+        return (warning.isEmpty() ? "" : warning + " ") + severity().heading();
     }
 }

@@ -186,8 +186,11 @@ class CompareCommandTest {
     @Test
     void checkAcceptsANewComparisonAndNamesAnOverwrittenCell() {
         assertThat(Run.of("check", both).out())
-                .isEqualTo(
-                        "both.xlsx: no errors, no warnings, no overwritten or edited formulas."
+                .contains(
+                        "finding: both.xlsx: book 2, scenario B, left: Does not fit: no length works")
+                .endsWith(
+                        "both.xlsx: no errors, no warnings, no overwritten or edited formulas. 10"
+                                + " findings on its scenarios."
                                 + System.lineSeparator());
         Path spoilt = folder.resolve("spoilt.xlsx");
         EditedBook.replace(both, spoilt, "compare_result_e_left", 1, null);

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,25 +18,76 @@ class FillCommandTest {
     @TempDir private Path folder;
 
     @Test
-    void firstLinesAreTheVerdicts() {
+    void verdictsComeFirstEachWithItsFindingsBelow() {
         Run run = Run.of("fill", Demo.inches(folder));
 
         assertThat(run.code()).isZero();
-        assertThat(run.out().lines().toList())
-                .hasSize(7)
-                .satisfies(
-                        lines ->
-                                assertThat(lines.get(0))
-                                        .startsWith("A As measured, 29 in tyre: Fits: "))
-                .satisfies(
-                        lines ->
-                                assertThat(lines.get(1))
-                                        .startsWith("B Small joints from the shelf: "))
-                .satisfies(
-                        lines ->
-                                assertThat(lines.get(5))
-                                        .startsWith("Caution: a sizing aid, not approval."))
-                .satisfies(lines -> assertThat(lines.get(6)).endsWith("none of them changed."));
+        List<String> lines = run.out().lines().toList();
+        assertThat(lines.subList(0, 9))
+                .satisfiesExactly(
+                        line -> assertThat(line).startsWith("A As measured, 29 in tyre: Fits: "),
+                        line ->
+                                assertThat(line)
+                                        .isEqualTo("B Small joints from the shelf: Does not fit:"),
+                        line -> assertThat(line).startsWith("  Left: No length works, short by "),
+                        line -> assertThat(line).startsWith("  Right: No length works, short by "),
+                        line -> assertThat(line).startsWith("  Both sides: The weakest part ("),
+                        line -> assertThat(line).startsWith("C ").contains(": Fits: "),
+                        line -> assertThat(line).startsWith("D ").endsWith(": Does not fit:"),
+                        line -> assertThat(line).startsWith("  Left: The inner joint reaches "),
+                        line -> assertThat(line).startsWith("  Right: The inner joint reaches "));
+        assertThat(lines.get(lines.size() - 2)).startsWith("Caution: a sizing aid, not approval.");
+        assertThat(lines.get(lines.size() - 1)).endsWith("none of them changed.");
+    }
+
+    @Test
+    void wrongReadingIsSaidOfEveryScenarioThatRestsOnIt() {
+        Run run = Run.of("fill", "--set", "distance_first_left[5]=26 9/16", Demo.inches(folder));
+
+        assertThat(run.out())
+                .contains("A As measured, 29 in tyre: Measure again before cutting:")
+                .contains("C 31 in tyre, hubs 1 in wider: Measure again before cutting:");
+        assertThat(run.out().lines())
+                .filteredOn(
+                        line ->
+                                line.equals(
+                                        "  Left: The readings contradict each other. Measure again:"
+                                                + " row 5, distance or height (about 26 3/16 in"
+                                                + " expected)."))
+                .hasSize(5);
+    }
+
+    @Test
+    void checkSaysWhatSpeaksAgainstScenarios() {
+        Path file = Demo.inches(folder);
+        Run.of("fill", "--set", "distance_first_left[5]=26 9/16", file);
+
+        Run run = Run.of("check", file);
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains(
+                        "finding: forest.xlsx: scenario B, left: Does not fit: no length works,"
+                                + " short by ")
+                .contains(
+                        "finding: forest.xlsx: scenarios A, B, C, D, E, left: Measure again before"
+                                + " cutting: the readings contradict each other.")
+                .contains("finding: forest.xlsx: scenario B, both sides: The weakest part (")
+                .endsWith(
+                        " warning, no overwritten or edited formulas. 6 findings on its scenarios.\n");
+    }
+
+    @Test
+    void checkFindsNothingAgainstAHealthyVariant() {
+        Path file = Demo.inches(folder);
+        Run.of("fill", "--set", "scenario_name[B]=", "--set", "scenario_name[D]=", file);
+
+        Run run = Run.of("check", file);
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .doesNotContain("finding")
+                .endsWith("no errors, no warnings, no overwritten or edited formulas.\n");
     }
 
     @Test
@@ -237,7 +289,7 @@ class FillCommandTest {
         assertThat(run.code()).isEqualTo(ExitCode.PROBLEMS);
         assertThat(run.out())
                 .contains("in place of a formula")
-                .endsWith("1 overwritten or edited formula.\n");
+                .contains(" 1 overwritten or edited formula.");
     }
 
     /** The first cell of a name as a value, its formula gone. */
@@ -258,7 +310,7 @@ class FillCommandTest {
         assertThat(run.code()).isEqualTo(ExitCode.PROBLEMS);
         assertThat(run.out())
                 .contains("another formula than a new workbook has")
-                .endsWith("1 overwritten or edited formula.\n");
+                .contains(" 1 overwritten or edited formula.");
     }
 
     @Test

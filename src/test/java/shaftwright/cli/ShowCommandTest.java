@@ -40,6 +40,78 @@ class ShowCommandTest {
                 .doesNotContain("As measured");
     }
 
+    /** A shaft that must not be cut: nothing in the terminal that one could cut by. */
+    @Test
+    void noLengthsAreShownOfAScenarioThatIsNotToBeCut() {
+        Path file = Demo.inches(folder);
+        Run fits = Run.of("show", "--scenario", "A", "--side", "left", file);
+        Run none = Run.of("show", "--scenario", "B", "--side", "left", file);
+
+        assertThat(fits.out())
+                .contains("end to end, E", "clip to clip, K", "cut off", "E from ", "with E ");
+        assertThat(none.out())
+                .contains("  DO NOT CUT. Does not fit:\n  - No length works, short by ")
+                .contains("\n  - The weakest part (")
+                .contains(": no length fits\n")
+                .doesNotContain(
+                        "end to end, E", "clip to clip, K", "cut off", "E from ", "with E ");
+    }
+
+    @Test
+    void wrongReadingKeepsLengthsBack() {
+        Path file = Demo.inches(folder);
+        Run.of("fill", "--set", "distance_first_left[5]=26 9/16", file);
+
+        Run left = Run.of("show", "--scenario", "A", "--side", "left", file);
+        Run right = Run.of("show", "--scenario", "A", "--side", "right", file);
+
+        assertThat(left.out())
+                .contains(
+                        "  DO NOT CUT. Measure again before cutting:\n  - The readings contradict ")
+                .doesNotContain(
+                        "end to end, E", "clip to clip, K", "cut off", "E from ", "with E ");
+        assertThat(right.out()).contains("end to end, E");
+    }
+
+    @Test
+    void onlyTheWindowIsShownWhereTheShopIncrementMissesIt() {
+        Path file = Demo.inches(folder);
+        Run.of("fill", "--set", "shop_increment=1", "--set", "margin_inward[A]=1", file);
+
+        Run run = Run.of("show", "--scenario", "A", "--side", "left", file);
+
+        assertThat(run.out())
+                .contains("  DO NOT CUT YET. Fits, but:\n  - The window is ")
+                .contains("E from ")
+                .doesNotContain("end to end, E", "clip to clip, K", "cut off", "with E ");
+    }
+
+    @Test
+    void noCutsAreShownWithoutABlank() {
+        Path file = Demo.inches(folder);
+        Run.of("fill", "--set", "hub_shift[A]=4", file);
+
+        Run run = Run.of("show", "--scenario", "A", "--side", "left", file);
+
+        assertThat(run.out())
+                .contains("  NO CUTS YET. Fits, but:\n  - No blank on the list gives ")
+                .contains("end to end, E", "clip to clip, K", "E from ")
+                .doesNotContain("cut off");
+    }
+
+    @Test
+    void jsonKeepsNumbersAndSaysWhatTheCardPrints() throws IOException {
+        List<?> scenarios =
+                (List<?>)
+                        json(Run.of("show", "--json", Demo.inches(folder)).out()).get("scenarios");
+
+        Map<?, ?> fits = (Map<?, ?>) ((Map<?, ?>) scenarios.get(0)).get("left");
+        Map<?, ?> none = (Map<?, ?>) ((Map<?, ?>) scenarios.get(1)).get("left");
+        assertThat(fits.get("card")).isEqualTo("ALL");
+        assertThat(none.get("card")).isEqualTo("NOTHING");
+        assertThat(none.get("end_to_end_mm")).isInstanceOf(Double.class);
+    }
+
     @Test
     void refusesASideThatIsNone() {
         Run run = Run.of("show", "--side", "driver", Demo.inches(folder));
@@ -198,7 +270,7 @@ class ShowCommandTest {
                 .isCloseTo(25.4 * number(file, "longest_total_left", 1), within(1e-9));
         assertThat(Run.of("show", "--scenario", "B", file).out())
                 .containsPattern("any blank allows +\\d+\\.\\d+ in: .* up \\(margin before ")
-                .containsPattern("margins kept, with E .* from 31-spline blank");
+                .containsPattern("margins kept, with a shaft from 31-spline blank");
     }
 
     @Test

@@ -2,6 +2,7 @@ package shaftwright.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import shaftwright.shaft.Binding;
+import shaftwright.study.ListedFinding.On;
 import shaftwright.study.PathFacts.Contradiction;
 import shaftwright.study.WindowFacts.Lower;
 import shaftwright.study.WindowFacts.Upper;
@@ -242,6 +244,81 @@ class VerdictTest {
                                 + " than 0.1° over its limit of 22.0°. Ask for less travel, or"
                                 + " choose a joint for steeper angles. 1 more finding: see"
                                 + " Scenarios.");
+    }
+
+    @Test
+    void listTellsSidesApartAndSaysOnceWhatBothHave() {
+        SideFacts wide = HandMadeSide.spoilt(HandMadeSide.healthy(), Finding.TOO_WIDE);
+        SideFacts right =
+                HandMadeSide.spoilt(
+                        HandMadeSide.spoilt(wide, Finding.OUTER_ANGLE),
+                        Finding.OUTER_BOLTS_TOO_TIGHT);
+        ScenarioVerdict verdict = new ScenarioVerdict(Verdict.of(wide), Verdict.of(right));
+
+        assertThat(verdict.heading(LengthUnit.INCH)).isEqualTo("Does not fit:");
+        assertThat(verdict.listed(LengthUnit.INCH))
+                .extracting(ListedFinding::finding, ListedFinding::on)
+                .containsExactly(
+                        tuple(Finding.OUTER_ANGLE, On.RIGHT),
+                        tuple(Finding.OUTER_BOLTS_TOO_TIGHT, On.RIGHT),
+                        tuple(Finding.TOO_WIDE, On.BOTH));
+        assertThat(verdict.listed(LengthUnit.INCH).get(2).line())
+                .isEqualTo("Both sides: " + Verdict.of(wide).sentences(LengthUnit.INCH));
+    }
+
+    @Test
+    void listHasEachSidesOwnFigures() {
+        Verdict left = of(Finding.OUTER_ANGLE);
+        SideFacts steeper =
+                HandMadeSide.healthy()
+                        .with(
+                                new ShaftFacts(
+                                        HandMadeSide.window(600, 630),
+                                        HandMadeSide.joint(17, 5),
+                                        HandMadeSide.joint(23.5, 6),
+                                        Optional.empty(),
+                                        HandMadeSide.shaft().blank(),
+                                        642.9,
+                                        new Binding(28.7, 24, 127),
+                                        new Binding(13.9, 0, -120.65)));
+        ScenarioVerdict verdict = new ScenarioVerdict(left, Verdict.of(steeper));
+
+        assertThat(verdict.listed(LengthUnit.MILLIMETRE))
+                .extracting(ListedFinding::line)
+                .satisfiesExactly(
+                        line -> assertThat(line).startsWith("Left: The outer joint reaches 22.0°"),
+                        line ->
+                                assertThat(line)
+                                        .startsWith("Right: The outer joint reaches 23.5°"));
+    }
+
+    @Test
+    void shaftsThatFitKeepTheirLengthsAboveTheList() {
+        Verdict wide = of(Finding.TOO_WIDE);
+
+        assertThat(new ScenarioVerdict(wide, wide).heading(LengthUnit.INCH))
+                .isEqualTo("Fits with left E 25.31 in, right E 25.31 in, but:");
+        assertThat(wide.heading(LengthUnit.INCH)).isEqualTo("Fits, but:");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Finding.class)
+    void noLengthStandsAboveTheListOfWhatTheCardKeepsBack(Finding finding) {
+        Verdict verdict = of(finding);
+        String heading = new ScenarioVerdict(verdict, verdict).heading(LengthUnit.INCH);
+
+        assertThat(heading.contains(" in,")).isEqualTo(verdict.card().allows(CardPrint.LENGTHS));
+        assertThat(verdict.heading(LengthUnit.INCH).contains("CUT"))
+                .isEqualTo(!verdict.card().allows(CardPrint.ALL_WITH_NOTE));
+    }
+
+    @Test
+    void healthyScenarioHasNoListAndReadsAsItFits() {
+        Verdict fits = Verdict.of(HandMadeSide.healthy());
+        ScenarioVerdict verdict = new ScenarioVerdict(fits, fits);
+
+        assertThat(verdict.listed(LengthUnit.INCH)).isEmpty();
+        assertThat(verdict.heading(LengthUnit.INCH)).isEqualTo(fits.text(LengthUnit.INCH));
     }
 
     @Test

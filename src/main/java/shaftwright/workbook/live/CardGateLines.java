@@ -24,10 +24,11 @@ enum CardGateLines implements LiveLine.Formula, LiveLine.Core {
     SHOP_E("shop_e", "E of that scenario", Quantity.MILLIMETRE),
     SHOP_K("shop_k", "K of that scenario", Quantity.MILLIMETRE);
 
-    private static final String DO_NOT_CUT = "DO NOT CUT. See the verdict.";
+    private static final String DO_NOT_CUT = CardPrint.NOTHING.warning() + " See the verdict.";
     private static final String NO_STEP =
-            "DO NOT CUT YET. The shop increment misses the window: E ";
-    private static final String NO_BLANK = "NO CUTS YET. No blank gives this length.";
+            CardPrint.WINDOW.warning() + " The shop increment misses the window: E ";
+    private static final String NO_BLANK =
+            CardPrint.LENGTHS.warning() + " No blank gives this length.";
     private static final String NOTE = "Read the verdict before you cut.";
 
     private final String name;
