@@ -382,6 +382,80 @@ public final class CellFunctions extends Component implements XFunctions {
     }
 
     @Override
+    public Object shortestspacing(
+            XPropertySet document,
+            Object reach,
+            Object rise,
+            Object foreaft,
+            Object inwardinner,
+            Object outwardinner,
+            Object inwardouter,
+            Object outwardouter,
+            Object softinner,
+            Object softouter,
+            Object camber,
+            Object toe,
+            Object tilt,
+            Object sweep,
+            Object unit) {
+        return call.of(
+                "SHORTESTSPACING",
+                document,
+                reach,
+                rise,
+                foreaft,
+                inwardinner,
+                outwardinner,
+                inwardouter,
+                outwardouter,
+                softinner,
+                softouter,
+                camber,
+                toe,
+                tilt,
+                sweep,
+                unit);
+    }
+
+    @Override
+    public Object softslack(
+            XPropertySet document,
+            Object reach,
+            Object rise,
+            Object foreaft,
+            Object racespacing,
+            Object inwardinner,
+            Object outwardinner,
+            Object inwardouter,
+            Object outwardouter,
+            Object softinner,
+            Object softouter,
+            Object camber,
+            Object toe,
+            Object tilt,
+            Object sweep,
+            Object unit) {
+        return call.of(
+                "SOFTSLACK",
+                document,
+                reach,
+                rise,
+                foreaft,
+                racespacing,
+                inwardinner,
+                outwardinner,
+                inwardouter,
+                outwardouter,
+                softinner,
+                softouter,
+                camber,
+                toe,
+                tilt,
+                sweep,
+                unit);
+    }
+
+    @Override
     public Object pushin(
             XPropertySet document,
             Object reach,

@@ -66,7 +66,7 @@ final class FunctionsCommand {
                         + function.example().from()
                         + ")");
         if (function.expression().isPresent()) {
-            out.println("Closed form: " + function.expression().get().text());
+            out.println("Closed form: " + function.expression().get().guarded());
         }
         out.println(
                 "Errors: #VALUE! for a text where a number belongs or blocks that do not go together; #NUM! for"

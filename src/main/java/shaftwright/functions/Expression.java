@@ -38,6 +38,11 @@ public final class Expression {
         return text;
     }
 
+    /** The same with what it checks besides each parameter's own range. */
+    public String guarded() {
+        return condition.isEmpty() ? text : "IF(AND(" + condition + ")," + text + ",#NUM!)";
+    }
+
     /** The formula, checks included, with these texts in place of the parameters. */
     public String with(Argument argument) {
         StringBuilder texts = new StringBuilder();

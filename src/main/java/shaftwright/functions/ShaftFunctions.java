@@ -20,6 +20,9 @@ final class ShaftFunctions {
     private static final String VECTOR =
             "|d ± X u ± X n|, each race moved along its own cup's axis";
 
+    private static final String SOFT =
+            "the other race fully in, this one out to its stop: each along its own cup's axis";
+
     private ShaftFunctions() {}
 
     static List<CellFunction> all() {
@@ -114,7 +117,7 @@ final class ShaftFunctions {
                         .angleOrLevel("toe", "toe-in is positive")
                         .angleOrLevel("tilt", "inner flange axis, outer end up")
                         .angleOrLevel("sweep", "inner flange axis, outer end forward")
-                        .formula(PUSHED.replace("INNER", "pushinner").replace("OUTER", "pushouter"))
+                        .formula(pushed("pushinner", "pushouter"))
                         .source(VECTOR)
                         .example(
                                 "√((400 + 20 + 10)² + 100²) = 441.475",
@@ -172,10 +175,7 @@ final class ShaftFunctions {
                         .angleOrLevel("toe", "toe-in is positive")
                         .angleOrLevel("tilt", "inner flange axis, outer end up")
                         .angleOrLevel("sweep", "inner flange axis, outer end forward")
-                        .formula(
-                                "racespacing-"
-                                        + PUSHED.replace("INNER", "(-outwardinner)")
-                                                .replace("OUTER", "(-outwardouter)"))
+                        .formula("racespacing-" + pushed("(-outwardinner)", "(-outwardouter)"))
                         .source(VECTOR)
                         .example(
                                 "430 − √((400 − 20 − 10)² + 100²) = 46.725",
@@ -194,6 +194,53 @@ final class ShaftFunctions {
                                                         .length(
                                                                 -a.number("outwardinner"),
                                                                 -a.number("outwardouter"))),
+                stops(
+                                placed(
+                                        "SHORTESTSPACING",
+                                        "Shortest race spacing at one position that neither pulls out nor takes a joint past an outward stop that is not hard.",
+                                        Measure.LENGTH))
+                        .formula(SHORTEST)
+                        .source(SOFT)
+                        .example(
+                                "soft outer stop: √((400 + 20 − 22)² + 100²) = 410.371",
+                                3,
+                                400,
+                                100,
+                                0,
+                                20,
+                                25,
+                                18,
+                                22,
+                                0,
+                                1,
+                                410.371)
+                        .number(ShaftFunctions::shortest),
+                stops(
+                                placed(
+                                                "SOFTSLACK",
+                                                "How much shorter the shaft could be before it pulls out or takes a joint past an outward stop that is not hard, negative when it does.",
+                                                Measure.LENGTH)
+                                        .length(
+                                                "racespacing",
+                                                POSITIVE,
+                                                "race centre to race centre"))
+                        .formula("racespacing-" + SHORTEST)
+                        .source(SOFT)
+                        .example(
+                                "430 − √((400 + 20 − 22)² + 100²) = 19.629",
+                                3,
+                                400,
+                                100,
+                                0,
+                                430,
+                                20,
+                                25,
+                                18,
+                                22,
+                                0,
+                                1,
+                                19.629)
+                        .number(a -> a.number("racespacing") - shortest(a)),
                 placed(
                                 "PUSHIN",
                                 "How far each race stands toward its cup's back with a shaft in, equal at both ends; negative when pulled outward.",
@@ -244,7 +291,7 @@ final class ShaftFunctions {
                         .lengths(
                                 "shortest",
                                 ANY,
-                                "shortest spacing at each position, margin included")
+                                "shortest spacing at each position, margin included, of SHORTESTSPACING where an outward stop is soft")
                         .lengths(
                                 "longest", ANY, "longest spacing at each position, margin included")
                         .source("vertex of the parabola through the extreme and its neighbours")
@@ -287,6 +334,20 @@ final class ShaftFunctions {
                     + "+(reach+INNER*COS(RADIANS(sweep))*COS(RADIANS(tilt))+OUTER*COS(RADIANS(toe))*COS(RADIANS(camber)))^2"
                     + "+(rise+INNER*SIN(RADIANS(tilt))-OUTER*SIN(RADIANS(camber)))^2)";
 
+    /** The longest of the states at which the shaft, or a stop that is not hard, holds. */
+    private static final String SHORTEST =
+            "MAX("
+                    + pushed("(-outwardinner)", "(-outwardouter)")
+                    + ",IF(softinner>0,"
+                    + pushed("(-outwardinner)", "inwardouter")
+                    + ",0),IF(softouter>0,"
+                    + pushed("inwardinner", "(-outwardouter)")
+                    + ",0))";
+
+    private static String pushed(String inner, String outer) {
+        return PUSHED.replace("INNER", inner).replace("OUTER", outer);
+    }
+
     private static Declaration of(String name, String meaning, Measure result) {
         return new Declaration(Topic.SHAFT, name, meaning, result);
     }
@@ -297,6 +358,46 @@ final class ShaftFunctions {
                 .length("reach", POSITIVE, "sideways from inner to outer joint centre")
                 .length("rise", ANY, "outer centre above inner")
                 .length("foreaft", ANY, "outer centre ahead of inner");
+    }
+
+    /** Goes on with both joints' limits at their angles, and which of them have no hard stop. */
+    private static Declaration stops(Declaration placed) {
+        return placed.length("inwardinner", ANY, "inward limit of the inner joint at its angle")
+                .length("outwardinner", ANY, "outward limit of the inner joint at its angle")
+                .length("inwardouter", ANY, "inward limit of the outer joint at its angle")
+                .length("outwardouter", ANY, "outward limit of the outer joint at its angle")
+                .number(
+                        "softinner",
+                        Measure.NUMBER,
+                        Allowed.within(0, 1),
+                        0,
+                        "1 where only the boot stops the inner joint outward")
+                .number(
+                        "softouter",
+                        Measure.NUMBER,
+                        Allowed.within(0, 1),
+                        0,
+                        "1 where only the boot stops the outer joint outward")
+                .angleOrLevel("camber", "wheel's top outward is positive")
+                .angleOrLevel("toe", "toe-in is positive")
+                .angleOrLevel("tilt", "inner flange axis, outer end up")
+                .angleOrLevel("sweep", "inner flange axis, outer end forward");
+    }
+
+    private static double shortest(Arguments a) {
+        ShaftLine line = Lines.line(a);
+        double inInner = a.number("inwardinner");
+        double outInner = -a.number("outwardinner");
+        double inOuter = a.number("inwardouter");
+        double outOuter = -a.number("outwardouter");
+        double shortest = line.length(outInner, outOuter);
+        if (a.number("softinner") > 0) {
+            shortest = Math.max(shortest, line.length(outInner, inOuter));
+        }
+        if (a.number("softouter") > 0) {
+            shortest = Math.max(shortest, line.length(inInner, outOuter));
+        }
+        return shortest;
     }
 
     private static MountedJoint stub(Arguments a, String name) {

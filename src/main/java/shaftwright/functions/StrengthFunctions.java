@@ -168,7 +168,7 @@ final class StrengthFunctions {
                         .length("bore", NOT_NEGATIVE, "inside diameter of the shaft")
                         .formula(
                                 "16000*torque*(outside*unit_mm/(teeth+1)*(teeth-1.8))/(PI()*((outside*unit_mm/(teeth+1)*(teeth-1.8))^4-(bore*unit_mm)^4))")
-                        .only("AND(teeth=INT(teeth),bore<outside/(teeth+1)*(teeth-1.8))")
+                        .only("teeth=INT(teeth),bore<outside/(teeth+1)*(teeth-1.8)")
                         .source(DUDLEY)
                         .example(
                                 "root 26.2 of outside 29 and 28 teeth: 16 · 10⁶ · 26.2/(π (26.2⁴ -"

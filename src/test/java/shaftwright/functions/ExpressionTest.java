@@ -11,6 +11,7 @@ import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -57,6 +58,16 @@ class ExpressionTest {
             }
         }
         assertThat(numbers).isGreaterThan(SETS / 10);
+    }
+
+    /** Whoever copies the closed form must get no number where the function gives none. */
+    @Test
+    void theClosedFormShownHoldsItsCondition() {
+        assertThat(Catalogue.find("GROOVEINNERWALL").orElseThrow().expression().orElseThrow())
+                .extracting(Expression::guarded)
+                .isEqualTo(
+                        "IF(AND(stub>=ringthickness,groovewidth>=ringthickness),"
+                                + "stub-ringthickness+groovewidth,#NUM!)");
     }
 
     private static int compare(CellFunction function, List<Value> given, CellValue computed) {

@@ -149,6 +149,34 @@ class FunctionPropertiesTest {
     }
 
     @Property
+    void withHardStopsTheShortestShaftIsThatWhichPullsOut(
+            @ForAll @DoubleRange(min = 200, max = 500) double reach,
+            @ForAll @DoubleRange(min = -80, max = 80) double rise,
+            @ForAll @DoubleRange(min = 0, max = 40) double outInner,
+            @ForAll @DoubleRange(min = 0, max = 40) double outOuter) {
+        double slack = number("SLACKOUT", reach, rise, 0, 430, outInner, outOuter);
+
+        assertThat(number("SOFTSLACK", reach, rise, 0, 430, 9, outInner, 9, outOuter))
+                .isCloseTo(slack, within(1e-9));
+        assertThat(number("SHORTESTSPACING", reach, rise, 0, 9, outInner, 9, outOuter))
+                .isCloseTo(430 - slack, within(1e-9));
+    }
+
+    /** One race out to its soft stop while the other is pushed fully in. */
+    @Property
+    void aSoftStopAsksForALongerShaftTheMoreTheOtherRaceMayGoIn(
+            @ForAll @DoubleRange(min = 200, max = 500) double reach,
+            @ForAll @DoubleRange(min = -80, max = 80) double rise,
+            @ForAll @DoubleRange(min = 0, max = 40) double in,
+            @ForAll @DoubleRange(min = 0, max = 40) double out,
+            @ForAll @DoubleRange(min = -5, max = 5) double camber) {
+        assertThat(number("SHORTESTSPACING", reach, rise, 0, 0, out, in, out, 1, 0, camber))
+                .isCloseTo(number("PUSHEDSPACING", reach, rise, 0, -out, in, camber), within(1e-9));
+        assertThat(number("SHORTESTSPACING", reach, rise, 0, in, out, 0, out, 0, 1, camber))
+                .isCloseTo(number("PUSHEDSPACING", reach, rise, 0, in, -out, camber), within(1e-9));
+    }
+
+    @Property
     void moreTorqueMeansMoreStressAndLessLife(
             @ForAll @DoubleRange(min = 10, max = 2000) double torque,
             @ForAll @DoubleRange(min = 1.01, max = 3) double more,
