@@ -74,9 +74,10 @@ enum Command {
     LEVERS(
             "levers",
             "Says what would give a scenario more room, one change at a time: joints, boots, ring"
-                    + " seats, spacers, limit strap, bump stop, where transaxle and hubs stand,"
-                    + " margins. What makes it fit comes first, cheapest first; pairs where no single"
-                    + " change does. Changes nothing.",
+                    + " seats, spacers, limit strap, bump stop, where transaxle and hubs stand."
+                    + " What makes it fit comes first, cheapest first; pairs where no single change"
+                    + " does. Costs are your own prices; what has none is not priced. Changes"
+                    + " nothing.",
             List.of(Parameter.one("FILE", "the workbook")),
             List.of(Option.value("--scenario", "LETTER", "One scenario only."), Options.TRACE),
             List.of("levers shafts.xlsx", "levers --scenario B shafts.xlsx")),

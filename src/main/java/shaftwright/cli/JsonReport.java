@@ -22,6 +22,8 @@ import shaftwright.shaft.WheelMove;
 import shaftwright.study.CardPrint;
 import shaftwright.study.Cautions;
 import shaftwright.study.Finding;
+import shaftwright.study.Price;
+import shaftwright.study.SetCost;
 import shaftwright.study.Verdict;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubPoint;
@@ -92,7 +94,8 @@ import shaftwright.workbook.StopsAlone;
  *                 camber_rad, toe_rad, wheel_rise_mm (wheel centre above ride), track_mm (this
  *                 side's part of the change of track from ride)
  *   tyre_diameter_mm, clearance_ride_mm, clearance_bump_mm, track_mm, overall_width_mm
- *   cost   in the builder's currency: shafts, joints, boots, total, spares
+ *   cost   in the builder's currency: shafts, joints, boots, total, spares (each null where a blank
+ *             or a price is missing), not_priced (what the total lacks: shafts, joints, boots)
  *   strength  of one shaft: torque_engine_nm, torque_clutch_nm, torque_grip_nm,
  *             torque_landing_nm, torque_needed_nm (with the shock factor), weakest_part (null:
  *             none known), least_factor, parts: part, side (left, right or both), torque_nm,
@@ -536,13 +539,23 @@ final class JsonReport {
         number("clearance_bump_mm", scenario.clearanceAtBump());
         number("track_mm", scenario.track());
         number("overall_width_mm", scenario.overallWidth());
+        SetCost cost = scenario.cost();
         json.writeObjectFieldStart("cost");
-        number("shafts", scenario.cost().shafts());
-        number("joints", scenario.cost().joints());
-        number("boots", scenario.cost().boots());
-        number("total", scenario.cost().total());
-        number("spares", scenario.cost().spares());
+        price("shafts", cost.shafts());
+        price("joints", cost.joints());
+        price("boots", cost.boots());
+        price("total", cost.total());
+        price("spares", cost.spares());
+        json.writeArrayFieldStart("not_priced");
+        for (String what : cost.missing()) {
+            json.writeString(what);
+        }
+        json.writeEndArray();
         json.writeEndObject();
+    }
+
+    private void price(String name, Price price) throws IOException {
+        number(name, price.amount().orElse(Double.NaN));
     }
 
     private void number(String name, double value) throws IOException {

@@ -28,8 +28,11 @@ final class LeversCommand {
         if (sizing == null) {
             return ExitCode.PROBLEMS;
         }
+        List<ScenarioOutcome> scenarios =
+                request.has("--scenario")
+                        ? List.of(ScenarioChoice.one(request, sizing))
+                        : ScenarioChoice.of(request, sizing);
         progress.step("Trying changes");
-        List<ScenarioOutcome> scenarios = ScenarioChoice.of(request, sizing);
         for (ScenarioOutcome scenario : scenarios) {
             print(sizing, scenario);
         }
@@ -44,24 +47,32 @@ final class LeversCommand {
         ScenarioTexts texts = new ScenarioTexts(sizing, scenario);
         out.println(texts.title() + ": " + texts.verdict());
         List<Lever> levers = LeverSearch.of(sizing, scenario.number());
-        if (levers.isEmpty()) {
+        if (!scenario.computed()) {
+            out.println("  no change was tried: both sides need a result first");
+        } else if (levers.isEmpty()) {
             out.println("  no change that was tried gives more room");
         } else {
-            out.println("  window gained      cost  then");
+            out.println("  window gained        cost  then");
         }
         for (Lever lever : levers) {
             out.println(line(lever, sizing.unit()));
         }
+        LeverSearch.marginChoice(sizing, scenario.number())
+                .ifPresent(choice -> out.println("  " + choice));
         out.println();
     }
 
     private static String line(Lever lever, LengthUnit unit) {
         boolean inch = unit == LengthUnit.INCH;
+        String cost =
+                lever.cost().amount().isPresent()
+                        ? String.format(Locale.ROOT, "%+.2f", lever.cost().amount().getAsDouble())
+                        : lever.cost().words();
         return String.format(
                 Locale.ROOT,
-                "  %" + (inch ? "+8.3f in" : "+8.1f mm") + " %+11.2f  %-12s  %s",
+                "  %" + (inch ? "+8.3f in" : "+8.1f mm") + " %13s  %-12s  %s",
                 lever.gain() / unit.mm(),
-                lever.cost(),
+                cost,
                 lever.fits() ? "fits" : "does not fit",
                 lever.words());
     }

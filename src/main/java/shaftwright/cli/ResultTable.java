@@ -19,6 +19,7 @@ import shaftwright.shaft.SideResult;
 import shaftwright.study.CardPrint;
 import shaftwright.study.Cautions;
 import shaftwright.study.Finding;
+import shaftwright.study.SetCost;
 import shaftwright.study.Verdict;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.LongestTravel;
@@ -418,17 +419,18 @@ final class ResultTable {
                     length(scenario.overallWidth())
                             + (note.isEmpty() ? "" : "; the limit: " + note));
         }
-        ScenarioOutcome.Cost cost = scenario.cost();
+        SetCost cost = scenario.cost();
         row(
                 "cost",
-                rounded(cost.total(), 2)
-                        + " money: shafts "
-                        + rounded(cost.shafts(), 2)
+                cost.total().words()
+                        + ": shafts "
+                        + cost.shafts().words()
                         + ", joints "
-                        + rounded(cost.joints(), 2)
+                        + cost.joints().words()
                         + ", boots "
-                        + rounded(cost.boots(), 2)
-                        + ", the rest other");
+                        + cost.boots().words()
+                        + ", other costs "
+                        + rounded(cost.other(), 2));
     }
 
     private void known(String label, double mm) {

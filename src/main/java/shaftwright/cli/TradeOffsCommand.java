@@ -3,6 +3,7 @@ package shaftwright.cli;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
+import shaftwright.study.Price;
 import shaftwright.study.Wording;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.ScenarioOutcome;
@@ -66,8 +67,8 @@ final class TradeOffsCommand {
                         : one.innerJoint() + " inside, " + one.outerJoint() + " outside";
         return String.format(
                 Locale.ROOT,
-                "%10.2f " + number + " " + number + " " + number + " " + number + "  %s; %s",
-                one.cost(),
+                "%10s " + number + " " + number + " " + number + " " + number + "  %s; %s",
+                one.cost().isKnown() ? one.cost().words() : Price.NOT_PRICED,
                 one.bump() / unit.mm(),
                 one.droop() / unit.mm(),
                 one.leastSlack() / unit.mm(),

@@ -177,6 +177,7 @@ public final class Contract {
         StrengthInputs.ratings(all);
         DoubtInputs.doubt(all);
         DoubtInputs.spares(all);
+        WorkInputs.declare(all);
         BuiltInputs.declare(all);
         RestraintInputs.declare(all);
         OwnPointInputs.declare(all);

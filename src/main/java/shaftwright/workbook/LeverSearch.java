@@ -3,7 +3,9 @@ package shaftwright.workbook;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import shaftwright.joint.MountedJoint;
+import shaftwright.study.Price;
 import shaftwright.study.Wording;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
@@ -12,7 +14,8 @@ import shaftwright.units.LengthUnit;
 /**
  * What would give a scenario more room: every single change that a builder is likely to think of,
  * computed in full for both sides and ranked. What makes a misfit fit comes first, cheapest first,
- * then what gains most. When no single change does, pairs of them are tried.
+ * then what gains most. When no single change does, pairs of them are tried. Smaller margins are no
+ * change of the vehicle and never among them: they are the builder's choice, said apart.
  *
  * <p>Three amounts are tried, up to a limit that is still a modification and not another vehicle,
  * and below the first that fits the least is found in steps of the shop's scale. Where none fits,
@@ -30,7 +33,7 @@ public final class LeverSearch {
     private final int scenario;
     private final ScenarioOutcome now;
     private final boolean inch;
-    private final List<Lever> found = new ArrayList<>();
+    private final List<Found> found = new ArrayList<>();
 
     private LeverSearch(Sizing sizing, int scenario) {
         this.sizing = sizing;
@@ -49,9 +52,66 @@ public final class LeverSearch {
         if (!search.now.holds() && !search.anyFits()) {
             search.pairs();
         }
-        search.found.sort(new Rank());
-        return List.copyOf(search.found.subList(0, Math.min(MOST, search.found.size())));
+        List<Lever> levers = new ArrayList<>();
+        for (Found one : search.found) {
+            levers.add(one.lever);
+        }
+        levers.sort(new Rank());
+        return List.copyOf(levers.subList(0, Math.min(MOST, levers.size())));
     }
+
+    /**
+     * What a scenario that does not fit lacks of its margins, where smaller ones would do: a
+     * sentence for beside the changes. Empty where its window is not short, or would be short with
+     * no margins at all.
+     */
+    public static Optional<String> marginChoice(Sizing sizing, int scenario) {
+        LeverSearch search = new LeverSearch(sizing, scenario);
+        return search.now.narrowerWindow() < 0 ? search.smallerMargins() : Optional.empty();
+    }
+
+    /** The least that both margins together must give up, the greater one first. */
+    private Optional<String> smallerMargins() {
+        if (!Double.isNaN(sizing.doubts().margin())) {
+            return Optional.empty();
+        }
+        double inward = number("margin_inward");
+        double outward = number("margin_outward");
+        int steps = (int) Math.floor((inward + outward + LEAST_GAIN) / fine());
+        for (int step = 1; step <= steps; step++) {
+            // Equal ones shrink alike; a smaller one is left alone until the other is no greater.
+            double left = inward + outward - step * fine();
+            double less = Math.max(0, Math.min(Math.min(inward, outward), left / 2));
+            double more = Math.max(0, left - less);
+            ScenarioOutcome tried =
+                    sizing.trial(
+                            scenario,
+                            List.of(
+                                    Change.number(
+                                            "margin_inward",
+                                            scenario,
+                                            inward <= outward ? less : more),
+                                    Change.number(
+                                            "margin_outward",
+                                            scenario,
+                                            inward <= outward ? more : less)));
+            if (tried.holds()) {
+                return Optional.of(
+                        "Margins "
+                                + shown(step * fine())
+                                + " smaller in all would do too. How much to keep is your choice:"
+                                + " it is safety given up, not room gained.");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private double fine() {
+        return inch ? 25.4 / 16 : 1;
+    }
+
+    /** A change with the price of the work that it takes. */
+    private record Found(Lever lever, Price work) {}
 
     private static final class Rank implements Comparator<Lever> {
         @Override
@@ -59,8 +119,13 @@ public final class LeverSearch {
             if (a.fits() != b.fits()) {
                 return a.fits() ? -1 : 1;
             }
-            int cheaper = a.fits() ? Double.compare(a.cost(), b.cost()) : 0;
+            int cheaper = a.fits() ? Double.compare(cost(a), cost(b)) : 0;
             return cheaper != 0 ? cheaper : Double.compare(b.gain(), a.gain());
+        }
+
+        /** Nobody knows of what is not priced that it is cheap. */
+        private static double cost(Lever lever) {
+            return lever.cost().amount().orElse(Double.POSITIVE_INFINITY);
         }
     }
 
@@ -95,6 +160,9 @@ public final class LeverSearch {
     /** The usual one, then from the short end to the long one. */
     private static final double[] BIASES = {0.25, 0, 0.5, 0.75, 1};
 
+    /** Each change is made on both sides of the vehicle. */
+    private static final int SIDES = 2;
+
     private static final String[] ENDS = {"inner", "outer", "both"};
 
     private static String[] ends(String end) {
@@ -104,7 +172,7 @@ public final class LeverSearch {
     /** Lengths of the scenario itself. */
     private void lengths() {
         double quarter = inch ? 6.35 : 5;
-        double fine = inch ? 25.4 / 16 : 1;
+        double fine = fine();
         double far = inch ? 76.2 : 75;
         scan(
                 "limit strap",
@@ -113,7 +181,8 @@ public final class LeverSearch {
                 -1,
                 quarter,
                 fine,
-                number("droop_limit") / 2);
+                number("droop_limit") / 2,
+                work("strap_price", SIDES));
         if (text("bump_rule").equalsIgnoreCase("clearance")) {
             scan(
                     "bump stop",
@@ -122,7 +191,8 @@ public final class LeverSearch {
                     1,
                     quarter,
                     fine,
-                    now.side(Side.LEFT).bump() / 2);
+                    now.side(Side.LEFT).bump() / 2,
+                    work("bump_stop_price", SIDES));
         } else {
             scan(
                     "bump stop",
@@ -131,23 +201,23 @@ public final class LeverSearch {
                     -1,
                     quarter,
                     fine,
-                    number("bump_limit") / 2);
+                    number("bump_limit") / 2,
+                    work("bump_stop_price", SIDES));
         }
-        scan("transaxle", " higher", "transaxle_up", 1, quarter, fine, far);
-        scan("transaxle", " lower", "transaxle_up", -1, quarter, fine, far);
-        scan("transaxle", " further forward", "transaxle_forward", 1, quarter, fine, far);
-        scan("transaxle", " further back", "transaxle_forward", -1, quarter, fine, far);
-        scan("hubs", " further out on each side", "hub_shift", 1, quarter, fine, far);
-        scan("hubs", " further in on each side", "hub_shift", -1, quarter, fine, far);
-        scan("inward margin", " smaller", "margin_inward", -1, fine, fine, number("margin_inward"));
-        scan(
-                "outward margin",
-                " smaller",
-                "margin_outward",
-                -1,
-                fine,
-                fine,
-                number("margin_outward"));
+        Price mounts = work("transaxle_price", 1);
+        scan("transaxle", " higher", "transaxle_up", 1, quarter, fine, far, mounts);
+        scan("transaxle", " lower", "transaxle_up", -1, quarter, fine, far, mounts);
+        scan("transaxle", " further forward", "transaxle_forward", 1, quarter, fine, far, mounts);
+        scan("transaxle", " further back", "transaxle_forward", -1, quarter, fine, far, mounts);
+        Price hubs = work("hub_price", SIDES);
+        scan("hubs", " further out on each side", "hub_shift", 1, quarter, fine, far, hubs);
+        scan("hubs", " further in on each side", "hub_shift", -1, quarter, fine, far, hubs);
+    }
+
+    /** So many pieces of work by the builder's price for one. */
+    private Price work(String input, int pieces) {
+        double typed = sizing.inputs().number(input);
+        return Double.isNaN(typed) ? Price.lacking(Price.NOT_PRICED) : Price.of(pieces * typed);
     }
 
     private void scan(
@@ -157,8 +227,9 @@ public final class LeverSearch {
             int sense,
             double coarse,
             double fine,
-            double most) {
-        walk(coarse, fine, most, new Moved(what, how, input, sense));
+            double most,
+            Price work) {
+        walk(coarse, fine, most, new Moved(what, how, input, sense, work));
     }
 
     /** Something of the scenario moved, or a limit taken back. */
@@ -167,12 +238,19 @@ public final class LeverSearch {
         private final String how;
         private final String input;
         private final int sense;
+        private final Price work;
 
-        Moved(String what, String how, String input, int sense) {
+        Moved(String what, String how, String input, int sense, Price work) {
             this.what = what;
             this.how = how;
             this.input = input;
             this.sense = sense;
+            this.work = work;
+        }
+
+        @Override
+        public Price work() {
+            return work;
         }
 
         @Override
@@ -193,22 +271,32 @@ public final class LeverSearch {
             double width = 2 * joint(one).joint().raceHalfWidth();
             most = Math.min(most, width / 4 - number("counterbore_" + one));
         }
-        double fine = inch ? 25.4 / 16 : 1;
         walk(
-                fine,
-                fine,
+                fine(),
+                fine(),
                 most,
-                new Deepened(end, "race", "counterbore_", "ring seat sunk ", " deeper"));
+                new Deepened(
+                        end,
+                        "race",
+                        "counterbore_",
+                        "ring seat sunk ",
+                        " deeper",
+                        work("counterbore_price", SIDES * ends(end).length)));
     }
 
     /** A spacer between joint and cup moves the joint away from the cup's bottom. */
     private void deeperCup(String end) {
-        double fine = inch ? 25.4 / 16 : 1;
         walk(
-                2 * fine,
-                fine,
+                2 * fine(),
+                fine(),
                 inch ? 19.05 : 20,
-                new Deepened(end, "end", "joint_spacer_", "spacer of ", " between joint and cup"));
+                new Deepened(
+                        end,
+                        "end",
+                        "joint_spacer_",
+                        "spacer of ",
+                        " between joint and cup",
+                        work("spacer_price", SIDES * ends(end).length)));
     }
 
     /** The same amount more at one end or at both. */
@@ -218,13 +306,20 @@ public final class LeverSearch {
         private final String input;
         private final String before;
         private final String after;
+        private final Price work;
 
-        Deepened(String end, String what, String input, String before, String after) {
+        Deepened(String end, String what, String input, String before, String after, Price work) {
             this.end = end;
             this.what = what;
             this.input = input;
             this.before = before;
             this.after = after;
+            this.work = work;
+        }
+
+        @Override
+        public Price work() {
+            return work;
         }
 
         @Override
@@ -271,6 +366,9 @@ public final class LeverSearch {
         String words(double amount);
 
         List<Change> changes(double amount);
+
+        /** What the work on the vehicle costs, parts of the tables apart. */
+        Price work();
     }
 
     /**
@@ -279,7 +377,7 @@ public final class LeverSearch {
     private void walk(double coarse, double fine, double most, Means means) {
         if (now.holds()) {
             if (coarse <= most + LEAST_GAIN) {
-                add(means.words(coarse), means.changes(coarse));
+                add(means.words(coarse), means.changes(coarse), means.work());
             }
             return;
         }
@@ -304,7 +402,7 @@ public final class LeverSearch {
         }
         if (best != null) {
             double amount = best.step * fine;
-            add(means.words(amount), means.changes(amount), best.outcome);
+            add(means.words(amount), means.changes(amount), best.outcome, means.work());
         }
     }
 
@@ -333,33 +431,39 @@ public final class LeverSearch {
         return tried.computed() ? tried : null;
     }
 
+    /** A change that takes no work but what its parts cost. */
     private void add(String words, List<Change> changes) {
+        add(words, changes, Price.of(0));
+    }
+
+    private void add(String words, List<Change> changes, Price work) {
         ScenarioOutcome tried = sizing.trial(scenario, changes);
         if (tried.computed()) {
-            add(words, changes, tried);
+            add(words, changes, tried, work);
         }
     }
 
-    private void add(String words, List<Change> changes, ScenarioOutcome tried) {
+    private void add(String words, List<Change> changes, ScenarioOutcome tried, Price work) {
         double gain = tried.narrowerWindow() - now.narrowerWindow();
         boolean cures = tried.holds() && !now.holds();
         if (gain > LEAST_GAIN || cures) {
-            found.add(lever(words, changes, tried));
+            found.add(new Found(lever(words, changes, tried, work), work));
         }
     }
 
-    private Lever lever(String words, List<Change> changes, ScenarioOutcome tried) {
+    private Lever lever(String words, List<Change> changes, ScenarioOutcome tried, Price work) {
+        Price cost = work.plus(tried.cost().total().minus(now.cost().total()));
         return new Lever(
                 words,
                 tried.narrowerWindow() - now.narrowerWindow(),
-                tried.cost().total() - now.cost().total(),
+                cost.isKnown() ? cost : Price.lacking(Price.NOT_PRICED),
                 tried.holds(),
                 changes);
     }
 
     private boolean anyFits() {
-        for (Lever lever : found) {
-            if (lever.fits()) {
+        for (Found one : found) {
+            if (one.lever.fits()) {
                 return true;
             }
         }
@@ -368,24 +472,24 @@ public final class LeverSearch {
 
     /** Two changes at once; those that change the same cell make no pair. */
     private void pairs() {
-        List<Lever> singles = List.copyOf(found);
+        List<Found> singles = List.copyOf(found);
         for (int i = 0; i < singles.size(); i++) {
             for (int j = i + 1; j < singles.size(); j++) {
-                Lever a = singles.get(i);
-                Lever b = singles.get(j);
-                if (!sameCell(a, b)) {
-                    pair(a, b);
+                if (!sameCell(singles.get(i).lever, singles.get(j).lever)) {
+                    pair(singles.get(i), singles.get(j));
                 }
             }
         }
     }
 
-    private void pair(Lever a, Lever b) {
-        List<Change> changes = new ArrayList<>(a.changes());
-        changes.addAll(b.changes());
+    private void pair(Found a, Found b) {
+        List<Change> changes = new ArrayList<>(a.lever.changes());
+        changes.addAll(b.lever.changes());
         ScenarioOutcome tried = sizing.trial(scenario, changes);
         if (tried.holds()) {
-            found.add(lever(a.words() + "; and " + b.words(), changes, tried));
+            Price work = a.work.plus(b.work);
+            String words = a.lever.words() + "; and " + b.lever.words();
+            found.add(new Found(lever(words, changes, tried, work), work));
         }
     }
 

@@ -1,13 +1,11 @@
 package shaftwright.workbook;
 
 import shaftwright.study.ScenarioVerdict;
+import shaftwright.study.SetCost;
 import shaftwright.tyre.Tyre;
 
 /** One scenario column: its tyre, the rows of the parts it picks, both sides, widths and cost. */
 public final class ScenarioOutcome {
-    /** Costs of the set for one vehicle: two shafts, four joints, four boot kits. */
-    public record Cost(double shafts, double joints, double boots, double total, double spares) {}
-
     /** Rows, from 1, of the picked parts; 0 for none. */
     record Picks(int innerJoint, int outerJoint, int innerBoot, int outerBoot, int blank) {}
 
@@ -30,7 +28,7 @@ public final class ScenarioOutcome {
     private final Wheel wheel;
     private final SideOutcome left;
     private final SideOutcome right;
-    private final Cost cost;
+    private final SetCost cost;
 
     /** Studied when it is first asked for: trials of many variants never do. */
     private final StrengthStudy study;
@@ -45,7 +43,7 @@ public final class ScenarioOutcome {
             Wheel wheel,
             SideOutcome left,
             SideOutcome right,
-            Cost cost,
+            SetCost cost,
             StrengthStudy study) {
         this.number = number;
         this.used = used;
@@ -187,8 +185,8 @@ public final class ScenarioOutcome {
         return Tyre.overallWidth(wheel.track(), wheel.sectionWidth());
     }
 
-    /** NaN figures in a column that is not used. */
-    public Cost cost() {
+    /** What the vehicle's set costs; none in a column that is not used. */
+    public SetCost cost() {
         return cost;
     }
 

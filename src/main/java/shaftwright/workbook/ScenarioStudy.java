@@ -3,13 +3,17 @@ package shaftwright.workbook;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import shaftwright.joint.MountedJoint;
+import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.LengthRule;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.SideSetup;
 import shaftwright.study.PathFacts;
+import shaftwright.study.Price;
+import shaftwright.study.SetCost;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.Steer;
@@ -17,7 +21,6 @@ import shaftwright.suspension.Vector;
 import shaftwright.travel.ClearanceRule;
 import shaftwright.tyre.TyreSize;
 import shaftwright.tyre.UnreadableTyreSizeException;
-import shaftwright.workbook.ScenarioOutcome.Cost;
 import shaftwright.workbook.ScenarioOutcome.Picks;
 import shaftwright.workbook.ScenarioOutcome.Wheel;
 
@@ -25,6 +28,8 @@ import shaftwright.workbook.ScenarioOutcome.Wheel;
 final class ScenarioStudy {
     /** Travels nearer than this count as equal, mm; cells compare with six decimals too. */
     private static final double NEAR = 5e-7;
+
+    private static final Price NO_JOINT = Price.lacking("no joint");
 
     private final Sizing sizing;
     private final InputValues inputs;
@@ -491,44 +496,64 @@ final class ScenarioStudy {
                 + inputs.number("hub_face_offset") * outward;
     }
 
-    private Cost cost(
+    private SetCost cost(
             int scenario, boolean used, Picks picks, SideOutcome left, SideOutcome right) {
         if (!used) {
-            return new Cost(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+            return SetCost.NONE;
         }
-        double pair = number("shaft_pair_price", scenario);
-        double shafts = Double.isNaN(pair) ? blankPrice(left) + blankPrice(right) : pair;
-        double joints =
-                2
-                        * (price("joint_price", picks.innerJoint())
-                                + price("joint_price", picks.outerJoint()));
-        double boots =
-                2
-                        * (price("boot_price", picks.innerBoot())
-                                + price("boot_price", picks.outerBoot()));
-        return new Cost(
+        Price shafts = shafts(scenario, left, right);
+        Price inner = jointPrice(picks.innerJoint());
+        Price outer = jointPrice(picks.outerJoint());
+        Price innerBoot = bootPrice(picks.innerBoot());
+        Price outerBoot = bootPrice(picks.outerBoot());
+        Price spares =
+                shafts.times(inputs.number("spare_shafts") / 2)
+                        .plus(inner.times(inputs.number("spare_joints_inner")))
+                        .plus(outer.times(inputs.number("spare_joints_outer")))
+                        .plus(innerBoot.times(inputs.number("spare_boots_inner")))
+                        .plus(outerBoot.times(inputs.number("spare_boots_outer")));
+        return new SetCost(
                 shafts,
-                joints,
-                boots,
-                shafts + joints + boots + number("other_cost", scenario),
-                spares(shafts, picks));
+                picks.innerJoint() * picks.outerJoint() == 0
+                        ? NO_JOINT
+                        : inner.plus(outer).times(2),
+                innerBoot.plus(outerBoot).times(2),
+                number("other_cost", scenario),
+                spares.isKnown() ? spares : Price.lacking(Price.NOT_PRICED));
     }
 
-    private double spares(double shafts, Picks picks) {
-        return inputs.number("spare_shafts") * shafts / 2
-                + inputs.number("spare_joints_inner") * price("joint_price", picks.innerJoint())
-                + inputs.number("spare_joints_outer") * price("joint_price", picks.outerJoint())
-                + inputs.number("spare_boots_inner") * price("boot_price", picks.innerBoot())
-                + inputs.number("spare_boots_outer") * price("boot_price", picks.outerBoot());
+    /** The typed pair's price, else those of the blanks that the shafts are cut from. */
+    private Price shafts(int scenario, SideOutcome left, SideOutcome right) {
+        double pair = number("shaft_pair_price", scenario);
+        if (!Double.isNaN(pair)) {
+            return Price.of(pair);
+        }
+        if (left.resultOrNull() == null || right.resultOrNull() == null) {
+            return Price.lacking("no shaft");
+        }
+        Optional<CutPlan> one = left.resultOrNull().plan();
+        Optional<CutPlan> other = right.resultOrNull().plan();
+        return one.isPresent() && other.isPresent()
+                ? blankPrice(one.get()).plus(blankPrice(other.get()))
+                : Price.lacking("no blank");
     }
 
-    private static double blankPrice(SideOutcome side) {
-        SideResult result = side.resultOrNull();
-        return result == null || result.plan().isEmpty() ? 0 : result.plan().get().blank().price();
+    private Price blankPrice(CutPlan plan) {
+        return price("blank_price", parts.blankSlot(plan.row()));
     }
 
-    private double price(String column, int row) {
-        return row == 0 ? 0 : Parts.orZero(parts.number(column, row - 1));
+    private Price jointPrice(int row) {
+        return row == 0 ? NO_JOINT : price("joint_price", row - 1);
+    }
+
+    /** A joint may be left without a boot. */
+    private Price bootPrice(int row) {
+        return row == 0 ? Price.of(0) : price("boot_price", row - 1);
+    }
+
+    private Price price(String column, int slot) {
+        double typed = parts.number(column, slot);
+        return Price.typed(Double.isNaN(typed) ? OptionalDouble.empty() : OptionalDouble.of(typed));
     }
 
     private double number(String name, int scenario) {

@@ -1,5 +1,7 @@
 package shaftwright.workbook;
 
+import shaftwright.study.Price;
+
 /**
  * A variant of a scenario that fits, and what it is worth.
  *
@@ -10,7 +12,7 @@ package shaftwright.workbook;
  * @param bump travel above ride, mm
  * @param droop travel below ride, mm, positive
  * @param leastSlack least slack before bottoming or pull-out on either side, mm
- * @param cost of the vehicle's set, in the builder's currency
+ * @param cost of the vehicle's set, not known where any of it is not priced
  */
 public record TradeOff(
         String innerJoint,
@@ -20,7 +22,7 @@ public record TradeOff(
         double bump,
         double droop,
         double leastSlack,
-        double cost) {
+        Price cost) {
     /** From full droop to full bump, mm. */
     public double travel() {
         return bump + droop;

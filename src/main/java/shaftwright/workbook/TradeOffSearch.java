@@ -40,17 +40,22 @@ public final class TradeOffSearch {
         List<TradeOff> front =
                 new ArrayList<>(ParetoFront.of(search.candidates(), TradeOffSearch::merits));
         front.sort(
-                Comparator.comparingDouble(TradeOff::cost)
+                Comparator.comparingDouble(TradeOffSearch::cost)
                         .thenComparing(Comparator.comparingDouble(TradeOff::travel).reversed())
                         .thenComparing(
                                 Comparator.comparingDouble(TradeOff::leastSlack).reversed()));
         return List.copyOf(front);
     }
 
+    /** Nobody knows of what is not priced that it is cheap. */
+    private static double cost(TradeOff one) {
+        return one.cost().amount().orElse(Double.POSITIVE_INFINITY);
+    }
+
     /** Differences below a tenth of a millimetre are none. */
     private static double[] merits(TradeOff one) {
         return new double[] {
-            -one.cost(),
+            -cost(one),
             Math.rint(one.travel() * 10),
             Math.rint(Math.min(one.leastSlack(), AMPLE_SLACK) * 10)
         };

@@ -13,20 +13,30 @@ public final class Variants {
 
     private final int scenario;
     private final List<Lever> levers;
+    private final Optional<String> marginChoice;
     private final Optional<Sweep> sweep;
 
-    private Variants(int scenario, List<Lever> levers, Optional<Sweep> sweep) {
+    private Variants(
+            int scenario,
+            List<Lever> levers,
+            Optional<String> marginChoice,
+            Optional<Sweep> sweep) {
         this.scenario = scenario;
         this.levers = List.copyOf(levers);
+        this.marginChoice = marginChoice;
         this.sweep = sweep;
     }
 
     static Variants of(Sizing sizing) {
         int scenario = scenario(sizing);
         if (scenario < 0 || !sizing.scenario(scenario).computed()) {
-            return new Variants(scenario, List.of(), Optional.empty());
+            return new Variants(scenario, List.of(), Optional.empty(), Optional.empty());
         }
-        return new Variants(scenario, LeverSearch.of(sizing, scenario), sweep(sizing, scenario));
+        return new Variants(
+                scenario,
+                LeverSearch.of(sizing, scenario),
+                LeverSearch.marginChoice(sizing, scenario),
+                sweep(sizing, scenario));
     }
 
     /** Zero-based scenario to vary, -1 when none is named or the letter is no column's. */
@@ -85,6 +95,13 @@ public final class Variants {
                             "a letter from A to "
                                     + ScenarioOutcome.letter(sizing.scenarios().size() - 1)
                                     + "; no changes are tried"));
+        } else if (!sizing.scenario(scenario(sizing)).used()) {
+            problems.add(
+                    Problem.warning(
+                            sizing.inputs().placeOrNull("try_scenario", ONLY),
+                            Contract.input("try_scenario").label(),
+                            "\"" + letter + "\"",
+                            "a scenario that has a name; no changes are tried"));
         }
         for (String axis : AXES) {
             String trouble = trouble(sizing, axis);
@@ -120,6 +137,11 @@ public final class Variants {
     /** Changes, best first. */
     public List<Lever> levers() {
         return levers;
+    }
+
+    /** What is to be said of smaller margins, when they would do. */
+    public Optional<String> marginChoice() {
+        return marginChoice;
     }
 
     /** The grid, when its edges are given. */

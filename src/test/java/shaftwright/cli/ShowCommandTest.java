@@ -126,7 +126,7 @@ class ShowCommandTest {
 
         Map<String, Object> report = json(Run.of("show", "--json", file).out());
 
-        assertThat(report).containsEntry("contract", 2.0).containsEntry("unit", "inch");
+        assertThat(report).containsEntry("contract", 3.0).containsEntry("unit", "inch");
         List<?> scenarios = (List<?>) report.get("scenarios");
         assertThat(scenarios).hasSize(5);
         Map<?, ?> left = (Map<?, ?>) ((Map<?, ?>) scenarios.get(0)).get("left");

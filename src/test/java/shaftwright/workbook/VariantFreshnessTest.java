@@ -127,4 +127,12 @@ class VariantFreshnessTest {
         assertThat(report.problems().toString()).contains("no changes are tried");
         assertThat(report.sizing().orElseThrow().variants().levers()).isEmpty();
     }
+
+    @Test
+    void aColumnWithoutANameIsSaidToHaveNothingToTry() {
+        Filling.Report report = with("scenario_name", 1, "");
+
+        assertThat(report.problems().toString())
+                .contains("found \"B\"; expected a scenario that has a name");
+    }
 }

@@ -6,6 +6,7 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import shaftwright.shaft.SideResult;
+import shaftwright.study.Price;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.ScenarioOutcome;
@@ -14,8 +15,6 @@ import shaftwright.workbook.Sizing;
 
 /** The parts list of a scenario: what, how many, price of each, price of the line, spares. */
 record ListedLines(Kind kind, What what) implements LiveLine.Formula, LiveLine.Core {
-    private static final String NO_PRICE = "no price";
-
     /** A row of the list, as a buyer writes it. */
     enum Kind {
         SHAFT_LEFT("shaft_left", "Shaft, left", 1),
@@ -147,6 +146,11 @@ record ListedLines(Kind kind, What what) implements LiveLine.Formula, LiveLine.C
     }
 
     @Override
+    public int revised() {
+        return what == What.PRICE ? 3 : since();
+    }
+
+    @Override
     public String at(Index index) {
         String row = kind.row();
         String given =
@@ -159,14 +163,17 @@ record ListedLines(Kind kind, What what) implements LiveLine.Formula, LiveLine.C
             case PART -> "INDEX(" + kind.table() + "_name," + row + ")&\"\"";
             case COUNT -> String.valueOf(kind.count);
             case EACH -> each(row);
-            case PRICE -> kind.count + "*SUM({list_" + kind.name + "_each})";
+            case PRICE -> {
+                String each = "{list_" + kind.name + "_each}";
+                yield "IF(ISNUMBER(" + each + ")," + kind.count + "*" + each + ",\"\")";
+            }
             case SPARE -> kind.spares() + "_read";
         };
     }
 
     private String each(String row) {
         String price = "INDEX(" + kind.table() + "_price_read," + row + ")";
-        String own = "IF(ISNUMBER(" + price + ")," + price + ",\"" + NO_PRICE + "\")";
+        String own = "IF(ISNUMBER(" + price + ")," + price + ",\"" + Price.NO_PRICE + "\")";
         return kind.isShaft()
                 ? "IF(ISNUMBER({shaft_pair_price_read}),{shaft_pair_price_read}/2," + own + ")"
                 : own;
@@ -188,11 +195,11 @@ record ListedLines(Kind kind, What what) implements LiveLine.Formula, LiveLine.C
             case COUNT -> CellValue.of(kind.count);
             case EACH -> {
                 double each = each(sizing, index, row);
-                yield Double.isNaN(each) ? CellValue.of(NO_PRICE) : CellValue.of(each);
+                yield Double.isNaN(each) ? CellValue.of(Price.NO_PRICE) : CellValue.of(each);
             }
             case PRICE -> {
                 double each = each(sizing, index, row);
-                yield CellValue.of(Double.isNaN(each) ? 0 : kind.count * each);
+                yield ReadLines.shown(kind.count * each);
             }
             case SPARE -> CellValue.of(sizing.inputs().number(kind.spares()));
         };

@@ -4,7 +4,6 @@ import static shaftwright.workbook.Grid.SCENARIO;
 
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
-import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Sizing;
 
 /** The first sheet's list: every scenario with its verdict and cost. */
@@ -46,11 +45,10 @@ enum StartLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        ScenarioOutcome scenario = sizing.scenario(index.scenario());
         return switch (this) {
             case NAME -> CellValue.of(ScenarioLines.title(sizing, index));
             case VERDICT -> CellValue.of(VerdictLines.together(sizing, index.scenario()));
-            case COST -> ReadLines.shown(scenario.cost().total());
+            case COST -> VehicleLines.COST_TOTAL.at(sizing, index);
         };
     }
 }

@@ -32,6 +32,8 @@ enum VariantLines implements LiveLine.Formula, LiveLine.Core {
     LEVER_GAIN("lever_gain", Section.LEVER_BLOCK, Grid.LEVER, "Window gained", SHOWN_LENGTH),
     LEVER_COST("lever_cost", Section.LEVER_BLOCK, Grid.LEVER, "Cost more", MONEY),
     LEVER_THEN("lever_then", Section.LEVER_BLOCK, Grid.LEVER, "Then it", TEXT),
+    /** Apart from the changes, as it is none. */
+    MARGIN_CHOICE("lever_margins", Section.LEVER_BLOCK, Grid.BOOK, "Smaller margins", TEXT),
     ACROSS_VALUE(
             "sweep_across_value", Section.SWEEP_EDGES, Grid.SWEEP_STEP, "Across", SHOWN_LENGTH),
     DOWN_VALUE("sweep_down_value", Section.SWEEP_EDGES, Grid.SWEEP_STEP, "Down", SHOWN_LENGTH),
@@ -59,12 +61,13 @@ enum VariantLines implements LiveLine.Formula, LiveLine.Core {
             lines.add(
                     line.isFigure()
                             ? LiveLine.engine(
-                                    line.name,
-                                    line.section,
-                                    line.grid,
-                                    line.label,
-                                    line.quantity,
-                                    line)
+                                            line.name,
+                                            line.section,
+                                            line.grid,
+                                            line.label,
+                                            line.quantity,
+                                            line)
+                                    .since(line == MARGIN_CHOICE ? 3 : 1)
                             : new LiveLine(
                                     line.name,
                                     line.section,
@@ -166,6 +169,8 @@ enum VariantLines implements LiveLine.Formula, LiveLine.Core {
             case ACROSS_VALUE -> edge(sizing, "sweep_across", index.row());
             case DOWN_VALUE -> edge(sizing, "sweep_down", index.row());
             case LEVER_WORDS, LEVER_GAIN, LEVER_COST, LEVER_THEN -> lever(sizing, index.row());
+            case MARGIN_CHOICE ->
+                    CellValue.of(sizing.variants().marginChoice().orElse(Fingerprint.NOTHING));
             case CELL -> cell(sizing, index.row());
         };
     }
@@ -208,7 +213,7 @@ enum VariantLines implements LiveLine.Formula, LiveLine.Core {
         return switch (this) {
             case LEVER_WORDS -> CellValue.of(lever.words());
             case LEVER_GAIN -> CellValue.of(lever.gain() / sizing.unit().mm());
-            case LEVER_COST -> CellValue.of(lever.cost());
+            case LEVER_COST -> VehicleLines.shown(lever.cost());
             default -> CellValue.of(lever.fits() ? "fits" : "does not fit");
         };
     }

@@ -27,7 +27,7 @@ enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
     BY_CLEARANCE("by_clearance", Section.SCENARIO_WORK, Grid.SCENARIO, "Bump by clearance"),
     COLUMN("column_print", Section.SCENARIO_WORK, Grid.SCENARIO, "Fingerprint of the column");
 
-    /** The workbook's settings that a scenario's result follows from. */
+    /** The workbook's settings that a scenario's result, or a change's cost, follows from. */
     private static final String[] SETTINGS_READ = {
         "shop_increment",
         "inner_tilt",
@@ -44,7 +44,13 @@ enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
         "groove_depth",
         "spline_runout",
         "shaft_end_diameter_inner",
-        "shaft_end_diameter_outer"
+        "shaft_end_diameter_outer",
+        "counterbore_price",
+        "spacer_price",
+        "strap_price",
+        "bump_stop_price",
+        "transaxle_price",
+        "hub_price"
     };
 
     private final String name;
@@ -122,7 +128,7 @@ enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public int revised() {
-        return this == COLUMN ? 2 : since();
+        return this == SETTINGS ? 3 : this == COLUMN ? 2 : since();
     }
 
     @Override

@@ -5,6 +5,8 @@ import static shaftwright.workbook.live.Quantity.MONEY;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 
+import shaftwright.study.Price;
+import shaftwright.study.SetCost;
 import shaftwright.study.Wording;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
@@ -58,28 +60,79 @@ enum VehicleLines implements LiveLine.Formula, LiveLine.Core {
                     + ",\"inside by \"&"
                     + Phrases.length("width_limit_read-{result_width}*tape_mm")
                     + "),\"\")"),
+    /** A number, or what is lacking. */
     COST_SHAFTS(
             "cost_shafts",
             "Shaft pair",
             MONEY,
             "IF({used}=0,\"\",IF(ISNUMBER({shaft_pair_price_read}),{shaft_pair_price_read},"
-                    + blankPrice("left")
-                    + "+"
-                    + blankPrice("right")
+                    + "IF({ready@left}*{ready@right}=0,\"no shaft\","
+                    + "IF({plan_row@left}*{plan_row@right}=0,\"no blank\","
+                    + priced(
+                            "INDEX(blank_price_read,{plan_row@left}),INDEX(blank_price_read,{plan_row@right})",
+                            "")
+                    + "))))"),
+    COST_JOINTS(
+            "cost_joints",
+            "Joints, four",
+            MONEY,
+            "IF({used}=0,\"\",IF({joint_row_in}*{joint_row_out}=0,\"no joint\","
+                    + priced(
+                            "INDEX(joint_price_read,{joint_row_in}),INDEX(joint_price_read,{joint_row_out})",
+                            "2*")
                     + "))"),
-    COST_JOINTS("cost_joints", "Joints, four", MONEY, four("joint")),
-    COST_BOOTS("cost_boots", "Boot kits, four", MONEY, four("boot")),
+    COST_BOOTS(
+            "cost_boots",
+            "Boot kits, four",
+            MONEY,
+            "IF({used}=0,\"\",IF("
+                    + isPriced("boot", "in")
+                    + "*"
+                    + isPriced("boot", "out")
+                    + "=0,\""
+                    + Price.NO_PRICE
+                    + "\",2*("
+                    + price("boot", "in")
+                    + "+"
+                    + price("boot", "out")
+                    + ")))"),
+    /** A number when all is priced, else what is priced and what is not. */
     COST_TOTAL(
             "cost_total",
             "Cost of the vehicle set",
             MONEY,
-            "IF({used}=0,\"\",{cost_shafts}+{cost_joints}+{cost_boots}+SUM({other_cost_read}))"),
+            "IF({used}=0,\"\",IF(COUNT({cost_shafts},{cost_joints},{cost_boots})=3,"
+                    + all()
+                    + ",IF("
+                    + all()
+                    + "=0,\""
+                    + Price.NOT_PRICED
+                    + "\",FIXED(ROUND(ROUND("
+                    + all()
+                    + ",8),2),2,1)&\" without \"&MID("
+                    + unlessPriced("shafts")
+                    + "&"
+                    + unlessPriced("joints")
+                    + "&"
+                    + unlessPriced("boots")
+                    + ",3,99))))"),
     /** Of the scenario's own parts; a spare shaft costs half of the pair. */
     COST_SPARES(
             "cost_spares",
             "Spares",
             MONEY,
-            "IF({used}=0,\"\",spare_shafts_read*{cost_shafts}/2+spare_joints_inner_read*"
+            "IF({used}=0,\"\",IF(IF(spare_shafts_read=0,1,COUNT({cost_shafts}))"
+                    + "*IF(spare_joints_inner_read=0,1,"
+                    + isPriced("joint", "in")
+                    + ")*IF(spare_joints_outer_read=0,1,"
+                    + isPriced("joint", "out")
+                    + ")*IF(spare_boots_inner_read=0,1,"
+                    + isPriced("boot", "in")
+                    + ")*IF(spare_boots_outer_read=0,1,"
+                    + isPriced("boot", "out")
+                    + ")=0,\""
+                    + Price.NOT_PRICED
+                    + "\",spare_shafts_read*SUM({cost_shafts})/2+spare_joints_inner_read*"
                     + price("joint", "in")
                     + "+spare_joints_outer_read*"
                     + price("joint", "out")
@@ -87,12 +140,14 @@ enum VehicleLines implements LiveLine.Formula, LiveLine.Core {
                     + price("boot", "in")
                     + "+spare_boots_outer_read*"
                     + price("boot", "out")
-                    + ")"),
+                    + "))"),
     COST_WITH_SPARES(
             "cost_with_spares",
             "Cost with spares",
             MONEY,
-            "IF({used}=0,\"\",{cost_total}+{cost_spares})");
+            "IF({used}=0,\"\",IF(COUNT({cost_total},{cost_spares})=2,{cost_total}+{cost_spares},\""
+                    + Price.NOT_PRICED
+                    + "\"))");
 
     private final String name;
     private final String label;
@@ -122,7 +177,12 @@ enum VehicleLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public int revised() {
-        return this == WIDTH || this == WIDTH_NOTE ? 2 : since();
+        return switch (this) {
+            case WIDTH, WIDTH_NOTE -> 2;
+            case COST_SHAFTS, COST_JOINTS, COST_BOOTS, COST_TOTAL, COST_SPARES, COST_WITH_SPARES ->
+                    3;
+            default -> since();
+        };
     }
 
     @Override
@@ -136,11 +196,14 @@ enum VehicleLines implements LiveLine.Formula, LiveLine.Core {
         if (this == WIDTH_NOTE) {
             return CellValue.of(widthNote(sizing, scenario));
         }
+        if (quantity == MONEY) {
+            return scenario.used() ? shown(cost(scenario.cost())) : CellValue.of("");
+        }
         double value = core(scenario);
-        return ReadLines.shown(quantity == SHOWN_LENGTH ? value / sizing.unit().mm() : value);
+        return ReadLines.shown(value / sizing.unit().mm());
     }
 
-    /** Value by the core, in mm or money; NaN where there is nothing to tell. */
+    /** Value by the core, mm; NaN where there is nothing to tell. */
     private double core(ScenarioOutcome scenario) {
         return switch (this) {
             case TYRE -> scenario.used() ? scenario.tyreDiameter() : Double.NaN;
@@ -148,14 +211,27 @@ enum VehicleLines implements LiveLine.Formula, LiveLine.Core {
             case CLEARANCE_BUMP -> scenario.clearanceAtBump();
             case TRACK -> scenario.track();
             case WIDTH -> scenario.overallWidth();
-            case COST_SHAFTS -> scenario.cost().shafts();
-            case COST_JOINTS -> scenario.cost().joints();
-            case COST_BOOTS -> scenario.cost().boots();
-            case COST_TOTAL -> scenario.cost().total();
-            case COST_SPARES -> scenario.cost().spares();
-            case COST_WITH_SPARES -> scenario.cost().total() + scenario.cost().spares();
-            case WIDTH_NOTE -> throw new IllegalStateException(name + " is a text");
+            default -> throw new IllegalStateException(name + " is no length");
         };
+    }
+
+    private Price cost(SetCost cost) {
+        return switch (this) {
+            case COST_SHAFTS -> cost.shafts();
+            case COST_JOINTS -> cost.joints();
+            case COST_BOOTS -> cost.boots();
+            case COST_TOTAL -> cost.total();
+            case COST_SPARES -> cost.spares();
+            case COST_WITH_SPARES -> cost.withSpares();
+            default -> throw new IllegalStateException(name + " is no cost");
+        };
+    }
+
+    /** The amount, or what is lacking. */
+    static CellValue shown(Price price) {
+        return price.isKnown()
+                ? CellValue.of(price.amount().getAsDouble())
+                : CellValue.of(price.lacking());
     }
 
     private static String widthNote(Sizing sizing, ScenarioOutcome scenario) {
@@ -183,22 +259,43 @@ enum VehicleLines implements LiveLine.Formula, LiveLine.Core {
                 + "#12})";
     }
 
-    private static String blankPrice(String side) {
-        return "IF({ready@"
-                + side
-                + "}=1,IF({plan_row@"
-                + side
-                + "}=0,0,SUM(INDEX(blank_price_read,{plan_row@"
-                + side
-                + "}))),0)";
+    /** What several cells with prices add up to, where each of them is a number. */
+    private static String priced(String prices, String times) {
+        return "IF(COUNT("
+                + prices
+                + ")<2,\""
+                + Price.NO_PRICE
+                + "\","
+                + times
+                + "SUM("
+                + prices
+                + "))";
     }
 
-    private static String four(String part) {
-        return "IF({used}=0,\"\",2*(" + price(part, "in") + "+" + price(part, "out") + "))";
+    /** 1 where a picked part has a price, or no boot is picked; 0 where not. */
+    private static String isPriced(String part, String end) {
+        String row = "{" + part + "_row_" + end + "}";
+        return "IF("
+                + row
+                + "=0,"
+                + (part.equals("boot") ? 1 : 0)
+                + ",COUNT(INDEX("
+                + part
+                + "_price_read,"
+                + row
+                + ")))";
     }
 
     private static String price(String part, String end) {
         String row = "{" + part + "_row_" + end + "}";
         return "IF(" + row + "=0,0,SUM(INDEX(" + part + "_price_read," + row + ")))";
+    }
+
+    private static String all() {
+        return "SUM({cost_shafts},{cost_joints},{cost_boots},{other_cost_read})";
+    }
+
+    private static String unlessPriced(String what) {
+        return "IF(ISNUMBER({cost_" + what + "}),\"\",\", " + what + "\")";
     }
 }

@@ -104,7 +104,8 @@ final class Look {
                 style -> {
                     style.setBorderBottom(below);
                     style.setVerticalAlignment(VerticalAlignment.CENTER);
-                    style.setWrapText(quantity == Quantity.TEXT);
+                    // Money may be words: what is lacking.
+                    style.setWrapText(quantity == Quantity.TEXT || quantity == Quantity.MONEY);
                     style.setAlignment(
                             quantity == Quantity.TEXT
                                     ? HorizontalAlignment.LEFT

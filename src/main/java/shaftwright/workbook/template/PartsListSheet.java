@@ -29,7 +29,7 @@ final class PartsListSheet {
                 sheet,
                 1,
                 0,
-                "Prices are those that you typed, in your currency. \"no price\" counts as 0.",
+                "Prices are those that you typed, in your currency. A sum that lacks a price says so.",
                 draft.look().note());
         if (columns > 2) {
             sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, Math.min(3, columns - 1)));
@@ -38,6 +38,7 @@ final class PartsListSheet {
         int row = 3;
         for (LiveLine line : LiveLines.all().in(Section.PARTS_LIST)) {
             boolean part = line.quantity() == Quantity.TEXT;
+            boolean twoLines = part || line.name().equals("list_vehicle");
             if (line.name().equals("list_pair")) {
                 Page.heading(draft, sheet, row++, columns, "In all");
             }
@@ -55,7 +56,7 @@ final class PartsListSheet {
                     FIRST,
                     Direction.ACROSS,
                     draft.look().result(line.quantity()));
-            sheet.getRow(row++).setHeightInPoints(part ? 28 : 15);
+            sheet.getRow(row++).setHeightInPoints(twoLines ? 28 : 15);
         }
         sheet.createFreezePane(FIRST, 3);
         Page.printByBreaks(sheet, true, columns + 1);

@@ -33,6 +33,15 @@ final class PartsSheet {
                     "spare_boots_inner",
                     "spare_boots_outer");
 
+    private static final List<String> WORK =
+            List.of(
+                    "counterbore_price",
+                    "spacer_price",
+                    "strap_price",
+                    "bump_stop_price",
+                    "transaxle_price",
+                    "hub_price");
+
     private PartsSheet() {}
 
     static void lay(Draft draft) {
@@ -45,6 +54,7 @@ final class PartsSheet {
         row = table(draft, sheet, row + 1, "Boots", Grid.BOOT);
         row = singles(draft, sheet, row + 1, "Rings, grooves and shaft ends", RING);
         row = singles(draft, sheet, row + 1, "Spares", SPARES);
+        row = singles(draft, sheet, row + 1, "Prices of work", WORK);
         sheet.setRowBreak(row);
         table(
                 draft,

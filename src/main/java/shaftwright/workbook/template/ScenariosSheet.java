@@ -210,7 +210,8 @@ final class ScenariosSheet {
         switch (line.name()) {
             case "result_verdict" -> sheet.getRow(row).setHeightInPoints(SIDE_VERDICT);
             case "result_put_in", "own_status" -> sheet.getRow(row).setHeightInPoints(SENTENCE);
-            case "result_blank", "longest_blank" -> sheet.getRow(row).setHeightInPoints(TWO_LINES);
+            case "result_blank", "longest_blank", "cost_total" ->
+                    sheet.getRow(row).setHeightInPoints(TWO_LINES);
             default -> {
                 // One line does.
             }

@@ -79,7 +79,24 @@ final class VariantsSheet {
         sheet.getRow(head).setHeightInPoints(28);
         int last = head + Grid.LEVER.rows();
         Highlights.verdicts(sheet, new CellRangeAddress(head + 1, last, 7, 7));
-        return last + 1;
+        return margins(draft, sheet, last + 1);
+    }
+
+    /** What smaller margins would do, apart from the changes. */
+    private static int margins(Draft draft, XSSFSheet sheet, int row) {
+        LiveLine line = LiveLines.all().line("lever_margins");
+        draft.text(sheet, row, 0, line.label(), draft.look().label());
+        draft.live(
+                line,
+                Side.LEFT,
+                sheet,
+                row,
+                1,
+                Direction.DOWN,
+                draft.look().engine(line.quantity()));
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 1, COLUMNS - 1));
+        sheet.getRow(row).setHeightInPoints(28);
+        return row + 1;
     }
 
     private static void grid(Draft draft, XSSFSheet sheet, int top) {
