@@ -28,6 +28,7 @@ import shaftwright.study.Verdict;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.LinkagePath;
+import shaftwright.suspension.OffsetEstimate;
 import shaftwright.suspension.ReadingContradiction;
 import shaftwright.suspension.SuspectReading;
 import shaftwright.travel.LongestTravel;
@@ -117,7 +118,10 @@ import shaftwright.workbook.StopsAlone;
  *   linkage   null when there is none; else low_mm, high_mm, length_error_mm, angle_error_rad
  *             (curves off the linkage), readings (null, or how tape and linkage agree: rows,
  *             left_out (suspect rows), agreement WITHIN_TAPE, WITH_OFFSETS or DIFFERENT, off_mm, tape_mm,
- *             off_with_offsets_mm, flange_out_mm, flange_up_mm, datum_out_mm, singular_values)
+ *             off_with_offsets_mm, flange_out_mm, flange_up_mm, datum_out_mm (null: not told alone)
+ *             and of each …_uncertainty_mm (one standard uncertainty), together (what is told of
+ *             several: coefficients flange_out, flange_up, datum_out of the sum, its value_mm,
+ *             uncertainty_mm), singular_values)
  *   restraints  dampers, straps and bump stops that could be worked out: row, name, kind (DAMPER,
  *             STRAP or BUMP_STOP), closed_mm, open_mm, length_ride_mm, length_per_height (negative:
  *             bump closes it), stops_up_mm, stops_down_mm (null: it does not)
@@ -308,15 +312,32 @@ final class JsonReport {
         number("off_mm", calibration.offBefore());
         number("tape_mm", calibration.tape());
         number("off_with_offsets_mm", calibration.offAfter());
-        number("flange_out_mm", calibration.flangeOut());
-        number("flange_up_mm", calibration.flangeUp());
-        number("datum_out_mm", calibration.datumOut());
+        offset("flange_out", calibration.flangeOut());
+        offset("flange_up", calibration.flangeUp());
+        offset("datum_out", calibration.datumOut());
+        json.writeArrayFieldStart("together");
+        for (OffsetEstimate together : calibration.together()) {
+            json.writeStartObject();
+            number("flange_out", together.flangeOut());
+            number("flange_up", together.flangeUp());
+            number("datum_out", together.datumOut());
+            number("value_mm", together.value());
+            number("uncertainty_mm", together.uncertainty());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         json.writeArrayFieldStart("singular_values");
         for (double value : calibration.singularValues()) {
             json.writeNumber(value);
         }
         json.writeEndArray();
         json.writeEndObject();
+    }
+
+    /** What the readings don't tell has no number. */
+    private void offset(String name, OffsetEstimate offset) throws IOException {
+        number(name + "_mm", offset.isTold() ? offset.value() : Double.NaN);
+        number(name + "_uncertainty_mm", offset.uncertainty());
     }
 
     private void ownLinkage(SidePath own) throws IOException {

@@ -82,6 +82,8 @@ final class ResultTable {
                                 + linkage.status());
                 if (!linkage.agreement().isEmpty()) {
                     wrapped(linkage.agreement());
+                    wrapped(linkage.offsets());
+                    wrapped(linkage.untold());
                 }
                 out.println();
             }

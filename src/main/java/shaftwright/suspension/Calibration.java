@@ -11,34 +11,35 @@ import java.util.List;
  * datum farther out along the stub axis. They are found by least squares on the distances read
  * (Gauss-Newton). A combination of offsets that the readings tell worse than {@link #WORST_TOLD} is
  * left at zero: which ones these are shows in the singular values of the derivatives, each of which
- * is σ over the standard uncertainty of its combination.
+ * is σ over the standard uncertainty of its combination. What such a split leaves in each offset
+ * means nothing; what they are together does, and is told as {@link #together}.
  *
  * @param rows number of rows that count: inside the linkage's travel and not suspect
  * @param leftOut numbers of the rows, as typed, that are left out as suspect
- * @param flangeOut output flange farther outward than typed, mm
- * @param flangeUp output flange higher than typed, mm
- * @param datumOut hub datum farther outward along the stub axis than typed, mm
+ * @param flangeOut output flange farther outward than typed
+ * @param flangeUp output flange higher than typed
+ * @param datumOut hub datum farther outward along the stub axis than typed
+ * @param together what the readings tell of offsets that they do not tell alone
  * @param offBefore root mean square of distance read less distance by the linkage as typed, mm
  * @param worstBefore the largest of these differences, with its sign, mm
  * @param worstTravel where that is, mm
  * @param offAfter root mean square with the offsets, mm
  * @param tape what one reading may be off by tape, repeats and height, root mean square, mm
- * @param uncertainties standard uncertainties of the three independent combinations, best first, mm
  * @param singularValues of the weighted derivatives, largest first, without unit
  * @param untold offsets that can't be told from each other, one text a combination
  */
 public record Calibration(
         int rows,
         List<Integer> leftOut,
-        double flangeOut,
-        double flangeUp,
-        double datumOut,
+        OffsetEstimate flangeOut,
+        OffsetEstimate flangeUp,
+        OffsetEstimate datumOut,
+        List<OffsetEstimate> together,
         double offBefore,
         double worstBefore,
         double worstTravel,
         double offAfter,
         double tape,
-        List<Double> uncertainties,
         List<Double> singularValues,
         List<String> untold) {
     /** A combination of offsets that is only known within this is of no use, mm; a choice. */
@@ -58,7 +59,7 @@ public record Calibration(
 
     public Calibration {
         leftOut = List.copyOf(leftOut);
-        uncertainties = List.copyOf(uncertainties);
+        together = List.copyOf(together);
         singularValues = List.copyOf(singularValues);
         untold = List.copyOf(untold);
     }
@@ -139,7 +140,6 @@ public record Calibration(
         private final HubPath path;
         private final List<FittedRow> rows;
         private final double[] offsets = new double[OFFSETS];
-        private final List<Double> uncertainties = new ArrayList<>();
         private final List<Double> singularValues = new ArrayList<>();
         private final List<String> untold = new ArrayList<>();
 
@@ -155,23 +155,27 @@ public record Calibration(
                 worst = Math.abs(residual(row)) > Math.abs(residual(worst)) ? row : worst;
             }
             double worstBefore = residual(worst);
+            SymmetricMatrix normal = null;
             for (int round = 0; round < MOST_ROUNDS; round++) {
-                if (step() < SETTLED) {
+                double[] right = new double[OFFSETS];
+                normal = normal(right);
+                if (apply(normal, right) < SETTLED) {
                     break;
                 }
             }
+            Estimates estimates = new Estimates(normal, offsets);
             return new Calibration(
                     rows.size(),
                     leftOut,
-                    offsets[0],
-                    offsets[1],
-                    offsets[2],
+                    estimates.alone(0),
+                    estimates.alone(1),
+                    estimates.alone(2),
+                    estimates.together(),
                     before,
                     worstBefore,
                     worst.t(),
                     off(),
                     tape(),
-                    uncertainties,
                     singularValues,
                     untold);
         }
@@ -214,10 +218,9 @@ public record Calibration(
             return new HubAtRide(Vector.ZERO, Vector.ZERO, at.camber(), at.toe()).stubAxis();
         }
 
-        /** One step of Gauss and Newton in the combinations that can be told. */
-        private double step() {
+        /** Weighted normal matrix, and the right side to it. */
+        private SymmetricMatrix normal(double[] right) {
             double[][] normal = new double[OFFSETS][OFFSETS];
-            double[] right = new double[OFFSETS];
             for (FittedRow row : rows) {
                 Vector d = vector(row.t());
                 double weight = 1 / (row.readingDeviation() * row.readingDeviation());
@@ -229,7 +232,7 @@ public record Calibration(
                     }
                 }
             }
-            return apply(new SymmetricMatrix(normal), right);
+            return new SymmetricMatrix(normal);
         }
 
         /** Change of the distance with each offset. */
@@ -244,8 +247,8 @@ public record Calibration(
             return new double[] {-d.y() / c, -d.z() / c, (further - nearer) / (2 * small)};
         }
 
+        /** One step of Gauss and Newton in the combinations that can be told; its length, mm. */
         private double apply(SymmetricMatrix normal, double[] right) {
-            uncertainties.clear();
             singularValues.clear();
             untold.clear();
             double largest = 0;
@@ -253,8 +256,7 @@ public record Calibration(
             for (int k : byStrength(normal)) {
                 double root = Math.sqrt(Math.max(0, normal.value(k)));
                 singularValues.add(root);
-                uncertainties.add(1 / root);
-                if (!(1 / root <= WORST_TOLD)) {
+                if (!isTold(normal, k)) {
                     untold.add(combination(normal, k));
                     continue;
                 }
@@ -271,6 +273,10 @@ public record Calibration(
                 largest = Math.max(largest, Math.abs(change[i]));
             }
             return largest;
+        }
+
+        private static boolean isTold(SymmetricMatrix normal, int k) {
+            return 1 / Math.sqrt(Math.max(0, normal.value(k))) <= WORST_TOLD;
         }
 
         private static int[] byStrength(SymmetricMatrix normal) {
@@ -297,6 +303,104 @@ public record Calibration(
                 }
             }
             return text.toString();
+        }
+    }
+
+    /** What the readings tell of the offsets, from the eigenvectors of the normal matrix. */
+    private static final class Estimates {
+        private final SymmetricMatrix normal;
+        private final double[] offsets;
+
+        Estimates(SymmetricMatrix normal, double[] offsets) {
+            this.normal = normal;
+            this.offsets = offsets;
+        }
+
+        OffsetEstimate alone(int offset) {
+            double[] one = new double[offsets.length];
+            one[offset] = 1;
+            return estimate(one);
+        }
+
+        /**
+         * Of two offsets that are not told alone, the combination that is free of what is not told;
+         * of all three, the told combinations themselves.
+         */
+        List<OffsetEstimate> together() {
+            List<Integer> unsure = new ArrayList<>();
+            for (int i = 0; i < offsets.length; i++) {
+                if (!alone(i).isTold()) {
+                    unsure.add(i);
+                }
+            }
+            List<OffsetEstimate> found = new ArrayList<>();
+            if (unsure.size() == 2 && untold().size() == 1) {
+                int k = untold().get(0);
+                double[] free = new double[offsets.length];
+                free[unsure.get(0)] = normal.vector(k, unsure.get(1));
+                free[unsure.get(1)] = -normal.vector(k, unsure.get(0));
+                found.add(estimate(scaled(free)));
+            } else if (unsure.size() == offsets.length) {
+                for (int k : Fit.byStrength(normal)) {
+                    if (Fit.isTold(normal, k)) {
+                        double[] told = new double[offsets.length];
+                        for (int i = 0; i < told.length; i++) {
+                            told[i] = normal.vector(k, i);
+                        }
+                        found.add(estimate(scaled(told)));
+                    }
+                }
+            }
+            return found;
+        }
+
+        private List<Integer> untold() {
+            List<Integer> untold = new ArrayList<>();
+            for (int k = 0; k < offsets.length; k++) {
+                if (!Fit.isTold(normal, k)) {
+                    untold.add(k);
+                }
+            }
+            return untold;
+        }
+
+        /** Coefficients of which none is beyond 1, the one that is named first 1 or nearly so. */
+        private static double[] scaled(double[] coefficients) {
+            double greatest = 0;
+            for (double one : coefficients) {
+                greatest = Math.max(greatest, Math.abs(one));
+            }
+            double sign = 0;
+            double[] scaled = new double[coefficients.length];
+            for (int i = 0; i < scaled.length; i++) {
+                scaled[i] = coefficients[i] / greatest;
+                if (sign == 0 && OffsetEstimate.tenths(scaled[i]) == 10) {
+                    sign = Math.signum(scaled[i]);
+                }
+            }
+            for (int i = 0; i < scaled.length; i++) {
+                scaled[i] *= sign;
+            }
+            return scaled;
+        }
+
+        private OffsetEstimate estimate(double[] coefficients) {
+            double value = 0;
+            double variance = 0;
+            for (int i = 0; i < offsets.length; i++) {
+                value += coefficients[i] * offsets[i];
+            }
+            for (int k = 0; k < offsets.length; k++) {
+                double share = 0;
+                for (int i = 0; i < offsets.length; i++) {
+                    share += coefficients[i] * normal.vector(k, i);
+                }
+                // What a direction has no share of, it makes no less certain.
+                if (Math.abs(share) > 1e-9) {
+                    variance += share * share / Math.max(0, normal.value(k));
+                }
+            }
+            return OffsetEstimate.of(coefficients, value, Math.sqrt(variance));
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubAtRide;
 import shaftwright.suspension.HubPath;
@@ -14,6 +15,7 @@ import shaftwright.suspension.LinkagePath;
 import shaftwright.suspension.LinkageRemark;
 import shaftwright.suspension.LinkageStop;
 import shaftwright.suspension.MeasuredPath;
+import shaftwright.suspension.OffsetEstimate;
 import shaftwright.suspension.UnusableLinkageException;
 import shaftwright.suspension.Vector;
 
@@ -371,6 +373,39 @@ public final class SideLinkage {
             return "";
         }
         return "The readings can't tell " + String.join(", nor ", calibration.untold()) + ".";
+    }
+
+    /** What they tell only of several offsets together; empty when each is told alone. */
+    public String together() {
+        return calibration == null
+                ? ""
+                : calibration.together().stream().map(this::told).collect(Collectors.joining("; "));
+    }
+
+    /** The offsets that the readings tell, alone or together, each with its ±. */
+    public String offsets() {
+        if (calibration == null) {
+            return "";
+        }
+        String told =
+                Stream.concat(
+                                Stream.of(
+                                                calibration.flangeOut(),
+                                                calibration.flangeUp(),
+                                                calibration.datumOut())
+                                        .filter(OffsetEstimate::isTold),
+                                calibration.together().stream())
+                        .map(this::told)
+                        .collect(Collectors.joining("; "));
+        return told.isEmpty() ? "" : "Offsets, ± one standard uncertainty: " + told + ".";
+    }
+
+    private String told(OffsetEstimate estimate) {
+        return estimate.words()
+                + " "
+                + length(estimate.value())
+                + " ± "
+                + length(estimate.uncertainty());
     }
 
     private String length(double mm) {

@@ -13,6 +13,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.hipparchus.linear.SingularValueDecomposition;
@@ -93,9 +94,9 @@ class CalibrationTest {
         Calibration found = Calibration.of(TYPED, readings(flangeOut, flangeUp, datumOut, 0, 1));
 
         assertThat(found.untold()).isEmpty();
-        assertThat(found.flangeOut()).isCloseTo(flangeOut, within(0.05));
-        assertThat(found.flangeUp()).isCloseTo(flangeUp, within(0.05));
-        assertThat(found.datumOut()).isCloseTo(datumOut, within(0.05));
+        assertThat(found.flangeOut().value()).isCloseTo(flangeOut, within(0.05));
+        assertThat(found.flangeUp().value()).isCloseTo(flangeUp, within(0.05));
+        assertThat(found.datumOut().value()).isCloseTo(datumOut, within(0.05));
         // What the path's curves may be off the linkage.
         assertThat(found.offAfter()).isLessThan(LinkagePath.LENGTH_TOLERANCE / 2);
     }
@@ -116,9 +117,12 @@ class CalibrationTest {
                                         .maxIterations(200)
                                         .build());
 
-        assertThat(found.flangeOut()).isCloseTo(optimum.getPoint().getEntry(0), within(0.02));
-        assertThat(found.flangeUp()).isCloseTo(optimum.getPoint().getEntry(1), within(0.02));
-        assertThat(found.datumOut()).isCloseTo(optimum.getPoint().getEntry(2), within(0.02));
+        assertThat(found.flangeOut().value())
+                .isCloseTo(optimum.getPoint().getEntry(0), within(0.02));
+        assertThat(found.flangeUp().value())
+                .isCloseTo(optimum.getPoint().getEntry(1), within(0.02));
+        assertThat(found.datumOut().value())
+                .isCloseTo(optimum.getPoint().getEntry(2), within(0.02));
         assertThat(found.offAfter())
                 .isCloseTo(
                         optimum.getResiduals().getNorm() / Math.sqrt(measured.rows().size()),
@@ -127,6 +131,40 @@ class CalibrationTest {
         for (int k = 0; k < 3; k++) {
             assertThat(found.singularValues().get(k))
                     .isCloseTo(values[k], within(2e-3 * values[k]));
+        }
+        assertThat(found.together()).isEmpty();
+    }
+
+    /** Against the covariance of Hipparchus's weighted Levenberg-Marquardt. */
+    @Test
+    void uncertaintiesAreThoseOfAnotherLeastSquares() {
+        MeasuredPath measured = readings(2, -1.5, 3, 0.005, 7);
+        Calibration found = Calibration.of(TYPED, measured);
+        double[] weights = new double[measured.rows().size()];
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] = Math.pow(measured.rows().get(i).readingDeviation(), -2);
+        }
+        RealVector sigma =
+                new LevenbergMarquardtOptimizer()
+                        .optimize(
+                                new LeastSquaresBuilder()
+                                        .start(new double[3])
+                                        .target(new double[weights.length])
+                                        .weight(MatrixUtils.createRealDiagonalMatrix(weights))
+                                        .model(p -> model(p, measured))
+                                        .maxEvaluations(200)
+                                        .maxIterations(200)
+                                        .build())
+                        .getSigma(1e-14);
+
+        double[] uncertainties = {
+            found.flangeOut().uncertainty(),
+            found.flangeUp().uncertainty(),
+            found.datumOut().uncertainty()
+        };
+        for (int k = 0; k < 3; k++) {
+            assertThat(uncertainties[k])
+                    .isCloseTo(sigma.getEntry(k), within(5e-3 * sigma.getEntry(k)));
         }
     }
 
@@ -162,7 +200,11 @@ class CalibrationTest {
         Calibration found = Calibration.of(TYPED, measured);
         RealVector at =
                 new ArrayRealVector(
-                        new double[] {found.flangeOut(), found.flangeUp(), found.datumOut()});
+                        new double[] {
+                            found.flangeOut().value(),
+                            found.flangeUp().value(),
+                            found.datumOut().value()
+                        });
         Array2DRowRealMatrix slopes =
                 new Array2DRowRealMatrix(model(at, measured).getSecond().getData());
         for (int i = 0; i < slopes.getRowDimension(); i++) {
@@ -212,9 +254,13 @@ class CalibrationTest {
         assertThat(found.agreement()).isEqualTo(Calibration.Agreement.DIFFERENT);
     }
 
-    /** With a hub that keeps its camber, the datum's offset is the flange's the other way round. */
+    /**
+     * With a hub that keeps its camber, the datum's offset is the flange's the other way round: the
+     * readings tell what both are together. Its uncertainty is that of either one with the other
+     * known, by Hipparchus's covariance of the two slopes that are left.
+     */
     @Test
-    void offsetsThatActAlikeAreLeftAlone() {
+    void offsetsThatActAlikeAreToldTogetherAndNotInHalves() {
         HubPath straight =
                 new HubPath(
                         -160,
@@ -236,8 +282,65 @@ class CalibrationTest {
         Calibration found = Calibration.of(straight, measured);
 
         assertThat(found.untold()).containsExactly("output flange sideways from hub datum offset");
-        assertThat(found.datumOut() - found.flangeOut()).isCloseTo(4, within(0.05));
-        assertThat(found.datumOut()).isCloseTo(-found.flangeOut(), within(1e-6));
+        assertThat(found.flangeOut().isTold()).isFalse();
+        assertThat(found.datumOut().isTold()).isFalse();
+        assertThat(found.together()).hasSize(1);
+        OffsetEstimate together = found.together().get(0);
+        assertThat(together.words()).isEqualTo("flange out less datum out");
+        assertThat(together.value()).isCloseTo(-4, within(0.05));
+
+        RealMatrix slopes = new Array2DRowRealMatrix(9, 2);
+        for (int i = 0; i < 9; i++) {
+            FittedRow row = measured.rows().get(i);
+            HubPoint at = straight.at(row.t());
+            double c = Math.hypot(Math.hypot(at.foreAft(), at.reach() + 4), at.rise());
+            slopes.setEntry(i, 0, (at.reach() + 4) / c / row.readingDeviation());
+            slopes.setEntry(i, 1, -at.rise() / c / row.readingDeviation());
+        }
+        RealMatrix covariance = MatrixUtils.inverse(slopes.transposeMultiply(slopes));
+        assertThat(together.uncertainty())
+                .isCloseTo(Math.sqrt(covariance.getEntry(0, 0)), within(1e-3));
+        assertThat(found.flangeUp().uncertainty())
+                .isCloseTo(Math.sqrt(covariance.getEntry(1, 1)), within(1e-3));
+    }
+
+    /** A hub that leans a little either way makes one of the two count for a trifle less. */
+    @Test
+    void aDifferenceOfOffsetsKeepsItsSignWhicheverCountsForMore() {
+        for (double camber : new double[] {-0.12, -0.04, 0.04, 0.12}) {
+            HubPath leaning =
+                    new HubPath(
+                            -160,
+                            150,
+                            -55,
+                            Polynomial.of(6),
+                            Polynomial.of(370_000, -3000, -15_000),
+                            Polynomial.of(camber),
+                            Polynomial.ZERO,
+                            FitDoubt.NONE);
+            List<TapeRow> rows = new ArrayList<>();
+            for (int i = 0; i < 9; i++) {
+                double t = -150 + 35 * i;
+                HubPoint at = leaning.at(t);
+                double further = Math.hypot(Math.hypot(at.foreAft(), at.reach() + 4), at.rise());
+                rows.add(TapeRow.of(i + 1, RIDE + t, further));
+            }
+            MeasuredPath measured = MeasuredPath.fit(rows, RIDE, INNER, TapeSettings.of(1.5, 1.5));
+            Calibration found = Calibration.of(leaning, measured);
+
+            OffsetEstimate together = found.together().get(0);
+            assertThat(together.words()).startsWith("flange out less datum out");
+            assertThat(together.value()).isCloseTo(-4, within(0.1 + 2 * together.uncertainty()));
+        }
+    }
+
+    @Test
+    void aSumOfOffsetsIsNamedByItsGreatestPart() {
+        assertThat(new OffsetEstimate(1, 0.01, -0.98, 5.8, 0.4).words())
+                .isEqualTo("flange out less datum out");
+        assertThat(new OffsetEstimate(0.42, 1, 0.31, 1, 1).words())
+                .isEqualTo("flange up and 0.4 × flange out and 0.3 × datum out");
+        assertThat(new OffsetEstimate(0, 1, 0, 1, 1).words()).isEqualTo("flange up");
     }
 
     @Test

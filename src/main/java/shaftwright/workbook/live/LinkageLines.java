@@ -13,6 +13,7 @@ import static shaftwright.workbook.live.Quantity.WHOLE;
 import shaftwright.study.Wording;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.LinkagePath;
+import shaftwright.suspension.OffsetEstimate;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
@@ -30,8 +31,12 @@ enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
     TAPE("tape_share", "… of which the tape explains", SHOWN_LENGTH),
     OFF_AFTER("off_after", "… left with the offsets below", SHOWN_LENGTH),
     FLANGE_OUT("flange_out", "Output flange farther out than typed", SHOWN_LENGTH),
+    FLANGE_OUT_DOUBT("flange_out_uncertainty", "… ± (one standard uncertainty)", SHOWN_LENGTH),
     FLANGE_UP("flange_up", "Output flange higher than typed", SHOWN_LENGTH),
+    FLANGE_UP_DOUBT("flange_up_uncertainty", "… ± (one standard uncertainty)", SHOWN_LENGTH),
     DATUM_OUT("datum_out", "Outer datum farther out than typed", SHOWN_LENGTH),
+    DATUM_OUT_DOUBT("datum_out_uncertainty", "… ± (one standard uncertainty)", SHOWN_LENGTH),
+    TOGETHER("together", "Told only together, ± one standard uncertainty", TEXT),
     TOLD("told", "How well the readings tell offsets (singular values)", TEXT),
     UNTOLD("untold", "What they can't tell", TEXT),
     LOW("low", "Lowest travel solved", MILLIMETRE),
@@ -78,7 +83,8 @@ enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
                         .measured("linkage_up_read", "linkage_down_read", "tape_mm");
         BLOCK.revised(2).stamp(lines, all, "COUNT({point_height_used:all})>0", STATUS);
         for (LinkageLines line : values()) {
-            BLOCK.figure(lines, line.figure, line.label, line.quantity, line, line);
+            EngineBlock block = line.isOfVersionThree() ? BLOCK.since(3) : BLOCK;
+            block.figure(lines, line.figure, line.label, line.quantity, line, line);
         }
         for (HubCurve curve : HubCurve.values()) {
             lines.add(
@@ -110,6 +116,10 @@ enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
             case STATUS -> linkage.isTyped();
             case AGREEMENT, OFF_BEFORE, TAPE, OFF_AFTER, FLANGE_OUT, FLANGE_UP, DATUM_OUT, TOLD ->
                     linkage.calibration().isPresent();
+            case FLANGE_OUT_DOUBT, FLANGE_UP_DOUBT, DATUM_OUT_DOUBT ->
+                    linkage.calibration().isPresent()
+                            && offset(linkage.calibration().get()).isTold();
+            case TOGETHER -> !linkage.together().isEmpty();
             case UNTOLD -> !linkage.untold().isEmpty();
             case LOW, HIGH, LENGTH_ERROR, ANGLE_ERROR, DOUBT -> linkage.path().isPresent();
         };
@@ -123,8 +133,18 @@ enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
             case AGREEMENT -> CellValue.of(linkage.agreement());
             case UNTOLD -> CellValue.of(linkage.untold());
             case TOLD -> CellValue.of(told(linkage.calibration().get()));
-            case OFF_BEFORE, TAPE, OFF_AFTER, FLANGE_OUT, FLANGE_UP, DATUM_OUT ->
-                    CellValue.of(offset(linkage.calibration().get()) / sizing.unit().mm());
+            case TOGETHER -> CellValue.of(linkage.together());
+            case OFF_BEFORE, TAPE, OFF_AFTER ->
+                    CellValue.of(off(linkage.calibration().get()) / sizing.unit().mm());
+            case FLANGE_OUT, FLANGE_UP, DATUM_OUT -> {
+                OffsetEstimate offset = offset(linkage.calibration().get());
+                yield offset.isTold()
+                        ? CellValue.of(offset.value() / sizing.unit().mm())
+                        : CellValue.of("not told alone");
+            }
+            case FLANGE_OUT_DOUBT, FLANGE_UP_DOUBT, DATUM_OUT_DOUBT ->
+                    CellValue.of(
+                            offset(linkage.calibration().get()).uncertainty() / sizing.unit().mm());
             case LOW, HIGH, LENGTH_ERROR, ANGLE_ERROR -> CellValue.of(figure(linkage.path().get()));
             case DOUBT -> CellValue.of(linkage.doubt());
         };
@@ -138,15 +158,28 @@ enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
         return text.toString();
     }
 
-    private double offset(Calibration calibration) {
+    private boolean isOfVersionThree() {
+        return switch (this) {
+            case FLANGE_OUT_DOUBT, FLANGE_UP_DOUBT, DATUM_OUT_DOUBT, TOGETHER -> true;
+            default -> false;
+        };
+    }
+
+    private double off(Calibration calibration) {
         return switch (this) {
             case OFF_BEFORE -> calibration.offBefore();
             case TAPE -> calibration.tape();
             case OFF_AFTER -> calibration.offAfter();
-            case FLANGE_OUT -> calibration.flangeOut();
-            case FLANGE_UP -> calibration.flangeUp();
-            case DATUM_OUT -> calibration.datumOut();
             default -> throw new IllegalStateException(figure + " is none of the comparison's");
+        };
+    }
+
+    private OffsetEstimate offset(Calibration calibration) {
+        return switch (this) {
+            case FLANGE_OUT, FLANGE_OUT_DOUBT -> calibration.flangeOut();
+            case FLANGE_UP, FLANGE_UP_DOUBT -> calibration.flangeUp();
+            case DATUM_OUT, DATUM_OUT_DOUBT -> calibration.datumOut();
+            default -> throw new IllegalStateException(figure + " is no offset");
         };
     }
 
