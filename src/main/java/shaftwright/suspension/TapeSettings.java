@@ -24,13 +24,13 @@ public record TapeSettings(
 
     /**
      * Standard uncertainty that plumb lines and a square add to the tape where a fore-aft offset is
-     * read, mm; common practice, no source.
+     * read, mm; own assumption.
      */
     public static final double PLUMB_DEVIATION = 1;
 
     /**
      * Standard uncertainty of a camber or toe as it is read at a hub: the gauge and how it sits;
-     * rad, a third of a degree or so; common practice, no source.
+     * rad, a third of a degree or so; own assumption.
      */
     public static final double ANGLE_DEVIATION = Math.toRadians(0.3);
 

@@ -1197,7 +1197,7 @@ public final class Contract {
                 length(
                         "sweep_" + name + "_first",
                         BOOK,
-                        "… from",
+                        "Varied " + word + ", from",
                         OFFSET,
                         any,
                         "Its smallest value in the grid. Empty: no grid."));
@@ -1205,7 +1205,7 @@ public final class Contract {
                 length(
                         "sweep_" + name + "_last",
                         BOOK,
-                        "… to",
+                        "Varied " + word + ", to",
                         OFFSET,
                         any,
                         "Its greatest value in the grid."));

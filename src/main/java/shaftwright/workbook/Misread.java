@@ -16,9 +16,6 @@ public final class Misread {
     /** Said of a number that its input does not allow. */
     public static final String OUT_OF_RANGE = " is out of range (is the unit right?)";
 
-    /** What stands between {@link #subject} and a row's number. */
-    public static final String ROW = ", row ";
-
     private static final Misread NOTHING = new Misread("", List.of());
 
     private final String shared;
@@ -91,7 +88,7 @@ public final class Misread {
             for (int row = 0; row < inputs.rows(input.name(), side); row++) {
                 if (flaw(inputs, input, new Index(side, 0, row)).equals(flaw)) {
                     return subject(input, side)
-                            + (input.grid().rows() > 1 ? ROW + (row + 1) + "," : "")
+                            + (input.grid().rows() > 1 ? row + 1 + "," : "")
                             + flaw;
                 }
             }
@@ -99,9 +96,42 @@ public final class Misread {
         return "";
     }
 
-    /** Label and side of an input. */
+    /**
+     * Label, side and table of an input, as a sentence about it begins; the number of the row and a
+     * comma follow where there are several. The label stands in quotes, since many are no nouns
+     * ("Angle gauge reads to").
+     */
     public static String subject(Input input, Side side) {
-        return input.grid().sided() ? input.label() + ", " + side.word() : input.label();
+        String subject = quoted(input) + (input.grid().sided() ? ", " + side.word() : "");
+        if (input.grid().rows() > 1) {
+            return subject + ", " + row(input.grid()) + " ";
+        }
+        return subject + (input.grid().sided() ? "," : "");
+    }
+
+    /** An input as a sentence about it begins in a scenario's column. */
+    public static String quoted(Input input) {
+        return '"' + input.label() + '"';
+    }
+
+    /** What a row of a table is called: several tables have a price or a diameter. */
+    private static String row(Grid grid) {
+        return switch (grid) {
+            case LINKAGE_POINT -> "pick-up point";
+            case OWN_POINT -> "own pick-up point";
+            case JOINT -> "joint row";
+            case BENCH -> "bench row";
+            case BOOT -> "boot row";
+            case BLANK -> "blank row";
+            case MATERIAL -> "material row";
+            case RATED -> "rated joint row";
+            case RATING -> "rating row";
+            case DUTY -> "duty row";
+            case DOUBT -> "doubt row";
+            case RESTRAINT -> "damper row";
+            case TUBE -> "tube row";
+            default -> "row";
+        };
     }
 
     private static String column(InputValues inputs, int scenario) {
@@ -109,7 +139,7 @@ public final class Misread {
             for (Input input : Contract.inputs(Grid.SCENARIO)) {
                 if (input.kind().numeric()
                         && flaw(inputs, input, new Index(Side.LEFT, scenario, 0)).equals(flaw)) {
-                    return input.label() + flaw;
+                    return quoted(input) + flaw;
                 }
             }
         }

@@ -25,7 +25,7 @@ class OutOfRangeTest {
         for (Input input : everySoMany()) {
             String name = input.definedName(Side.LEFT);
             Path file = OutOfRangeWorkbooks.write(folder, name, 0, CellValue.of(1e7));
-            assertThat(OutOfRangeWorkbooks.misread(file)).startsWith(input.label());
+            assertThat(OutOfRangeWorkbooks.misread(file)).startsWith('"' + input.label() + '"');
             try (PoiRecalculation poi = PoiRecalculation.of(file)) {
                 complaints.addAll(OutOfRangeWorkbooks.complaints(file, poi::value));
             }
@@ -40,9 +40,18 @@ class OutOfRangeTest {
             CellPlace verdict = XlsxBook.open(file).names().get("verdict").place(0);
             assertThat(poi.value(verdict).toString())
                     .contains(
-                            "No verdict: outer datum height, left, row 3, is out of range (is the"
-                                    + " unit right?).");
+                            "No verdict: \"Outer datum height\", left, row 3, is out of range"
+                                    + " (is the unit right?).");
         }
+    }
+
+    /** Several tables have a price or a diameter, both edges of the grid of variants an end. */
+    @Test
+    void noTwoInputsAreNamedAlike() {
+        assertThat(Contract.inputs())
+                .filteredOn(input -> input.kind().numeric())
+                .extracting(input -> Misread.subject(input, Side.LEFT))
+                .doesNotHaveDuplicates();
     }
 
     private static List<Input> everySoMany() {

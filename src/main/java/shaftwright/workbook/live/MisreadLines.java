@@ -23,6 +23,9 @@ final class MisreadLines {
     /** The first cell of a scenario that can't be used. */
     static final String COLUMN = "misread_column";
 
+    /** Contract version since which labels stand in quotes. */
+    private static final int QUOTED = 3;
+
     private MisreadLines() {}
 
     /** Of all inputs but the scenarios' own, whose reading lines must be there. */
@@ -80,6 +83,11 @@ final class MisreadLines {
         return before;
     }
 
+    /** A text literal. */
+    private static String text(String text) {
+        return '"' + text.replace("\"", "\"\"") + '"';
+    }
+
     private static LiveLine line(
             String name, Section section, Grid grid, String label, String formula) {
         return new LiveLine(
@@ -90,7 +98,8 @@ final class MisreadLines {
                         Quantity.TEXT,
                         new Written(formula),
                         Nothing.SAID)
-                .since(ReadLines.RANGES);
+                .since(ReadLines.RANGES)
+                .revised(QUOTED);
     }
 
     private static String first(String text, String other) {
@@ -110,7 +119,7 @@ final class MisreadLines {
         StringBuilder labels = new StringBuilder();
         for (Input input : Contract.inputs(Grid.SCENARIO)) {
             if (input.kind().numeric()) {
-                labels.append(",\"").append(input.label()).append('"');
+                labels.append(',').append(text(Misread.quoted(input)));
             }
         }
         String range = ScenarioLines.numbers();
@@ -171,24 +180,28 @@ final class MisreadLines {
         }
 
         @Override
+        public int revised() {
+            return Math.max(QUOTED, input.since());
+        }
+
+        @Override
         public String at(Index index) {
             String own = own(index.side());
             return before.isEmpty() ? own : first("{" + before + "}", own);
         }
 
         private String own(Side side) {
-            String subject = "\"" + Misread.subject(input, side);
+            String subject = text(Misread.subject(input, side));
             if (input.grid().rows() == 1) {
                 String cell = "{" + read(input) + "}";
-                return "IF(" + count(cell) + "=0,\"\"," + subject + "\"&" + flaw(cell) + ")";
+                return "IF(" + count(cell) + "=0,\"\"," + subject + "&" + flaw(cell) + ")";
             }
             String range = "{" + read(input) + ":all}";
             return "IF("
                     + count(range)
                     + "=0,\"\","
                     + subject
-                    + Misread.ROW
-                    + "\"&"
+                    + "&"
                     + place(range)
                     + "&\",\"&"
                     + flaw(range)

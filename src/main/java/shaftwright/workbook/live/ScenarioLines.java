@@ -87,7 +87,8 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
     @Override
     public int revised() {
         return switch (this) {
-            case TYRE_SIZE, TYRE_SECTION, TROUBLE -> 2;
+            case TYRE_SIZE, TYRE_SECTION -> 2;
+            case TROUBLE -> 3;
             default -> since();
         };
     }
@@ -214,8 +215,9 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                 + MisreadLines.COLUMN
                 + "},IF(COUNTIF({tyre_size_read>tyre_section_read},\""
                 + UNREADABLE
-                + "\")>0,\""
-                + Contract.input("tyre_size").label()
+                + "\")>0,\"\""
+                + Misread.quoted(Contract.input("tyre_size"))
+                + "\"\"&\""
                 + Misread.CANT_BE_READ
                 + "\",IF(AND(LEN({scenario_name})>0,{bump_rule}<>\"\",{bump_rule}<>\"typed\","
                 + "{bump_rule}<>\"clearance\"),\"the bump rule is neither typed nor clearance\","
@@ -237,7 +239,7 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                 + "\",\"\"),IF(ISNUMBER({bump_limit_read}),\"\",\""
                 + Sizing.NO_BUMP
                 + "\"))))"
-                + "))))))))))))))))))))),\""
+                + "))))))))))))))))),\""
                 + CANNOT_BE_READ
                 + "\")";
     }
@@ -249,21 +251,7 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                 + MountLoad.DRIVE.word()
                 + "\",{mount_load}<>\""
                 + MountLoad.OVERRUN.word()
-                + "\"),\"what pushes the drive unit is none of the words offered\","
-                + unread(MountLoad.DRIVE)
-                + unread(MountLoad.OVERRUN);
-    }
-
-    private static String unread(MountLoad load) {
-        StringBuilder moves = new StringBuilder();
-        for (String way : MountLoad.WAYS) {
-            moves.append(moves.isEmpty() ? "" : ",").append(ReadLines.name(load.input(way)));
-        }
-        return "IF(IF({mount_load}=\""
-                + load.word()
-                + "\",COUNT("
-                + moves
-                + ")<4,FALSE),\"how far the drive unit moves can't be read\",";
+                + "\"),\"what pushes the drive unit is none of the words offered\",";
     }
 
     private static String joint(String end, String suffix) {
@@ -300,16 +288,6 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private static String part(String pick, String row, String text) {
-        return "IF(AND({"
-                + pick
-                + "}<>\"\",{"
-                + row
-                + "}=0),\""
-                + text
-                + "\",IF(IF({"
-                + row
-                + "}=0,FALSE,NOT(ISNUMBER(INDEX(boot_outward_change_read,{"
-                + row
-                + "})))),\"a boot's row can't be read\",";
+        return "IF(AND({" + pick + "}<>\"\",{" + row + "}=0),\"" + text + "\",";
     }
 }

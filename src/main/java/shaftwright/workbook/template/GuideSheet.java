@@ -3,6 +3,8 @@ package shaftwright.workbook.template;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.study.Cautions;
+import shaftwright.study.Wording;
+import shaftwright.suspension.TapeSettings;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.MeasuringCheck;
 import shaftwright.workbook.Side;
@@ -28,11 +30,17 @@ final class GuideSheet {
         "Ride height: write down the outer datum's height with the vehicle on its wheels, or the height"
                 + " at which you want it to stand.",
         "At seven heights, better nine, full droop and full bump among them: block the hub, read height B,"
-                + " distance C, and camber and toe where you can.",
+                + " distance C, and camber and toe where you can. Fore-aft F counts as good to "
+                + Wording.rounded(TapeSettings.PLUMB_DEVIATION, 0)
+                + " mm, camber and toe to "
+                + Wording.angle(TapeSettings.ANGLE_DEVIATION)
+                + " (own assumptions).",
         "Read full bump and full droop twice more, tape taken off in between. Then the other side.",
         "Look at the notes beside the readings on the sheet Measure before you go on: a suspect row is"
                 + " measured again while the springs are still out. With five or six heights a wrong"
                 + " reading at either end would not show.",
+        "Two wrong readings at once can name the wrong row: the alarm is right, the row may not be. If a"
+                + " named row reads as before, or several are named, take all rows of that side again.",
     };
 
     /** A letter of the drawing, what it is, and where it is typed. */
