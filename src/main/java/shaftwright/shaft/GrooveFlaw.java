@@ -3,9 +3,9 @@ package shaftwright.shaft;
 /** What is against the groove of one end, the least first; plans without any come before others. */
 public enum GrooveFlaw {
     NONE(0),
-    /** The stub asked for leaves too thin a land outside a new groove. */
+    /** The stub asked for leaves too thin a land, outside a new groove or an old one cut to it. */
     THIN_LAND(1),
-    /** An old groove, used or left outboard of the new one, leaves too thin a land. */
+    /** An old groove nearer the end, or left outboard of the new one, leaves too thin a land. */
     THIN_LAND_AT_OLD_GROOVE(2),
     /** The new groove is cut into an old one. */
     MEETS_OLD_GROOVE(3);
@@ -28,9 +28,9 @@ public enum GrooveFlaw {
         if (cut.landHolds()) {
             return NONE;
         }
-        return cut.groove() == GrooveUse.EXISTING || cut.outboardGroove().isPresent()
-                ? THIN_LAND_AT_OLD_GROOVE
-                : THIN_LAND;
+        boolean asAsked =
+                cut.groove() == GrooveUse.NEW ? cut.outboardGroove().isEmpty() : cut.trim() > 0;
+        return asAsked ? THIN_LAND : THIN_LAND_AT_OLD_GROOVE;
     }
 
     /** The graver of two. */

@@ -222,6 +222,20 @@ class BlankReviewTest {
     /** Stub 5 less ring 2 is 3 mm of land, where 1.5 mm of groove depth ask for 4.5. */
     @Test
     void theStubAskedForMayLeaveTooThinALand() {
+        CutPlan plan = withStubOfFive(blank(600, plain(60), plain(60)));
+        assertThat(plan.inner().land()).isCloseTo(3, within(1e-9));
+        assertThat(plan.inner().landMissing()).isCloseTo(1.5, within(1e-9));
+        assertThat(plan.flaw()).isEqualTo(GrooveFlaw.THIN_LAND);
+    }
+
+    /** Cut to the same stub it has the same land as a new one; nearer the end it has less. */
+    @Test
+    void withSuchAStubAnOldGrooveServesOnlyWhereItIsCutToIt() {
+        assertThat(withStubOfFive(blank(590, grooved(8), plain(60))).newGrooves()).isEqualTo(1);
+        assertThat(withStubOfFive(blank(590, grooved(4), plain(60))).newGrooves()).isEqualTo(2);
+    }
+
+    private static CutPlan withStubOfFive(Blank blank) {
         MountedJoint near = new MountedJoint(JOINT.joint(), 0, 0, 5, 25, 0);
         ShaftOrder order =
                 new ShaftOrder(
@@ -234,14 +248,7 @@ class BlankReviewTest {
                         near,
                         JOINT,
                         new RingSpec(2, 2.15, 1.5, 3));
-        CutPlan plan =
-                BlankReview.all(List.of(blank(600, plain(60), plain(60))), order)
-                        .get(0)
-                        .plan()
-                        .orElseThrow();
-        assertThat(plan.inner().land()).isCloseTo(3, within(1e-9));
-        assertThat(plan.inner().landMissing()).isCloseTo(1.5, within(1e-9));
-        assertThat(plan.flaw()).isEqualTo(GrooveFlaw.THIN_LAND);
+        return BlankReview.all(List.of(blank), order).get(0).plan().orElseThrow();
     }
 
     @Test

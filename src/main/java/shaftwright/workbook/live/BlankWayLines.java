@@ -158,9 +158,13 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
                 + LAND_WANTED
                 + "+ring_thickness_read-{blank_old_stub_"
                 + end.suffix
-                + "},6)>0,"
+                + "},6)>0,IF("
+                + (end == ShaftEnd.INNER ? TRIM_IN : TRIM_OUT)
+                + ">0,"
+                + GrooveFlaw.THIN_LAND.level()
+                + ","
                 + GrooveFlaw.THIN_LAND_AT_OLD_GROOVE.level()
-                + ",0)";
+                + "),0)";
     }
 
     /**
