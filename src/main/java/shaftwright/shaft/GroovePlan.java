@@ -11,9 +11,15 @@ import shaftwright.shaft.Refusal.Reason;
  * @param outer ring of the outer end
  * @param plan the cuts, when it can be done
  * @param refusal the first thing against it, when it cannot
+ * @param innerCut what would come off the inner end, whether or not it can be done, mm; NaN when an
+ *     existing groove is to be used where there is none
  */
 public record GroovePlan(
-        GrooveUse inner, GrooveUse outer, Optional<CutPlan> plan, Optional<Refusal> refusal) {
+        GrooveUse inner,
+        GrooveUse outer,
+        Optional<CutPlan> plan,
+        Optional<Refusal> refusal,
+        double innerCut) {
     /** Lengths nearer than this count as equal, mm. */
     static final double TOLERANCE = 1e-6;
 
@@ -21,35 +27,18 @@ public record GroovePlan(
     static GroovePlan of(
             Blank blank, int row, ShaftOrder order, GrooveUse innerUse, GrooveUse outerUse) {
         if (lacksGroove(blank.inner(), innerUse) || lacksGroove(blank.outer(), outerUse)) {
-            return refused(innerUse, outerUse, Refusal.of(Reason.NO_GROOVE));
+            return new GroovePlan(
+                    innerUse,
+                    outerUse,
+                    Optional.empty(),
+                    Optional.of(Refusal.of(Reason.NO_GROOVE)),
+                    Double.NaN);
         }
         Workpiece piece = Workpiece.of(blank, order, innerUse, outerUse);
         Optional<Refusal> refusal = piece.refusal();
-        return refusal.isPresent()
-                ? refused(innerUse, outerUse, refusal.get())
-                : new GroovePlan(
-                        innerUse, outerUse, Optional.of(piece.plan(row)), Optional.empty());
-    }
-
-    /**
-     * What two new grooves leave to be cut off the inner end, mm: the end with more spline to spare
-     * is cut alone where it has enough, since each cut is a set-up.
-     *
-     * @param rest what comes off in all, mm
-     * @param innerRoom what may come off the inner end, mm
-     * @param outerRoom what may come off the outer end, mm
-     */
-    public static double splitCut(double rest, double innerRoom, double outerRoom) {
-        boolean innerHasMore = Rounding.sixth(innerRoom - outerRoom) >= 0;
-        double most = innerHasMore ? innerRoom : outerRoom;
-        if (Rounding.sixth(most - rest) >= 0) {
-            return innerHasMore ? rest : 0;
-        }
-        return Math.min(Math.max(rest / 2, rest - outerRoom), innerRoom);
-    }
-
-    private static GroovePlan refused(GrooveUse inner, GrooveUse outer, Refusal refusal) {
-        return new GroovePlan(inner, outer, Optional.empty(), Optional.of(refusal));
+        Optional<CutPlan> plan =
+                refusal.isPresent() ? Optional.empty() : Optional.of(piece.plan(row));
+        return new GroovePlan(innerUse, outerUse, plan, refusal, piece.innerCut());
     }
 
     private static boolean lacksGroove(BlankEnd end, GrooveUse use) {
@@ -137,7 +126,28 @@ public record GroovePlan(
             if (outer.use() == GrooveUse.EXISTING) {
                 return Math.max(0, rest);
             }
-            return splitCut(rest, inner.room(), outer.room());
+            return newGroovesCut();
+        }
+
+        /**
+         * The end with more spline to spare is cut alone where it has enough, since each cut is a
+         * set-up; the other one where that leaves less against the grooves.
+         */
+        private double newGroovesCut() {
+            boolean innerHasMore = Rounding.sixth(inner.room() - outer.room()) >= 0;
+            double most = Math.max(inner.room(), outer.room());
+            if (Rounding.sixth(most - rest) < 0) {
+                return Math.min(Math.max(rest / 2, rest - outer.room()), inner.room());
+            }
+            double cut = innerHasMore ? rest : 0;
+            boolean otherHasEnough =
+                    Rounding.sixth(Math.min(inner.room(), outer.room()) - rest) >= 0;
+            return otherHasEnough && flaw(rest - cut).compareTo(flaw(cut)) < 0 ? rest - cut : cut;
+        }
+
+        private GrooveFlaw flaw(double innerCut) {
+            return GrooveFlaw.of(inner.cut(innerCut, order.ring()))
+                    .or(GrooveFlaw.of(outer.cut(rest - innerCut, order.ring())));
         }
 
         double outerCut() {

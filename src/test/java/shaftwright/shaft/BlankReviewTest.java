@@ -310,9 +310,18 @@ class BlankReviewTest {
         assertThat(chosen(List.of(meets, dear))).isEqualTo("dear");
     }
 
+    /** Cut at the inner end the old groove would begin at 12 mm; it stays at 32. */
+    @Test
+    void theOtherEndIsCutWhereThatKeepsGroovesApart() {
+        Blank blank = blank(600, grooved(34), plain(60));
+        EndCut inner = review(blank).groovePlans().get(3).plan().orElseThrow().inner();
+        assertThat(inner.cut()).isZero();
+        assertThat(inner.inboardGroove().orElseThrow().outer()).isCloseTo(32, within(1e-9));
+    }
+
     /** The inner end of a blank 20 mm too long, with two new grooves, all cut from that end. */
     private static EndCut bothNew(double groove) {
-        return review(blank(600, grooved(groove), plain(60)))
+        return review(blank(600, grooved(groove), plain(50)))
                 .groovePlans()
                 .get(3)
                 .plan()

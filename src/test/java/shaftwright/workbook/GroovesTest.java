@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.GrooveFlaw;
+import shaftwright.shaft.GroovePlan;
 import shaftwright.shaft.GrooveUse;
 import shaftwright.study.Finding;
 import shaftwright.study.Verdict;
@@ -27,6 +28,9 @@ class GroovesTest {
     private static final int OUTBOARD = 2;
     private static final int TOO_NEAR_THE_END = 4;
 
+    /** A row of the list. */
+    private static final int OTHER_END = 3;
+
     @TempDir private static Path folder;
 
     private static Path book;
@@ -37,11 +41,11 @@ class GroovesTest {
         Map<String, List<String>> typed = DemoBook.typed();
         typed.put(
                 "blank_name",
-                List.of("meeting", "outboard", "too near the end", "thin", "inboard"));
+                List.of("meeting", "outboard", "too near the end", "other end", "inboard"));
         typed.put("blank_length", List.of("660.4 mm", "690 mm", "690 mm", "680 mm", "700 mm"));
-        typed.put("blank_spline_length_inner", List.of("3", "4", "3", "3", "4"));
-        typed.put("blank_spline_length_outer", List.of("3", "2", "3", "3", "3"));
-        typed.put("blank_groove_inner", List.of("29 mm", "25 mm", "3 mm", "", "50 mm"));
+        typed.put("blank_spline_length_inner", List.of("3", "4", "3", "4", "4"));
+        typed.put("blank_spline_length_outer", List.of("2", "2", "3", "4", "3"));
+        typed.put("blank_groove_inner", List.of("29 mm", "25 mm", "3 mm", "48 mm", "50 mm"));
         typed.put("blank_groove_outer", List.of("", "", "", "", ""));
         typed.put("blank_splines_inner", List.of());
         typed.put("blank_splines_outer", List.of());
@@ -96,6 +100,20 @@ class GroovesTest {
         assertThat(cell("card_outboard_in_64")).isEqualTo("1/16 in to 5/32 in");
         assertThat(cell("card_left_in")).isEmpty();
         assertThat(cell("card_outboard_out")).isEmpty();
+    }
+
+    /** Cut at the inner end, 680 less 642.9375 mm would bring the old groove to 10.9 mm. */
+    @Test
+    void theEndThatKeepsGroovesApartIsCut() {
+        GroovePlan bothNew =
+                sizing.scenario(MEETING)
+                        .side(Side.LEFT)
+                        .resultOrNull()
+                        .blankReviews()
+                        .get(OTHER_END)
+                        .groovePlans()
+                        .get(3);
+        assertThat(bothNew.plan().orElseThrow().inner().cut()).isZero();
     }
 
     @Test

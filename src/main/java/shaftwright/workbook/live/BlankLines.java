@@ -13,7 +13,6 @@ import shaftwright.shaft.BlankEnd;
 import shaftwright.shaft.BlankReview;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.GrooveFlaw;
-import shaftwright.shaft.GroovePlan;
 import shaftwright.shaft.Refusal;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.Wording;
@@ -44,6 +43,10 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
     VERDICT("blank_verdict", "What each blank is good for", Quantity.TEXT);
 
     private static final int CONSIDERED = 3;
+
+    /** Of the ways tried. */
+    private static final int BOTH_NEW = 3;
+
     private static final String THIN_LAND = "; land outside a groove too thin";
     private static final String MEETS = "; a new groove cuts into an old one";
 
@@ -110,7 +113,7 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
             case ROOM_IN -> considered(room(ShaftEnd.INNER));
             case ROOM_OUT -> considered(room(ShaftEnd.OUTER));
             case REST -> considered("INDEX(blank_length_read,{review_slot})-{e_chosen}");
-            case CUT_IN -> considered(splitCut());
+            case CUT_IN -> considered(BlankWayLines.newGroovesCut());
             case VERDICT -> verdict();
         };
     }
@@ -146,13 +149,6 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
                 + "}+{race_depth_"
                 + end.suffix
                 + "}+spline_runout_read)";
-    }
-
-    private static String splitCut() {
-        return "IF(ROUND(MAX({blank_room_in},{blank_room_out})-{blank_rest},6)>=0,"
-                + "IF(ROUND({blank_room_in}-{blank_room_out},6)>=0,{blank_rest},0),"
-                + BlankWayLines.PARTED_CUT
-                + ")";
     }
 
     private static String verdict() {
@@ -225,6 +221,11 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
         if (this == STATE) {
             return CellValue.of(state);
         }
+        if (this == CUT_IN) {
+            return state == CONSIDERED
+                    ? CellValue.of(review.groovePlans().get(BOTH_NEW).innerCut())
+                    : CellValue.of("");
+        }
         if (this == VERDICT) {
             return CellValue.of(review == null ? "" : words(review, sizing, index));
         }
@@ -240,18 +241,9 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
             case OLD_STUB_OUT -> oldStub(blank.outer(), result.setup().outer());
             case ROOM_IN -> room(sizing, blank.inner(), result.setup().inner());
             case ROOM_OUT -> room(sizing, blank.outer(), result.setup().outer());
-            case REST -> rest(result, blank);
-            case CUT_IN ->
-                    GroovePlan.splitCut(
-                            rest(result, blank),
-                            room(sizing, blank.inner(), result.setup().inner()),
-                            room(sizing, blank.outer(), result.setup().outer()));
+            case REST -> blank.length() - result.choice().chosen().endToEnd();
             default -> throw new IllegalStateException(name + " is no length of a blank");
         };
-    }
-
-    private static double rest(SideResult result, Blank blank) {
-        return blank.length() - result.choice().chosen().endToEnd();
     }
 
     private static double oldStub(BlankEnd end, MountedJoint joint) {

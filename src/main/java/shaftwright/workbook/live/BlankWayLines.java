@@ -38,7 +38,7 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
     static final String NEAR = "0.000001";
 
     /** Inner cut where neither end can take all of it. */
-    static final String PARTED_CUT =
+    private static final String PARTED_CUT =
             "MIN(MAX({blank_rest}/2,{blank_rest}-{blank_room_out}),{blank_room_in})";
 
     /** Spline that is missing at an end with both grooves new. */
@@ -150,6 +150,29 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
                 rest + "<-" + NEAR,
                 "MAX(0," + rest + ")-{blank_room_in}>" + NEAR,
                 TRIM_OUT + "-" + SPARE_OUT + ">" + NEAR);
+    }
+
+    /**
+     * What comes off the inner end with two new grooves: all or nothing where one end has enough
+     * spline to spare. Of two that have, the one is cut that leaves less against the grooves, or
+     * else has more to spare.
+     */
+    static String newGroovesCut() {
+        String innerHasMore = "IF(ROUND({blank_room_in}-{blank_room_out},6)>=0,1,0)";
+        return "IF(ROUND(MAX({blank_room_in},{blank_room_out})-{blank_rest},6)<0,"
+                + PARTED_CUT
+                + ",IF(IF(ROUND(MIN({blank_room_in},{blank_room_out})-{blank_rest},6)<0,0,"
+                + "2*(MAX("
+                + newLevel(ShaftEnd.INNER, "{blank_rest}")
+                + ","
+                + newLevel(ShaftEnd.OUTER, "0")
+                + ")-MAX("
+                + newLevel(ShaftEnd.INNER, "0")
+                + ","
+                + newLevel(ShaftEnd.OUTER, "{blank_rest}")
+                + ")))<"
+                + innerHasMore
+                + ",{blank_rest},0))";
     }
 
     /** Level of what is against an end's old groove, as {@link GrooveFlaw} counts. */
