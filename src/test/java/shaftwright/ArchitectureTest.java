@@ -27,6 +27,7 @@ class ArchitectureTest {
                     "tyre",
                     "strength",
                     "doubt",
+                    "build",
                     "study",
                     "functions");
 

@@ -1,12 +1,12 @@
 package shaftwright.cli;
 
 import java.io.PrintStream;
+import shaftwright.build.Side;
 import shaftwright.study.ListedFinding;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.live.LiveLines;
 

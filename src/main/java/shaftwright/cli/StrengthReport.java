@@ -3,8 +3,8 @@ package shaftwright.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import shaftwright.build.Side;
 import shaftwright.workbook.ScenarioStrength;
-import shaftwright.workbook.Side;
 
 /** What the parts of a scenario carry, as JSON; parts whose capacity is not known are left out. */
 record StrengthReport(JsonGenerator json, ScenarioStrength strength, List<Side> sides) {

@@ -173,25 +173,14 @@ final class JointFunctions {
 
     /** Races that never stop by themselves, so that only the shaft's end does. */
     private static Joint endless(Arguments a, double cupBottom) {
-        Joint joint =
-                Lines.joint(a.number("halfwidth"), 0, cupBottom, OptionalDouble.empty(), null);
         double[] far = {Double.MAX_VALUE};
-        return new Joint(
-                joint.name(),
-                0,
-                joint.raceHalfWidth(),
-                0,
-                cupBottom,
-                joint.cupRadius(),
-                joint.lip(),
-                OptionalDouble.empty(),
-                joint.angleMax(),
-                joint.angleContinuous(),
-                joint.outwardStop(),
-                BenchTable.of(new double[1], far, far),
-                0,
-                0,
-                0);
+        return Joint.named(
+                        "joint",
+                        a.number("halfwidth"),
+                        BenchTable.of(new double[1], far, far),
+                        Math.toRadians(Declaration.STEEPEST))
+                .cupBottom(cupBottom)
+                .build();
     }
 
     private static Joint plain(Arguments a) {

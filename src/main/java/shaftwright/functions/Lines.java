@@ -1,12 +1,10 @@
 package shaftwright.functions;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
 import shaftwright.joint.MountedJoint;
-import shaftwright.joint.OutwardStop;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.ShaftLine;
 import shaftwright.shaft.SideSetup;
@@ -108,22 +106,15 @@ final class Lines {
             double cupBottom,
             OptionalDouble cupRadius,
             CupLip lipOrNull) {
-        return new Joint(
-                "joint",
-                0,
-                halfWidth,
-                datumOffset,
-                cupBottom,
-                cupRadius,
-                Optional.ofNullable(lipOrNull),
-                OptionalDouble.empty(),
-                Math.toRadians(Declaration.STEEPEST),
-                Math.toRadians(Declaration.STEEPEST),
-                OutwardStop.HARD,
-                NO_PLUNGE,
-                0,
-                0,
-                0);
+        Joint.Builder joint =
+                Joint.named("joint", halfWidth, NO_PLUNGE, Math.toRadians(Declaration.STEEPEST))
+                        .datumOffset(datumOffset)
+                        .cupBottom(cupBottom);
+        cupRadius.ifPresent(joint::cupRadius);
+        if (lipOrNull != null) {
+            joint.lip(lipOrNull);
+        }
+        return joint.build();
     }
 
     static MountedJoint mounted(Joint joint, double counterbore, double stub, double endDiameter) {

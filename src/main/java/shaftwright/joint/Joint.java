@@ -79,24 +79,156 @@ public record Joint(
         if (Require.notNegative("spacer between joint and cup", thickness) == 0) {
             return this;
         }
-        return new Joint(
-                name,
-                bodyDiameter,
-                raceHalfWidth,
-                datumOffset + thickness,
-                cupBottom + thickness,
-                cupRadius,
-                lip.isEmpty()
-                        ? lip
-                        : Optional.of(
-                                new CupLip(lip.get().radius(), lip.get().depth() + thickness)),
-                mouth.isEmpty() ? mouth : OptionalDouble.of(mouth.getAsDouble() + thickness),
-                angleMax,
-                angleContinuous,
-                outwardStop,
-                bench,
-                splines,
-                mass,
-                price);
+        Builder behind =
+                toBuilder().datumOffset(datumOffset + thickness).cupBottom(cupBottom + thickness);
+        lip.ifPresent(step -> behind.lip(new CupLip(step.radius(), step.depth() + thickness)));
+        mouth.ifPresent(rim -> behind.mouth(rim + thickness));
+        return behind.build();
+    }
+
+    /**
+     * A joint of this name, of which nothing is known but what every joint has.
+     *
+     * @param raceHalfWidth race centre to the face that bears on the ring, mm
+     * @param bench travel limits over angle
+     * @param angleMax angle never to be exceeded, rad; it may be run for good until {@link
+     *     Builder#angleContinuous} says less
+     */
+    public static Builder named(
+            String name, double raceHalfWidth, BenchTable bench, double angleMax) {
+        return new Builder(name, raceHalfWidth, bench, angleMax);
+    }
+
+    /** The same joint, to change something of it. */
+    public Builder toBuilder() {
+        Builder builder =
+                named(name, raceHalfWidth, bench, angleMax)
+                        .bodyDiameter(bodyDiameter)
+                        .datumOffset(datumOffset)
+                        .cupBottom(cupBottom)
+                        .angleContinuous(angleContinuous)
+                        .outwardStop(outwardStop)
+                        .splines(splines)
+                        .mass(mass)
+                        .price(price);
+        cupRadius.ifPresent(builder::cupRadius);
+        lip.ifPresent(builder::lip);
+        mouth.ifPresent(builder::mouth);
+        return builder;
+    }
+
+    /** Gathers a joint. What is not said is not known, or 0. */
+    public static final class Builder {
+        private final String name;
+        private final double raceHalfWidth;
+        private final BenchTable bench;
+        private final double angleMax;
+        private double bodyDiameter;
+        private double datumOffset;
+        private double cupBottom = Double.POSITIVE_INFINITY;
+        private OptionalDouble cupRadius = OptionalDouble.empty();
+        private Optional<CupLip> lip = Optional.empty();
+        private OptionalDouble mouth = OptionalDouble.empty();
+        private double angleContinuous;
+        private OutwardStop outwardStop = OutwardStop.HARD;
+        private int splines;
+        private double mass;
+        private double price;
+
+        private Builder(String name, double raceHalfWidth, BenchTable bench, double angleMax) {
+            this.name = name;
+            this.raceHalfWidth = raceHalfWidth;
+            this.bench = bench;
+            this.angleMax = angleMax;
+            angleContinuous = angleMax;
+        }
+
+        /** Outside, mm. */
+        public Builder bodyDiameter(double diameter) {
+            bodyDiameter = diameter;
+            return this;
+        }
+
+        /** Datum face to joint centre, toward the other end of the shaft, mm. */
+        public Builder datumOffset(double offset) {
+            datumOffset = offset;
+            return this;
+        }
+
+        /** Joint centre to the nearest thing that the shaft's end can hit, mm. */
+        public Builder cupBottom(double distance) {
+            cupBottom = distance;
+            return this;
+        }
+
+        /** Of the cup's bore, mm. */
+        public Builder cupRadius(double radius) {
+            cupRadius = OptionalDouble.of(radius);
+            return this;
+        }
+
+        public Builder lip(CupLip step) {
+            lip = Optional.of(step);
+            return this;
+        }
+
+        /** Joint centre to the rim of the cup, toward the cup's back, mm. */
+        public Builder mouth(double rim) {
+            mouth = OptionalDouble.of(rim);
+            return this;
+        }
+
+        /** That may be run for good, rad. */
+        public Builder angleContinuous(double angle) {
+            angleContinuous = angle;
+            return this;
+        }
+
+        public Builder outwardStop(OutwardStop stop) {
+            outwardStop = stop;
+            return this;
+        }
+
+        /** Count in the race. */
+        public Builder splines(int count) {
+            splines = count;
+            return this;
+        }
+
+        /** In kg. */
+        public Builder mass(double kilograms) {
+            mass = kilograms;
+            return this;
+        }
+
+        /** In the builder's currency. */
+        public Builder price(double amount) {
+            price = amount;
+            return this;
+        }
+
+        /**
+         * The joint.
+         *
+         * @throws IllegalArgumentException if its sizes contradict each other
+         */
+        public Joint build() {
+            return new Joint(
+                    name,
+                    bodyDiameter,
+                    raceHalfWidth,
+                    datumOffset,
+                    cupBottom,
+                    cupRadius,
+                    lip,
+                    mouth,
+                    angleMax,
+                    angleContinuous,
+                    outwardStop,
+                    bench,
+                    splines,
+                    mass,
+                    price);
+        }
     }
 }

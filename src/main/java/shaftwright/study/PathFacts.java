@@ -1,9 +1,9 @@
 package shaftwright.study;
 
-import java.util.List;
 import java.util.Optional;
+import shaftwright.suspension.MeasuredPath;
+import shaftwright.suspension.MeasuredQuantity;
 import shaftwright.suspension.ReadingContradiction;
-import shaftwright.units.LengthUnit;
 
 /**
  * What a side's verdict rests on: whether everything needed is there, and how far its hub path may
@@ -13,7 +13,7 @@ import shaftwright.units.LengthUnit;
  *     when nothing does
  * @param twoHeights whether the path comes from two heights only
  * @param beyond travel wanted beyond the known path
- * @param contradiction readings that contradict each other
+ * @param contradiction readings that contradict each other, one at least
  * @param checksOpen checks before measuring that are not ticked
  * @param checks how many there are
  * @param unread what was never read and counts as zero
@@ -22,7 +22,7 @@ public record PathFacts(
         String missing,
         boolean twoHeights,
         Optional<Beyond> beyond,
-        Optional<Contradiction> contradiction,
+        Optional<ReadingContradiction> contradiction,
         int checksOpen,
         int checks,
         Unread unread) {
@@ -41,32 +41,21 @@ public record PathFacts(
      */
     public record Beyond(Way way, double wanted, double known) {}
 
-    /**
-     * Readings that contradict each other.
-     *
-     * @param suspects what to measure again, such as "row 3, distance"; empty when so few readings
-     *     can't show which is wrong
-     * @param nextHeight where one more height tells most, such as "19 5/8 in"
-     */
-    public record Contradiction(List<String> suspects, String nextHeight) {
-        public Contradiction {
-            suspects = List.copyOf(suspects);
-        }
-
-        /** What is said of readings in the workbook's unit. */
-        public static Contradiction of(ReadingContradiction found, LengthUnit unit) {
-            return new Contradiction(
-                    ReadingWording.listed(found, unit),
-                    ReadingWording.distance(found.nextHeight(), unit));
-        }
-    }
-
     /** Angles of the wheel that were never read. */
     public enum Unread {
         NOTHING,
         CAMBER,
         TOE,
-        BOTH
+        BOTH;
+
+        /** What the readings of a path leave out. */
+        public static Unread of(MeasuredPath path) {
+            boolean toe = path.fit(MeasuredQuantity.TOE).isPresent();
+            if (path.fit(MeasuredQuantity.CAMBER).isPresent()) {
+                return toe ? NOTHING : TOE;
+            }
+            return toe ? CAMBER : BOTH;
+        }
     }
 
     /** A path with nothing against it. */
@@ -100,7 +89,7 @@ public record PathFacts(
                 unread);
     }
 
-    public PathFacts contradicting(Contradiction readings) {
+    public PathFacts contradicting(ReadingContradiction readings) {
         return new PathFacts(
                 missing, twoHeights, beyond, Optional.of(readings), checksOpen, checks, unread);
     }

@@ -17,6 +17,7 @@ import static shaftwright.study.SlotKind.TRAVEL;
 import java.util.List;
 import shaftwright.shaft.Binding;
 import shaftwright.study.TravelFacts.EarlyEnd;
+import shaftwright.suspension.ReadingContradiction;
 import shaftwright.units.LengthUnit;
 
 /**
@@ -132,25 +133,29 @@ public enum SideSlot implements Slot {
     /** What stands in it for a side on which the sentence's finding holds. */
     String text(SideFacts side, LengthUnit unit) {
         return switch (kind) {
-            case NAME -> name(side);
+            case NAME -> name(side, unit);
             case CHOICE -> words.get(choice(side));
             default -> kind.text(number(side), unit);
         };
     }
 
-    private String name(SideFacts side) {
+    private String name(SideFacts side, LengthUnit unit) {
         return switch (this) {
             case MISSING -> side.path().missing();
-            case NEXT_HEIGHT -> side.path().contradiction().orElseThrow().nextHeight();
+            case NEXT_HEIGHT -> ReadingWording.distance(contradiction(side).nextHeight(), unit);
             case SUSPECTS ->
                     String.join(
                             ReadingWording.LISTED_BETWEEN,
-                            side.path().contradiction().orElseThrow().suspects());
+                            ReadingWording.listed(contradiction(side), unit));
             case WEAKEST_PART -> side.strength().weakest().orElseThrow().part();
             case BUMP_STOP -> side.travel().bump().orElseThrow().stop();
             case DROOP_STOP -> side.travel().droop().orElseThrow().stop();
             default -> throw new IllegalStateException(this + " is not a name");
         };
+    }
+
+    private static ReadingContradiction contradiction(SideFacts side) {
+        return side.path().contradiction().orElseThrow();
     }
 
     /** Number of the word, from 0. */

@@ -1,6 +1,7 @@
 package shaftwright.workbook;
 
 import java.util.List;
+import shaftwright.build.Side;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.PlungeState;
 import shaftwright.shaft.ShaftLine;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import shaftwright.build.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
 

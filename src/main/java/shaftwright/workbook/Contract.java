@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.build.Side;
 import shaftwright.suspension.LinkageKind;
 import shaftwright.workbook.Input.Range;
 
@@ -83,11 +84,11 @@ public final class Contract {
     public static Input named(String definedName) {
         Input input = BY_NAME.get(definedName);
         for (Side side : Side.values()) {
-            if (input == null && definedName.endsWith(side.suffix())) {
+            if (input == null && definedName.endsWith(Contract.suffix(side))) {
                 Input sided =
                         BY_NAME.get(
                                 definedName.substring(
-                                        0, definedName.length() - side.suffix().length()));
+                                        0, definedName.length() - Contract.suffix(side).length()));
                 input = sided != null && sided.grid().sided() ? sided : null;
             }
         }
@@ -124,6 +125,11 @@ public final class Contract {
             bySide.put(side, names);
         }
         return bySide;
+    }
+
+    /** What the defined name of a sided cell ends in: {@code _left}, {@code _right}. */
+    public static String suffix(Side side) {
+        return side == Side.LEFT ? "_left" : "_right";
     }
 
     /**

@@ -3,6 +3,7 @@ package shaftwright.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import shaftwright.build.Side;
 import shaftwright.doubt.Combined;
 import shaftwright.doubt.Contribution;
 import shaftwright.doubt.Contribution.Kind;

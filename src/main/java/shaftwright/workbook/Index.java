@@ -1,5 +1,7 @@
 package shaftwright.workbook;
 
+import shaftwright.build.Side;
+
 /**
  * Which of a quantity's cells is meant.
  *

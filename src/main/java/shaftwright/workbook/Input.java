@@ -1,6 +1,7 @@
 package shaftwright.workbook;
 
 import java.util.List;
+import shaftwright.build.Side;
 import shaftwright.units.PlainNumber;
 import shaftwright.units.UnreadableNumberException;
 
@@ -49,7 +50,7 @@ public record Input(
 
     /** Defined name on this side. */
     public String definedName(Side side) {
-        return grid.sided() ? name + side.suffix() : name;
+        return grid.sided() ? name + Contract.suffix(side) : name;
     }
 
     /** Whether an empty cell stands for a number. */

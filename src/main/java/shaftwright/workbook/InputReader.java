@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import shaftwright.build.Side;
 import shaftwright.tyre.TyreSize;
 import shaftwright.tyre.UnreadableTyreSizeException;
 import shaftwright.units.Length;

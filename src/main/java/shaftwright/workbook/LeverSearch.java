@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import shaftwright.build.Side;
 import shaftwright.joint.MountedJoint;
 import shaftwright.study.Price;
 import shaftwright.study.Wording;

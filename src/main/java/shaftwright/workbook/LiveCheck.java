@@ -8,6 +8,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import shaftwright.build.Side;
 import shaftwright.workbook.live.FormulaSkeleton;
 import shaftwright.workbook.live.LiveCells;
 import shaftwright.workbook.live.LiveLine;

@@ -2,6 +2,7 @@ package shaftwright.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import shaftwright.build.Side;
 
 /**
  * What must be so before a tape reading means anything, each ticked by the builder. Common

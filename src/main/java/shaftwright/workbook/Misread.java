@@ -2,6 +2,7 @@ package shaftwright.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import shaftwright.build.Side;
 import shaftwright.units.UnreadableLengthException;
 import shaftwright.units.UnreadableNumberException;
 

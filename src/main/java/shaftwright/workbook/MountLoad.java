@@ -3,6 +3,7 @@ package shaftwright.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import shaftwright.build.Side;
 import shaftwright.workbook.Input.Range;
 
 /** What pushes the drive unit in its mounts, with the inputs that say how far it gives. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shaftwright.build.Side;
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
@@ -227,24 +228,27 @@ public final class Parts {
         int at = row - 1;
         double max = number("joint_angle_max", at);
         double running = number("joint_angle_continuous", at);
-        return new Joint(
-                text("joint_name", at),
-                orZero(number("joint_body_diameter", at)),
-                number("joint_race_half_width", at),
-                number("joint_datum_offset", at),
-                number("joint_cup_bottom", at),
-                optional(number("joint_cup_radius", at)),
-                lip(at),
-                optional(number("joint_mouth", at)),
-                max,
-                Double.isNaN(running) ? max : running,
-                text("joint_outward_stop", at).equalsIgnoreCase("soft")
-                        ? OutwardStop.SOFT
-                        : OutwardStop.HARD,
-                limits(limits, row),
-                (int) orZero(number("joint_splines", at)),
-                orZero(number("joint_mass", at)),
-                orZero(number("joint_price", at)));
+        Joint.Builder joint =
+                Joint.named(
+                                text("joint_name", at),
+                                number("joint_race_half_width", at),
+                                limits(limits, row),
+                                max)
+                        .bodyDiameter(orZero(number("joint_body_diameter", at)))
+                        .datumOffset(number("joint_datum_offset", at))
+                        .cupBottom(number("joint_cup_bottom", at))
+                        .angleContinuous(Double.isNaN(running) ? max : running)
+                        .outwardStop(
+                                text("joint_outward_stop", at).equalsIgnoreCase("soft")
+                                        ? OutwardStop.SOFT
+                                        : OutwardStop.HARD)
+                        .splines((int) orZero(number("joint_splines", at)))
+                        .mass(orZero(number("joint_mass", at)))
+                        .price(orZero(number("joint_price", at)));
+        optional(number("joint_cup_radius", at)).ifPresent(joint::cupRadius);
+        optional(number("joint_mouth", at)).ifPresent(joint::mouth);
+        lip(at).ifPresent(joint::lip);
+        return joint.build();
     }
 
     private Optional<CupLip> lip(int at) {
@@ -259,7 +263,7 @@ public final class Parts {
         return Double.isNaN(number) ? 0 : number;
     }
 
-    private static OptionalDouble optional(double number) {
+    static OptionalDouble optional(double number) {
         return Double.isNaN(number) ? OptionalDouble.empty() : OptionalDouble.of(number);
     }
 }

@@ -1,6 +1,7 @@
 package shaftwright.workbook;
 
 import java.util.List;
+import shaftwright.build.Side;
 
 /** Looks for rows of the parts tables that can't be told apart, lack something or contradict. */
 final class PartsCheck {

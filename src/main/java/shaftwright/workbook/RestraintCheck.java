@@ -1,6 +1,7 @@
 package shaftwright.workbook;
 
 import java.util.List;
+import shaftwright.build.Side;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.Restraint;
 

@@ -1,7 +1,11 @@
 package shaftwright.workbook;
 
+import java.util.OptionalDouble;
+import shaftwright.build.Side;
+import shaftwright.build.Wheel;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.study.SetCost;
+import shaftwright.study.WheelFigures;
 import shaftwright.tyre.Tyre;
 
 /** One scenario column: its tyre, the rows of the parts it picks, both sides, widths and cost. */
@@ -9,23 +13,29 @@ public final class ScenarioOutcome {
     /** Rows, from 1, of the picked parts; 0 for none. */
     record Picks(int innerJoint, int outerJoint, int innerBoot, int outerBoot, int blank) {}
 
-    /** Tyre and wheel figures, mm, NaN where unknown. */
-    record Wheel(
+    /**
+     * Tyre and wheel.
+     *
+     * @param nominalDiameter by the tyre's size, mm, NaN when no size is given or it states none
+     * @param nominalWidth by the tyre's size, mm, NaN when no size is given
+     * @param wheel as it counts
+     * @param figures what it does to the ground clearance
+     * @param clearanceAtBump mm, empty while it is not known
+     * @param track mm, empty while it is not known
+     */
+    record WheelOutcome(
             double nominalDiameter,
             double nominalWidth,
-            double diameter,
-            double sectionWidth,
-            double radiusGain,
-            double arm,
-            double clearanceAtRide,
-            double clearanceAtBump,
-            double track) {}
+            Wheel wheel,
+            WheelFigures figures,
+            OptionalDouble clearanceAtBump,
+            OptionalDouble track) {}
 
     private final int number;
     private final boolean used;
     private final String trouble;
     private final Picks picks;
-    private final Wheel wheel;
+    private final WheelOutcome wheel;
     private final SideOutcome left;
     private final SideOutcome right;
     private final SetCost cost;
@@ -40,7 +50,7 @@ public final class ScenarioOutcome {
             boolean used,
             String trouble,
             Picks picks,
-            Wheel wheel,
+            WheelOutcome wheel,
             SideOutcome left,
             SideOutcome right,
             SetCost cost,
@@ -150,39 +160,39 @@ public final class ScenarioOutcome {
 
     /** Measured or by size, mm. */
     public double tyreSectionWidth() {
-        return wheel.sectionWidth();
+        return wheel.wheel().sectionWidth().orElse(Double.NaN);
     }
 
     /** Measured or by size, mm. */
     public double tyreDiameter() {
-        return wheel.diameter();
+        return wheel.wheel().diameter().orElse(Double.NaN);
     }
 
     /** What this tyre adds to the radius of the one that the clearance was measured with, mm. */
     public double tyreRadiusGain() {
-        return wheel.radiusGain();
+        return wheel.figures().radiusGain();
     }
 
     /** Outer datum to wheel centre along the stub axis, mm. */
     public double wheelArm() {
-        return wheel.arm();
+        return wheel.figures().arm();
     }
 
     public double clearanceAtRide() {
-        return wheel.clearanceAtRide();
+        return wheel.figures().clearanceAtRide().orElse(Double.NaN);
     }
 
     public double clearanceAtBump() {
-        return wheel.clearanceAtBump();
+        return wheel.clearanceAtBump().orElse(Double.NaN);
     }
 
     public double track() {
-        return wheel.track();
+        return wheel.track().orElse(Double.NaN);
     }
 
     /** Track and tyre section, mm. */
     public double overallWidth() {
-        return Tyre.overallWidth(wheel.track(), wheel.sectionWidth());
+        return Tyre.overallWidth(track(), tyreSectionWidth());
     }
 
     /** What the vehicle's set costs; none in a column that is not used. */

@@ -2,6 +2,7 @@ package shaftwright.workbook;
 
 import java.util.EnumMap;
 import java.util.Map;
+import shaftwright.build.Side;
 
 /**
  * What reaches one shaft of a scenario and what each part takes; N·m, and NaN where something that

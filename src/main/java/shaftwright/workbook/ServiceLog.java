@@ -1,6 +1,7 @@
 package shaftwright.workbook;
 
 import java.util.List;
+import shaftwright.build.Side;
 
 /**
  * What the service log comes to: its rows are those with hours.

@@ -3,6 +3,7 @@ package shaftwright.workbook;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.build.Side;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.suspension.HubAxes;
 import shaftwright.suspension.HubPath;

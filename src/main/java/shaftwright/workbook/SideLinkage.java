@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import shaftwright.build.Side;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubAtRide;
 import shaftwright.suspension.HubPath;

@@ -1,17 +1,15 @@
 package shaftwright.workbook;
 
-import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import shaftwright.doubt.SlackChances;
 import shaftwright.joint.MountedJoint;
-import shaftwright.shaft.Blank;
 import shaftwright.shaft.InnerFlange;
-import shaftwright.shaft.LengthRule;
-import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.PathFacts;
 import shaftwright.study.ShaftFacts;
 import shaftwright.study.SideFacts;
+import shaftwright.study.SideStudy;
 import shaftwright.study.Verdict;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.ClearanceRule;
@@ -29,69 +27,65 @@ public final class SideOutcome {
     /** Steps in which the bump limit is found. */
     public static final int BUMP_STEPS = ClearanceRule.STEPS;
 
-    /** A complete set-up, before anything is computed. */
-    record SetUp(
-            MountedJoint inner,
-            MountedJoint outer,
-            int innerRow,
-            int outerRow,
+    /**
+     * Rows of the parts tables, from 1, that a scenario picks; 0 for no boot.
+     *
+     * @param innerFirstAngle first angle of the inner joint's travel limits, rad
+     */
+    record Rows(
+            int innerJoint,
+            int outerJoint,
             int innerBoot,
             int outerBoot,
             double innerFirstAngle,
-            double outerFirstAngle,
-            InnerFlange flange,
-            double hubShift,
-            double marginInward,
-            double marginOutward,
-            double droop,
-            List<Double> bumpSteps) {}
+            double outerFirstAngle) {}
 
-    private final String trouble;
-    private final Optional<PathFacts.Beyond> beyond;
-    private final SetUp setUp;
-    private final SideResult result;
+    /** What keeps it from being set up, empty when nothing does. */
+    private final String notSetUp;
 
-    /** Both found when they are first asked for: trials of many variants never do. */
+    /** Null while it is not set up, as are rows, doubts and path. */
+    private final SideStudy study;
+
+    private final Rows rows;
+    private final Doubts doubts;
+    private final SidePath path;
+
+    /** All found when they are first asked for: trials of many variants never do. */
     private TravelRange allowed;
 
     private TravelEnds ends;
     private StopAlone boots;
-    private final Doubts doubts;
-    private final SidePath path;
     private SlackChances chances;
     private Verdict shaftVerdict;
     private SideStops stops;
-    private final Cutting cutting;
     private Optional<LongestTravel> longest;
 
-    /** What any shaft of a scenario is cut from, and how its length is chosen. */
-    record Cutting(LengthRule rule, RingSpec ring, List<Blank> blanks) {}
-
-    /** A side that can't be computed. */
-    static SideOutcome lacking(String trouble) {
-        return new SideOutcome(trouble, Optional.empty(), null, null, null, null, null);
-    }
-
-    SideOutcome(
-            String trouble,
-            Optional<PathFacts.Beyond> beyond,
-            SetUp setUp,
-            SideResult result,
-            Doubts doubts,
-            SidePath path,
-            Cutting cutting) {
-        this.trouble = trouble;
-        this.beyond = beyond;
-        this.setUp = setUp;
-        this.result = result;
+    private SideOutcome(String notSetUp, SideStudy study, Rows rows, Doubts doubts, SidePath path) {
+        this.notSetUp = notSetUp;
+        this.study = study;
+        this.rows = rows;
         this.doubts = doubts;
         this.path = path;
-        this.cutting = cutting;
+    }
+
+    /** A side that can't be set up. */
+    static SideOutcome lacking(String trouble) {
+        return new SideOutcome(trouble, null, null, null, null);
+    }
+
+    SideOutcome(SideStudy study, Rows rows, Doubts doubts, SidePath path) {
+        this("", study, rows, doubts, path);
     }
 
     /** What keeps it from being computed, empty when nothing does. */
     public String trouble() {
-        return trouble;
+        if (!isSetUp()) {
+            return notSetUp;
+        }
+        if (study.lack().isPresent()) {
+            return Sizing.words(study.lack().get());
+        }
+        return study.beyond().isEmpty() ? "" : Sizing.words(study.beyond().get().way());
     }
 
     /** What the shaft alone decides: of trials of many variants nothing else is asked. */
@@ -104,30 +98,36 @@ public final class SideOutcome {
 
     /** Whether it is computed, and how far its path reaches, with nothing said of its readings. */
     PathFacts pathFacts(int checks) {
-        PathFacts facts = PathFacts.sound(checks);
-        if (beyond.isPresent()) {
-            facts = facts.beyond(beyond.get());
-        } else if (!trouble.isEmpty()) {
-            facts = facts.lacking(trouble);
+        if (!isSetUp()) {
+            return PathFacts.sound(checks).lacking(notSetUp);
         }
-        return path == null || path.mayGiveVerdict() ? facts : facts.ofTwoHeights();
+        PathFacts facts = study.pathFacts(checks);
+        return path.mayGiveVerdict() ? facts : facts.ofTwoHeights();
     }
 
     /** Its shaft as a verdict needs it, empty while there is none. */
     Optional<ShaftFacts> shaftFacts() {
-        return result == null
-                ? Optional.empty()
-                : Optional.of(ShaftFacts.of(result, cutting.rule()));
+        return isSetUp() ? study.shaftFacts() : Optional.empty();
     }
 
     /** Whether joints, shifts and travel are known. */
     public boolean isSetUp() {
-        return setUp != null;
+        return study != null;
     }
 
     /** The result, null when there is none. */
     public SideResult resultOrNull() {
-        return result;
+        return isSetUp() ? study.result().orElse(null) : null;
+    }
+
+    /** The core's part of it; asked for only where it is set up. */
+    SideStudy study() {
+        return study;
+    }
+
+    /** Ground clearance at full bump, mm; empty while it is not known. */
+    OptionalDouble clearanceAtBump() {
+        return isSetUp() ? study.clearanceAtBump() : OptionalDouble.empty();
     }
 
     /** Where its hub goes; asked for only where there is a result. */
@@ -158,8 +158,8 @@ public final class SideOutcome {
 
     /** Travel that the final shaft allows, null when there is no result. */
     public TravelRange travelAllowedOrNull() {
-        if (allowed == null && result != null) {
-            allowed = TravelRange.of(result, ends());
+        if (allowed == null && resultOrNull() != null) {
+            allowed = TravelRange.of(resultOrNull(), ends());
         }
         return allowed;
     }
@@ -169,13 +169,13 @@ public final class SideOutcome {
      * first asked for.
      */
     public LongestTravel longestTravelOrNull() {
-        if (longest == null && result != null) {
+        if (longest == null && resultOrNull() != null) {
             longest =
                     LongestTravel.of(
-                            result.setup(),
-                            cutting.rule(),
-                            cutting.ring(),
-                            cutting.blanks(),
+                            resultOrNull().setup(),
+                            study.lengthRule(),
+                            study.stock().ring(),
+                            study.stock().blanks(),
                             ends());
         }
         return longest == null ? null : longest.orElse(null);
@@ -183,7 +183,7 @@ public final class SideOutcome {
 
     /** What dampers, straps and tubes make of it, null when there is no result. */
     public SideStops stopsOrNull() {
-        if (stops == null && result != null) {
+        if (stops == null && resultOrNull() != null) {
             stops = path.restraints().of(this);
         }
         return stops;
@@ -197,7 +197,7 @@ public final class SideOutcome {
 
     /** Row, from 1, of the boot at an end, 0 when there is none. */
     private int bootRow(BootGap.End end) {
-        return end == BootGap.End.INNER ? setUp.innerBoot() : setUp.outerBoot();
+        return end == BootGap.End.INNER ? rows.innerBoot() : rows.outerBoot();
     }
 
     /**
@@ -205,60 +205,60 @@ public final class SideOutcome {
      * asked for.
      */
     public SlackChances chancesOrNull() {
-        if (chances == null && result != null && doubts.trialsWanted()) {
-            chances = doubts.chances(result, path);
+        if (chances == null && resultOrNull() != null && doubts.trialsWanted()) {
+            chances = doubts.chances(resultOrNull(), path);
         }
         return chances;
     }
 
     public MountedJoint inner() {
-        return setUp.inner();
+        return study.scenario().inner();
     }
 
     public MountedJoint outer() {
-        return setUp.outer();
+        return study.scenario().outer();
     }
 
     /** Row, from 1, of the joint at an end: {@code inner} or {@code outer}. */
     public int jointRow(String end) {
-        return end.equals("inner") ? setUp.innerRow() : setUp.outerRow();
+        return end.equals("inner") ? rows.innerJoint() : rows.outerJoint();
     }
 
     /** First angle of the joint's travel limits at an end, rad. */
     public double firstAngle(String end) {
-        return end.equals("inner") ? setUp.innerFirstAngle() : setUp.outerFirstAngle();
+        return end.equals("inner") ? rows.innerFirstAngle() : rows.outerFirstAngle();
     }
 
     /** Where the inner flange is. */
     public InnerFlange flange() {
-        return setUp.flange();
+        return study.flange();
     }
 
     /** Outward, mm. */
     public double hubShift() {
-        return setUp.hubShift();
+        return study.scenario().hubShift();
     }
 
     public double marginInward() {
-        return setUp.marginInward();
+        return study.scenario().margins().inward();
     }
 
     public double marginOutward() {
-        return setUp.marginOutward();
+        return study.scenario().margins().outward();
     }
 
     /** Travel at full droop, mm, below zero. */
     public double droop() {
-        return setUp.droop();
+        return study.droop();
     }
 
     /** Travel at full bump, mm. */
     public double bump() {
-        return setUp.bumpSteps().get(BUMP_STEPS - 1);
+        return study.bump();
     }
 
     /** Bump limit after a step of the clearance rule, mm; the typed limit in every step else. */
     public double bumpStep(int step) {
-        return setUp.bumpSteps().get(step);
+        return study.bumpSteps().get(step);
     }
 }

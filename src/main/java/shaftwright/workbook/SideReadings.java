@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shaftwright.build.Readings;
+import shaftwright.build.Side;
 import shaftwright.study.ReadingWording;
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
@@ -22,14 +24,17 @@ public final class SideReadings {
 
     private final InputValues inputs;
     private final Side source;
+    private final TapeSettings settings;
     private final List<Integer> slots = new ArrayList<>();
     private final List<TapeRow> rows = new ArrayList<>();
     private final List<Problem> problems;
     private boolean unreadable;
     private MeasuredPath path;
 
-    private SideReadings(InputValues inputs, Side source, List<Problem> problems) {
+    private SideReadings(
+            InputValues inputs, Side source, TapeSettings settings, List<Problem> problems) {
         this.inputs = inputs;
+        this.settings = settings;
         this.source = source;
         this.problems = problems;
     }
@@ -51,10 +56,13 @@ public final class SideReadings {
         boolean own = side == Side.LEFT || rightMeasured(inputs);
         SideReadings readings =
                 new SideReadings(
-                        inputs, own ? side : Side.LEFT, own ? problems : new ArrayList<>());
+                        inputs,
+                        own ? side : Side.LEFT,
+                        settings,
+                        own ? problems : new ArrayList<>());
         readings.collect();
         if (!readings.rows.isEmpty() || readings.unreadable) {
-            readings.fit(settings);
+            readings.fit();
         }
         return readings;
     }
@@ -127,7 +135,7 @@ public final class SideReadings {
         }
     }
 
-    private void fit(TapeSettings settings) {
+    private void fit() {
         double inner = inputs.number("inner_height", source, 0);
         double ride = inputs.number("ride_height", source, 0);
         if (Double.isNaN(inner)) {
@@ -292,6 +300,16 @@ public final class SideReadings {
 
     private static OptionalDouble optional(double number) {
         return Double.isNaN(number) ? OptionalDouble.empty() : OptionalDouble.of(number);
+    }
+
+    /** The side as the core has it, rows that were refused left out. */
+    Readings measured() {
+        return new Readings(
+                inputs.number("inner_height", source, 0),
+                inputs.number("ride_height", source, 0),
+                Parts.optional(inputs.number("inner_offset", source, 0)),
+                settings,
+                rows);
     }
 
     /** Side whose cells are read: the left when the right is the same as the left. */

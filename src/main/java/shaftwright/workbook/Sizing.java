@@ -6,10 +6,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import shaftwright.build.Build;
+import shaftwright.build.GroundClearance;
+import shaftwright.build.Side;
+import shaftwright.build.Stock;
+import shaftwright.build.Vehicle;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.SideResult;
+import shaftwright.study.Lack;
+import shaftwright.study.PathFacts;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.study.Verdict;
 import shaftwright.suspension.DegreeChoice;
@@ -22,15 +30,12 @@ public final class Sizing {
     /** Said of a scenario column without a name. */
     public static final String UNUSED = "unused";
 
-    public static final String NO_KINGPIN =
-            "steered, but the kingpin line is not known: see the sheet Measure";
-    public static final String NO_CENTRE =
-            "the drive unit rolls: type the distance from vehicle centre to inner datum";
+    public static final String NO_KINGPIN = Lack.KINGPIN.words() + ": see the sheet Measure";
+    public static final String NO_CENTRE = Lack.CENTRE.words();
     public static final String NO_DROOP = "droop travel is missing";
     public static final String NO_BUMP = "bump travel is missing";
-    public static final String NO_CLEARANCE =
-            "the clearance rule needs clearance at ride and clearance wanted";
-    public static final String NO_BUMP_LEFT = "the clearance rule leaves no bump travel";
+    public static final String NO_CLEARANCE = Lack.CLEARANCE.words();
+    public static final String NO_BUMP_LEFT = Lack.BUMP.words();
     public static final String BUMP_BEYOND =
             "bump travel goes beyond the measured or solved heights";
     public static final String DROOP_BEYOND =
@@ -58,6 +63,9 @@ public final class Sizing {
 
     /** Made when first asked for, likewise. */
     private KnownPrints prints;
+
+    /** Made when first asked for, likewise. */
+    private Build build;
 
     private TorqueRatings ratings;
     private final Map<Side, SideDrawing> drawings = new EnumMap<>(Side.class);
@@ -121,9 +129,9 @@ public final class Sizing {
             sizing.paths.put(side, sizing.path(side, problems));
         }
         sizing.ownPaths(problems);
-        ScenarioStudy study = new ScenarioStudy(sizing, problems);
+        ScenarioReader reader = new ScenarioReader(sizing, problems);
         for (int scenario = 0; scenario < inputs.scenarios(); scenario++) {
-            sizing.scenarios.add(study.of(scenario));
+            sizing.scenarios.add(reader.of(scenario));
         }
         if (variantsAhead) {
             sizing.variantsOrNull = Ahead.begin("variants", sizing.new Varying());
@@ -150,7 +158,7 @@ public final class Sizing {
         Parts changedParts = ofParts ? new Parts(changed) : parts;
         JointLimits changedLimits = ofParts ? JointLimits.of(changedParts) : limits;
         Sizing sizing = new Sizing(changed, changedParts, changedLimits, paths, ownPaths, doubts);
-        return new ScenarioStudy(sizing, new ArrayList<>()).of(scenario);
+        return new ScenarioReader(sizing, new ArrayList<>()).of(scenario);
     }
 
     /** The fingerprints that were worked out so far. */
@@ -345,6 +353,49 @@ public final class Sizing {
     int column(String letter) {
         int number = ScenarioOutcome.number(letter);
         return number < scenarios.size() ? number : -1;
+    }
+
+    /** What is said of a side that lacks something. */
+    static String words(Lack lack) {
+        return lack == Lack.KINGPIN ? NO_KINGPIN : lack.words();
+    }
+
+    /** What is said of a side whose travel leaves its path. */
+    static String words(PathFacts.Way way) {
+        return way == PathFacts.Way.BUMP ? BUMP_BEYOND : DROOP_BEYOND;
+    }
+
+    /**
+     * The vehicle, its readings and what shafts are made from, as the core has them, without
+     * scenarios.
+     *
+     * @throws IllegalArgumentException if a figure of them is not usable
+     */
+    Build build() {
+        if (build == null) {
+            build =
+                    new Build(
+                            new Vehicle(
+                                    innerFlange(),
+                                    hubFaceOffset(),
+                                    groundClearance(),
+                                    Optional.ofNullable(SteerInputs.kingpinOrNull(inputs))),
+                            readings(Side.LEFT).measured(),
+                            readings(Side.RIGHT).measured(),
+                            new Stock(parts.blanks(), ring(), inputs.number("shop_increment")),
+                            List.of());
+        }
+        return build;
+    }
+
+    GroundClearance groundClearance() {
+        return new GroundClearance(
+                Parts.optional(inputs.number("clearance_ride")),
+                Parts.optional(inputs.number("clearance_tyre_diameter")));
+    }
+
+    OptionalDouble hubFaceOffset() {
+        return Parts.optional(inputs.number("hub_face_offset"));
     }
 
     /** The inner flange where it was measured; the same in both sides' frames. */

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import shaftwright.build.Side;
 import shaftwright.shaft.SideResult;
 import shaftwright.units.LengthUnit;
 

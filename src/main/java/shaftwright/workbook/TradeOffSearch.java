@@ -3,6 +3,7 @@ package shaftwright.workbook;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import shaftwright.build.Side;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;

@@ -2,6 +2,7 @@ package shaftwright.workbook;
 
 import java.util.List;
 import java.util.Optional;
+import shaftwright.build.Side;
 
 /**
  * Variants of the scenario that the builder wants varied: changes tried one by one, and a grid over

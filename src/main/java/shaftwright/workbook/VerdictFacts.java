@@ -1,17 +1,16 @@
 package shaftwright.workbook;
 
 import java.util.Optional;
+import shaftwright.build.Side;
 import shaftwright.shaft.Binding;
 import shaftwright.strength.FlangeBolts;
 import shaftwright.study.PathFacts;
-import shaftwright.study.PathFacts.Unread;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.study.SideFacts;
 import shaftwright.study.StrengthFacts;
 import shaftwright.study.TravelFacts;
 import shaftwright.study.Verdict;
 import shaftwright.suspension.MeasuredPath;
-import shaftwright.suspension.MeasuredQuantity;
 import shaftwright.suspension.ReadingContradiction;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.TravelEnds;
@@ -48,19 +47,10 @@ final class VerdictFacts {
             return facts;
         }
         PathFacts all =
-                facts.open(MeasuringCheck.open(sizing).size()).without(unread(measured.get()));
+                facts.open(MeasuringCheck.open(sizing).size())
+                        .without(PathFacts.Unread.of(measured.get()));
         ReadingContradiction found = path.readings().contradiction().orElseThrow();
-        return found.exists()
-                ? all.contradicting(PathFacts.Contradiction.of(found, sizing.unit()))
-                : all;
-    }
-
-    private static Unread unread(MeasuredPath path) {
-        boolean toe = path.fit(MeasuredQuantity.TOE).isPresent();
-        if (path.fit(MeasuredQuantity.CAMBER).isPresent()) {
-            return toe ? Unread.NOTHING : Unread.TOE;
-        }
-        return toe ? Unread.CAMBER : Unread.BOTH;
+        return found.exists() ? all.contradicting(found) : all;
     }
 
     private StrengthFacts strength() {

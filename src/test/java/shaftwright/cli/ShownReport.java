@@ -5,9 +5,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import shaftwright.build.Side;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Side;
 
 /** What {@code show --json} prints of a workbook that was computed already. */
 public final class ShownReport {

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import shaftwright.build.Side;
 import shaftwright.cli.ShownReport;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellValue;
@@ -18,7 +19,6 @@ import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Problem;
 import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
 

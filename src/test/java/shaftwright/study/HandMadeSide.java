@@ -5,7 +5,6 @@ import java.util.Optional;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.GrooveWalls;
 import shaftwright.study.PathFacts.Beyond;
-import shaftwright.study.PathFacts.Contradiction;
 import shaftwright.study.PathFacts.Unread;
 import shaftwright.study.PathFacts.Way;
 import shaftwright.study.ShaftFacts.BlankFacts;
@@ -19,6 +18,9 @@ import shaftwright.study.TravelFacts.Clearance;
 import shaftwright.study.TravelFacts.EarlyEnd;
 import shaftwright.study.WindowFacts.Lower;
 import shaftwright.study.WindowFacts.Upper;
+import shaftwright.suspension.MeasuredQuantity;
+import shaftwright.suspension.ReadingContradiction;
+import shaftwright.suspension.SuspectReading;
 
 /** A side made by hand on which all is well, and what spoils it for each finding. */
 final class HandMadeSide {
@@ -112,6 +114,10 @@ final class HandMadeSide {
                 Math.toRadians(degrees));
     }
 
+    static ReadingContradiction suspect(SuspectReading... readings) {
+        return new ReadingContradiction(List.of(readings), List.of(), 498.475);
+    }
+
     private static WindowFacts noIncrement() {
         WindowFacts narrow = window(600.1, 600.7);
         return new WindowFacts(
@@ -136,9 +142,20 @@ final class HandMadeSide {
             case SUSPECT_READINGS ->
                     side.with(
                             path.contradicting(
-                                    new Contradiction(List.of("row 3, distance"), "19 5/8 in")));
+                                    suspect(
+                                            new SuspectReading(
+                                                    3,
+                                                    MeasuredQuantity.DISTANCE,
+                                                    0,
+                                                    673.1,
+                                                    663.575))));
             case READINGS_CONTRADICT ->
-                    side.with(path.contradicting(new Contradiction(List.of(), "19 5/8 in")));
+                    side.with(
+                            path.contradicting(
+                                    new ReadingContradiction(
+                                            List.of(),
+                                            List.of(MeasuredQuantity.DISTANCE),
+                                            498.475)));
             case INNER_BOLTS_TOO_TIGHT ->
                     side.with(
                             new StrengthFacts(

@@ -16,9 +16,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import shaftwright.shaft.Binding;
 import shaftwright.study.ListedFinding.On;
-import shaftwright.study.PathFacts.Contradiction;
 import shaftwright.study.WindowFacts.Lower;
 import shaftwright.study.WindowFacts.Upper;
+import shaftwright.suspension.MeasuredQuantity;
+import shaftwright.suspension.SuspectReading;
 import shaftwright.units.LengthUnit;
 
 class VerdictTest {
@@ -212,12 +213,20 @@ class VerdictTest {
         PathFacts path =
                 side.path()
                         .contradicting(
-                                new Contradiction(List.of("row 3, distance", "row 7, camber"), ""));
+                                HandMadeSide.suspect(
+                                        new SuspectReading(
+                                                3, MeasuredQuantity.DISTANCE, 2, 673.1, 663.575),
+                                        new SuspectReading(
+                                                7,
+                                                MeasuredQuantity.CAMBER,
+                                                0,
+                                                0.1,
+                                                Math.toRadians(-1.5))));
 
         assertThat(Verdict.of(side.with(path)).text(LengthUnit.INCH))
                 .isEqualTo(
                         "Measure again before cutting: the readings contradict each other. Measure"
-                                + " again: row 3, distance, and row 7, camber.");
+                                + " again: row 3, second distance (about 26 1/8 in expected), and row 7, camber (about -1.5° expected).");
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.build.Side;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.TravelStop;
 import shaftwright.workbook.xlsx.XlsxBook;

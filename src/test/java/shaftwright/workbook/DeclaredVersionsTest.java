@@ -19,6 +19,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.build.Side;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.live.LiveCells;
 import shaftwright.workbook.live.LiveLine;

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.build.Side;
 import shaftwright.doubt.SlackChances;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.LongestTravel;
@@ -518,7 +519,7 @@ public class FreshnessTest {
     }
 
     private static List<String> stamps(PoiRecalculation poi, Path file, Side side) {
-        Area area = XlsxBook.open(file).names().get("travel_stamp" + side.suffix());
+        Area area = XlsxBook.open(file).names().get("travel_stamp" + Contract.suffix(side));
         List<String> stamps = new ArrayList<>();
         for (int scenario = 0; scenario < COLUMNS; scenario++) {
             CellValue value = poi.value(area.place(scenario));

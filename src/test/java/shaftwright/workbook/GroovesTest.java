@@ -9,6 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.build.Side;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.GrooveFlaw;
 import shaftwright.shaft.GroovePlan;

@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.build.Side;
 import shaftwright.shaft.Position;
 import shaftwright.study.Finding;
 import shaftwright.workbook.xlsx.XlsxBook;

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.build.Side;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** A workbook that an earlier version of the program made. */

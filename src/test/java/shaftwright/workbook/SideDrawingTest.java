@@ -9,6 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.build.Side;
 import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.LinkageSolver;
 import shaftwright.suspension.Vector;
@@ -93,7 +94,7 @@ class SideDrawingTest {
         for (Side side : Side.values()) {
             for (String way : new String[] {"ahead", "out", "up"}) {
                 for (int row = 0; row < Grid.VIEW_SPOT.rows(); row++) {
-                    assertThat(number("view_" + way + side.suffix(), row))
+                    assertThat(number("view_" + way + Contract.suffix(side), row))
                             .isBetween(0.0, (double) SideDrawing.SQUARES);
                 }
             }

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.build.Side;
 import shaftwright.study.Finding;
 import shaftwright.study.Price;
 import shaftwright.study.Severity;

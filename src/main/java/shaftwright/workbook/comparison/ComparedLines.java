@@ -2,6 +2,7 @@ package shaftwright.workbook.comparison;
 
 import java.util.ArrayList;
 import java.util.List;
+import shaftwright.build.Side;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
@@ -10,7 +11,6 @@ import shaftwright.workbook.Index;
 import shaftwright.workbook.Input;
 import shaftwright.workbook.InputKind;
 import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
@@ -152,7 +152,7 @@ public final class ComparedLines {
         LiveLine squared = LiveLines.all().line("mean_squared");
         String place = "{" + squared.name() + "@" + side.word() + "}";
         return new ComparedLine(
-                Comparison.PREFIX + "mean_reach" + side.suffix(),
+                Comparison.PREFIX + "mean_reach" + Contract.suffix(side),
                 group,
                 "Mean reach of the readings, " + side.word(),
                 Quantity.SHOWN_LENGTH,

@@ -5,12 +5,12 @@ import static shaftwright.workbook.Grid.SCENARIO_SIDE;
 import static shaftwright.workbook.live.Quantity.DEGREE;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 
+import shaftwright.build.Side;
 import shaftwright.suspension.HubPath;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.Sizing;
 

@@ -6,11 +6,12 @@ import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.build.Side;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Contract;
 import shaftwright.workbook.Index;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.SidePath;
 import shaftwright.workbook.Sizing;
 
@@ -73,7 +74,7 @@ enum ChosenPathLines implements LiveLine.Formula, LiveLine.Core {
     private static String used(Side side) {
         return ReadLines.ownOrLeft(
                 side,
-                "IF(path_source" + side.suffix() + "=\"linkage\",1,0)",
+                "IF(path_source" + Contract.suffix(side) + "=\"linkage\",1,0)",
                 "{linkage_used@left}");
     }
 

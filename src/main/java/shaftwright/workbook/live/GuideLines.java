@@ -1,11 +1,11 @@
 package shaftwright.workbook.live;
 
 import java.util.List;
+import shaftwright.build.Side;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.MeasuringCheck;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 
 /** What the measuring guide's ticks leave to be said wherever something rests on the readings. */

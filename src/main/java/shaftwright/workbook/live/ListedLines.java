@@ -5,12 +5,12 @@ import static shaftwright.workbook.live.Quantity.MONEY;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.build.Side;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.Price;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 
 /** The parts list of a scenario: what, how many, price of each, price of the line, spares. */

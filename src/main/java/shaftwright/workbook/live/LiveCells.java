@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.build.Side;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellContent;
 import shaftwright.workbook.CellPlace;
@@ -16,7 +17,6 @@ import shaftwright.workbook.Index;
 import shaftwright.workbook.MissingNames;
 import shaftwright.workbook.OpenBook;
 import shaftwright.workbook.Problem;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 
 /**

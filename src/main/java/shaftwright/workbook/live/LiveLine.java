@@ -1,9 +1,10 @@
 package shaftwright.workbook.live;
 
+import shaftwright.build.Side;
 import shaftwright.workbook.CellValue;
+import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 
 /**
@@ -159,6 +160,6 @@ public record LiveLine(
 
     /** Defined name on this side. */
     public String definedName(Side side) {
-        return grid.sided() ? name + side.suffix() : name;
+        return grid.sided() ? name + Contract.suffix(side) : name;
     }
 }

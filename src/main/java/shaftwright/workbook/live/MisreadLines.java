@@ -3,13 +3,13 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.NumberFormula.OUT_OF_RANGE;
 import static shaftwright.workbook.NumberFormula.UNREADABLE;
 
+import shaftwright.build.Side;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Input;
 import shaftwright.workbook.Misread;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 
 /**

@@ -8,12 +8,12 @@ import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.build.Side;
 import shaftwright.suspension.LinkagePath;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.OwnPoints;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.SidePath;
 import shaftwright.workbook.Sizing;
 

@@ -1,6 +1,7 @@
 package shaftwright.workbook.live;
 
 import java.util.List;
+import shaftwright.build.Side;
 import shaftwright.units.TapeText;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
@@ -8,7 +9,6 @@ import shaftwright.workbook.Index;
 import shaftwright.workbook.Input;
 import shaftwright.workbook.InputKind;
 import shaftwright.workbook.NumberFormula;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.TapeFormula;
 

@@ -7,6 +7,7 @@ import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.build.Side;
 import shaftwright.study.ReadingWording;
 import shaftwright.study.Wording;
 import shaftwright.suspension.CrossCheck;
@@ -18,7 +19,6 @@ import shaftwright.suspension.SuspectReading;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.SideReadings;
 import shaftwright.workbook.Sizing;
 

@@ -84,7 +84,7 @@ enum RestraintLines implements LiveLine.Core {
                     sizing.inputs()
                             .text(
                                     "restraint_name",
-                                    new Index(shaftwright.workbook.Side.LEFT, 0, index.row())));
+                                    new Index(shaftwright.build.Side.LEFT, 0, index.row())));
         }
     }
 

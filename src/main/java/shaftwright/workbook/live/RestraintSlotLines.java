@@ -221,7 +221,7 @@ enum RestraintSlotLines implements LiveLine.Formula, LiveLine.Core {
     /** Whether any row of dampers and straps, or of tubes, is in use. */
     static boolean anyOn(Sizing sizing, RestraintSlotLines on) {
         for (int row = 0; row < on.grid.rows(); row++) {
-            if (on.isOn(sizing, new Index(shaftwright.workbook.Side.LEFT, 0, row))) {
+            if (on.isOn(sizing, new Index(shaftwright.build.Side.LEFT, 0, row))) {
                 return true;
             }
         }

@@ -223,7 +223,7 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
     private static double number(Sizing sizing, String column, int row) {
         return row < 0
                 ? Double.NaN
-                : sizing.inputs().number(column, shaftwright.workbook.Side.LEFT, row);
+                : sizing.inputs().number(column, shaftwright.build.Side.LEFT, row);
     }
 
     /** Only of a material with all four figures. */

@@ -8,11 +8,11 @@ import static shaftwright.workbook.live.Quantity.RADIAN;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.build.Side;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.MountLoad;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.Sizing;
 

@@ -5,13 +5,13 @@ import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 
+import shaftwright.build.Side;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.TravelSteps;
 import shaftwright.suspension.Steer;
 import shaftwright.suspension.Vector;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 
 /**

@@ -6,13 +6,13 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import java.util.List;
+import shaftwright.build.Side;
 import shaftwright.study.Finding;
 import shaftwright.study.Wording;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
 import shaftwright.workbook.Lever;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.Sweep;
 import shaftwright.workbook.SweepInput;

@@ -3,9 +3,9 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.Grid.VIEW_SPOT;
 import static shaftwright.workbook.Grid.VIEW_TICK;
 
+import shaftwright.build.Side;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Index;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.SideDrawing;
 import shaftwright.workbook.SideDrawing.Way;
 import shaftwright.workbook.Sizing;

@@ -1,9 +1,9 @@
 package shaftwright.workbook.template;
 
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.build.Side;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
 import shaftwright.workbook.live.Section;

@@ -27,12 +27,12 @@ import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTValAx;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STDispBlanksAs;
+import shaftwright.build.Side;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.Area;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.template.Run.Direction;
 
 /**

@@ -2,8 +2,8 @@ package shaftwright.workbook.template;
 
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.build.Side;
 import shaftwright.workbook.Grid;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
 import shaftwright.workbook.live.Quantity;

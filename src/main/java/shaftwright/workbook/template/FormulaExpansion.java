@@ -1,9 +1,10 @@
 package shaftwright.workbook.template;
 
+import shaftwright.build.Side;
 import shaftwright.workbook.CellPlace;
+import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.template.Run.Direction;
 
@@ -59,7 +60,7 @@ final class FormulaExpansion {
             char c = template.charAt(at);
             if (c == '~') {
                 plain(template, plain, at);
-                both(index.side().suffix());
+                both(Contract.suffix(index.side()));
                 plain = at + 1;
             } else if (c == '{' && isPlace(template.charAt(at + 1))) {
                 plain(template, plain, at);

@@ -2,12 +2,12 @@ package shaftwright.workbook.template;
 
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.build.Side;
 import shaftwright.study.Cautions;
 import shaftwright.study.Wording;
 import shaftwright.suspension.TapeSettings;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.MeasuringCheck;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
 import shaftwright.workbook.live.Quantity;

@@ -2,7 +2,7 @@ package shaftwright.workbook.template;
 
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import shaftwright.workbook.Side;
+import shaftwright.build.Side;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
 import shaftwright.workbook.live.Quantity;

@@ -3,10 +3,10 @@ package shaftwright.workbook.template;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.build.Side;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Input;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.template.Run.Direction;
 
 /** The builder's own catalogue: joints, bench tables, boots, blanks, rings. */

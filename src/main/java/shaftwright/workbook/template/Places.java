@@ -3,9 +3,9 @@ package shaftwright.workbook.template;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import shaftwright.build.Side;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Grid;
-import shaftwright.workbook.Side;
 import shaftwright.workbook.live.LiveLines;
 
 /** Where every defined name of a new workbook stands. */
@@ -28,7 +28,7 @@ final class Places {
      * @throws IllegalStateException if it was not laid out
      */
     Run run(String quantity, Side side) {
-        Run run = runs.get(grid(quantity).sided() ? quantity + side.suffix() : quantity);
+        Run run = runs.get(grid(quantity).sided() ? quantity + Contract.suffix(side) : quantity);
         if (run == null) {
             throw new IllegalStateException(quantity + " is not laid out");
         }

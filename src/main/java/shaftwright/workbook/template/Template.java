@@ -7,11 +7,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import shaftwright.build.Side;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Input;
-import shaftwright.workbook.Side;
 
 /**
  * Writes a new sizing workbook: every sheet, formula, style and chart, but no computed value yet.

@@ -3,9 +3,9 @@ package shaftwright.workbook.live;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import shaftwright.build.Side;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Index;
-import shaftwright.workbook.Side;
 
 class DeclaredShapesTest {
     /** A check of a workbook takes one scenario's declared formula for all. */

@@ -1,34 +1,30 @@
 package shaftwright.workbook;
 
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
+import shaftwright.build.BumpRule;
+import shaftwright.build.DriveUnitMove;
+import shaftwright.build.Margins;
+import shaftwright.build.Scenario;
+import shaftwright.build.Side;
+import shaftwright.build.Wheel;
+import shaftwright.build.WheelTravel;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.CutPlan;
-import shaftwright.shaft.InnerFlange;
-import shaftwright.shaft.LengthRule;
-import shaftwright.shaft.SideResult;
-import shaftwright.shaft.SideSetup;
-import shaftwright.study.PathFacts;
 import shaftwright.study.Price;
+import shaftwright.study.ScenarioStudy;
 import shaftwright.study.SetCost;
+import shaftwright.study.SideStudy;
+import shaftwright.study.WheelFigures;
 import shaftwright.suspension.HubPath;
-import shaftwright.suspension.HubPoint;
-import shaftwright.suspension.Steer;
-import shaftwright.suspension.Vector;
-import shaftwright.travel.ClearanceRule;
 import shaftwright.tyre.TyreSize;
 import shaftwright.tyre.UnreadableTyreSizeException;
 import shaftwright.workbook.ScenarioOutcome.Picks;
-import shaftwright.workbook.ScenarioOutcome.Wheel;
+import shaftwright.workbook.ScenarioOutcome.WheelOutcome;
 
 /** Turns one scenario column into a set-up for each side, and computes it. */
-final class ScenarioStudy {
-    /** Travels nearer than this count as equal, mm; cells compare with six decimals too. */
-    private static final double NEAR = 5e-7;
-
+final class ScenarioReader {
     private static final Price NO_JOINT = Price.lacking("no joint");
 
     private final Sizing sizing;
@@ -36,7 +32,7 @@ final class ScenarioStudy {
     private final Parts parts;
     private final List<Problem> problems;
 
-    ScenarioStudy(Sizing sizing, List<Problem> problems) {
+    ScenarioReader(Sizing sizing, List<Problem> problems) {
         this.sizing = sizing;
         inputs = sizing.inputs();
         parts = sizing.parts();
@@ -57,7 +53,7 @@ final class ScenarioStudy {
                 used,
                 trouble,
                 picks,
-                wheel(scenario, tyre, left, right),
+                wheelOutcome(scenario, tyre, left, right),
                 left,
                 right,
                 cost(scenario, used, picks, left, right),
@@ -75,12 +71,7 @@ final class ScenarioStudy {
     }
 
     private record TyreFigures(
-            double nominal,
-            double nominalWidth,
-            double diameter,
-            double width,
-            double gain,
-            double arm) {}
+            double nominal, double nominalWidth, double diameter, double width) {}
 
     private TyreFigures tyre(int scenario) {
         double nominal = Double.NaN;
@@ -103,13 +94,7 @@ final class ScenarioStudy {
         }
         double measuredWidth = number("tyre_width_measured", scenario);
         double width = Double.isNaN(measuredWidth) ? section : measuredWidth;
-        double gain = (diameter - inputs.number("clearance_tyre_diameter")) / 2;
-        double arm =
-                inputs.number("hub_face_offset")
-                        + number("wheel_spacer", scenario)
-                        - number("wheel_offset", scenario);
-        return new TyreFigures(
-                nominal, section, diameter, width, Parts.orZero(gain), Parts.orZero(arm));
+        return new TyreFigures(nominal, section, diameter, width);
     }
 
     private void askForDiameter(int scenario, String size) {
@@ -273,29 +258,9 @@ final class ScenarioStudy {
             return SideOutcome.lacking(why);
         }
         try {
-            SideOutcome.SetUp setUp = setUp(scenario, side, picks, tyre, path.get());
-            String roll = rollTrouble(scenario, side);
-            String why = roll.isEmpty() ? travelTrouble(setUp, path.get()) : roll;
-            if (!why.isEmpty()) {
-                return new SideOutcome(
-                        why,
-                        roll.isEmpty() ? beyondPath(setUp, path.get()) : Optional.empty(),
-                        setUp,
-                        null,
-                        sizing.doubts(),
-                        source,
-                        null);
-            }
-            SideOutcome.Cutting cutting =
-                    new SideOutcome.Cutting(
-                            new LengthRule(
-                                    number("length_bias", scenario),
-                                    inputs.number("shop_increment")),
-                            sizing.ring(),
-                            parts.blanks());
-            SideResult result = compute(scenario, side, setUp, path.get(), cutting);
-            return new SideOutcome(
-                    "", Optional.empty(), setUp, result, sizing.doubts(), source, cutting);
+            SideStudy study =
+                    SideStudy.of(sizing.build(), scenario(scenario, picks, tyre), side, path.get());
+            return new SideOutcome(study, rows(picks), sizing.doubts(), source);
         } catch (IllegalArgumentException e) {
             contradiction(scenario, side, e.getMessage());
             return SideOutcome.lacking("its sizes contradict each other");
@@ -318,63 +283,61 @@ final class ScenarioStudy {
                                 + " and at its joints' rows"));
     }
 
-    private SideOutcome.SetUp setUp(
-            int scenario, Side side, Picks picks, TyreFigures tyre, HubPath path) {
-        List<Double> bump;
-        if (byClearance(scenario)) {
-            bump =
-                    new ClearanceRule(
-                                    inputs.number("clearance_ride"),
-                                    tyre.gain(),
-                                    number("clearance_wanted", scenario),
-                                    tyre.arm())
-                            .steps(path);
-        } else {
-            bump = Collections.nCopies(SideOutcome.BUMP_STEPS, number("bump_limit", scenario));
-        }
-        return new SideOutcome.SetUp(
-                mounted(scenario, "inner", picks.innerJoint(), picks.innerBoot()),
-                mounted(scenario, "outer", picks.outerJoint(), picks.outerBoot()),
+    private SideOutcome.Rows rows(Picks picks) {
+        return new SideOutcome.Rows(
                 picks.innerJoint(),
                 picks.outerJoint(),
                 picks.innerBoot(),
                 picks.outerBoot(),
                 firstAngle(picks.innerJoint()),
-                firstAngle(picks.outerJoint()),
-                flange(scenario, side),
-                number("hub_shift", scenario),
-                margin("margin_inward", scenario),
-                margin("margin_outward", scenario),
-                -number("droop_limit", scenario),
-                bump);
+                firstAngle(picks.outerJoint()));
     }
 
-    /** Where the transaxle's own move and its give in the mounts bring the flange. */
-    private InnerFlange flange(int scenario, Side side) {
+    /** The column as the core has it. */
+    private Scenario scenario(int scenario, Picks picks, TyreFigures tyre) {
+        Scenario.Builder built =
+                Scenario.named(text("scenario_name", scenario))
+                        .joints(
+                                mounted(scenario, "inner", picks.innerJoint(), picks.innerBoot()),
+                                mounted(scenario, "outer", picks.outerJoint(), picks.outerBoot()))
+                        .travel(new WheelTravel(number("droop_limit", scenario), bump(scenario)))
+                        .margins(
+                                new Margins(
+                                        margin("margin_inward", scenario),
+                                        margin("margin_outward", scenario)))
+                        .bias(number("length_bias", scenario))
+                        .hubShift(number("hub_shift", scenario))
+                        .driveUnit(driveUnit(scenario))
+                        .steerAngle(number("steer_angle", scenario))
+                        .wheel(wheel(scenario, tyre));
+        if (picks.blank() > 0) {
+            built.onlyBlank(parts.blankListed(picks.blank() - 1));
+        }
+        return built.build();
+    }
+
+    private BumpRule bump(int scenario) {
+        return byClearance(scenario)
+                ? new BumpRule.Clearance(number("clearance_wanted", scenario))
+                : new BumpRule.Stop(number("bump_limit", scenario));
+    }
+
+    /** The transaxle's own move and its give in the mounts. */
+    private DriveUnitMove driveUnit(int scenario) {
         MountLoad load = MountLoad.of(inputs, scenario);
-        double left = number("transaxle_left", scenario) + load.move(inputs, "left");
-        Vector moved =
-                new Vector(
-                        number("transaxle_forward", scenario) + load.move(inputs, "forward"),
-                        side.leftward() * left,
-                        number("transaxle_up", scenario) + load.move(inputs, "up"));
-        return sizing.innerFlange()
-                .moved(moved)
-                .rolled(
-                        side.leftward() * load.move(inputs, "roll"),
-                        Parts.orZero(centreToDatum(side)));
+        return new DriveUnitMove(
+                number("transaxle_forward", scenario) + load.move(inputs, "forward"),
+                number("transaxle_left", scenario) + load.move(inputs, "left"),
+                number("transaxle_up", scenario) + load.move(inputs, "up"),
+                load.move(inputs, "roll"));
     }
 
-    /** Vehicle's centre plane to the inner datum, mm, NaN when it is not typed. */
-    private double centreToDatum(Side side) {
-        return inputs.number("inner_offset", sizing.readings(side).source(), 0);
-    }
-
-    private Steer steer(int scenario, Side side, HubPath path) {
-        double angle = side.leftward() * number("steer_angle", scenario);
-        return angle == 0
-                ? Steer.STRAIGHT
-                : Steer.of(SteerInputs.kingpinOrNull(inputs), angle, path.at(0));
+    private Wheel wheel(int scenario, TyreFigures tyre) {
+        return new Wheel(
+                Parts.optional(tyre.diameter()),
+                Parts.optional(tyre.width()),
+                Parts.orZero(number("wheel_offset", scenario)),
+                Parts.orZero(number("wheel_spacer", scenario)));
     }
 
     /** Typed, unless one that is built up is to count. */
@@ -402,98 +365,18 @@ final class ScenarioStudy {
         return sizing.limits().angle(i);
     }
 
-    /** A roll moves the flange by how far it is from the middle. */
-    private String rollTrouble(int scenario, Side side) {
-        boolean rolls = MountLoad.of(inputs, scenario).move(inputs, "roll") != 0;
-        return rolls && Double.isNaN(centreToDatum(side)) ? Sizing.NO_CENTRE : "";
-    }
-
-    private static String travelTrouble(SideOutcome.SetUp setUp, HubPath path) {
-        if (bump(setUp) <= 0) {
-            return Sizing.NO_BUMP_LEFT;
-        }
-        if (bump(setUp) - path.tMax() >= NEAR) {
-            return Sizing.BUMP_BEYOND;
-        }
-        return path.tMin() - setUp.droop() >= NEAR ? Sizing.DROOP_BEYOND : "";
-    }
-
-    private static double bump(SideOutcome.SetUp setUp) {
-        return setUp.bumpSteps().get(SideOutcome.BUMP_STEPS - 1);
-    }
-
-    /** Travel beyond the path, empty when something else keeps the side from being computed. */
-    private static Optional<PathFacts.Beyond> beyondPath(SideOutcome.SetUp setUp, HubPath path) {
-        return switch (travelTrouble(setUp, path)) {
-            case Sizing.BUMP_BEYOND ->
-                    Optional.of(new PathFacts.Beyond(PathFacts.Way.BUMP, bump(setUp), path.tMax()));
-            case Sizing.DROOP_BEYOND ->
-                    Optional.of(
-                            new PathFacts.Beyond(PathFacts.Way.DROOP, -setUp.droop(), path.tMin()));
-            default -> Optional.empty();
-        };
-    }
-
-    private SideResult compute(
-            int scenario,
-            Side side,
-            SideOutcome.SetUp setUp,
-            HubPath path,
-            SideOutcome.Cutting cutting) {
-        SideSetup setup =
-                new SideSetup(
-                        path,
-                        setUp.flange(),
-                        setUp.inner(),
-                        setUp.outer(),
-                        setUp.hubShift(),
-                        steer(scenario, side, path),
-                        setUp.marginInward(),
-                        setUp.marginOutward(),
-                        setUp.droop(),
-                        setUp.bumpSteps().get(SideOutcome.BUMP_STEPS - 1));
-        int wanted = picks(scenario).blank();
-        OptionalInt only =
-                wanted == 0 ? OptionalInt.empty() : OptionalInt.of(parts.blankListed(wanted - 1));
-        return SideResult.of(setup, cutting.rule(), cutting.ring(), cutting.blanks(), only);
-    }
-
-    private Wheel wheel(int scenario, TyreFigures tyre, SideOutcome left, SideOutcome right) {
-        double ride = inputs.number("clearance_ride") + tyre.gain();
-        double atBump = Double.NaN;
-        if (left.resultOrNull() != null) {
-            HubPath path = left.resultOrNull().setup().path();
-            atBump =
-                    new ClearanceRule(inputs.number("clearance_ride"), tyre.gain(), 0, tyre.arm())
-                            .clearance(path, left.bump());
-        }
-        double track =
-                hubFace(Side.LEFT, left)
-                        + hubFace(Side.RIGHT, right)
-                        + 2 * (number("wheel_spacer", scenario) - number("wheel_offset", scenario));
-        return new Wheel(
+    private WheelOutcome wheelOutcome(
+            int scenario, TyreFigures tyre, SideOutcome left, SideOutcome right) {
+        Wheel wheel = wheel(scenario, tyre);
+        return new WheelOutcome(
                 tyre.nominal(),
                 tyre.nominalWidth(),
-                tyre.diameter(),
-                tyre.width(),
-                tyre.gain(),
-                tyre.arm(),
-                ride,
-                atBump,
-                track);
-    }
-
-    /** Sideways distance from the vehicle's centre plane to the hub's mounting face at ride, mm. */
-    private double hubFace(Side side, SideOutcome outcome) {
-        if (outcome.resultOrNull() == null) {
-            return Double.NaN;
-        }
-        HubPoint ride = outcome.resultOrNull().atRide().position().hub();
-        double outward = SideSetup.stubAxis(ride).y();
-        return centreToDatum(side)
-                + ride.reach()
-                + outcome.hubShift()
-                + inputs.number("hub_face_offset") * outward;
+                wheel,
+                WheelFigures.of(sizing.groundClearance(), sizing.hubFaceOffset(), wheel),
+                left.clearanceAtBump(),
+                left.isSetUp() && right.isSetUp()
+                        ? ScenarioStudy.trackWidth(wheel, left.study(), right.study())
+                        : OptionalDouble.empty());
     }
 
     private SetCost cost(

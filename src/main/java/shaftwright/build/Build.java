@@ -1,0 +1,53 @@
+package shaftwright.build;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Everything that a study is made of.
+ *
+ * @param vehicle what all scenarios have in common
+ * @param left tape readings of the left side
+ * @param right of the right side, which may be the left's
+ * @param stock blanks, rings, shop increment
+ * @param scenarios by different names
+ */
+public record Build(
+        Vehicle vehicle, Readings left, Readings right, Stock stock, List<Scenario> scenarios) {
+    public Build {
+        scenarios = List.copyOf(scenarios);
+        if (scenarios.stream().map(Scenario::name).distinct().count() < scenarios.size()) {
+            throw new IllegalArgumentException("two scenarios of one name");
+        }
+    }
+
+    /** A vehicle that is alike on both sides, without scenarios yet. */
+    public static Build of(Vehicle vehicle, Readings both, Stock stock) {
+        return new Build(vehicle, both, both, stock, List.of());
+    }
+
+    /** Readings of a side. */
+    public Readings readings(Side side) {
+        return side == Side.LEFT ? left : right;
+    }
+
+    /** The scenario of this name. */
+    public Scenario scenario(String name) {
+        return scenarios.stream()
+                .filter(scenario -> scenario.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no scenario \"" + name + "\""));
+    }
+
+    /** A copy with this scenario, in the place of one of the same name or behind all others. */
+    public Build withScenario(Scenario scenario) {
+        List<Scenario> all = new ArrayList<>(scenarios);
+        int place = scenarios.stream().map(Scenario::name).toList().indexOf(scenario.name());
+        if (place < 0) {
+            all.add(scenario);
+        } else {
+            all.set(place, scenario);
+        }
+        return new Build(vehicle, left, right, stock, all);
+    }
+}

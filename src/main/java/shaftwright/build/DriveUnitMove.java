@@ -1,0 +1,25 @@
+package shaftwright.build;
+
+import shaftwright.units.Require;
+
+/**
+ * Where a drive unit stands, from where it stood when the readings were taken: shifted for good, or
+ * pushed in its mounts.
+ *
+ * @param forward mm
+ * @param left mm
+ * @param up mm
+ * @param roll left side up, about the fore-aft line through the vehicle's centre plane at the
+ *     height of the flanges, rad
+ */
+public record DriveUnitMove(double forward, double left, double up, double roll) {
+    /** Where it was measured. */
+    public static final DriveUnitMove NONE = new DriveUnitMove(0, 0, 0, 0);
+
+    public DriveUnitMove {
+        Require.finite("drive unit's shift forward", forward);
+        Require.finite("drive unit's shift to the left", left);
+        Require.finite("drive unit's shift up", up);
+        Require.finite("drive unit's roll", roll);
+    }
+}

@@ -1,0 +1,20 @@
+package shaftwright.build;
+
+import shaftwright.units.Require;
+
+/**
+ * How far a wheel is to go.
+ *
+ * @param droop below ride, mm, above zero
+ * @param bump what ends it above
+ */
+public record WheelTravel(double droop, BumpRule bump) {
+    public WheelTravel {
+        Require.positive("droop travel", droop);
+    }
+
+    /** To a stop at either end, mm from ride. */
+    public static WheelTravel of(double droop, double bump) {
+        return new WheelTravel(droop, new BumpRule.Stop(bump));
+    }
+}

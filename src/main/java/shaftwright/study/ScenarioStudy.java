@@ -1,0 +1,74 @@
+package shaftwright.study;
+
+import java.util.OptionalDouble;
+import shaftwright.build.Build;
+import shaftwright.build.Scenario;
+import shaftwright.build.Side;
+import shaftwright.build.Wheel;
+import shaftwright.suspension.MeasuredPath;
+import shaftwright.tyre.Tyre;
+
+/** One scenario on both sides of the vehicle. */
+public final class ScenarioStudy {
+    private final Scenario scenario;
+    private final MeasuredPath leftPath;
+    private final MeasuredPath rightPath;
+    private final SideStudy left;
+    private final SideStudy right;
+
+    ScenarioStudy(Build build, Scenario scenario, MeasuredPath leftPath, MeasuredPath rightPath) {
+        this.scenario = scenario;
+        this.leftPath = leftPath;
+        this.rightPath = rightPath;
+        left = SideStudy.of(build, scenario, Side.LEFT, leftPath.path());
+        right = SideStudy.of(build, scenario, Side.RIGHT, rightPath.path());
+    }
+
+    /** One of its sides. */
+    public SideStudy side(Side side) {
+        return side == Side.LEFT ? left : right;
+    }
+
+    /** What it comes to. */
+    public ScenarioVerdict verdict() {
+        return new ScenarioVerdict(verdict(left, leftPath), verdict(right, rightPath));
+    }
+
+    private static Verdict verdict(SideStudy side, MeasuredPath measured) {
+        PathFacts path = side.pathFacts(0).without(PathFacts.Unread.of(measured));
+        if (!measured.mayGiveVerdict()) {
+            path = path.ofTwoHeights();
+        }
+        if (measured.contradiction().exists()) {
+            path = path.contradicting(measured.contradiction());
+        }
+        return Verdict.of(SideFacts.of(path, side.shaftFacts()));
+    }
+
+    /** Distance between the wheels' centre planes at ride, mm; empty while it is not known. */
+    public OptionalDouble trackWidth() {
+        return trackWidth(scenario.wheel(), left, right);
+    }
+
+    /** The same of two sides that have this wheel. */
+    public static OptionalDouble trackWidth(Wheel wheel, SideStudy left, SideStudy right) {
+        OptionalDouble leftFace = left.hubFace();
+        OptionalDouble rightFace = right.hubFace();
+        return leftFace.isEmpty() || rightFace.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        Tyre.trackWidth(
+                                (leftFace.getAsDouble() + rightFace.getAsDouble()) / 2,
+                                wheel.spacer(),
+                                wheel.offset()));
+    }
+
+    /** Width over both tyres, mm; empty while it is not known. */
+    public OptionalDouble overallWidth() {
+        OptionalDouble track = trackWidth();
+        OptionalDouble section = scenario.wheel().sectionWidth();
+        return track.isEmpty() || section.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Tyre.overallWidth(track.getAsDouble(), section.getAsDouble()));
+    }
+}

@@ -1,0 +1,229 @@
+package shaftwright.study;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import shaftwright.build.Build;
+import shaftwright.build.BumpRule;
+import shaftwright.build.DriveUnitMove;
+import shaftwright.build.Scenario;
+import shaftwright.build.Side;
+import shaftwright.build.Stock;
+import shaftwright.shaft.InnerFlange;
+import shaftwright.shaft.LengthRule;
+import shaftwright.shaft.SideResult;
+import shaftwright.shaft.SideSetup;
+import shaftwright.suspension.HubPath;
+import shaftwright.suspension.HubPoint;
+import shaftwright.suspension.Steer;
+import shaftwright.suspension.Vector;
+import shaftwright.travel.ClearanceRule;
+
+/**
+ * One side of one scenario: where its flange and its travel are, and the shaft that follows. There
+ * is none while something is lacking, or while the travel wanted leaves the known path.
+ */
+public final class SideStudy {
+    /** Travels nearer than this count as equal, mm. */
+    private static final double NEAR = 5e-7;
+
+    private final Build build;
+    private final Scenario scenario;
+    private final Side side;
+    private final HubPath path;
+    private final WheelFigures wheel;
+    private final InnerFlange flange;
+    private final List<Double> bumpSteps;
+    private final Optional<Lack> lack;
+    private final Optional<PathFacts.Beyond> beyond;
+    private final Optional<SideResult> result;
+
+    private SideStudy(Build build, Scenario scenario, Side side, HubPath path) {
+        this.build = build;
+        this.scenario = scenario;
+        this.side = side;
+        this.path = path;
+        wheel =
+                WheelFigures.of(
+                        build.vehicle().clearance(),
+                        build.vehicle().hubFaceOffset(),
+                        scenario.wheel());
+        flange = movedFlange();
+        bumpSteps = limitedBump();
+        lack = findLack();
+        beyond = lack.isPresent() ? Optional.empty() : findBeyond();
+        result = lack.isPresent() || beyond.isPresent() ? Optional.empty() : Optional.of(compute());
+    }
+
+    /**
+     * Studies a side.
+     *
+     * @param path where its hub goes
+     * @throws IllegalArgumentException if no shaft can join the joints' centres somewhere
+     */
+    public static SideStudy of(Build build, Scenario scenario, Side side, HubPath path) {
+        return new SideStudy(build, scenario, side, path);
+    }
+
+    private InnerFlange movedFlange() {
+        DriveUnitMove move = scenario.driveUnit();
+        int leftward = side.leftward();
+        return build.vehicle()
+                .flange()
+                .moved(new Vector(move.forward(), leftward * move.left(), move.up()))
+                .rolled(leftward * move.roll(), centreToDatum().orElse(0));
+    }
+
+    /** Empty where a rule by the ground can't be followed. */
+    private List<Double> limitedBump() {
+        if (scenario.travel().bump() instanceof BumpRule.Clearance rule) {
+            return wheel.leaving(rule.left()).map(ground -> ground.steps(path)).orElse(List.of());
+        }
+        BumpRule.Stop stop = (BumpRule.Stop) scenario.travel().bump();
+        return Collections.nCopies(ClearanceRule.STEPS, stop.travel());
+    }
+
+    private Optional<Lack> findLack() {
+        if (scenario.steerAngle() != 0 && build.vehicle().kingpin().isEmpty()) {
+            return Optional.of(Lack.KINGPIN);
+        }
+        if (bumpSteps.isEmpty()) {
+            return Optional.of(Lack.CLEARANCE);
+        }
+        if (scenario.driveUnit().roll() != 0 && centreToDatum().isEmpty()) {
+            return Optional.of(Lack.CENTRE);
+        }
+        return bump() <= 0 ? Optional.of(Lack.BUMP) : Optional.empty();
+    }
+
+    private Optional<PathFacts.Beyond> findBeyond() {
+        if (bump() - path.tMax() >= NEAR) {
+            return Optional.of(new PathFacts.Beyond(PathFacts.Way.BUMP, bump(), path.tMax()));
+        }
+        return path.tMin() - droop() >= NEAR
+                ? Optional.of(new PathFacts.Beyond(PathFacts.Way.DROOP, -droop(), path.tMin()))
+                : Optional.empty();
+    }
+
+    private SideResult compute() {
+        SideSetup setup =
+                new SideSetup(
+                        path,
+                        flange,
+                        scenario.inner(),
+                        scenario.outer(),
+                        scenario.hubShift(),
+                        steer(),
+                        scenario.margins().inward(),
+                        scenario.margins().outward(),
+                        droop(),
+                        bump());
+        return SideResult.of(
+                setup,
+                lengthRule(),
+                build.stock().ring(),
+                build.stock().blanks(),
+                scenario.onlyBlank());
+    }
+
+    private Steer steer() {
+        double outward = side.leftward() * scenario.steerAngle();
+        return outward == 0
+                ? Steer.STRAIGHT
+                : Steer.of(build.vehicle().kingpin().orElseThrow(), outward, path.at(0));
+    }
+
+    private OptionalDouble centreToDatum() {
+        return build.readings(side).centreToDatum();
+    }
+
+    /** How its length is chosen. */
+    public LengthRule lengthRule() {
+        return new LengthRule(scenario.bias(), build.stock().increment());
+    }
+
+    /** What the scenario asks for without a figure that it needs; empty when all is there. */
+    public Optional<Lack> lack() {
+        return lack;
+    }
+
+    /** Travel that leaves the known path; empty when none does, or something is lacking. */
+    public Optional<PathFacts.Beyond> beyond() {
+        return beyond;
+    }
+
+    /** The shaft; empty while something is lacking or the travel leaves the path. */
+    public Optional<SideResult> result() {
+        return result;
+    }
+
+    /** Where the inner flange is. */
+    public InnerFlange flange() {
+        return flange;
+    }
+
+    /** Travel at full droop, mm, below zero. */
+    public double droop() {
+        return -scenario.travel().droop();
+    }
+
+    /** Travel at full bump, mm; only where no clearance is {@link #lack() lacking}. */
+    public double bump() {
+        return bumpSteps.get(bumpSteps.size() - 1);
+    }
+
+    /** Bump limit after each step of the clearance rule, mm; a typed one is the same in all. */
+    public List<Double> bumpSteps() {
+        return bumpSteps;
+    }
+
+    /** What its shaft is made from. */
+    public Stock stock() {
+        return build.stock();
+    }
+
+    /** The scenario that it is a side of. */
+    public Scenario scenario() {
+        return scenario;
+    }
+
+    /** Ground clearance at full bump, mm; empty without a shaft, or while none was measured. */
+    public OptionalDouble clearanceAtBump() {
+        Optional<ClearanceRule> ground = wheel.leaving(0);
+        return result.isEmpty() || ground.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(ground.get().clearance(path, bump()));
+    }
+
+    /**
+     * Vehicle's centre plane to the hub's mounting face at ride, mm; empty without a shaft, or
+     * while a measure of it is not known.
+     */
+    public OptionalDouble hubFace() {
+        OptionalDouble offset = build.vehicle().hubFaceOffset();
+        if (result.isEmpty() || centreToDatum().isEmpty() || offset.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        HubPoint ride = result.get().atRide().position().hub();
+        return OptionalDouble.of(
+                centreToDatum().getAsDouble()
+                        + ride.reach()
+                        + scenario.hubShift()
+                        + offset.getAsDouble() * SideSetup.stubAxis(ride).y());
+    }
+
+    /** Whether it is computed and inside its path, nothing said of the path's readings. */
+    public PathFacts pathFacts(int checks) {
+        PathFacts facts = PathFacts.sound(checks);
+        if (lack.isPresent()) {
+            return facts.lacking(lack.get().words());
+        }
+        return beyond.map(facts::beyond).orElse(facts);
+    }
+
+    /** Its shaft as a verdict needs it; empty while there is none. */
+    public Optional<ShaftFacts> shaftFacts() {
+        return result.map(shaft -> ShaftFacts.of(shaft, lengthRule()));
+    }
+}
