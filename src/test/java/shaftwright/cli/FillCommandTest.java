@@ -80,7 +80,16 @@ class FillCommandTest {
     @Test
     void checkFindsNothingAgainstAHealthyVariant() {
         Path file = Demo.inches(folder);
-        Run.of("fill", "--set", "scenario_name[B]=", "--set", "scenario_name[D]=", file);
+        // Scenario B is the one varied.
+        Run.of(
+                "fill",
+                "--set",
+                "scenario_name[B]=",
+                "--set",
+                "scenario_name[D]=",
+                "--set",
+                "try_scenario=",
+                file);
 
         Run run = Run.of("check", file);
 
