@@ -145,7 +145,7 @@ class ReadingsTest {
 
         assertThat(run.code()).isZero();
         assertThat(run.out())
-                .contains("bump of 9.00 in goes beyond the known path, which ends at 5.31 in bump");
+                .contains("Bump of 9.00 in goes beyond the known path, which ends at 5.31 in bump");
     }
 
     @Test
