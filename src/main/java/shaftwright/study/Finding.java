@@ -61,8 +61,8 @@ public enum Finding {
             6,
             MEASURE_AGAIN,
             NOTHING,
-            "The readings contradict each other, and so few can't show which is wrong. Measure"
-                    + " one more height, best near {NEXT_HEIGHT}."),
+            "Readings of {UNPLACED} contradict each other, and so few can't show which is wrong."
+                    + " Measure one more height, best near {NEXT_HEIGHT}."),
     INNER_BOLTS_TOO_TIGHT(9, FITS_BUT, ALL_WITH_NOTE, inner(AtEnd.BOLTS)),
     OUTER_BOLTS_TOO_TIGHT(9, FITS_BUT, ALL_WITH_NOTE, outer(AtEnd.BOLTS)),
     /** The weakest part is below the wanted safety factor. */

@@ -58,6 +58,7 @@ public enum SideSlot implements Slot {
     MOUTH_OVERLAP(EXCESS),
     MOUTH_AT(TRAVEL),
     SUSPECTS(NAME),
+    UNPLACED(NAME),
     NEXT_HEIGHT(NAME),
     INNER_BOLT_SHARE(FACTOR_ABOVE),
     INNER_BOLT_MOST(FACTOR),
@@ -142,6 +143,7 @@ public enum SideSlot implements Slot {
     private String name(SideFacts side, LengthUnit unit) {
         return switch (this) {
             case MISSING -> side.path().missing();
+            case UNPLACED -> ReadingWording.unplaced(contradiction(side));
             case NEXT_HEIGHT -> ReadingWording.distance(contradiction(side).nextHeight(), unit);
             case SUSPECTS ->
                     String.join(

@@ -41,7 +41,10 @@ record FindingLines(Finding finding) implements LiveLine.Formula, LiveLine.Core 
 
     @Override
     public int revised() {
-        return finding == Finding.THIN_LAND || finding == Finding.GROOVES_MEET ? 3 : since();
+        return switch (finding) {
+            case READINGS_CONTRADICT, THIN_LAND, GROOVES_MEET -> 3;
+            default -> since();
+        };
     }
 
     @Override

@@ -130,6 +130,7 @@ final class FindingPlaces {
             case MOUTH_OVERLAP -> "0-{worst_mouth}";
             case MOUTH_AT -> "{worst_mouth_travel}";
             case SUSPECTS -> "{reading_suspects}";
+            case UNPLACED -> SuspectTexts.unplaced();
             case NEXT_HEIGHT -> "{reading_next}";
             case INNER_BOLT_SHARE -> bolts("share", "in");
             case OUTER_BOLT_SHARE -> bolts("share", "out");

@@ -116,6 +116,7 @@ final class VariantsSheet {
                 draft.input(input, Side.LEFT, sheet, row, column + 1, Direction.DOWN);
                 column += 2;
             }
+            sheet.getRow(row).setHeightInPoints(28);
             row++;
         }
         row++;
