@@ -52,7 +52,11 @@ class SavedByOthersTest {
         Run run = Run.of("fill", "--set", "height_left[2]=13 5/8", filled);
         assertThat(run.code()).as(run.err()).isZero();
 
-        assertThat(beyond(all(filled), all(saved))).isEmpty();
+        List<Finding> found = all(filled);
+        if (!found.isEmpty()) {
+            all(saved).forEach(found::remove);
+        }
+        assertThat(found).isEmpty();
     }
 
     private List<Finding> all(Path file) {
@@ -60,11 +64,5 @@ class SavedByOthersTest {
         findings.addAll(SchemaCheck.of(file));
         findings.addAll(PackageCheck.of(file));
         return findings;
-    }
-
-    private static List<Finding> beyond(List<Finding> now, List<Finding> before) {
-        List<Finding> more = new ArrayList<>(now);
-        before.forEach(more::remove);
-        return more;
     }
 }

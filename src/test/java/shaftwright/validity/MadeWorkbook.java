@@ -7,7 +7,10 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import shaftwright.badinput.FileParts;
@@ -64,23 +67,23 @@ enum MadeWorkbook {
     FILLED_AFTER_CHANGES(true) {
         @Override
         void make(Path file) {
-            run("new", "--demo", file);
             run(
                     "fill",
+                    from(DEMO_INCH, file),
+                    "--out",
+                    file,
                     "--set",
                     "vehicle_name=  <Two> & \"three\"  ",
                     "--set",
                     "height_left[2]=13 5/8",
                     "--set",
-                    "tyre_size[A]=",
-                    file);
+                    "tyre_size[A]=");
         }
     },
     FILLED_AFTER_LOSS(false) {
         @Override
         void make(Path file) {
-            run("new", "--demo", "--unit", "mm", file);
-            run("fill", "--set", "scenario_name[B]=", file);
+            run("fill", "--set", "scenario_name[B]=", "--out", file, from(DEMO_MM, file));
         }
     },
     PACKED(true) {
@@ -149,6 +152,9 @@ enum MadeWorkbook {
         }
     };
 
+    /** Laying one out takes seconds, and many are made from others. */
+    private static final Map<MadeWorkbook, byte[]> MADE = new EnumMap<>(MadeWorkbook.class);
+
     private final boolean always;
 
     MadeWorkbook(boolean always) {
@@ -163,19 +169,29 @@ enum MadeWorkbook {
         return Stream.of(values()).filter(each -> all || each.always);
     }
 
-    /** The file, made in a folder. */
+    /** The file, in a folder. */
     Path in(Path folder) {
-        Path file = folder.resolve(name().toLowerCase(java.util.Locale.ROOT) + ".xlsx");
-        make(file);
-        return file;
+        return write(folder.resolve(name().toLowerCase(Locale.ROOT) + ".xlsx"));
     }
 
     private static Path from(MadeWorkbook other, Path besides) {
-        Path file =
-                besides.resolveSibling(
-                        "from-" + other.name().toLowerCase(java.util.Locale.ROOT) + ".xlsx");
-        other.make(file);
-        return file;
+        return other.write(
+                besides.resolveSibling("from-" + other.name().toLowerCase(Locale.ROOT) + ".xlsx"));
+    }
+
+    private Path write(Path file) {
+        try {
+            byte[] made = MADE.get(this);
+            if (made == null) {
+                make(file);
+                MADE.put(this, Files.readAllBytes(file));
+            } else {
+                Files.write(file, made);
+            }
+            return file;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static void run(Object... command) {

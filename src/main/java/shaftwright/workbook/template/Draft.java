@@ -47,6 +47,9 @@ final class Draft {
     private final List<XSSFSheet> sheets = new ArrayList<>();
     private int sharedFormulas;
 
+    /** The last one, since most cells of a line have the same formula. */
+    private FormulaExpansion expansion;
+
     /**
      * @param look of a workbook, into which everything is laid
      * @param mark what its names and sheets are told by
@@ -111,7 +114,8 @@ final class Draft {
                         1,
                         scenarios);
         Index index = new Index(Side.LEFT, scenario, 0);
-        return mark.on(FormulaExpansion.of(places, formula, index, own).text(), defined);
+        return mark.on(
+                new FormulaExpansion(places, formula, index.side(), own).at(index).text(), defined);
     }
 
     /** Rows of a table: as many as a new workbook has, more when more are typed. */
@@ -275,7 +279,11 @@ final class Draft {
 
     private FormulaExpansion.Text expand(Pending cells, int offset) {
         Index index = Index.at(cells.line().grid(), cells.side(), offset, scenarios);
-        return FormulaExpansion.of(places, cells.line(), index, cells.run());
+        String formula = cells.line().formula().at(index);
+        if (expansion == null || !expansion.isOf(formula, cells.run())) {
+            expansion = new FormulaExpansion(places, formula, cells.side(), cells.run());
+        }
+        return expansion.at(index);
     }
 
     /** A shared formula covers one column or one row. */
