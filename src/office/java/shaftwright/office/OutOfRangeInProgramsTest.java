@@ -11,6 +11,7 @@ import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.workbook.OutOfRangeWorkbooks;
@@ -25,25 +26,29 @@ class OutOfRangeInProgramsTest {
     private static final List<String> LOOKED_AT =
             List.of("Start", "Scenarios", "Card left", "Card right");
 
-    @TempDir Path folder;
+    @TempDir static Path folder;
+
+    private static List<Path> files;
+
+    @BeforeAll
+    static void write() {
+        files = OutOfRangeWorkbooks.forgottenMillimetres(folder);
+    }
 
     @Test
     void libreOfficeSaysWhichCell() {
-        List<Path> files = OutOfRangeWorkbooks.forgottenMillimetres(folder);
-        check(files, SpreadsheetPrograms.recalculatedByLibreOffice(folder, files));
+        check(SpreadsheetPrograms.recalculatedByLibreOffice(folder, files));
     }
 
     @Test
     void gnumericSaysWhichCell() {
-        List<Path> files = OutOfRangeWorkbooks.forgottenMillimetres(folder);
         check(
-                files,
                 files.stream()
                         .map(file -> SpreadsheetPrograms.recalculatedByGnumeric(folder, file))
                         .toList());
     }
 
-    private static void check(List<Path> files, List<Path> saved) {
+    private static void check(List<Path> saved) {
         List<String> complaints = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {
             complaints.addAll(

@@ -2,6 +2,7 @@ package shaftwright.office;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.workbook.LengthTextFormulaTest;
@@ -18,36 +19,43 @@ import shaftwright.workbook.TyreTexts;
  * every text.
  */
 class ReadingFormulasInProgramsTest {
-    @TempDir Path folder;
+    @TempDir static Path folder;
+
+    private static List<Path> books;
 
     @Test
     void libreOfficeAgreesWithTheCore() {
-        check(SpreadsheetPrograms.recalculatedByLibreOffice(folder, saved()));
+        check(SpreadsheetPrograms.recalculatedByLibreOffice(folder, books));
     }
 
     @Test
     void libreOfficeWithDecimalCommaAgreesWithTheCore() {
-        check(SpreadsheetPrograms.recalculatedByLibreOffice(folder, saved(), "de-DE"));
+        check(SpreadsheetPrograms.recalculatedByLibreOffice(folder, books, "de-DE"));
     }
 
     @Test
     void gnumericAgreesWithTheCore() {
         check(
-                saved().stream()
+                books.stream()
                         .map(book -> SpreadsheetPrograms.recalculatedByGnumeric(folder, book))
                         .toList());
     }
 
-    private List<Path> saved() {
-        return List.of(
-                TapeFormulaTest.tapeSheet(TapeTexts.all()).save(folder.resolve("tape.xlsx")),
-                TapeFormulaTest.otherThanText().save(folder.resolve("tape-other.xlsx")),
-                TyreFormulaTest.tyreSheet(TyreTexts.all()).save(folder.resolve("tyre.xlsx")),
-                TyreFormulaTest.otherThanText().save(folder.resolve("tyre-other.xlsx")),
-                LengthTextFormulaTest.sheet().save(folder.resolve("shown.xlsx")),
-                NumberFormulaTest.numberSheet(NumberTexts.all())
-                        .save(folder.resolve("number.xlsx")),
-                NumberFormulaTest.otherThanText().save(folder.resolve("number-other.xlsx")));
+    @BeforeAll
+    static void save() {
+        books =
+                List.of(
+                        TapeFormulaTest.tapeSheet(TapeTexts.all())
+                                .save(folder.resolve("tape.xlsx")),
+                        TapeFormulaTest.otherThanText().save(folder.resolve("tape-other.xlsx")),
+                        TyreFormulaTest.tyreSheet(TyreTexts.all())
+                                .save(folder.resolve("tyre.xlsx")),
+                        TyreFormulaTest.otherThanText().save(folder.resolve("tyre-other.xlsx")),
+                        LengthTextFormulaTest.sheet().save(folder.resolve("shown.xlsx")),
+                        NumberFormulaTest.numberSheet(NumberTexts.all())
+                                .save(folder.resolve("number.xlsx")),
+                        NumberFormulaTest.otherThanText()
+                                .save(folder.resolve("number-other.xlsx")));
     }
 
     private static void check(List<Path> computed) {
