@@ -20,13 +20,11 @@ import shaftwright.workbook.CellValue;
  * that number. A change in any of them is seen, but only the one is known.
  */
 final class Column {
-    /** Relative for numbers above 1, absolute below. */
-    private static final double TOLERANCE = 1e-9;
-
     /** Digits kept of a number, and the most of them behind the point. */
     private static final int DIGITS = 11;
 
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+    private static final int MOST_WEIGHT = 2;
     private static final String SUMMED = "~";
     private static final String NUMBER = "#";
 
@@ -139,27 +137,33 @@ final class Column {
                 .map(value -> "wanted " + shown(value) + ", which is not said");
     }
 
-    /** How values differ from this column; more of them than it has do not count. */
-    Optional<String> difference(List<CellValue> found) {
+    /**
+     * How values differ from this column, numbers by more than a bound; more of them than it has do
+     * not count.
+     */
+    Optional<String> difference(List<CellValue> found, Bound bound) {
         if (found.size() < cells.size()) {
             return Optional.of("wanted " + cells.size() + " values, found " + found.size());
         }
         for (int i = 0; i < cells.size(); i++) {
-            if (!same(cells.get(i), found.get(i))) {
+            if (!same(cells.get(i), found.get(i), bound)) {
                 return Optional.of(at(i) + shown(cells.get(i)) + ", found " + shown(found.get(i)));
             }
         }
-        return sums.isEmpty() ? Optional.empty() : ofSums(found.subList(0, cells.size()));
+        return sums.isEmpty() ? Optional.empty() : ofSums(found.subList(0, cells.size()), bound);
     }
 
-    private Optional<String> ofSums(List<CellValue> found) {
+    /** Where every number is within its bound, a weighted sum is within the sum of theirs. */
+    private Optional<String> ofSums(List<CellValue> found, Bound bound) {
         int kept = Integer.parseInt(sums.get(2));
-        if (!same(sums.get(3), found.get(kept))) {
+        if (!same(sums.get(3), found.get(kept), bound)) {
             return Optional.of(at(kept) + sums.get(3) + ", found " + shown(found.get(kept)));
         }
         double wanted = Double.parseDouble(sums.get(0));
         double size = Math.max(Double.parseDouble(sums.get(1)), size(found));
-        return Math.abs(wanted - sum(found)) <= TOLERANCE * Math.max(1, size)
+        double most =
+                MOST_WEIGHT * Math.max(bound.absolute() * cells.size(), bound.relative() * size);
+        return Math.abs(wanted - sum(found)) <= most
                 ? Optional.empty()
                 : Optional.of(
                         "wanted a sum of "
@@ -174,13 +178,12 @@ final class Column {
         return "[" + place + "] wanted ";
     }
 
-    private static boolean same(String wanted, CellValue found) {
+    private static boolean same(String wanted, CellValue found, Bound bound) {
         if (wanted.equals(NUMBER)) {
             return found instanceof CellValue.Numeric;
         }
         if (found instanceof CellValue.Numeric number && isNumber(wanted)) {
-            double size = Math.max(1, Math.abs(number.value()));
-            return Math.abs(Double.parseDouble(wanted) - number.value()) <= TOLERANCE * size;
+            return bound.holds(Double.parseDouble(wanted), number.value());
         }
         String text = text(found);
         return wanted.equals(text) || (isEmpty(wanted) && isEmpty(text));

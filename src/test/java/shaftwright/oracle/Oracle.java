@@ -26,7 +26,11 @@ import shaftwright.workbook.CellValue;
  * {@link Column}, {@code =} for the same as the workbook before, {@code -} for none.
  */
 final class Oracle {
-    static final String RESOURCE = "answers-0.1.0.txt.gz";
+    /** Of the last commit whose answers were recorded. */
+    static final String RECORDED = "answers.txt.gz";
+
+    /** Of version 0.1.0. */
+    static final String FIRST_VERSION = "answers-0.1.0.txt.gz";
 
     /** Begins the key of what is typed into an input, by defined name. */
     private static final String TYPED = "typed.";
@@ -82,9 +86,9 @@ final class Oracle {
         return new Book(name, lines);
     }
 
-    /** All that is kept. */
-    static List<Book> read() {
-        try (InputStream packed = Oracle.class.getResourceAsStream(RESOURCE);
+    /** All that a resource keeps. */
+    static List<Book> read(String resource) {
+        try (InputStream packed = Oracle.class.getResourceAsStream(resource);
                 BufferedReader in =
                         new BufferedReader(
                                 new InputStreamReader(

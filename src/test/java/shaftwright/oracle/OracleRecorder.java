@@ -14,21 +14,18 @@ import shaftwright.workbook.RandomWorkbook;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /**
- * Writes the oracle: run it in a checkout of the version whose answers are to be kept, as
+ * Records what this code answers, and empties the list of differences from what was recorded
+ * before: {@code src/oracle.sh} runs it.
  *
- * <pre>
- * java -cp CLASSES shaftwright.oracle.OracleRecorder COMMIT src/test/resources/shaftwright/oracle
- * </pre>
- *
- * <p>Later runs of {@link OracleTest} need neither that version nor the random workbooks: what is
+ * <p>Later runs of {@link OracleTest} need neither that code nor the random workbooks: what is
  * typed is kept as well.
  */
-final class OracleRecorder {
-    private static final int FILLED = 180;
+public final class OracleRecorder {
+    private static final int FILLED = 120;
     private static final int REFUSED = 14;
 
     /** Of the random workbooks every so manieth is kept whole, the others summed. */
-    private static final int WHOLE_EVERY = 16;
+    private static final int WHOLE_EVERY = 48;
 
     private final List<Oracle.Book> books = new ArrayList<>();
     private int filled;
@@ -36,7 +33,7 @@ final class OracleRecorder {
 
     private OracleRecorder() {}
 
-    /** Commit of the version, folder to write into. */
+    /** Commit of this code, folder to write into. */
     public static void main(String[] args) throws IOException {
         OracleRecorder recorder = new OracleRecorder();
         Path folder = Files.createTempDirectory("oracle");
@@ -55,10 +52,11 @@ final class OracleRecorder {
         for (int seed = 1; recorder.filled < FILLED; seed++) {
             recorder.random(seed);
         }
+        Path target = Path.of(args[1]);
         Oracle.write(
-                Path.of(args[1]).resolve(Oracle.RESOURCE),
+                target.resolve(Oracle.RECORDED),
                 List.of(
-                        "What version 0.1.0 answers, computed by its own code at commit " + args[0],
+                        "Answers at commit " + args[0] + ", recorded",
                         "with OracleRecorder: 6 workbooks of the command new; of RandomWorkbook"
                                 + " the",
                         "first "
@@ -69,6 +67,7 @@ final class OracleRecorder {
                                 + REFUSED
                                 + " refused."),
                 recorder.books);
+        ReviewedDifferences.empty(target.resolve("differences.txt"));
     }
 
     private void made(Path file, String unit, String... options) throws IOException {

@@ -10,18 +10,28 @@ import org.junit.jupiter.api.Test;
 import shaftwright.workbook.CellValue;
 
 /**
- * Answers of an earlier version to 200 workbooks, by key and defined name: every one stays as it
- * was, but those that the reviewed list says differ on purpose.
+ * Answers to workbooks, by key and defined name, as they were: every one stays, but those that a
+ * reviewed list says differ on purpose.
  */
 class OracleTest {
     private static final int KEYS_SHOWN = 60;
     private static final int WORKBOOKS_SHOWN = 3;
 
     @Test
-    void nothingDiffersButWhatIsMeantTo() {
-        ReviewedDifferences reviewed = ReviewedDifferences.read();
+    void recordedAnswersDifferOnlyWhereMeant() {
+        expectNoneUnmeant(Oracle.RECORDED, "differences.txt");
+    }
+
+    /** Demos and blank workbooks, over all versions. */
+    @Test
+    void answersOfTheFirstVersionDifferOnlyWhereMeant() {
+        expectNoneUnmeant(Oracle.FIRST_VERSION, "differences-0.1.0.txt");
+    }
+
+    private static void expectNoneUnmeant(String answers, String meant) {
+        ReviewedDifferences reviewed = ReviewedDifferences.read(meant);
         Map<String, List<String>> differences = new LinkedHashMap<>();
-        for (Oracle.Book book : Oracle.read()) {
+        for (Oracle.Book book : Oracle.read(answers)) {
             Map<String, List<CellValue>> found = Answers.to(book);
             book.answers()
                     .forEach(
@@ -40,7 +50,9 @@ class OracleTest {
         }
 
         assertThat(differences.size() + " keys:" + shown(differences)).isEqualTo("0 keys:");
-        assertThat(reviewed.idle()).as("entries that no difference needs").isEmpty();
+        assertThat(reviewed.idle())
+                .as("entries of " + meant + " that no difference needs")
+                .isEmpty();
     }
 
     private static String shown(Map<String, List<String>> differences) {

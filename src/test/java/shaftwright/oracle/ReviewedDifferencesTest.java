@@ -68,6 +68,62 @@ class ReviewedDifferencesTest {
     }
 
     @Test
+    void aNumberMayMoveAsFarAsItsBound() {
+        Column wanted = Column.whole(numbers(10, -200));
+
+        assertThat(unmeant(moved("at most 0.02"), wanted, numbers(10.02, -200.01))).isEmpty();
+        assertThat(unmeant(moved("at most 0.02"), wanted, numbers(10, -200.03)))
+                .contains("[1] wanted -200, found -200.03");
+        assertThat(unmeant(moved("at most 1 %"), wanted, numbers(10.05, -201))).isEmpty();
+        assertThat(unmeant(moved("at most 1 %"), wanted, numbers(10.2, -201))).isPresent();
+    }
+
+    @Test
+    void aBoundHoldsInASum() {
+        Column wanted = Column.summed(numbers(1, 2, 3, 4), 0);
+
+        assertThat(unmeant(moved("at most 0.02"), wanted, numbers(1, 2.02, 3, 4))).isEmpty();
+        assertThat(unmeant(moved("at most 0.02"), wanted, numbers(1, 2, 3, 4.2))).isPresent();
+    }
+
+    @Test
+    void aBoundIsForNumbersOnly() {
+        Column words = Column.whole(List.of(CellValue.of("fits"), CellValue.of(2)));
+
+        assertThat(
+                        unmeant(
+                                moved("at most 9"),
+                                words,
+                                List.of(CellValue.of("does not fit"), CellValue.of(2))))
+                .isPresent();
+        assertThat(unmeant(moved("at most 9"), Column.whole(numbers(1)), List.of(CellValue.BLANK)))
+                .isPresent();
+    }
+
+    @Test
+    void theFirstEntryThatAllowsADifferenceIsTheOneNeeded() {
+        String tight = "moved | slack_* | * | at most 0.02 | the path";
+        String loose = "moved | slack_* | * | at most 5 | the path";
+        ReviewedDifferences reviewed = ReviewedDifferences.of(List.of(tight, loose));
+
+        assertThat(unmeant(reviewed, Column.whole(numbers(1)), numbers(1.01))).isEmpty();
+        assertThat(reviewed.idle()).containsExactly(loose);
+        assertThat(unmeant(reviewed, Column.whole(numbers(1)), numbers(2))).isEmpty();
+        assertThat(reviewed.idle()).isEmpty();
+    }
+
+    private static ReviewedDifferences moved(String bound) {
+        return ReviewedDifferences.of(List.of("moved | slack_* | * | " + bound + " | the path"));
+    }
+
+    @Test
+    void aBoundThatIsNoneIsRefused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> moved("a little"))
+                .withMessageContaining("found \"a little\"; expected a bound");
+    }
+
+    @Test
     void anEntryForOtherWorkbooksDoesNotCountAndIsIdle() {
         String entry = "differs | slack_* | demo* | other bolts";
         ReviewedDifferences reviewed = ReviewedDifferences.of(List.of("# why", "", entry));

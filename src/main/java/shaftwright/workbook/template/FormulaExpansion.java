@@ -6,7 +6,6 @@ import shaftwright.build.Side;
 import shaftwright.workbook.CellPlace;
 import shaftwright.workbook.Contract;
 import shaftwright.workbook.Index;
-
 import shaftwright.workbook.template.Run.Direction;
 
 /**
