@@ -63,7 +63,7 @@ final class FormulaExpansion {
 
     /** Whether it is this formula of these cells. */
     boolean isOf(String formula, Run cells) {
-        return own == cells && template.equals(formula);
+        return own.equals(cells) && template.equals(formula);
     }
 
     /**
