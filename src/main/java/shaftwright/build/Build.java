@@ -7,13 +7,13 @@ import java.util.List;
  * Everything that a study is made of.
  *
  * @param vehicle what all scenarios have in common
- * @param left tape readings of the left side
- * @param right of the right side, which may be the left's
+ * @param left the left corner
+ * @param right the right corner, which may be the left's
  * @param stock blanks, rings, shop increment
  * @param scenarios by different names
  */
 public record Build(
-        Vehicle vehicle, Readings left, Readings right, Stock stock, List<Scenario> scenarios) {
+        Vehicle vehicle, Corner left, Corner right, Stock stock, List<Scenario> scenarios) {
     public Build {
         scenarios = List.copyOf(scenarios);
         if (scenarios.stream().map(Scenario::name).distinct().count() < scenarios.size()) {
@@ -23,12 +23,22 @@ public record Build(
 
     /** A vehicle that is alike on both sides, without scenarios yet. */
     public static Build of(Vehicle vehicle, Readings both, Stock stock) {
+        return of(vehicle, Corner.of(both), stock);
+    }
+
+    /** The same with more than readings at each corner. */
+    public static Build of(Vehicle vehicle, Corner both, Stock stock) {
         return new Build(vehicle, both, both, stock, List.of());
+    }
+
+    /** The corner at a side. */
+    public Corner corner(Side side) {
+        return side == Side.LEFT ? left : right;
     }
 
     /** Readings of a side. */
     public Readings readings(Side side) {
-        return side == Side.LEFT ? left : right;
+        return corner(side).readings();
     }
 
     /** The scenario of this name. */

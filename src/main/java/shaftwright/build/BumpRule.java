@@ -1,5 +1,6 @@
 package shaftwright.build;
 
+import java.util.OptionalDouble;
 import shaftwright.units.Require;
 
 /** What ends a wheel's travel upward. */
@@ -8,10 +9,15 @@ public sealed interface BumpRule {
      * A stop at a travel of its own.
      *
      * @param travel above ride, mm
+     * @param clearance wanted under the vehicle at full bump all the same, mm; empty when none is
+     *     asked for
      */
-    record Stop(double travel) implements BumpRule {
+    record Stop(double travel, OptionalDouble clearance) implements BumpRule {
         public Stop {
             Require.finite("bump travel", travel);
+            if (clearance.isPresent()) {
+                Require.finite("clearance wanted", clearance.getAsDouble());
+            }
         }
     }
 
@@ -24,5 +30,13 @@ public sealed interface BumpRule {
         public Clearance {
             Require.finite("clearance wanted", left);
         }
+
+        @Override
+        public OptionalDouble clearance() {
+            return OptionalDouble.of(left);
+        }
     }
+
+    /** Clearance wanted under the vehicle at full bump, mm; empty when none is asked for. */
+    OptionalDouble clearance();
 }

@@ -1,5 +1,6 @@
 package shaftwright.build;
 
+import java.util.OptionalDouble;
 import shaftwright.units.Require;
 
 /**
@@ -15,6 +16,6 @@ public record WheelTravel(double droop, BumpRule bump) {
 
     /** To a stop at either end, mm from ride. */
     public static WheelTravel of(double droop, double bump) {
-        return new WheelTravel(droop, new BumpRule.Stop(bump));
+        return new WheelTravel(droop, new BumpRule.Stop(bump, OptionalDouble.empty()));
     }
 }

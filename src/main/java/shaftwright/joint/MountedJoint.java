@@ -3,7 +3,8 @@ package shaftwright.joint;
 import shaftwright.units.Require;
 
 /**
- * A joint as it sits in one end of a side: on its flange, with its race on a shaft end.
+ * A joint as it sits in one end of a side: on its flange, with its race on a shaft end, under its
+ * boot.
  *
  * <p>The shaft's stub is square-ended and straight; with the joint at an angle β its end corner
  * stands {@code L cos β + (d_e/2) sin β} toward the cup back and {@code L sin β + (d_e/2) cos β}
@@ -16,7 +17,7 @@ import shaftwright.units.Require;
  * @param stub shaft beyond the face of the ring that the race bears on, to the shaft's end, mm
  *     ({@code e})
  * @param endDiameter diameter of the shaft's end, mm ({@code d_e})
- * @param bootOutwardChange added to the outward limit by the style of boot, mm; negative for less
+ * @param boot over it
  */
 public record MountedJoint(
         Joint joint,
@@ -24,7 +25,7 @@ public record MountedJoint(
         double counterbore,
         double stub,
         double endDiameter,
-        double bootOutwardChange) {
+        Boot boot) {
     /** Travels nearer than this count as equal, mm; cells compare with six decimals too. */
     private static final double NEAR = 5e-7;
 
@@ -33,7 +34,22 @@ public record MountedJoint(
         Require.within("counterbore", counterbore, 0, 2 * joint.raceHalfWidth());
         Require.notNegative("stub", stub);
         Require.notNegative("shaft end diameter", endDiameter);
-        Require.finite("change of the outward limit by the boot", bootOutwardChange);
+    }
+
+    /** The same under a boot of which only the change of the outward limit counts, mm. */
+    public MountedJoint(
+            Joint joint,
+            double cupSpacer,
+            double counterbore,
+            double stub,
+            double endDiameter,
+            double bootOutwardChange) {
+        this(joint, cupSpacer, counterbore, stub, endDiameter, Boot.changing(bootOutwardChange));
+    }
+
+    /** The same joint under another boot. */
+    public MountedJoint under(Boot other) {
+        return new MountedJoint(joint, cupSpacer, counterbore, stub, endDiameter, other);
     }
 
     /** Datum face to joint centre, toward the other end of the shaft, mm ({@code A}). */
@@ -78,7 +94,7 @@ public record MountedJoint(
 
     /** Outward travel that the joint with its boot allows at an angle in rad, mm. */
     public double outward(double angle) {
-        return joint.bench().outward(angle) + bootOutwardChange;
+        return joint.bench().outward(angle) + boot.outwardChange();
     }
 
     /** Whether nothing but the boot ends its outward travel. */

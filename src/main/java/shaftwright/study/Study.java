@@ -18,8 +18,11 @@ public final class Study {
 
     private Study(Build build) {
         this.build = build;
-        left = path(build.left());
-        right = build.right().equals(build.left()) ? left : path(build.right());
+        left = path(build.left().readings());
+        right =
+                build.right().readings().equals(build.left().readings())
+                        ? left
+                        : path(build.right().readings());
     }
 
     /**

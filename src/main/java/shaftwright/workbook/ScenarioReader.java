@@ -10,6 +10,7 @@ import shaftwright.build.Scenario;
 import shaftwright.build.Side;
 import shaftwright.build.Wheel;
 import shaftwright.build.WheelTravel;
+import shaftwright.joint.Boot;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.CutPlan;
 import shaftwright.study.Price;
@@ -319,7 +320,9 @@ final class ScenarioReader {
     private BumpRule bump(int scenario) {
         return byClearance(scenario)
                 ? new BumpRule.Clearance(number("clearance_wanted", scenario))
-                : new BumpRule.Stop(number("bump_limit", scenario));
+                : new BumpRule.Stop(
+                        number("bump_limit", scenario),
+                        Parts.optional(number("clearance_wanted", scenario)));
     }
 
     /** The transaxle's own move and its give in the mounts. */
@@ -354,7 +357,16 @@ final class ScenarioReader {
                 number("counterbore_" + end, scenario),
                 number("stub_" + end, scenario),
                 inputs.number("shaft_end_diameter_" + end),
-                bootRow == 0 ? 0 : parts.number("boot_outward_change", bootRow - 1));
+                boot(bootRow));
+    }
+
+    private Boot boot(int row) {
+        return row == 0
+                ? Boot.PLAIN
+                : new Boot(
+                        parts.number("boot_outward_change", row - 1),
+                        Parts.optional(parts.number("boot_length", row - 1)),
+                        Parts.optional(parts.number("boot_diameter", row - 1)));
     }
 
     private double firstAngle(int row) {

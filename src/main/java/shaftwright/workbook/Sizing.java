@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import shaftwright.build.Build;
+import shaftwright.build.Corner;
 import shaftwright.build.GroundClearance;
 import shaftwright.build.Side;
 import shaftwright.build.Stock;
@@ -380,8 +381,8 @@ public final class Sizing {
                                     hubFaceOffset(),
                                     groundClearance(),
                                     Optional.ofNullable(SteerInputs.kingpinOrNull(inputs))),
-                            readings(Side.LEFT).measured(),
-                            readings(Side.RIGHT).measured(),
+                            Corner.of(readings(Side.LEFT).measured()),
+                            Corner.of(readings(Side.RIGHT).measured()),
                             new Stock(parts.blanks(), ring(), inputs.number("shop_increment")),
                             List.of());
         }

@@ -208,7 +208,7 @@ class SideResultTest {
                         plain.counterbore(),
                         plain.stub(),
                         plain.endDiameter(),
-                        plain.bootOutwardChange());
+                        plain.boot());
 
         assertThat(spaced.datumToCentre()).isEqualTo(plain.datumToCentre() + 5);
         assertThat(spaced.joint().cupBottom()).isEqualTo(plain.joint().cupBottom() + 5);

@@ -167,7 +167,7 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
             case LIMIT_BASE -> 10.0 * side.jointRow(end.word);
             case LIMIT_FIRST -> side.firstAngle(end.word);
             case LIMIT_LAST -> at.joint().bench().lastAngle();
-            case BOOT_CHANGE -> at.bootOutwardChange();
+            case BOOT_CHANGE -> at.boot().outwardChange();
             case SOFT -> at.joint().outwardStop() == OutwardStop.SOFT ? 1 : 0;
             case ANGLE_MAX -> at.joint().angleMax();
             case ANGLE_RUN -> at.joint().angleContinuous();
