@@ -1,6 +1,5 @@
 package shaftwright.cli;
 
-import shaftwright.workbook.Ahead;
 import shaftwright.workbook.Filling;
 
 /** Entry point of the executable jar. */
@@ -10,11 +9,8 @@ public final class Main {
     /** Runs one command and ends the process with its {@link ExitCode}. */
     public static void main(String[] args) {
         Command command = args.length == 0 ? null : Command.ofWordOrNull(args[0]);
-        if (command != null) {
-            if (command.computes()) {
-                Filling.prepare();
-            }
-            Ahead.begin("quick compiler", new QuickCompiler());
+        if (command != null && command.computes()) {
+            Filling.prepare();
         }
         Terminal terminal = Terminal.ofProcess();
         int code = Program.run(args, terminal);
