@@ -2,7 +2,7 @@ package shaftwright.cli;
 
 import java.util.List;
 
-/** The commands, each declared once: the quick reader, the full reader and the help read this. */
+/** The commands, each declared once: reading command lines and the help go by this. */
 enum Command {
     NEW(
             "new",
@@ -241,17 +241,6 @@ enum Command {
     /** What it takes beside options, in order. */
     List<Parameter> parameters() {
         return parameters;
-    }
-
-    /** Whether so many words can be its parameters. */
-    boolean takes(int words) {
-        int least = 0;
-        long most = 0;
-        for (Parameter parameter : parameters) {
-            least += parameter.least();
-            most += parameter.most();
-        }
-        return words >= least && words <= most;
     }
 
     List<Option> options() {

@@ -37,9 +37,4 @@ record Parameter(String name, Count count, String description) {
             case SEVERAL -> 2;
         };
     }
-
-    /** Most of them. */
-    int most() {
-        return count == Count.SEVERAL ? Integer.MAX_VALUE : 1;
-    }
 }

@@ -2,6 +2,8 @@ package shaftwright.cli;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.Optional;
 import shaftwright.workbook.NoSuchCellException;
 import shaftwright.workbook.xlsx.BookNotWritableException;
 import shaftwright.workbook.xlsx.UnreadableBookException;
@@ -15,15 +17,8 @@ final class Program {
     /** Runs a command line and returns its {@link ExitCode}. */
     static int run(String[] args, Terminal terminal) {
         try {
-            if (args.length == 1 && args[0].equals("--version")) {
-                terminal.out().println(Version.text());
-                return ExitCode.SUCCESS;
-            }
-            Request request = QuickReader.readOrNull(args);
-            if (request == null) {
-                request = new FullReader(terminal).readOrNull(args);
-            }
-            return request == null ? ExitCode.SUCCESS : run(request, terminal);
+            Optional<Request> request = new CommandReader(terminal).read(args);
+            return request.isEmpty() ? ExitCode.SUCCESS : run(request.get(), terminal);
         } catch (UsageException e) {
             // Its lines are all meant as such, unlike an end of line in a name of something.
             terminal.err().print("shaftwright: " + e.getMessage() + System.lineSeparator());
@@ -77,11 +72,6 @@ final class Program {
     }
 
     private static boolean traced(String[] args) {
-        for (String arg : args) {
-            if (arg.equals(TRACE)) {
-                return true;
-            }
-        }
-        return false;
+        return Arrays.asList(args).contains(TRACE);
     }
 }

@@ -47,30 +47,31 @@ class CommandLineTest {
 
     @ParameterizedTest
     @EnumSource(Command.class)
-    void everyExampleReadsTheSameByBothReaders(Command command) {
+    void everyExampleCanBeRead(Command command) {
         for (String example : command.examples()) {
-            String[] args = example.split(" ");
-            Request quick = QuickReader.readOrNull(args);
-            assertThat(quick).as(example).isNotNull();
-            assertThat(new FullReader(null).readOrNull(args)).isEqualTo(quick);
+            assertThat(read(example.split(" ")).command()).as(example).isEqualTo(command);
         }
     }
 
     @Test
-    void bothReadersReadTheSame() {
-        List<String[]> lines =
-                List.of(
-                        new String[] {
-                            "fill", "a.xlsx", "--set=a[1]=2", "--set", "b=", "--out=c.xlsx"
-                        },
-                        new String[] {"fill", "--set", "a= 1 1/2", "a b.xlsx"},
-                        new String[] {"new", "--demo", "a.xlsx", "--force", "--unit", "mm"},
-                        new String[] {"show", "--json", "a.xlsx"});
-        for (String[] line : lines) {
-            assertThat(new FullReader(null).readOrNull(line))
-                    .isEqualTo(QuickReader.readOrNull(line))
-                    .isNotNull();
-        }
+    void valuesStandBehindAnEqualsSignOrASpaceAndMayBeEmpty() {
+        Request request = read("fill", "a b.xlsx", "--set=a[1]=2", "--set", "b=", "--out=c.xlsx");
+
+        assertThat(request.words()).containsExactly("a b.xlsx");
+        assertThat(request.values("--set")).containsExactly("a[1]=2", "b=");
+        assertThat(request.value("--out", "")).isEqualTo("c.xlsx");
+    }
+
+    @Test
+    void optionsMayStandAnywhere() {
+        assertThat(read("new", "--demo", "a.xlsx", "--force", "--unit", "mm"))
+                .isEqualTo(read("new", "--force", "--unit=mm", "--demo", "a.xlsx"));
+        assertThat(read("fill", "--set", "a= 1 1/2", "a.xlsx").values("--set"))
+                .containsExactly("a= 1 1/2");
+    }
+
+    private static Request read(String... line) {
+        return new CommandReader(Terminal.ofProcess()).read(line).orElseThrow();
     }
 
     @ParameterizedTest

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,41 +14,41 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 
-/** Reads any command line, writes help and versions, and says what is wrong with the rest. */
-final class FullReader {
+/** Reads command lines, writes help and versions, and says what is wrong with the rest. */
+final class CommandReader {
     private static final String HELP = "--help";
     private static final String VERSION = "--version";
 
     private final Terminal terminal;
     private final CommandLine commands;
 
-    FullReader(Terminal terminal) {
+    CommandReader(Terminal terminal) {
         this.terminal = terminal;
         this.commands = new CommandLine(root()).setExpandAtFiles(false);
         commands.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
     }
 
     /**
-     * The request, or null when everything that was asked for has been printed.
+     * The request; empty when everything that was asked for has been printed.
      *
      * @throws UsageException if it can't be read
      */
-    Request readOrNull(String[] args) {
+    Optional<Request> read(String[] args) {
         try {
             ParseResult result = commands.parseArgs(args);
             ParseResult last = result.hasSubcommand() ? result.subcommand() : result;
             if (last.hasMatchedOption(HELP) || args.length == 0) {
                 last.commandSpec().commandLine().usage(terminal.out(), Ansi.OFF);
-                return null;
+                return Optional.empty();
             }
             if (result.hasMatchedOption(VERSION)) {
                 terminal.out().println(Version.text());
-                return null;
+                return Optional.empty();
             }
             if (!result.hasSubcommand()) {
                 throw new UsageException("a command is missing; --help lists them");
             }
-            return request(last);
+            return Optional.of(request(last));
         } catch (ParameterException e) {
             throw new UsageException(message(e));
         }
