@@ -16,7 +16,6 @@ import shaftwright.strength.JointLife;
 import shaftwright.strength.Material;
 import shaftwright.strength.Spline;
 import shaftwright.strength.SplineHold;
-import shaftwright.strength.SplineProfile;
 import shaftwright.strength.TorquePath;
 import shaftwright.strength.TyreGrip;
 
@@ -454,8 +453,7 @@ final class StrengthFunctions {
     }
 
     private static Spline spline(Arguments a, double length) {
-        return Spline.ofOutside(
-                a.whole("teeth"), a.number("outside"), length, SplineProfile.FILLET_ROOT);
+        return Spline.ofOutside(a.whole("teeth"), a.number("outside"), length);
     }
 
     private static BoltThread thread(Arguments a) {

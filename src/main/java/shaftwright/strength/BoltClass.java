@@ -2,32 +2,63 @@ package shaftwright.strength;
 
 /** Strength class of a bolt. ISO 898-1 and SAE J429, from memory. */
 public enum BoltClass {
-    ISO_8_8("8.8", 580, 800),
-    ISO_10_9("10.9", 830, 1040),
-    ISO_12_9("12.9", 970, 1220),
-    /** 85 ksi proof, 120 ksi tensile, 1/4 to 1 inch. */
-    SAE_5("grade 5", 586, 827),
-    /** 120 ksi proof, 150 ksi tensile. */
-    SAE_8("grade 8", 827, 1034);
+    ISO_8_8("class 8.8", Standard.ISO, 580),
+    ISO_10_9("class 10.9", Standard.ISO, 830),
+    ISO_12_9("class 12.9", Standard.ISO, 970),
+    /** 85 ksi proof, 1/4 to 1 inch. */
+    SAE_5("grade 5", Standard.SAE, 586),
+    /** 120 ksi proof. */
+    SAE_8("grade 8", Standard.SAE, 827);
 
-    /** ISO class 8.8 is quenched to other figures above this diameter, mm. */
-    private static final double LARGE = 16;
+    /** ISO class 8.8 is quenched to {@link #LARGE_8_8_PROOF} above this diameter, mm. */
+    public static final int LARGE = 16;
 
-    private static final double LARGE_8_8_PROOF = 600;
+    /** Proof stress of large bolts of ISO class 8.8, MPa. */
+    public static final int LARGE_8_8_PROOF = 600;
 
-    private final String mark;
-    private final double proof;
-    private final double tensile;
+    private final String words;
+    private final Standard standard;
+    private final int proof;
 
-    BoltClass(String mark, double proof, double tensile) {
-        this.mark = mark;
+    BoltClass(String words, Standard standard, int proof) {
+        this.words = words;
+        this.standard = standard;
         this.proof = proof;
-        this.tensile = tensile;
     }
 
-    /** As builders write it. */
-    public String mark() {
-        return mark;
+    /** Whose threads its bolts have. */
+    private enum Standard {
+        ISO(BoltThread.ISO_PITCHES) {
+            @Override
+            BoltThread thread(double diameter, double pitch) {
+                return BoltThread.metric(diameter, pitch);
+            }
+        },
+        SAE(BoltThread.INCH_PITCHES) {
+            @Override
+            BoltThread thread(double diameter, double pitch) {
+                return BoltThread.inch(
+                        diameter / BoltThread.MM_PER_INCH, BoltThread.MM_PER_INCH / pitch);
+            }
+        };
+
+        private final double pitches;
+
+        Standard(double pitches) {
+            this.pitches = pitches;
+        }
+
+        abstract BoltThread thread(double diameter, double pitch);
+    }
+
+    /** As builders write it: class 8.8, grade 5. */
+    public String words() {
+        return words;
+    }
+
+    /** Stress that leaves no set in bolts up to {@link #LARGE}, MPa. */
+    public int proofStress() {
+        return proof;
     }
 
     /**
@@ -39,8 +70,19 @@ public enum BoltClass {
         return this == ISO_8_8 && diameter > LARGE ? LARGE_8_8_PROOF : proof;
     }
 
-    /** Least tensile strength, MPa. */
-    public double tensileStrength() {
-        return tensile;
+    /** Pitches that the core of its stress area is smaller than the bolt. */
+    public double pitches() {
+        return standard.pitches;
+    }
+
+    /**
+     * The thread of a bolt of this class.
+     *
+     * @param diameter nominal, mm
+     * @param pitch mm
+     * @throws IllegalArgumentException if the pitch leaves no core
+     */
+    public BoltThread thread(double diameter, double pitch) {
+        return standard.thread(diameter, pitch);
     }
 }

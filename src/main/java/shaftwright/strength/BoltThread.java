@@ -10,13 +10,13 @@ import shaftwright.units.Require;
  * @param stressArea mm² ({@code A_s})
  */
 public record BoltThread(double diameter, double pitch, double stressArea) {
-    private static final double MM_PER_INCH = 25.4;
+    static final double MM_PER_INCH = 25.4;
 
     /** ISO 898-1: {@code A_s = π/4 (d - 0.9382 P)²}. */
-    private static final double ISO_PITCHES = 0.9382;
+    public static final double ISO_PITCHES = 0.9382;
 
     /** ASME B1.1: {@code A_s = 0.7854 (D - 0.9743/n)²}. */
-    private static final double INCH_PITCHES = 0.9743;
+    public static final double INCH_PITCHES = 0.9743;
 
     public BoltThread {
         Require.positive("bolt diameter", diameter);

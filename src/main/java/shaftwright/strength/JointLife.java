@@ -8,10 +8,16 @@ import shaftwright.units.Require;
  * joints; from memory, and continuous at 1000 rpm.
  */
 public final class JointLife {
-    private static final double SLOW_CONSTANT = 25339;
-    private static final double SLOW_EXPONENT = 0.577;
-    private static final double FAST_CONSTANT = 470756;
-    private static final double FAST_FROM = 1000;
+    /** Hours times rpm to the power of {@link #SLOW_EXPONENT}, at slow speed. */
+    public static final int SLOW_CONSTANT = 25_339;
+
+    public static final double SLOW_EXPONENT = 0.577;
+
+    /** Hours times rpm, above {@link #SLOW_TO}. */
+    public static final int FAST_CONSTANT = 470_756;
+
+    /** Highest slow speed, rpm. */
+    public static final int SLOW_TO = 1000;
 
     private JointLife() {}
 
@@ -37,7 +43,7 @@ public final class JointLife {
         Require.positive("speed", speed);
         double ratio = angleFactor(angle) * capacity / torque;
         double base =
-                speed <= FAST_FROM
+                speed <= SLOW_TO
                         ? SLOW_CONSTANT / Math.pow(speed, SLOW_EXPONENT)
                         : FAST_CONSTANT / speed;
         return base * ratio * ratio * ratio;

@@ -28,10 +28,16 @@ public record Spline(
         double contactHeight,
         double bore) {
     /** A spline held still by its ring bears nine times what one that rocks does; Dudley. */
-    static final double FIXED_OVER_FLEXIBLE = 9;
+    public static final int FIXED_OVER_FLEXIBLE = 9;
+
+    /** Fewest teeth that are a spline. */
+    public static final int LEAST_TEETH = 3;
+
+    /** How far the diameter at the roots is below the pitch diameter, modules. */
+    public static final double ROOT_IN_MODULES = 1.8;
 
     public Spline {
-        if (teeth < 3) {
+        if (teeth < LEAST_TEETH) {
             throw new IllegalArgumentException("a spline has three teeth or more; have " + teeth);
         }
         Require.positive("pitch diameter", pitchDiameter);
@@ -55,26 +61,22 @@ public record Spline(
     }
 
     /**
-     * A spline of standard proportions: pitch diameter {@code N m}, teeth as thick as their gaps.
+     * A spline of standard proportions, 30° pressure angle, with a fillet root as most rolled and
+     * forged shafts have: pitch diameter {@code N m}, root {@code (N - 1.8) m}, teeth as thick as
+     * their gaps, flanks that touch over one module. ANSI B92.1 (side fit), from memory.
      *
      * @param module pitch diameter over tooth count, mm; 25.4 over the diametral pitch
      */
-    public static Spline ofModule(int teeth, double module, double length, SplineProfile profile) {
+    static Spline ofModule(int teeth, double module, double length) {
         Require.positive("module", module);
         return new Spline(
                 teeth,
                 teeth * module,
-                profile.rootDiameter(teeth, module),
+                rootDiameter(teeth, module),
                 length,
                 Math.PI * module / 2,
-                profile.contactHeight(module),
+                module,
                 0);
-    }
-
-    /** The same from the diametral pitch, teeth per inch of pitch diameter. */
-    public static Spline ofPitch(int teeth, double pitch, double length, SplineProfile profile) {
-        Require.positive("diametral pitch", pitch);
-        return ofModule(teeth, 25.4 / pitch, length, profile);
     }
 
     /**
@@ -82,10 +84,18 @@ public record Spline(
      *
      * @param outside mm
      */
-    public static Spline ofOutside(
-            int teeth, double outside, double length, SplineProfile profile) {
-        Require.positive("outside diameter of a spline", outside);
-        return ofModule(teeth, outside / (teeth + 1), length, profile);
+    public static Spline ofOutside(int teeth, double outside, double length) {
+        return ofModule(teeth, module(teeth, outside), length);
+    }
+
+    /** Module of a standard spline of this outside diameter, mm. */
+    public static double module(int teeth, double outside) {
+        return Require.positive("outside diameter of a spline", outside) / (teeth + 1);
+    }
+
+    /** Root diameter of a standard spline, mm. */
+    public static double rootDiameter(int teeth, double module) {
+        return (teeth - ROOT_IN_MODULES) * module;
     }
 
     /**

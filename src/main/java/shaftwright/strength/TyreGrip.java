@@ -10,6 +10,9 @@ import shaftwright.units.Require;
  * @param loadedRadius wheel centre to ground, mm ({@code R})
  */
 public record TyreGrip(double friction, double wheelLoad, double loadedRadius) {
+    /** Weight of one kilogram, N: standard gravity. */
+    public static final double GRAVITY = 9.80665;
+
     public TyreGrip {
         Require.positive("tyre friction", friction);
         Require.positive("wheel load", wheelLoad);

@@ -12,7 +12,10 @@ public record Tyre(TyreSize size, OptionalDouble measuredDiameter) {
     /** ETRTO, radial tyre: rolling circumference over free diameter, from memory. */
     public static final double ROLLING_CIRCUMFERENCE_PER_DIAMETER = 3.05;
 
-    private static final double MM_PER_MINUTE_AT_ONE_KMH = 1e6 / 60;
+    /** Millimetres in a kilometre. */
+    public static final int MM_PER_KM = 1_000_000;
+
+    public static final int MINUTES_PER_HOUR = 60;
 
     public Tyre {
         if (measuredDiameter.isEmpty() && size.freeDiameter().isEmpty()) {
@@ -61,7 +64,7 @@ public record Tyre(TyreSize size, OptionalDouble measuredDiameter) {
 
     /** Turns of wheel and half shaft in rpm at a road speed in km/h, without slip. */
     public double wheelSpeed(double kilometresPerHour) {
-        return kilometresPerHour * MM_PER_MINUTE_AT_ONE_KMH / rollingCircumference();
+        return kilometresPerHour * MM_PER_KM / MINUTES_PER_HOUR / rollingCircumference();
     }
 
     /**

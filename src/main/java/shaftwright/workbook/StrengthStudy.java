@@ -14,7 +14,6 @@ import shaftwright.strength.JointLife;
 import shaftwright.strength.Material;
 import shaftwright.strength.Spline;
 import shaftwright.strength.SplineHold;
-import shaftwright.strength.SplineProfile;
 import shaftwright.strength.SplineStrength;
 import shaftwright.strength.TorquePath;
 import shaftwright.strength.TyreGrip;
@@ -27,12 +26,6 @@ import shaftwright.workbook.ScenarioStrength.Torques;
 
 /** Holds one scenario's parts against the torque that reaches them. */
 final class StrengthStudy {
-    /** Standard gravity, m/s². */
-    static final double GRAVITY = 9.80665;
-
-    /** Way in mm that one km/h makes in a minute. */
-    static final double MM_PER_MINUTE = 1e6 / 60;
-
     private final InputValues inputs;
     private final Parts parts;
     private final TorqueRatings ratings;
@@ -176,7 +169,7 @@ final class StrengthStudy {
         if (Double.isNaN(friction + kilograms + tyre)) {
             return Optional.empty();
         }
-        return Optional.of(new TyreGrip(friction, kilograms * GRAVITY, rollingRadius()));
+        return Optional.of(new TyreGrip(friction, kilograms * TyreGrip.GRAVITY, rollingRadius()));
     }
 
     private double rollingRadius() {
@@ -184,7 +177,10 @@ final class StrengthStudy {
     }
 
     private double rpm(double speed) {
-        return speed * MM_PER_MINUTE / (Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER * tyre);
+        return speed
+                * Tyre.MM_PER_KM
+                / Tyre.MINUTES_PER_HOUR
+                / (Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER * tyre);
     }
 
     /** Duty rows with all three figures; each takes its share of the time. */
@@ -282,7 +278,7 @@ final class StrengthStudy {
     private static final int LEAST_TEETH = 3;
 
     private static Spline standard(int teeth, double outside, double length) {
-        return Spline.ofOutside(teeth, outside, length, SplineProfile.FILLET_ROOT);
+        return Spline.ofOutside(teeth, outside, length);
     }
 
     /** Diameter in a groove that stays inboard of the ring; NaN when there is none. */

@@ -1,7 +1,6 @@
 package shaftwright.workbook;
 
 import shaftwright.strength.BoltClass;
-import shaftwright.strength.BoltThread;
 import shaftwright.strength.FlangeBolts;
 
 /** What joints, flange bolts and other parts carry, row by row as the builder lists them; N·m. */
@@ -36,9 +35,7 @@ public final class TorqueRatings {
             return null;
         }
         return new FlangeBolts(
-                isInch(boltClass)
-                        ? BoltThread.inch(diameter / MM_PER_INCH, MM_PER_INCH / pitch)
-                        : BoltThread.metric(diameter, pitch),
+                boltClass.thread(diameter, pitch),
                 boltClass,
                 (int) count,
                 circle,
@@ -47,21 +44,14 @@ public final class TorqueRatings {
                 inputs.number("flange_friction"));
     }
 
-    private static final double MM_PER_INCH = 25.4;
-
     /** Whether a thread of this pitch leaves a core in the bolt; said where it does not. */
     static boolean coreLeft(double diameter, double pitch) {
         return pitch < diameter;
     }
 
-    private static boolean isInch(BoltClass boltClass) {
-        return boltClass == BoltClass.SAE_5 || boltClass == BoltClass.SAE_8;
-    }
-
     private static BoltClass boltClass(String text) {
         for (BoltClass each : BoltClass.values()) {
-            String word = isInch(each) ? each.mark() : "class " + each.mark();
-            if (word.equalsIgnoreCase(text)) {
+            if (each.words().equalsIgnoreCase(text)) {
                 return each;
             }
         }

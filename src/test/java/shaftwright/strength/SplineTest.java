@@ -52,13 +52,13 @@ class SplineTest {
      */
     @Test
     void standardProportions() {
-        Spline spline = Spline.ofPitch(30, 24, 25.4, SplineProfile.FILLET_ROOT);
+        Spline spline = Spline.ofModule(30, 25.4 / 24, 25.4);
 
         assertThat(spline.pitchDiameter() / 25.4).isCloseTo(1.25, within(1e-12));
         assertThat(spline.rootDiameter() / 25.4).isCloseTo(1.175, within(1e-12));
         assertThat(spline.toothThickness() / 25.4).isCloseTo(0.06545, within(5e-6));
         assertThat(spline.contactHeight() / 25.4).isCloseTo(0.0417, within(5e-5));
-        assertThat(Spline.ofOutside(30, 25.4 * 31 / 24, 25.4, SplineProfile.FILLET_ROOT))
+        assertThat(Spline.ofOutside(30, 25.4 * 31 / 24, 25.4))
                 .usingRecursiveComparison()
                 .withComparatorForType(
                         (a, b) -> Math.abs(a - b) < 1e-12 ? 0 : Double.compare(a, b), Double.class)
@@ -82,7 +82,7 @@ class SplineTest {
             @ForAll @DoubleRange(min = 5, max = 80) double length,
             @ForAll SplineHold hold) {
         SplineStrength strength = SplineStrength.Hardness.CASE.strength().forLife(1.8, 4);
-        Spline spline = Spline.ofModule(28, module, length, SplineProfile.FLAT_ROOT);
+        Spline spline = Spline.ofModule(28, module, length);
         double torque = spline.capacity(strength, 1.5, hold);
 
         double life = hold == SplineHold.FIXED ? 1.8 : 4;

@@ -6,6 +6,7 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.TORQUE;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.strength.BoltClass;
 import shaftwright.strength.FlangeBolts;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
@@ -127,31 +128,31 @@ enum RatedLines implements LiveLine.Formula, LiveLine.Core {
 
     /** Proof stress of the class times the stress area of its kind of thread. */
     private static String proof(String mark) {
-        return "IF("
-                + mark
-                + "=\"class 8.8\",IF({bolt_diameter_read}>16,600,580)*"
-                + area("0.9382")
-                + ",IF("
-                + mark
-                + "=\"class 10.9\",830*"
-                + area("0.9382")
-                + ",IF("
-                + mark
-                + "=\"class 12.9\",970*"
-                + area("0.9382")
-                + ",IF("
-                + mark
-                + "=\"grade 5\",586*"
-                + area("0.9743")
-                + ",IF("
-                + mark
-                + "=\"grade 8\",827*"
-                + area("0.9743")
-                + ",\"\")))))";
+        StringBuilder text = new StringBuilder();
+        for (BoltClass each : BoltClass.values()) {
+            text.append("IF(")
+                    .append(mark)
+                    .append("=\"")
+                    .append(each.words())
+                    .append("\",")
+                    .append(stress(each))
+                    .append("*PI()/4*({bolt_diameter_read}-")
+                    .append(each.pitches())
+                    .append("*{bolt_pitch_read})^2,");
+        }
+        return text.append("\"\"").append(")".repeat(BoltClass.values().length)).toString();
     }
 
-    private static String area(String pitches) {
-        return "PI()/4*({bolt_diameter_read}-" + pitches + "*{bolt_pitch_read})^2";
+    private static String stress(BoltClass boltClass) {
+        return boltClass == BoltClass.ISO_8_8
+                ? "IF({bolt_diameter_read}>"
+                        + BoltClass.LARGE
+                        + ","
+                        + BoltClass.LARGE_8_8_PROOF
+                        + ","
+                        + boltClass.proofStress()
+                        + ")"
+                : String.valueOf(boltClass.proofStress());
     }
 
     @Override

@@ -12,6 +12,7 @@ import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.SideResult;
 import shaftwright.strength.Material;
+import shaftwright.strength.Spline;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
@@ -238,7 +239,9 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
     private static double module(Sizing sizing, String end, int row) {
         double teeth = number(sizing, "blank_splines_" + end, row);
         double outside = number(sizing, "blank_spline_outside_" + end, row);
-        return teeth >= 3 ? outside / (teeth + 1) : Double.NaN;
+        return teeth >= Spline.LEAST_TEETH && outside > 0
+                ? Spline.module((int) teeth, outside)
+                : Double.NaN;
     }
 
     private static double neck(Sizing sizing, String end, int row, Optional<EndCut> cut) {
@@ -277,7 +280,9 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
                 + teeth
                 + ")=2,IF("
                 + teeth
-                + ">=3,"
+                + ">="
+                + Spline.LEAST_TEETH
+                + ","
                 + outside
                 + "/("
                 + teeth
@@ -294,7 +299,9 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
                 + end
                 + "}),("
                 + typed("blank_splines_" + word)
-                + "-1.8)*{module_"
+                + "-"
+                + Spline.ROOT_IN_MODULES
+                + ")*{module_"
                 + end
                 + "},\"\")))";
     }
@@ -388,7 +395,9 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
                 + module
                 + "/(8000*spline_misalignment_read),"
                 + of("material_spline_pressure")
-                + "*IF(spline_hold=\"flexible\",spline_wear_read,9*spline_fatigue_read)*"
+                + "*IF(spline_hold=\"flexible\",spline_wear_read,"
+                + Spline.FIXED_OVER_FLEXIBLE
+                + "*spline_fatigue_read)*"
                 + area
                 + "*"
                 + module

@@ -50,7 +50,13 @@ enum StrengthBookLines implements LiveLine.Formula, LiveLine.Core {
             "Turns a minute by tyre diameter, mm",
             NUMBER,
             "IF(COUNT({duty_share_read},{duty_torque_read},{duty_speed_read})=3,"
-                    + "{duty_speed_read}*1000000/60/3.05,0)");
+                    + "{duty_speed_read}*"
+                    + Tyre.MM_PER_KM
+                    + "/"
+                    + Tyre.MINUTES_PER_HOUR
+                    + "/"
+                    + Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER
+                    + ",0)");
 
     private final String name;
     private final Section section;

@@ -6,6 +6,9 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.TORQUE;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.strength.JointLife;
+import shaftwright.strength.TyreGrip;
+import shaftwright.tyre.Tyre;
 import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Grid;
 import shaftwright.workbook.Index;
@@ -47,7 +50,13 @@ enum TorqueLines implements LiveLine.Formula, LiveLine.Core {
             "Shaft speed at top speed, rpm",
             NUMBER,
             "IF({used}=1,IF(COUNT(top_speed_read,{tyre_diameter})=2,"
-                    + "top_speed_read*1000000/60/(3.05*{tyre_diameter}),\"\"),\"\")"),
+                    + "top_speed_read*"
+                    + Tyre.MM_PER_KM
+                    + "/"
+                    + Tyre.MINUTES_PER_HOUR
+                    + "/("
+                    + Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER
+                    + "*{tyre_diameter}),\"\"),\"\")"),
     DUTY_USE(
             "duty_use",
             Section.SCENARIO_WORK,
@@ -246,7 +255,11 @@ enum TorqueLines implements LiveLine.Formula, LiveLine.Core {
                 + load
                 + ",{tyre_diameter})=3,tyre_friction_read*"
                 + load
-                + "*9.80665*3.05*{tyre_diameter}/(2*PI())/1000/torque_nm,\"\"),\"\")";
+                + "*"
+                + TyreGrip.GRAVITY
+                + "*"
+                + Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER
+                + "*{tyre_diameter}/(2*PI())/1000/torque_nm,\"\"),\"\")";
     }
 
     /** Each duty row's share over its life at a straight joint's full capacity. */
@@ -259,11 +272,19 @@ enum TorqueLines implements LiveLine.Formula, LiveLine.Core {
                     .append(row)
                     .append(")*IF(")
                     .append(rpm)
-                    .append("<=1000,")
+                    .append("<=")
+                    .append(JointLife.SLOW_TO)
+                    .append(',')
                     .append(rpm)
-                    .append("^0.577/25339,")
+                    .append('^')
+                    .append(JointLife.SLOW_EXPONENT)
+                    .append('/')
+                    .append(JointLife.SLOW_CONSTANT)
+                    .append(',')
                     .append(rpm)
-                    .append("/470756)");
+                    .append('/')
+                    .append(JointLife.FAST_CONSTANT)
+                    .append(')');
         }
         return text.toString();
     }
