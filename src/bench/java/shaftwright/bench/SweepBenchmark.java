@@ -13,7 +13,7 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import shaftwright.workbook.Contract;
+import shaftwright.contract.Contract;
 import shaftwright.workbook.Filling;
 import shaftwright.workbook.Lever;
 import shaftwright.workbook.LeverSearch;

@@ -28,13 +28,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellContent;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.CellWrite;
-import shaftwright.workbook.Cells;
-import shaftwright.workbook.OpenBook;
+import shaftwright.book.Area;
+import shaftwright.book.CellContent;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.book.CellWrite;
+import shaftwright.book.Cells;
+import shaftwright.book.OpenBook;
 
 /**
  * The document open in Calc as an open book.

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
-import shaftwright.workbook.CellPlace;
+import shaftwright.book.CellPlace;
 
 /** Names cells in a sentence, the first few of many. */
 final class CellList {

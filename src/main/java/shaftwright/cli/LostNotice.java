@@ -3,7 +3,7 @@ package shaftwright.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import shaftwright.workbook.Problem;
+import shaftwright.book.Problem;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** The line on what another program lost when it saved a workbook. */

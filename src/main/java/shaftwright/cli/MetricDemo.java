@@ -8,12 +8,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Input;
+import shaftwright.contract.InputKind;
 import shaftwright.units.Length;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Input;
-import shaftwright.workbook.InputKind;
 
 /**
  * The demo vehicle as a builder with a metric tape would have typed it: readings to half a

@@ -2,7 +2,7 @@ package shaftwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import shaftwright.workbook.Contract;
+import shaftwright.contract.Contract;
 
 /** Input names that somebody may have meant. */
 final class NearNames {

@@ -3,7 +3,7 @@ package shaftwright.cli;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
-import shaftwright.workbook.Problem;
+import shaftwright.book.Problem;
 
 /** Problems and warnings of a workbook, errors first, each with its place in the file. */
 final class ProblemList {

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.Optional;
-import shaftwright.workbook.NoSuchCellException;
+import shaftwright.book.NoSuchCellException;
 import shaftwright.workbook.xlsx.BookNotWritableException;
 import shaftwright.workbook.xlsx.UnreadableBookException;
 

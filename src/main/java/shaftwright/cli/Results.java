@@ -2,8 +2,8 @@ package shaftwright.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import shaftwright.book.Problem;
 import shaftwright.workbook.Filling;
-import shaftwright.workbook.Problem;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.xlsx.XlsxBook;
 

@@ -1,11 +1,11 @@
 package shaftwright.cli;
 
 import java.io.PrintStream;
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.contract.Index;
 import shaftwright.study.ListedFinding;
 import shaftwright.study.ScenarioVerdict;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.live.LiveLines;

@@ -2,13 +2,13 @@ package shaftwright.cli;
 
 import java.io.PrintStream;
 import java.util.Locale;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Input;
+import shaftwright.contract.InputKind;
 import shaftwright.study.Finding;
 import shaftwright.units.Length;
 import shaftwright.units.LengthUnit;
 import shaftwright.units.UnreadableLengthException;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Input;
-import shaftwright.workbook.InputKind;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.Sweep;

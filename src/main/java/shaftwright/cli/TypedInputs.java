@@ -15,11 +15,11 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Input;
+import shaftwright.contract.InputKind;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Input;
-import shaftwright.workbook.InputKind;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.TypedColumn;
 

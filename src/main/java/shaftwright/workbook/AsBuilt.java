@@ -1,7 +1,11 @@
 package shaftwright.workbook;
 
 import java.util.List;
+import shaftwright.book.Problem;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
+import shaftwright.contract.InputKind;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.PlungeState;
 import shaftwright.shaft.ShaftLine;

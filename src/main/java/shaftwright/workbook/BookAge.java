@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import shaftwright.book.Area;
+import shaftwright.book.Problem;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Input;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
 

@@ -1,5 +1,8 @@
 package shaftwright.workbook;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Input;
+import shaftwright.contract.InputKind;
 import shaftwright.units.Length;
 import shaftwright.units.LengthUnit;
 import shaftwright.units.UnreadableLengthException;

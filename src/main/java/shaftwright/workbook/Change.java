@@ -1,5 +1,8 @@
 package shaftwright.workbook;
 
+import shaftwright.contract.Contract;
+import shaftwright.contract.Input;
+
 /**
  * An input that is something else for a try.
  *

@@ -2,6 +2,12 @@ package shaftwright.workbook;
 
 import java.util.List;
 import java.util.Map;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.book.Cells;
+import shaftwright.book.Problem;
+import shaftwright.contract.Contract;
 
 /** Whether a workbook is one of ours, and of a contract that this version knows. */
 final class ContractCheck {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import shaftwright.build.Side;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.doubt.Combined;
 import shaftwright.doubt.Contribution;
 import shaftwright.doubt.Contribution.Kind;

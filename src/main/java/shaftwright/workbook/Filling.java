@@ -6,6 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import shaftwright.book.Area;
+import shaftwright.book.CellValue;
+import shaftwright.book.Cells;
+import shaftwright.book.OpenBook;
+import shaftwright.book.PackUse;
+import shaftwright.book.Problem;
+import shaftwright.contract.Contract;
 import shaftwright.workbook.live.LiveCells;
 import shaftwright.workbook.live.LiveLines;
 

@@ -4,7 +4,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
 import shaftwright.units.LengthUnit;
 
 /**

@@ -2,6 +2,7 @@ package shaftwright.workbook;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import shaftwright.contract.Grid;
 import shaftwright.joint.BenchTable;
 
 /**

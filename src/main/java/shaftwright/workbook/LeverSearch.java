@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import shaftwright.build.Side;
+import shaftwright.contract.Index;
 import shaftwright.joint.MountedJoint;
 import shaftwright.study.Price;
 import shaftwright.study.Wording;

@@ -2,7 +2,13 @@ package shaftwright.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
+import shaftwright.contract.InputKind;
 import shaftwright.units.UnreadableLengthException;
 import shaftwright.units.UnreadableNumberException;
 

@@ -1,5 +1,7 @@
 package shaftwright.workbook;
 
+import shaftwright.contract.Input;
+import shaftwright.contract.InputKind;
 import shaftwright.units.TapeText;
 
 /**

@@ -4,7 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import shaftwright.book.Problem;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
+import shaftwright.contract.OwnPointInputs;
+import shaftwright.contract.RestraintInputs;
 import shaftwright.suspension.LinkageKind;
 
 /**
@@ -12,12 +19,6 @@ import shaftwright.suspension.LinkageKind;
  * brackets. A side of a scenario with such a row gets a hub path from a linkage of its own.
  */
 public final class OwnPoints {
-    /** The one point that is no pick-up point: where the hub itself is. */
-    public static final String OUTER_DATUM = "outer datum";
-
-    /** Its number, after those of all pick-up points. */
-    public static final int OUTER_DATUM_NUMBER = LinkageKind.MOST_POINTS + 1;
-
     private static final String[] COORDINATES = {"ahead", "out", "height"};
 
     private final InputValues inputs;
@@ -40,8 +41,8 @@ public final class OwnPoints {
     /** Number of a row's point, from 1, 0 when nothing is called so. */
     public static int point(InputValues inputs, int row) {
         String name = inputs.text("own_point", at(row)).toLowerCase(Locale.ROOT);
-        if (name.equals(OUTER_DATUM)) {
-            return OUTER_DATUM_NUMBER;
+        if (name.equals(OwnPointInputs.OUTER_DATUM)) {
+            return OwnPointInputs.OUTER_DATUM_NUMBER;
         }
         LinkageKind kind = SideLinkage.kindOrNull(inputs);
         return kind == null ? 0 : kind.pointNames().indexOf(name) + 1;
@@ -94,7 +95,7 @@ public final class OwnPoints {
             if (holds(inputs, row, scenario, side) && point > 0) {
                 for (String coordinate : COORDINATES) {
                     double number = inputs.number("own_" + coordinate, at(row));
-                    boolean datum = point == OUTER_DATUM_NUMBER;
+                    boolean datum = point == OwnPointInputs.OUTER_DATUM_NUMBER;
                     if (!Double.isNaN(number) && !(datum && coordinate.equals("height"))) {
                         changed =
                                 changed.with(
@@ -166,7 +167,7 @@ public final class OwnPoints {
         LinkageKind kind = SideLinkage.kindOrNull(inputs);
         if (point == 0) {
             String names = kind == null ? "" : String.join("; ", kind.pointNames()) + "; or ";
-            wrong(problems, row, "own_point", names + OUTER_DATUM);
+            wrong(problems, row, "own_point", names + OwnPointInputs.OUTER_DATUM);
             return;
         }
         coordinates(row, point, problems);
@@ -215,7 +216,8 @@ public final class OwnPoints {
         if (!any) {
             wrong(problems, row, "own_out", "where the point is in this scenario");
         }
-        if (point == OUTER_DATUM_NUMBER && !Double.isNaN(inputs.number("own_height", at(row)))) {
+        if (point == OwnPointInputs.OUTER_DATUM_NUMBER
+                && !Double.isNaN(inputs.number("own_height", at(row)))) {
             problems.add(
                     Problem.error(
                             inputs.placeOrNull("own_height", at(row)),

@@ -1,6 +1,9 @@
 package shaftwright.workbook;
 
 import java.util.List;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Input;
 
 /** A table of parts that scenarios pick from by name. */
 enum PartTable {

@@ -1,7 +1,11 @@
 package shaftwright.workbook;
 
 import java.util.List;
+import shaftwright.book.Problem;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
+import shaftwright.contract.InputKind;
 
 /** Looks for rows of the parts tables that can't be told apart, lack something or contradict. */
 final class PartsCheck {

@@ -1,7 +1,11 @@
 package shaftwright.workbook;
 
 import java.util.List;
+import shaftwright.book.Problem;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
+import shaftwright.contract.RestraintInputs;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.Restraint;
 

@@ -2,6 +2,11 @@ package shaftwright.workbook;
 
 import java.util.List;
 import java.util.Map;
+import shaftwright.book.Area;
+import shaftwright.book.CellContent;
+import shaftwright.book.CellPlace;
+import shaftwright.book.Cells;
+import shaftwright.book.Problem;
 
 /** Whether a workbook still has the scenario columns that it was made with. */
 final class ScenarioCheck {

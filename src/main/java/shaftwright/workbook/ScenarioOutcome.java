@@ -1,8 +1,10 @@
 package shaftwright.workbook;
 
 import java.util.OptionalDouble;
+import shaftwright.book.CellPlace;
 import shaftwright.build.Side;
 import shaftwright.build.Wheel;
+import shaftwright.contract.Contract;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.study.SetCost;
 import shaftwright.study.WheelFigures;

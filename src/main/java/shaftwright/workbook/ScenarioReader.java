@@ -3,6 +3,7 @@ package shaftwright.workbook;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shaftwright.book.Problem;
 import shaftwright.build.BumpRule;
 import shaftwright.build.DriveUnitMove;
 import shaftwright.build.Margins;
@@ -10,6 +11,10 @@ import shaftwright.build.Scenario;
 import shaftwright.build.Side;
 import shaftwright.build.Wheel;
 import shaftwright.build.WheelTravel;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.InputKind;
 import shaftwright.joint.Boot;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.CutPlan;
@@ -124,7 +129,7 @@ final class ScenarioReader {
         if (!joint.isEmpty() || !other.isEmpty()) {
             return joint.isEmpty() ? other : joint;
         }
-        if (number("steer_angle", scenario) != 0 && SteerInputs.kingpinOrNull(inputs) == null) {
+        if (number("steer_angle", scenario) != 0 && sizing.kingpin().isEmpty()) {
             return Sizing.NO_KINGPIN;
         }
         if (Double.isNaN(number("droop_limit", scenario))) {
@@ -327,12 +332,11 @@ final class ScenarioReader {
 
     /** The transaxle's own move and its give in the mounts. */
     private DriveUnitMove driveUnit(int scenario) {
-        MountLoad load = MountLoad.of(inputs, scenario);
         return new DriveUnitMove(
-                number("transaxle_forward", scenario) + load.move(inputs, "forward"),
-                number("transaxle_left", scenario) + load.move(inputs, "left"),
-                number("transaxle_up", scenario) + load.move(inputs, "up"),
-                load.move(inputs, "roll"));
+                number("transaxle_forward", scenario) + sizing.mountMove(scenario, "forward"),
+                number("transaxle_left", scenario) + sizing.mountMove(scenario, "left"),
+                number("transaxle_up", scenario) + sizing.mountMove(scenario, "up"),
+                sizing.mountMove(scenario, "roll"));
     }
 
     private Wheel wheel(int scenario, TyreFigures tyre) {

@@ -1,7 +1,9 @@
 package shaftwright.workbook;
 
 import java.util.List;
+import shaftwright.book.Problem;
 import shaftwright.build.Side;
+import shaftwright.contract.Index;
 
 /**
  * What the service log comes to: its rows are those with hours.

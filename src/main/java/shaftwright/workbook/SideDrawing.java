@@ -4,6 +4,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import shaftwright.build.Side;
+import shaftwright.contract.Grid;
+import shaftwright.contract.ViewPart;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.suspension.HubAxes;
 import shaftwright.suspension.HubPath;
@@ -24,9 +26,6 @@ import shaftwright.suspension.Vector;
  * hub; with a measured path they fit it as well as tape and linkage agree.
  */
 public final class SideDrawing {
-    /** Squares of the frame each way. */
-    public static final int SQUARES = 8;
-
     /** A wheel position. */
     private record Stand(
             double travel,
@@ -274,7 +273,7 @@ public final class SideDrawing {
         for (Way way : Way.values()) {
             span = Math.max(span, high(way) - low(way));
         }
-        return span / sizing.unit().mm() / (SQUARES - 1);
+        return span / sizing.unit().mm() / (ViewPart.SQUARES - 1);
     }
 
     /** The power of ten not above that. */
@@ -314,7 +313,7 @@ public final class SideDrawing {
             return floor;
         }
         double ceiling = Math.ceil(rounded(high(way) / step, 6));
-        return floor - Math.floor((SQUARES - (ceiling - floor)) / 2);
+        return floor - Math.floor((ViewPart.SQUARES - (ceiling - floor)) / 2);
     }
 
     /** Where a row's point stands in the frame, in squares from its lower edge. */

@@ -3,6 +3,7 @@ package shaftwright.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import shaftwright.book.Problem;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.travel.TravelEnds;

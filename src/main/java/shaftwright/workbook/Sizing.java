@@ -8,12 +8,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import shaftwright.book.Problem;
 import shaftwright.build.Build;
 import shaftwright.build.Corner;
 import shaftwright.build.GroundClearance;
 import shaftwright.build.Side;
 import shaftwright.build.Stock;
 import shaftwright.build.Vehicle;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
+import shaftwright.contract.MountLoad;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.SideResult;
@@ -22,6 +26,7 @@ import shaftwright.study.PathFacts;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.study.Verdict;
 import shaftwright.suspension.DegreeChoice;
+import shaftwright.suspension.Kingpin;
 import shaftwright.suspension.TapeSettings;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.live.KnownPrints;
@@ -138,7 +143,7 @@ public final class Sizing {
             sizing.variantsOrNull = Ahead.begin("variants", sizing.new Varying());
         }
         sizing.shopLetter(problems);
-        MeasuringCheck.check(sizing, problems);
+        OpenChecks.check(sizing, problems);
         AsBuilt.check(sizing, problems);
         Variants.check(sizing, problems);
         sizing.marginChoice(problems);
@@ -377,16 +382,37 @@ public final class Sizing {
             build =
                     new Build(
                             new Vehicle(
-                                    innerFlange(),
-                                    hubFaceOffset(),
-                                    groundClearance(),
-                                    Optional.ofNullable(SteerInputs.kingpinOrNull(inputs))),
+                                    innerFlange(), hubFaceOffset(), groundClearance(), kingpin()),
                             Corner.of(readings(Side.LEFT).measured()),
                             Corner.of(readings(Side.RIGHT).measured()),
                             new Stock(parts.blanks(), ring(), inputs.number("shop_increment")),
                             List.of());
         }
         return build;
+    }
+
+    /** The line about which hubs are steered, empty while one of its figures is not known. */
+    Optional<Kingpin> kingpin() {
+        Kingpin kingpin =
+                new Kingpin(
+                        inputs.number("kingpin_inclination"),
+                        inputs.number("kingpin_caster"),
+                        inputs.number("kingpin_inward"),
+                        inputs.number("kingpin_ahead"));
+        double all = kingpin.inclination() + kingpin.caster() + kingpin.inward() + kingpin.ahead();
+        return Double.isNaN(all) ? Optional.empty() : Optional.of(kingpin);
+    }
+
+    /**
+     * How far the drive unit gives in its mounts in a scenario, mm or rad; NaN when it can't be
+     * read.
+     *
+     * @param way one of {@link MountLoad#WAYS}
+     */
+    public double mountMove(int scenario, String way) {
+        MountLoad load =
+                MountLoad.ofWord(inputs.text("mount_load", new Index(Side.LEFT, scenario, 0)));
+        return load == MountLoad.REST ? 0 : inputs.number(load.input(way));
     }
 
     GroundClearance groundClearance() {

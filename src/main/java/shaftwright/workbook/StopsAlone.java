@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import shaftwright.build.Side;
+import shaftwright.contract.Index;
 import shaftwright.shaft.SideResult;
 import shaftwright.suspension.HubPath;
 import shaftwright.travel.ClearanceRule;

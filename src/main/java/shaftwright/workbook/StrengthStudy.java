@@ -5,6 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.build.Side;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.SideResult;

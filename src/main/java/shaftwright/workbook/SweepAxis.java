@@ -1,5 +1,9 @@
 package shaftwright.workbook;
 
+import shaftwright.contract.Grid;
+import shaftwright.contract.Input;
+import shaftwright.contract.InputKind;
+
 /**
  * One input of a scenario, varied in even steps.
  *

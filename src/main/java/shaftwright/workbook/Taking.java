@@ -11,7 +11,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import shaftwright.book.CellValue;
+import shaftwright.book.NoRoomException;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
 import shaftwright.shaft.SideResult;
 import shaftwright.units.LengthUnit;
 

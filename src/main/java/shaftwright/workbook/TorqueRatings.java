@@ -1,5 +1,6 @@
 package shaftwright.workbook;
 
+import shaftwright.contract.Grid;
 import shaftwright.strength.BoltClass;
 import shaftwright.strength.FlangeBolts;
 

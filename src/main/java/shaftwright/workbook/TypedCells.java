@@ -6,6 +6,15 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.book.Area;
+import shaftwright.book.CellContent;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.book.Cells;
+import shaftwright.book.NoSuchCellException;
+import shaftwright.book.Problem;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Input;
 
 /**
  * Typed columns laid over an open book: what its input cells are to hold instead. Reading sees the

@@ -4,6 +4,13 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.book.CellContent;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.book.Cells;
+import shaftwright.book.Followed;
+import shaftwright.book.OpenBook;
+import shaftwright.book.Problem;
 import shaftwright.workbook.live.LiveCells;
 
 /**

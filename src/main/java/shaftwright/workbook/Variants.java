@@ -2,7 +2,12 @@ package shaftwright.workbook;
 
 import java.util.List;
 import java.util.Optional;
+import shaftwright.book.Problem;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.SweepInput;
 
 /**
  * Variants of the scenario that the builder wants varied: changes tried one by one, and a grid over

@@ -2,6 +2,8 @@ package shaftwright.workbook;
 
 import java.util.Optional;
 import shaftwright.build.Side;
+import shaftwright.contract.Index;
+import shaftwright.contract.MeasuringCheck;
 import shaftwright.shaft.Binding;
 import shaftwright.strength.FlangeBolts;
 import shaftwright.study.PathFacts;
@@ -47,7 +49,7 @@ final class VerdictFacts {
             return facts;
         }
         PathFacts all =
-                facts.open(MeasuringCheck.open(sizing).size())
+                facts.open(OpenChecks.of(sizing).size())
                         .without(PathFacts.Unread.of(measured.get()));
         ReadingContradiction found = path.readings().contradiction().orElseThrow();
         return found.exists() ? all.contradicting(found) : all;

@@ -11,14 +11,14 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.Area;
+import shaftwright.book.CellContent;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 import shaftwright.calc.AddInText;
 import shaftwright.functions.Catalogue;
 import shaftwright.functions.Parameter;
 import shaftwright.office.CalcWithExtension;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellContent;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** The extension's menu, driven in a LibreOffice without windows. */

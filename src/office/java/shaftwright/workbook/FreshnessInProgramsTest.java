@@ -8,6 +8,10 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.Area;
+import shaftwright.book.CellContent;
+import shaftwright.book.CellValue;
+import shaftwright.book.Cells;
 import shaftwright.office.SpreadsheetPrograms;
 import shaftwright.workbook.xlsx.XlsxBook;
 

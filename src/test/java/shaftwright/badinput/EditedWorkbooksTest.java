@@ -8,10 +8,10 @@ import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 import shaftwright.cli.Run;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
+import shaftwright.contract.Contract;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Workbooks that a builder has rearranged, or damaged, in a spreadsheet program. */

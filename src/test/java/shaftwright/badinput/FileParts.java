@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
-import shaftwright.workbook.CellPlace;
+import shaftwright.book.CellPlace;
 
 /** The parts of a workbook file, to look at or to edit as another program might. */
 public final class FileParts {

@@ -27,10 +27,10 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 import shaftwright.cli.Run;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** A workbook with much of the builder's own in it, filled through the command. */

@@ -157,7 +157,7 @@ class ReadingsTest {
                         .put("bench_angle", 3, 8.0)
                         .put("boot_inner", 0, "no such boot")
                         .put("tyre_size", 1, "big")
-                        .put("scenario_name", 1, new shaftwright.workbook.CellValue.Fault("#N/A"));
+                        .put("scenario_name", 1, new shaftwright.book.CellValue.Fault("#N/A"));
         Refusal.of(book)
                 .names("ride_height_left", 0, "\"??\"", "a length")
                 .names("distance_first_right", 1, "\"4\"", "")

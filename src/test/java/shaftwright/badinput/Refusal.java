@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import shaftwright.book.CellPlace;
 import shaftwright.cli.Run;
-import shaftwright.workbook.CellPlace;
 
 /** What a fill says that refuses a workbook; the workbook is as it was and nothing lies beside. */
 final class Refusal {

@@ -7,11 +7,11 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 import shaftwright.cli.Run;
 import shaftwright.demo.DemoInputs;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** A filled workbook of two scenarios with the demo vehicle in it, made once and copied. */
@@ -119,7 +119,7 @@ final class SmallBook {
         for (Map.Entry<String, Object> input : DemoInputs.values().entrySet()) {
             Object value = input.getValue();
             if (value instanceof List<?> list
-                    && shaftwright.workbook.Contract.named(input.getKey()).grid().perScenario()) {
+                    && shaftwright.contract.Contract.named(input.getKey()).grid().perScenario()) {
                 value = list.subList(0, SCENARIOS);
             }
             json.append(json.length() > 1 ? "," : "").append('"').append(input.getKey());

@@ -3,7 +3,7 @@ package shaftwright.badinput;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellValue;
 
 /** One cell holds what can't be read. */
 class TypedCellsTest {

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import shaftwright.book.CellValue;
 import shaftwright.cli.Run;
-import shaftwright.workbook.CellValue;
 
 /** Nonsense after {@code --inputs} and {@code --set}. */
 class TypedFromOutsideTest {

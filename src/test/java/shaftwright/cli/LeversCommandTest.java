@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellValue;
 
 /** What would give a scenario more room, in the terminal. */
 class LeversCommandTest {

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellValue;
 
 class NewCommandTest {
     @TempDir private Path folder;

@@ -10,10 +10,10 @@ import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.Area;
+import shaftwright.book.CellValue;
 import shaftwright.functions.Catalogue;
 import shaftwright.functions.CellFunction;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellValue;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** The pack from the command line. */

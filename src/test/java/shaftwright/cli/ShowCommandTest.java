@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellValue;
 
 class ShowCommandTest {
     @TempDir private Path folder;

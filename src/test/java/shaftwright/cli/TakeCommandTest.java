@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellValue;
 
 /** Copying a scenario from a friend's workbook. */
 class TakeCommandTest {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellValue;
 
 /**
  * A column of answers as the oracle keeps it: on one line, values separated by tabs, {@code *n}

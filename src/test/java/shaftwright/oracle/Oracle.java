@@ -17,8 +17,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
+import shaftwright.book.CellValue;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.CellValue;
 
 /**
  * What an earlier version answered to some workbooks, kept as a zipped text: lines on how it was

@@ -7,9 +7,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.book.CellValue;
+import shaftwright.book.OpenBook;
 import shaftwright.cli.Run;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.OpenBook;
 import shaftwright.workbook.RandomWorkbook;
 import shaftwright.workbook.xlsx.XlsxBook;
 

@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellValue;
 
 /**
  * Answers to workbooks, by key and defined name, as they were: every one stays, but those that a

@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellValue;
 
 /**
  * What is meant to differ from the oracle, each entry with its reason: see {@code differences.txt}.

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellValue;
 
 /** How answers are held against kept ones. */
 class ReviewedDifferencesTest {

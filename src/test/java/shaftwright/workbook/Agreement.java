@@ -9,6 +9,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.book.Cells;
+import shaftwright.book.OpenBook;
+import shaftwright.book.Problem;
+import shaftwright.contract.Contract;
 import shaftwright.workbook.live.LiveCells;
 
 /**

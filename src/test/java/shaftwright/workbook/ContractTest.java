@@ -9,6 +9,9 @@ import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
 

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 import shaftwright.demo.DemoInputs;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.live.LiveCells;

@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.book.Problem;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Ticks before measuring: common practice, no source. */

@@ -8,6 +8,8 @@ import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
 
 /**
  * A cell's formula with names instead of addresses: {@code spacing_in(3,0)} is the fourth row of

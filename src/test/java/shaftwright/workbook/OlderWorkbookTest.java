@@ -11,7 +11,14 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellWrite;
+import shaftwright.book.Cells;
+import shaftwright.book.OpenBook;
+import shaftwright.book.Problem;
 import shaftwright.build.Side;
+import shaftwright.contract.Index;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** A workbook that an earlier version of the program made. */

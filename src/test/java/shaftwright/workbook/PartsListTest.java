@@ -10,6 +10,9 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Sums by hand: invented prices. */

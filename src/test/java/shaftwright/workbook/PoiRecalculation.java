@@ -28,6 +28,8 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCellFormula;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 
 /**
  * A workbook's formulas computed by Apache POI's evaluator, whatever values the file holds.

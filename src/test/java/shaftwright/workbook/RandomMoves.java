@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import shaftwright.book.CellValue;
+import shaftwright.contract.MountLoad;
 import shaftwright.units.LengthUnit;
 
 /** Steering and give of the mounts in a random workbook, where it has them. */

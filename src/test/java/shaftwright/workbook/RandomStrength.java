@@ -5,6 +5,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
 import shaftwright.units.LengthUnit;
 
 /** Torque path, materials, ratings, doubt and spares of a random workbook, each often missing. */

@@ -7,6 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.book.OpenBook;
+import shaftwright.contract.Grid;
+import shaftwright.contract.MeasuringCheck;
 import shaftwright.units.LengthUnit;
 
 /**

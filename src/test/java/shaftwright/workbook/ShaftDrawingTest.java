@@ -8,6 +8,9 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.Area;
+import shaftwright.book.CellContent;
+import shaftwright.book.CellValue;
 import shaftwright.workbook.live.DrawnPart;
 import shaftwright.workbook.xlsx.XlsxBook;
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.build.Side;
+import shaftwright.contract.Index;
 import shaftwright.joint.BenchTable;
 import shaftwright.study.Finding;
 import shaftwright.workbook.xlsx.XlsxBook;

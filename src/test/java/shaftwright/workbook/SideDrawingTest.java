@@ -9,7 +9,13 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.Area;
+import shaftwright.book.CellContent;
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.ViewPart;
 import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.LinkageSolver;
 import shaftwright.suspension.Vector;
@@ -95,7 +101,7 @@ class SideDrawingTest {
             for (String way : new String[] {"ahead", "out", "up"}) {
                 for (int row = 0; row < Grid.VIEW_SPOT.rows(); row++) {
                     assertThat(number("view_" + way + Contract.suffix(side), row))
-                            .isBetween(0.0, (double) SideDrawing.SQUARES);
+                            .isBetween(0.0, (double) ViewPart.SQUARES);
                 }
             }
         }

@@ -5,6 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import shaftwright.book.Area;
+import shaftwright.book.Cells;
+import shaftwright.book.Problem;
+import shaftwright.contract.Contract;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /**

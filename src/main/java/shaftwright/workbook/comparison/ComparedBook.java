@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Input;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Input;
 import shaftwright.workbook.Sizing;
 
 /**

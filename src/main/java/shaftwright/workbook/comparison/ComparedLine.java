@@ -1,7 +1,7 @@
 package shaftwright.workbook.comparison;
 
+import shaftwright.book.CellValue;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.live.Quantity;
 

@@ -7,8 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import shaftwright.book.CellValue;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.CellValue;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.live.Quantity;
 

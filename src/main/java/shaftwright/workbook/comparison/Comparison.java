@@ -2,8 +2,8 @@ package shaftwright.workbook.comparison;
 
 import java.util.ArrayList;
 import java.util.List;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.OpenBook;
+import shaftwright.book.OpenBook;
+import shaftwright.contract.Contract;
 
 /** What makes a workbook a comparison, and the names that it has beside those of its rows. */
 public final class Comparison {

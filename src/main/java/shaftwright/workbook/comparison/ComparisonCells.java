@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellContent;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Cells;
-import shaftwright.workbook.MissingNames;
-import shaftwright.workbook.Problem;
+import shaftwright.book.Area;
+import shaftwright.book.CellContent;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.book.Cells;
+import shaftwright.book.MissingNames;
+import shaftwright.book.Problem;
 import shaftwright.workbook.live.FormulaSkeleton;
 
 /**

@@ -4,13 +4,13 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.CellWrite;
-import shaftwright.workbook.Cells;
-import shaftwright.workbook.Followed;
-import shaftwright.workbook.OpenBook;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.book.CellWrite;
+import shaftwright.book.Cells;
+import shaftwright.book.Followed;
+import shaftwright.book.OpenBook;
 
 /**
  * One of the sizing workbooks in a comparison, as an open book of its own: its names without their

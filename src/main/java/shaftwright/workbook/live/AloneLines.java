@@ -1,11 +1,11 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SCENARIO_SIDE;
+import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.travel.StopAlone;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.StopsAlone;
 

@@ -1,16 +1,16 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.READING_SLOT;
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.READING_SLOT;
+import static shaftwright.contract.Grid.SIDE;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import java.util.OptionalDouble;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.OrthogonalBasis;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /**

@@ -2,11 +2,11 @@ package shaftwright.workbook.live;
 
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /**

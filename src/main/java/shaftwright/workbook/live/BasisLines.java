@@ -1,14 +1,14 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.READING_SLOT;
-import static shaftwright.workbook.Grid.TERM;
+import static shaftwright.contract.Grid.READING_SLOT;
+import static shaftwright.contract.Grid.TERM;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.OrthogonalBasis;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.SideReadings;
 import shaftwright.workbook.Sizing;
 

@@ -1,12 +1,15 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.BLANK_REVIEW;
-import static shaftwright.workbook.Grid.BLANK_SLOT;
-import static shaftwright.workbook.Grid.BLANK_TABLE;
+import static shaftwright.contract.Grid.BLANK_REVIEW;
+import static shaftwright.contract.Grid.BLANK_SLOT;
+import static shaftwright.contract.Grid.BLANK_TABLE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import java.util.OptionalDouble;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.BlankEnd;
@@ -17,9 +20,6 @@ import shaftwright.shaft.Refusal;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.Wording;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /**

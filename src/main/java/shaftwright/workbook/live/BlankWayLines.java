@@ -1,15 +1,15 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.BLANK_REVIEW;
+import static shaftwright.contract.Grid.BLANK_REVIEW;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.shaft.BlankReview;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.GrooveFlaw;
 import shaftwright.shaft.GrooveUse;
 import shaftwright.shaft.RingSpec;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /**

@@ -1,11 +1,11 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.BOOK;
+import static shaftwright.contract.Grid.BOOK;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
 import shaftwright.study.Wording;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /** The workbook's unit, and single typed cells as numbers. */

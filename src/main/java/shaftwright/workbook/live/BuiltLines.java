@@ -1,7 +1,7 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.AS_CUT;
-import static shaftwright.workbook.Grid.BUILT;
+import static shaftwright.contract.Grid.AS_CUT;
+import static shaftwright.contract.Grid.BUILT;
 import static shaftwright.workbook.live.Quantity.DEGREE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.RADIAN;
@@ -9,12 +9,12 @@ import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.study.Wording;
 import shaftwright.workbook.AsBuilt;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /** The finished shafts against the plan: slack as cut, end play and angles to be expected. */

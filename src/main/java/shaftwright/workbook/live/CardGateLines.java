@@ -1,14 +1,14 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.SIDE;
 
 import java.util.Optional;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.CardPrint;
 import shaftwright.study.Verdict;
 import shaftwright.study.Wording;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /**

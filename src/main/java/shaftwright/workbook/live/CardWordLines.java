@@ -1,12 +1,12 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.BOOK;
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.BOOK;
+import static shaftwright.contract.Grid.SIDE;
 import static shaftwright.workbook.live.Quantity.TEXT;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.shaft.SideResult;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /** Texts that the shop card of each side prints, and which scenario it is for. */

@@ -1,16 +1,16 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.BOOK;
-import static shaftwright.workbook.Grid.DOUBT_SLOT;
-import static shaftwright.workbook.Grid.POWER;
-import static shaftwright.workbook.Grid.SCENARIO_SIDE;
+import static shaftwright.contract.Grid.BOOK;
+import static shaftwright.contract.Grid.DOUBT_SLOT;
+import static shaftwright.contract.Grid.POWER;
+import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.doubt.SlackChances;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /**

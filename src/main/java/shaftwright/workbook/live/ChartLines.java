@@ -1,15 +1,15 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.CHART_POINT;
-import static shaftwright.workbook.Grid.SCENARIO_SIDE;
+import static shaftwright.contract.Grid.CHART_POINT;
+import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.workbook.live.Quantity.DEGREE;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.suspension.HubPath;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.Sizing;

@@ -1,17 +1,17 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.SIDE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.MeasuredPath;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.SidePath;
 import shaftwright.workbook.Sizing;
 

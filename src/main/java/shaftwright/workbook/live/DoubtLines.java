@@ -5,10 +5,10 @@ import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.workbook.Doubts;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /** What may move the joints, as standard uncertainty and at worst, and the margins made from it. */

@@ -1,11 +1,11 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.DRAWN_POINT;
+import static shaftwright.contract.Grid.DRAWN_POINT;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.SideResult;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /**

@@ -1,15 +1,15 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.SIDE;
 
 import java.util.Locale;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.SideResult;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.LengthTextFormula;
 import shaftwright.workbook.Sizing;
 

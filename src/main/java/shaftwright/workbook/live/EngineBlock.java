@@ -3,9 +3,9 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.workbook.Sizing;
 
 /**

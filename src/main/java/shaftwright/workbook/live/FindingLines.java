@@ -1,12 +1,12 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SCENARIO_SIDE;
+import static shaftwright.contract.Grid.SCENARIO_SIDE;
 
 import java.util.Locale;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.study.Finding;
 import shaftwright.study.Verdict;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /**

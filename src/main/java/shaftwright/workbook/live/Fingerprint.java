@@ -2,9 +2,9 @@ package shaftwright.workbook.live;
 
 import java.util.ArrayList;
 import java.util.List;
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
+import shaftwright.contract.Index;
 import shaftwright.workbook.Sizing;
 
 /**

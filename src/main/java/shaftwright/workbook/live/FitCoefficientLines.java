@@ -1,12 +1,12 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.POWER;
+import static shaftwright.contract.Grid.POWER;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.Polynomial;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /** The fitted curves by their coefficients in powers of the rows' normalised travel. */

@@ -1,14 +1,14 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.READING_SLOT;
+import static shaftwright.contract.Grid.READING_SLOT;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.SideReadings;
 import shaftwright.workbook.Sizing;
 

@@ -1,16 +1,16 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SCENARIO_SIDE;
+import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.Sizing;
 

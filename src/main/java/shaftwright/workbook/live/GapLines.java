@@ -1,15 +1,15 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.READING_SLOT;
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.READING_SLOT;
+import static shaftwright.contract.Grid.SIDE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.RowGaps;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /** The places halfway between neighbouring rows, from the highest down, and the least known one. */

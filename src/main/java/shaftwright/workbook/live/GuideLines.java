@@ -1,11 +1,12 @@
 package shaftwright.workbook.live;
 
 import java.util.List;
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
-import shaftwright.workbook.MeasuringCheck;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.MeasuringCheck;
+import shaftwright.workbook.OpenChecks;
 import shaftwright.workbook.Sizing;
 
 /** What the measuring guide's ticks leave to be said wherever something rests on the readings. */
@@ -117,7 +118,7 @@ enum GuideLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        List<MeasuringCheck> open = MeasuringCheck.open(sizing);
+        List<MeasuringCheck> open = OpenChecks.of(sizing);
         return switch (this) {
             case OPEN -> CellValue.of(open.size());
             case NOTE, START -> CellValue.of(bothSides(sizing, sentences(sizing, open)));

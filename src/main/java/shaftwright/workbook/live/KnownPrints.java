@@ -3,8 +3,8 @@ package shaftwright.workbook.live;
 import java.util.Arrays;
 import java.util.IdentityHashMap;
 import shaftwright.build.Side;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Index;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
 
 /**
  * Fingerprints of one workbook that were worked out before. Others are made of them, every figure's

@@ -1,10 +1,10 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.BENCH_SLOT;
-import static shaftwright.workbook.Grid.LIMIT;
+import static shaftwright.contract.Grid.BENCH_SLOT;
+import static shaftwright.contract.Grid.LIMIT;
 
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.workbook.JointLimits;
 import shaftwright.workbook.Sizing;
 

@@ -1,22 +1,22 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.LINKAGE_POINT;
-import static shaftwright.workbook.Grid.POWER;
-import static shaftwright.workbook.Grid.READING_SLOT;
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.LINKAGE_POINT;
+import static shaftwright.contract.Grid.POWER;
+import static shaftwright.contract.Grid.READING_SLOT;
+import static shaftwright.contract.Grid.SIDE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.study.Wording;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.LinkagePath;
 import shaftwright.suspension.OffsetEstimate;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.SideLinkage;
 import shaftwright.workbook.Sizing;
 

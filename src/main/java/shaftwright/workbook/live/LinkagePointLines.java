@@ -1,18 +1,18 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.BOOK;
-import static shaftwright.workbook.Grid.LINKAGE_POINT;
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.BOOK;
+import static shaftwright.contract.Grid.LINKAGE_POINT;
+import static shaftwright.contract.Grid.SIDE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
 import shaftwright.suspension.LinkageKind;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
-import shaftwright.workbook.Input;
 import shaftwright.workbook.SideLinkage;
 import shaftwright.workbook.Sizing;
 

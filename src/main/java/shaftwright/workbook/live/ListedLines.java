@@ -1,15 +1,15 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SCENARIO;
+import static shaftwright.contract.Grid.SCENARIO;
 import static shaftwright.workbook.live.Quantity.MONEY;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.contract.Index;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.Price;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Sizing;
 

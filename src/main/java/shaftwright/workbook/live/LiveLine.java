@@ -1,10 +1,10 @@
 package shaftwright.workbook.live;
 
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.workbook.Sizing;
 
 /**

@@ -3,12 +3,12 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.NumberFormula.OUT_OF_RANGE;
 import static shaftwright.workbook.NumberFormula.UNREADABLE;
 
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
-import shaftwright.workbook.Input;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
 import shaftwright.workbook.Misread;
 import shaftwright.workbook.Sizing;
 

@@ -1,18 +1,19 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.OWN_POINT_SIDE;
-import static shaftwright.workbook.Grid.OWN_POINT_SLOT;
-import static shaftwright.workbook.Grid.SCENARIO_POWER;
-import static shaftwright.workbook.Grid.SCENARIO_SIDE;
+import static shaftwright.contract.Grid.OWN_POINT_SIDE;
+import static shaftwright.contract.Grid.OWN_POINT_SLOT;
+import static shaftwright.contract.Grid.SCENARIO_POWER;
+import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.OwnPointInputs;
 import shaftwright.suspension.LinkagePath;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.OwnPoints;
 import shaftwright.workbook.SidePath;
 import shaftwright.workbook.Sizing;
@@ -116,9 +117,9 @@ enum OwnPointLines implements LiveLine.Formula, LiveLine.Core {
             case POINT ->
                     "IF({own_slot}>ROWS(own_point),0,IF(INDEX(own_point,{own_slot})=\"\",0,"
                             + "IF(INDEX(own_point,{own_slot})=\""
-                            + OwnPoints.OUTER_DATUM
+                            + OwnPointInputs.OUTER_DATUM
                             + "\","
-                            + OwnPoints.OUTER_DATUM_NUMBER
+                            + OwnPointInputs.OUTER_DATUM_NUMBER
                             + ",IFERROR(MATCH(INDEX(own_point,{own_slot}),{point_label@left:all},"
                             + "0),0))))";
             case KEY ->

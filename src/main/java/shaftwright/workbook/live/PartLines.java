@@ -1,18 +1,18 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.BENCH;
-import static shaftwright.workbook.Grid.BENCH_SLOT;
-import static shaftwright.workbook.Grid.BLANK;
-import static shaftwright.workbook.Grid.BLANK_SLOT;
-import static shaftwright.workbook.Grid.BOOT;
-import static shaftwright.workbook.Grid.BOOT_SLOT;
-import static shaftwright.workbook.Grid.JOINT;
-import static shaftwright.workbook.Grid.JOINT_SLOT;
+import static shaftwright.contract.Grid.BENCH;
+import static shaftwright.contract.Grid.BENCH_SLOT;
+import static shaftwright.contract.Grid.BLANK;
+import static shaftwright.contract.Grid.BLANK_SLOT;
+import static shaftwright.contract.Grid.BOOT;
+import static shaftwright.contract.Grid.BOOT_SLOT;
+import static shaftwright.contract.Grid.JOINT;
+import static shaftwright.contract.Grid.JOINT_SLOT;
 
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.workbook.JointLimits;
 import shaftwright.workbook.Sizing;
 

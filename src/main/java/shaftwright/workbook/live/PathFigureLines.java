@@ -1,20 +1,20 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.SIDE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.MeasuredQuantity;
 import shaftwright.suspension.RepeatReadings;
 import shaftwright.suspension.TapeSettings;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Index;
-import shaftwright.workbook.Input;
 import shaftwright.workbook.SideReadings;
 import shaftwright.workbook.Sizing;
 

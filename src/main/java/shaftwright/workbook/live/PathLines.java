@@ -1,6 +1,6 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.POWER;
+import static shaftwright.contract.Grid.POWER;
 
 /**
  * The measured hub path of one side: typed readings as numbers, the fit by orthogonal polynomials,

@@ -1,20 +1,20 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.POSITION;
+import static shaftwright.contract.Grid.POSITION;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 
 import java.util.List;
 import java.util.Optional;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.EndFloat;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.PlungeState;
 import shaftwright.shaft.Position;
 import shaftwright.shaft.SideResult;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /**

@@ -6,12 +6,12 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.TORQUE;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.InputKind;
 import shaftwright.strength.BoltClass;
 import shaftwright.strength.FlangeBolts;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
-import shaftwright.workbook.InputKind;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.TorqueRatings;
 

@@ -1,13 +1,13 @@
 package shaftwright.workbook.live;
 
 import java.util.List;
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
+import shaftwright.contract.InputKind;
 import shaftwright.units.TapeText;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
-import shaftwright.workbook.Input;
-import shaftwright.workbook.InputKind;
 import shaftwright.workbook.NumberFormula;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.TapeFormula;

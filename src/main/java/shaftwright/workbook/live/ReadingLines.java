@@ -1,17 +1,17 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.READING_SLOT;
+import static shaftwright.contract.Grid.READING_SLOT;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import java.util.List;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.RepeatReadings;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Index;
-import shaftwright.workbook.Input;
 import shaftwright.workbook.SideReadings;
 import shaftwright.workbook.Sizing;
 

@@ -1,13 +1,16 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.READING;
-import static shaftwright.workbook.Grid.READING_SLOT;
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.READING;
+import static shaftwright.contract.Grid.READING_SLOT;
+import static shaftwright.contract.Grid.SIDE;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.study.ReadingWording;
 import shaftwright.study.Wording;
 import shaftwright.suspension.CrossCheck;
@@ -16,9 +19,6 @@ import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.MeasuredQuantity;
 import shaftwright.suspension.ReadingContradiction;
 import shaftwright.suspension.SuspectReading;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.SideReadings;
 import shaftwright.workbook.Sizing;
 

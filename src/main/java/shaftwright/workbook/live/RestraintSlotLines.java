@@ -2,12 +2,12 @@ package shaftwright.workbook.live;
 
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
-import shaftwright.workbook.Input;
-import shaftwright.workbook.RestraintInputs;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
+import shaftwright.contract.RestraintInputs;
 import shaftwright.workbook.SideRestraints;
 import shaftwright.workbook.Sizing;
 

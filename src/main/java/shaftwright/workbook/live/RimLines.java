@@ -3,12 +3,12 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 
 import java.util.Optional;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.Wording;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /** Whether a side's shaft goes in between its cups while both are bolted on. */

@@ -1,6 +1,6 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SCENARIO;
+import static shaftwright.contract.Grid.SCENARIO;
 import static shaftwright.workbook.NumberFormula.UNREADABLE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.ORDINAL;
@@ -8,14 +8,14 @@ import static shaftwright.workbook.live.Quantity.RADIAN;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
+import shaftwright.contract.MountLoad;
 import shaftwright.tyre.TyreSize;
 import shaftwright.tyre.UnreadableTyreSizeException;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Index;
-import shaftwright.workbook.Input;
 import shaftwright.workbook.Misread;
-import shaftwright.workbook.MountLoad;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.TyreFormula;
@@ -113,9 +113,7 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
             case BOOT_ROW_OUT -> CellValue.of(scenario.bootRowOuter());
             case BLANK_ROW_WANTED -> CellValue.of(scenario.blankRowWanted());
             case MOUNT_FORWARD, MOUNT_LEFT, MOUNT_UP, MOUNT_ROLL ->
-                    CellValue.of(
-                            MountLoad.of(sizing.inputs(), index.scenario())
-                                    .move(sizing.inputs(), way()));
+                    CellValue.of(sizing.mountMove(index.scenario(), way()));
             case TROUBLE -> CellValue.of(scenario.trouble());
         };
     }

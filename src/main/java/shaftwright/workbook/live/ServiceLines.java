@@ -1,8 +1,8 @@
 package shaftwright.workbook.live;
 
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.workbook.ServiceLog;
 import shaftwright.workbook.Sizing;
 

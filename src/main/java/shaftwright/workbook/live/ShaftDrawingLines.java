@@ -1,13 +1,13 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.SIDE;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.CardPrint;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /** Sizes of the shaft that a shop card draws, beside those that it prints. */

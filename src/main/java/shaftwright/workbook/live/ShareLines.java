@@ -1,12 +1,12 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.TERM;
+import static shaftwright.contract.Grid.TERM;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.QuantityFit;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /** The share of each orthogonal polynomial in a fitted curve, {@code c_k = Σ w v p_k / N_k}. */

@@ -1,18 +1,17 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SCENARIO_SIDE;
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.SCENARIO_SIDE;
+import static shaftwright.contract.Grid.SIDE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
-import shaftwright.workbook.MountLoad;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.Sizing;
 
@@ -144,7 +143,7 @@ enum SideLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private static double roll(Sizing sizing, Index index) {
-        double roll = MountLoad.of(sizing.inputs(), index.scenario()).move(sizing.inputs(), "roll");
+        double roll = sizing.mountMove(index.scenario(), "roll");
         return index.side().leftward() * roll;
     }
 

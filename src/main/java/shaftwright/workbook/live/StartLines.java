@@ -1,9 +1,9 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SCENARIO;
+import static shaftwright.contract.Grid.SCENARIO;
 
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.workbook.Sizing;
 
 /** The first sheet's list: every scenario with its verdict and cost. */

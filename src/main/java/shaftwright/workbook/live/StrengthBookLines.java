@@ -3,11 +3,11 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.InputKind;
 import shaftwright.tyre.Tyre;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
-import shaftwright.workbook.InputKind;
 import shaftwright.workbook.Sizing;
 
 /** What all scenarios' strength rests on: share of a shaft, least own figure, duty rows. */

@@ -1,15 +1,15 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.READING_SLOT;
+import static shaftwright.contract.Grid.READING_SLOT;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 
 import java.util.List;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredQuantity;
 import shaftwright.suspension.QuantityFit;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.SideReadings;
 import shaftwright.workbook.Sizing;
 

@@ -1,6 +1,6 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.READING_SLOT;
+import static shaftwright.contract.Grid.READING_SLOT;
 
 import shaftwright.study.ReadingWording;
 import shaftwright.suspension.MeasuredQuantity;

@@ -1,13 +1,13 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.TABLE;
+import static shaftwright.contract.Grid.TABLE;
 import static shaftwright.workbook.live.Quantity.DEGREE;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /** Position tables as a builder reads and charts them: one row a travel step, scenarios beside. */

@@ -6,13 +6,13 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.TORQUE;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.InputKind;
 import shaftwright.strength.JointLife;
 import shaftwright.strength.TyreGrip;
 import shaftwright.tyre.Tyre;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
-import shaftwright.workbook.InputKind;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.ScenarioStrength;
 import shaftwright.workbook.ScenarioStrength.ShaftPart;

@@ -1,17 +1,17 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.LIMIT;
-import static shaftwright.workbook.Grid.POWER;
-import static shaftwright.workbook.Grid.SCENARIO_SIDE;
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.LIMIT;
+import static shaftwright.contract.Grid.POWER;
+import static shaftwright.contract.Grid.SCENARIO_SIDE;
+import static shaftwright.contract.Grid.SIDE;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.travel.TravelRange;
 import shaftwright.travel.TravelStop;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /**

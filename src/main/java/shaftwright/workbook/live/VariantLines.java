@@ -6,16 +6,16 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import java.util.List;
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.SweepInput;
 import shaftwright.study.Finding;
 import shaftwright.study.Wording;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Lever;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.Sweep;
-import shaftwright.workbook.SweepInput;
 import shaftwright.workbook.Variants;
 
 /**

@@ -2,12 +2,12 @@ package shaftwright.workbook.live;
 
 import java.util.ArrayList;
 import java.util.List;
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
-import shaftwright.workbook.Input;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
 import shaftwright.workbook.Sizing;
 import shaftwright.workbook.Variants;
 

@@ -1,15 +1,15 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SCENARIO;
+import static shaftwright.contract.Grid.SCENARIO;
 import static shaftwright.workbook.live.Quantity.MONEY;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.study.Price;
 import shaftwright.study.SetCost;
 import shaftwright.study.Wording;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.Sizing;
 

@@ -1,12 +1,15 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SCENARIO;
-import static shaftwright.workbook.Grid.SCENARIO_SIDE;
+import static shaftwright.contract.Grid.SCENARIO;
+import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import java.util.StringJoiner;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.CardPrint;
 import shaftwright.study.Finding;
@@ -14,9 +17,6 @@ import shaftwright.study.PairSlot;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.study.Severity;
 import shaftwright.study.Verdict;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Grid;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /** Plunge used, and the verdict in words: a side's with all its findings, and a scenario's. */

@@ -1,12 +1,12 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.TABLE;
+import static shaftwright.contract.Grid.TABLE;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.ViewAngles;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /** The angle of each joint in front view and in plan, with the shaft in. */

@@ -1,9 +1,9 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.POWER;
+import static shaftwright.contract.Grid.POWER;
 
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.workbook.SideDrawing;
 import shaftwright.workbook.Sizing;
 

@@ -1,11 +1,12 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.SIDE;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
+import shaftwright.contract.ViewPart;
 import shaftwright.workbook.SideDrawing;
 import shaftwright.workbook.SideDrawing.Way;
 import shaftwright.workbook.Sizing;
@@ -127,13 +128,13 @@ enum ViewFrameLines implements LiveLine.Formula, LiveLine.Core {
             case WANTED ->
                     "MAX({view_high_ahead}-{view_low_ahead},{view_high_out}-{view_low_out},"
                             + "{view_high_up}-{view_low_up})/tape_mm/"
-                            + (SideDrawing.SQUARES - 1);
+                            + (ViewPart.SQUARES - 1);
             case POWER -> "10^INT(ROUND(LOG10({view_wanted}),9))";
             case STEP -> "{view_power}*tape_mm*" + plain();
             case BASE_AHEAD ->
                     floor("ahead")
                             + "-INT(("
-                            + SideDrawing.SQUARES
+                            + ViewPart.SQUARES
                             + "+INT(0-ROUND({view_high_ahead}/{view_step},6))+"
                             + floor("ahead")
                             + ")/2)";

@@ -1,20 +1,20 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.LINKAGE_POINT;
-import static shaftwright.workbook.Grid.VIEW_ORDER;
+import static shaftwright.contract.Grid.LINKAGE_POINT;
+import static shaftwright.contract.Grid.VIEW_ORDER;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import java.util.List;
 import java.util.Locale;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
+import shaftwright.contract.ViewPart;
 import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.Member;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.SideDrawing;
 import shaftwright.workbook.SideDrawing.Way;
 import shaftwright.workbook.Sizing;
-import shaftwright.workbook.ViewPart;
 
 /** The linkage's points in a side's drawing: from the outer datum at ride, and at each stand. */
 enum ViewPointLines implements LiveLine.Formula, LiveLine.Core {

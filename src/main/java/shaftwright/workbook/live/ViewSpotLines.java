@@ -1,15 +1,16 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.VIEW_SPOT;
-import static shaftwright.workbook.Grid.VIEW_TICK;
+import static shaftwright.contract.Grid.VIEW_SPOT;
+import static shaftwright.contract.Grid.VIEW_TICK;
 
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
+import shaftwright.contract.Index;
+import shaftwright.contract.ViewPart;
+import shaftwright.contract.ViewPart.Spot;
 import shaftwright.workbook.SideDrawing;
 import shaftwright.workbook.SideDrawing.Way;
 import shaftwright.workbook.Sizing;
-import shaftwright.workbook.ViewPart.Spot;
 
 /** The points that draw a side, in squares of the frame, and the lengths along its edges. */
 enum ViewSpotLines implements LiveLine.Formula, LiveLine.Core {
@@ -163,7 +164,7 @@ enum ViewSpotLines implements LiveLine.Formula, LiveLine.Core {
             boolean across = this == OUT || this == AHEAD;
             return across && index.side() == Side.RIGHT
                     ? index.row()
-                    : SideDrawing.SQUARES - 1 - index.row();
+                    : ViewPart.SQUARES - 1 - index.row();
         }
 
         @Override

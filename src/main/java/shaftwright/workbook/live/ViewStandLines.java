@@ -1,16 +1,16 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.VIEW_STAND;
-import static shaftwright.workbook.Grid.VIEW_WAY;
+import static shaftwright.contract.Grid.VIEW_STAND;
+import static shaftwright.contract.Grid.VIEW_WAY;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
+import shaftwright.contract.ViewPart;
 import shaftwright.workbook.SideDrawing;
 import shaftwright.workbook.Sizing;
-import shaftwright.workbook.ViewPart;
 
 /** Where the hub of a side's drawing stands at droop, ride and bump, steered straight ahead. */
 enum ViewStandLines implements LiveLine.Formula, LiveLine.Core {

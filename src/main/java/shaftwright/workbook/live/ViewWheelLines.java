@@ -1,13 +1,13 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.VIEW_STAND;
+import static shaftwright.contract.Grid.VIEW_STAND;
 import static shaftwright.workbook.live.Quantity.MILLIMETRE;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.RADIAN;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.suspension.HubAxes;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.SideDrawing;
 import shaftwright.workbook.Sizing;
 

@@ -1,12 +1,12 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.SIDE;
+import static shaftwright.contract.Grid.SIDE;
 
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
+import shaftwright.contract.ViewPart;
 import shaftwright.workbook.SideDrawing;
 import shaftwright.workbook.Sizing;
-import shaftwright.workbook.ViewPart;
 
 /** What a side's drawing says of itself: which scenario, which travel, which scale. */
 enum ViewWordLines implements LiveLine.Formula, LiveLine.Core {

@@ -1,15 +1,15 @@
 package shaftwright.workbook.live;
 
-import static shaftwright.workbook.Grid.TABLE;
+import static shaftwright.contract.Grid.TABLE;
 import static shaftwright.workbook.live.Quantity.DEGREE;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 
+import shaftwright.book.CellValue;
+import shaftwright.contract.Index;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.TravelSteps;
 import shaftwright.shaft.WheelMove;
 import shaftwright.suspension.HubPoint;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Index;
 import shaftwright.workbook.Sizing;
 
 /**

@@ -26,8 +26,8 @@ import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STDispBlanksAs;
+import shaftwright.book.Area;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.Area;
 
 /** Pairs of bars over a foot of names: the first grey, the second white. */
 final class BarChart {

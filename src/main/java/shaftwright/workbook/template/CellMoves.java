@@ -7,7 +7,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import shaftwright.workbook.CellPlace;
+import shaftwright.book.CellPlace;
 
 /**
  * Where the cells of an earlier workbook stand in its renewal. Cells of a defined name are found by

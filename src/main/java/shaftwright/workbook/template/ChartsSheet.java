@@ -27,11 +27,11 @@ import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTValAx;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STDispBlanksAs;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
 import shaftwright.build.Side;
+import shaftwright.contract.Grid;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.Grid;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.template.Run.Direction;
 

@@ -3,7 +3,7 @@ package shaftwright.workbook.template;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.build.Side;
-import shaftwright.workbook.Grid;
+import shaftwright.contract.Grid;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
 import shaftwright.workbook.live.Quantity;

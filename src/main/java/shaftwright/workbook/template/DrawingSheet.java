@@ -12,10 +12,9 @@ import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.book.Area;
 import shaftwright.build.Side;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.SideDrawing;
-import shaftwright.workbook.ViewPart;
+import shaftwright.contract.ViewPart;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
 import shaftwright.workbook.live.Section;
@@ -27,7 +26,7 @@ import shaftwright.workbook.template.Run.Direction;
  * left, as one sees it from behind.
  */
 final class DrawingSheet {
-    private static final int SQUARES = SideDrawing.SQUARES;
+    private static final int SQUARES = ViewPart.SQUARES;
 
     /** The column between the views, which says heights and what is ahead. */
     private static final int MIDDLE = SQUARES;

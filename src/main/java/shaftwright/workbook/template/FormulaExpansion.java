@@ -2,10 +2,10 @@ package shaftwright.workbook.template;
 
 import java.util.ArrayList;
 import java.util.List;
+import shaftwright.book.CellPlace;
 import shaftwright.build.Side;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Index;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
 import shaftwright.workbook.template.Run.Direction;
 
 /**

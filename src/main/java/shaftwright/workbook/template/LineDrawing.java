@@ -22,7 +22,7 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.CTManualLayout;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STDispBlanksAs;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STLayoutMode;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STLayoutTarget;
-import shaftwright.workbook.Area;
+import shaftwright.book.Area;
 
 /**
  * A chart of black lines that fill its whole frame, between fixed ends of both axes: a drawing to

@@ -10,8 +10,8 @@ import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import shaftwright.contract.InputKind;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.InputKind;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.Quantity;
 

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import shaftwright.workbook.CellPlace;
+import shaftwright.book.CellPlace;
 
 /**
  * A builder's formula with its addresses led to where the cells stand in the renewed workbook.

@@ -19,7 +19,7 @@ import org.apache.poi.xssf.usermodel.XSSFComment;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
-import shaftwright.workbook.CellPlace;
+import shaftwright.book.CellPlace;
 
 /**
  * Brings what a builder put on the tool's own sheets: formulas in typed cells, notes, and cells

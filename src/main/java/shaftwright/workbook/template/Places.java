@@ -4,8 +4,8 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import shaftwright.build.Side;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Grid;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
 import shaftwright.workbook.live.LiveLines;
 
 /** Where every defined name of a new workbook stands. */

@@ -1,8 +1,8 @@
 package shaftwright.workbook.template;
 
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.Grid;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.contract.Grid;
 
 /**
  * Where the cells of one defined name stand.

@@ -28,8 +28,8 @@ import org.apache.poi.ss.usermodel.Table;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 import shaftwright.workbook.xlsx.DefinedName;
 import shaftwright.workbook.xlsx.FormulaBook;
 

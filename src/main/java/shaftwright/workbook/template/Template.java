@@ -7,11 +7,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Input;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Input;
 
 /**
  * Writes a new sizing workbook: every sheet, formula, style and chart, but no computed value yet.

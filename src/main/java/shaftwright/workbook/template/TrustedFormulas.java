@@ -10,7 +10,7 @@ import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.ss.formula.SharedFormula;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.formula.ptg.Pxg;
-import shaftwright.workbook.CellPlace;
+import shaftwright.book.CellPlace;
 import shaftwright.workbook.xlsx.DefinedName;
 import shaftwright.workbook.xlsx.FormulaBook;
 import shaftwright.workbook.xlsx.StoredFormula;

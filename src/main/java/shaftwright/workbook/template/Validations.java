@@ -6,10 +6,10 @@ import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFDataValidationConstraint;
 import org.apache.poi.xssf.usermodel.XSSFDataValidationHelper;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.book.Area;
+import shaftwright.contract.Input;
+import shaftwright.contract.InputKind;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.Input;
-import shaftwright.workbook.InputKind;
 
 /** Drop-downs, bounds and the note that shows while a typed cell is selected. */
 final class Validations {

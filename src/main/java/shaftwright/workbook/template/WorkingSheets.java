@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.build.Side;
-import shaftwright.workbook.Grid;
+import shaftwright.contract.Grid;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.TapeFormula;
 import shaftwright.workbook.live.LiveLine;

@@ -1,6 +1,6 @@
 package shaftwright.workbook.xlsx;
 
-import shaftwright.workbook.Area;
+import shaftwright.book.Area;
 
 /** Reads references to one plain area as formulas write them: {@code 'Bench ''B'''!$A$1:$C$9}. */
 final class AreaReference {

@@ -11,10 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.Followed;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.book.Followed;
 
 /**
  * The formulas of one file that are not the workbook's own: which depend on changed cells, and what

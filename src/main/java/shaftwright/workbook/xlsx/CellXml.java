@@ -1,6 +1,6 @@
 package shaftwright.workbook.xlsx;
 
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellValue;
 
 /** How a cell's value is written: the type attribute and the value element (CT_Cell). */
 final class CellXml {

@@ -3,9 +3,9 @@ package shaftwright.workbook.xlsx;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 
 /**
  * The cached points of one chart: what viewers draw that do not look at the cells. Understands

@@ -3,8 +3,8 @@ package shaftwright.workbook.xlsx;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 
 /**
  * Finds new values for the builder's own formula cells that depend on changed cells. Without this

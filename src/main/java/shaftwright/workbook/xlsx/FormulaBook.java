@@ -2,8 +2,8 @@ package shaftwright.workbook.xlsx;
 
 import java.util.List;
 import java.util.Optional;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 
 /** A file's cells, formulas and names as one who computes formulas needs them. */
 public interface FormulaBook {

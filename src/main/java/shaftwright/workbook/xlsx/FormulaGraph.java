@@ -8,8 +8,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellPlace;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
 
 /** Which formula cells read which cells. */
 final class FormulaGraph {

@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellPlace;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
 
 /** Which cells the formulas of one file read, directly or through names and tables. */
 final class FormulaSources {

@@ -3,11 +3,11 @@ package shaftwright.workbook.xlsx;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import shaftwright.book.Area;
+import shaftwright.book.CellContent;
+import shaftwright.book.CellPlace;
+import shaftwright.book.Cells;
 import shaftwright.workbook.Ahead;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellContent;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.Cells;
 
 /** Cells of sheets that are walked meanwhile; asking for one waits for its sheet. */
 final class ReadCells implements Cells {

@@ -1,7 +1,7 @@
 package shaftwright.workbook.xlsx;
 
 import java.util.List;
-import shaftwright.workbook.CellPlace;
+import shaftwright.book.CellPlace;
 
 /**
  * What a save did.

@@ -6,9 +6,9 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 
 /**
  * One sheet's part, walked once: where each row and cell stands in its text. The positions are kept
@@ -314,7 +314,7 @@ final class SheetPart implements PartReader.Walk {
         return value(reader, cell, type, raw);
     }
 
-    /** A cell's formula, see {@link shaftwright.workbook.CellContent#formula()}. */
+    /** A cell's formula, see {@link shaftwright.book.CellContent#formula()}. */
     synchronized String formula(int cell) {
         if (!saysFormula(cell)) {
             return "";

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 
 /** Turns new values of one sheet's cells into changes of its text. */
 final class SheetPatch {

@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import shaftwright.book.Area;
 import shaftwright.workbook.Ahead;
-import shaftwright.workbook.Area;
 
 /**
  * The sheets of one file that hold cells. Each is inflated and walked once, when something of it is

@@ -1,7 +1,7 @@
 package shaftwright.workbook.xlsx;
 
-import shaftwright.workbook.CellContent;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellContent;
+import shaftwright.book.CellValue;
 
 /** A cell of a sheet's part; its text is decoded at each asking. */
 final class StoredCell extends CellContent {

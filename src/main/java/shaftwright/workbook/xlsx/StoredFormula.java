@@ -1,7 +1,7 @@
 package shaftwright.workbook.xlsx;
 
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellPlace;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
 
 /**
  * A formula as a file stores it (CT_CellFormula, ECMA-376 part 1, 18.3.1.40).

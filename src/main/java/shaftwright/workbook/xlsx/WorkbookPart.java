@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import shaftwright.workbook.Area;
+import shaftwright.book.Area;
 
 /** The workbook part: sheets in tab order and defined names. */
 final class WorkbookPart implements PartReader.Walk {

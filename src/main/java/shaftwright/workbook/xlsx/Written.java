@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.book.CellWrite;
 import shaftwright.workbook.Ahead;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.CellWrite;
 
 /**
  * Values written to cells in one go, beside what the file holds there. A fill writes tens of

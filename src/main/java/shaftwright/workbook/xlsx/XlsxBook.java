@@ -19,15 +19,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import shaftwright.book.Area;
+import shaftwright.book.CellContent;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.book.CellWrite;
+import shaftwright.book.Cells;
+import shaftwright.book.Followed;
+import shaftwright.book.OpenBook;
 import shaftwright.workbook.Ahead;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellContent;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
-import shaftwright.workbook.CellWrite;
-import shaftwright.workbook.Cells;
-import shaftwright.workbook.Followed;
-import shaftwright.workbook.OpenBook;
 
 /**
  * An .xlsx (or .xlsm, .xltx, .xltm) file as an open book.

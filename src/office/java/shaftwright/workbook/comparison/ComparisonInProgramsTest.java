@@ -7,9 +7,9 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.CellValue;
 import shaftwright.cli.Run;
 import shaftwright.office.SpreadsheetPrograms;
-import shaftwright.workbook.CellValue;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** A comparison recalculated by spreadsheet programs gives what the core gives. */

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import shaftwright.build.Side;
-import shaftwright.workbook.Contract;
-import shaftwright.workbook.Index;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
 
 class DeclaredShapesTest {
     /** A check of a workbook takes one scenario's declared formula for all. */

@@ -8,8 +8,8 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shaftwright.workbook.CellPlace;
-import shaftwright.workbook.CellValue;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 
 /** Cached points follow the cells; elements as in ECMA-376 part 1, 21.2.2. */
 class ChartPartTest {

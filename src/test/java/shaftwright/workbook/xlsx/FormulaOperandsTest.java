@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import shaftwright.workbook.Area;
-import shaftwright.workbook.CellPlace;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
 
 /** What the cell B2 of the sheet "Own" reads by a formula that is written for it. */
 class FormulaOperandsTest {

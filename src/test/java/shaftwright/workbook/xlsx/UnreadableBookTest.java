@@ -18,7 +18,7 @@ import org.apache.poi.poifs.crypt.Encryptor;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shaftwright.workbook.Area;
+import shaftwright.book.Area;
 
 /** Each kind of file that is no .xlsx workbook is told by its own words. */
 class UnreadableBookTest {

@@ -1,4 +1,4 @@
-package shaftwright.workbook;
+package shaftwright.book;
 
 /** A rectangle of cells on one sheet, all bounds zero-based and included. */
 public record Area(String sheet, int firstRow, int firstColumn, int lastRow, int lastColumn) {

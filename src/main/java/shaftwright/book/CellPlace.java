@@ -1,4 +1,4 @@
-package shaftwright.workbook;
+package shaftwright.book;
 
 /**
  * One cell of an open book.

@@ -1,13 +1,13 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
 import java.util.List;
-import shaftwright.workbook.Input.Range;
+import shaftwright.contract.Input.Range;
 
 /**
  * What the builder pays for work that levers ask for: none must be given, and what is not is said
  * to be not priced.
  */
-final class WorkInputs {
+public final class WorkInputs {
     private static final Range AMOUNT = new Range(0, 1e6);
 
     /** Contract version that brought them. */

@@ -1,4 +1,4 @@
-package shaftwright.workbook;
+package shaftwright.book;
 
 /** What a cell shows: nothing, a number, a text, a truth value or a spreadsheet error. */
 public sealed interface CellValue {

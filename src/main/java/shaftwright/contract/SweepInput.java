@@ -1,4 +1,4 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +29,7 @@ public enum SweepInput {
     }
 
     /** The scenario input that it stands for. */
-    Input input() {
+    public Input input() {
         return Contract.input(input);
     }
 

@@ -1,4 +1,4 @@
-package shaftwright.workbook;
+package shaftwright.book;
 
 import java.util.Optional;
 
@@ -25,11 +25,11 @@ public record Problem(
         WARNING
     }
 
-    static Problem error(CellPlace place, String subject, String found, String expected) {
+    public static Problem error(CellPlace place, String subject, String found, String expected) {
         return new Problem(Severity.ERROR, Optional.ofNullable(place), subject, found, expected);
     }
 
-    static Problem warning(CellPlace place, String subject, String found, String expected) {
+    public static Problem warning(CellPlace place, String subject, String found, String expected) {
         return new Problem(Severity.WARNING, Optional.ofNullable(place), subject, found, expected);
     }
 

@@ -1,11 +1,10 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
 import java.util.List;
-import shaftwright.suspension.Kingpin;
-import shaftwright.workbook.Input.Range;
+import shaftwright.contract.Input.Range;
 
 /** Inputs of a steered driven axle: its kingpin line, alike on both sides, and the angle. */
-final class SteerInputs {
+public final class SteerInputs {
     private static final Range LEAN = new Range(-45, 45);
     private static final Range OFFSET = new Range(-2_000, 2_000);
 
@@ -62,17 +61,5 @@ final class SteerInputs {
 
     private static Input lean(String name, String label, Range usual, String meaning) {
         return Input.number(name, Grid.BOOK, label, InputKind.ANGLE, LEAN, usual, meaning);
-    }
-
-    /** The kingpin line, null while one of its figures is not known. */
-    static Kingpin kingpinOrNull(InputValues inputs) {
-        Kingpin kingpin =
-                new Kingpin(
-                        inputs.number("kingpin_inclination"),
-                        inputs.number("kingpin_caster"),
-                        inputs.number("kingpin_inward"),
-                        inputs.number("kingpin_ahead"));
-        double all = kingpin.inclination() + kingpin.caster() + kingpin.inward() + kingpin.ahead();
-        return Double.isNaN(all) ? null : kingpin;
     }
 }

@@ -1,10 +1,17 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
 import java.util.List;
-import shaftwright.workbook.Input.Range;
+import shaftwright.contract.Input.Range;
+import shaftwright.suspension.LinkageKind;
 
 /** Typed cells of the pick-up points that a scenario has of its own. */
-final class OwnPointInputs {
+public final class OwnPointInputs {
+    /** The one point that is no pick-up point: where the hub itself is. */
+    public static final String OUTER_DATUM = "outer datum";
+
+    /** Its number, after those of all pick-up points. */
+    public static final int OUTER_DATUM_NUMBER = LinkageKind.MOST_POINTS + 1;
+
     private static final Range PLACE = new Range(-20_000, 20_000);
     private static final Range AHEAD = new Range(-3_500, 3_500);
     private static final Range OUTWARD = new Range(0, 1_500);
@@ -21,7 +28,7 @@ final class OwnPointInputs {
                         InputKind.TEXT,
                         List.of(),
                         "Its name as it stands beside the points of the linkage, or \""
-                                + OwnPoints.OUTER_DATUM
+                                + OUTER_DATUM
                                 + "\": arms that are longer move that as well."));
         all.add(
                 Input.words(

@@ -1,10 +1,10 @@
-package shaftwright.workbook;
+package shaftwright.book;
 
 /** A workbook has no place left for something that is to be put into it. */
 public final class NoRoomException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    NoRoomException(String message) {
+    public NoRoomException(String message) {
         super(message);
     }
 }

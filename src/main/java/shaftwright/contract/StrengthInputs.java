@@ -1,10 +1,10 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
 import java.util.List;
-import shaftwright.workbook.Input.Range;
+import shaftwright.contract.Input.Range;
 
 /** Inputs of the torque path, materials, ratings and duty: no one of them must be given. */
-final class StrengthInputs {
+public final class StrengthInputs {
     private static final Range SIZE = new Range(0.01, 5_000);
     private static final Range NOT_NEGATIVE = new Range(0, 5_000);
     private static final Range TORQUE = new Range(0.1, 1e5);

@@ -1,4 +1,4 @@
-package shaftwright.workbook;
+package shaftwright.book;
 
 /**
  * A cell as stored: its (cached) value and the formula it was computed by. Two are equal when both

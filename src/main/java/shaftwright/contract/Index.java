@@ -1,4 +1,4 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
 import shaftwright.build.Side;
 

@@ -1,4 +1,4 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
 /**
  * How often a named quantity occurs in a workbook: once, once a side, once a scenario, once a row
@@ -85,7 +85,7 @@ public enum Grid {
     /** A point of a side's drawing. */
     VIEW_SPOT(true, false, 196),
     /** A square along an edge of it. */
-    VIEW_TICK(true, false, SideDrawing.SQUARES),
+    VIEW_TICK(true, false, ViewPart.SQUARES),
     BLANK_REVIEW(true, true, 15),
     BLANK_TABLE(true, true, 12),
     /** A change that was tried on a scenario. */

@@ -1,4 +1,4 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +27,9 @@ public enum ViewPart {
 
     /** The stand at ride. */
     public static final int RIDE = 1;
+
+    /** Squares of the frame each way. */
+    public static final int SQUARES = 8;
 
     private final int size;
 

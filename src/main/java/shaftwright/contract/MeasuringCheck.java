@@ -1,8 +1,6 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
-import java.util.ArrayList;
 import java.util.List;
-import shaftwright.build.Side;
 
 /**
  * What must be so before a tape reading means anything, each ticked by the builder. Common
@@ -68,35 +66,5 @@ public enum MeasuringCheck {
                             List.of("yes", "no"),
                             check.meaning));
         }
-    }
-
-    /** Those that are not ticked although there are readings. */
-    public static List<MeasuringCheck> open(Sizing sizing) {
-        List<MeasuringCheck> open = new ArrayList<>();
-        if (sizing.readings(Side.LEFT).path().isPresent()) {
-            for (MeasuringCheck check : values()) {
-                if (!sizing.inputs().text(check.name).equalsIgnoreCase("yes")) {
-                    open.add(check);
-                }
-            }
-        }
-        return open;
-    }
-
-    static void check(Sizing sizing, List<Problem> problems) {
-        List<MeasuringCheck> open = open(sizing);
-        if (open.isEmpty()) {
-            return;
-        }
-        StringBuilder warnings = new StringBuilder();
-        for (MeasuringCheck check : open) {
-            warnings.append(' ').append(check.warning);
-        }
-        problems.add(
-                Problem.warning(
-                        sizing.inputs().placeOrNull(open.get(0).name, new Index(Side.LEFT, 0, 0)),
-                        "before measuring",
-                        open.size() + " of " + values().length + " not ticked",
-                        "each ticked with yes once it is so." + warnings));
     }
 }

@@ -1,4 +1,4 @@
-package shaftwright.workbook;
+package shaftwright.book;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,10 +1,10 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
 import java.util.List;
-import shaftwright.workbook.Input.Range;
+import shaftwright.contract.Input.Range;
 
 /** Inputs of margins built up, trials and spares: no one of them must be given. */
-final class DoubtInputs {
+public final class DoubtInputs {
     private static final Range NOT_NEGATIVE = new Range(0, 5_000);
 
     private DoubtInputs() {}

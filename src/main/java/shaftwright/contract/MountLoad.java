@@ -1,10 +1,8 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import shaftwright.build.Side;
-import shaftwright.workbook.Input.Range;
+import shaftwright.contract.Input.Range;
 
 /** What pushes the drive unit in its mounts, with the inputs that say how far it gives. */
 public enum MountLoad {
@@ -87,19 +85,13 @@ public enum MountLoad {
         return Input.length(load.input(way), Grid.BOOK, label, OFFSET, SOFT, meaning).orElse(0);
     }
 
-    /** What a scenario's column says. */
-    public static MountLoad of(InputValues inputs, int scenario) {
-        String typed = inputs.text("mount_load", new Index(Side.LEFT, scenario, 0));
+    /** The one of this word in either case; at rest for any other. */
+    public static MountLoad ofWord(String typed) {
         for (MountLoad load : values()) {
-            if (load.word.equals(typed.toLowerCase(Locale.ROOT))) {
+            if (load.word.equalsIgnoreCase(typed)) {
                 return load;
             }
         }
         return REST;
-    }
-
-    /** How far it gives one way, mm or rad; 0 at rest, NaN when it can't be read. */
-    public double move(InputValues inputs, String way) {
-        return this == REST ? 0 : inputs.number(input(way));
     }
 }

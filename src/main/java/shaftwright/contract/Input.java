@@ -1,6 +1,7 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
 import java.util.List;
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.units.PlainNumber;
 import shaftwright.units.UnreadableNumberException;

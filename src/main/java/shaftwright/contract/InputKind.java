@@ -1,4 +1,4 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
 import shaftwright.study.Wording;
 import shaftwright.units.LengthUnit;

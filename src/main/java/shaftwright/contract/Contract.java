@@ -1,7 +1,7 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
-import static shaftwright.workbook.Grid.*;
-import static shaftwright.workbook.InputKind.*;
+import static shaftwright.contract.Grid.*;
+import static shaftwright.contract.InputKind.*;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -10,8 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import shaftwright.build.Side;
+import shaftwright.contract.Input.Range;
 import shaftwright.suspension.LinkageKind;
-import shaftwright.workbook.Input.Range;
 
 /**
  * The workbook contract: every input, declared once. Whatever else needs to know an input's name,
@@ -137,7 +137,7 @@ public final class Contract {
      *
      * @throws IllegalArgumentException if there is none
      */
-    static String definedName(String name, Side side) {
+    public static String definedName(String name, Side side) {
         String found = DEFINED_NAMES.get(side).get(name);
         if (found == null) {
             throw new IllegalArgumentException("no input is called \"" + name + "\"");

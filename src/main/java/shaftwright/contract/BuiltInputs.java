@@ -1,10 +1,10 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
 import java.util.List;
-import shaftwright.workbook.Input.Range;
+import shaftwright.contract.Input.Range;
 
 /** What is measured on the finished shafts, and the log of their service; none must be given. */
-final class BuiltInputs {
+public final class BuiltInputs {
     private static final Range LENGTH = new Range(0.01, 5_000);
     private static final Range PLAY = new Range(0, 500);
     private static final Range ANGLE = new Range(0, 89);

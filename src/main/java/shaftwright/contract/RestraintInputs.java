@@ -1,13 +1,13 @@
-package shaftwright.workbook;
+package shaftwright.contract;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import shaftwright.contract.Input.Range;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.Member;
 import shaftwright.travel.Restraint;
-import shaftwright.workbook.Input.Range;
 
 /** Inputs of dampers, straps, bump stops and of tubes near a boot, alike on both sides. */
 public final class RestraintInputs {
@@ -163,7 +163,7 @@ public final class RestraintInputs {
     }
 
     /** What a word stands for among the parts of a linkage. */
-    static String part(String carrier) {
+    public static String part(String carrier) {
         String word = carrier.toLowerCase(Locale.ROOT);
         if (word.isEmpty() || word.equals(UPRIGHT)) {
             return Linkage.HUB;
