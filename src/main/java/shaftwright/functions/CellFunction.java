@@ -3,6 +3,7 @@ package shaftwright.functions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import shaftwright.units.ContradictionException;
 import shaftwright.units.LengthUnit;
 
 /** One function of the pack. */
@@ -142,6 +143,8 @@ public final class CellFunction {
             return e.fault();
         } catch (IllegalArgumentException e) {
             return unreadable(e) ? Value.WRONG_SORT : Value.IMPOSSIBLE;
+        } catch (ContradictionException e) {
+            return Value.IMPOSSIBLE;
         }
     }
 

@@ -31,8 +31,9 @@ public final class BenchTable {
      * @param angles strictly increasing, rad, none negative
      * @param inward travel toward the cup back at each angle, mm
      * @param outward travel away from the cup back at each angle, mm
-     * @throws IllegalArgumentException if there is no row, the columns differ in length, an angle
-     *     does not increase or a value is not a finite number
+     * @throws IllegalArgumentException if there is no row, the columns differ in length or a value
+     *     is not a finite number
+     * @throws shaftwright.units.ContradictingSizesException if an angle is not above the one before
      */
     public static BenchTable of(double[] angles, double[] inward, double[] outward) {
         int rows = angles.length;
@@ -51,12 +52,9 @@ public final class BenchTable {
             Require.notNegative("bench angle", angles[row]);
             Require.finite("inward limit", inward[row]);
             Require.finite("outward limit", outward[row]);
-            if (row > 0 && angles[row] <= angles[row - 1]) {
-                throw new IllegalArgumentException(
-                        "bench angles must increase; have "
-                                + angles[row]
-                                + " after "
-                                + angles[row - 1]);
+            if (row > 0) {
+                Require.moreThan(
+                        "a bench angle", angles[row], "the one before it", angles[row - 1]);
             }
         }
         return new BenchTable(angles.clone(), inward.clone(), outward.clone(), angles[rows - 1]);

@@ -60,7 +60,7 @@ public record Joint(
             throw new IllegalArgumentException(
                     "angle limit must lie between 0 and a right angle; have " + angleMax);
         }
-        Require.within("continuous angle", angleContinuous, 0, angleMax);
+        Require.noMoreThan("continuous angle", angleContinuous, "the angle limit", angleMax);
         if (splines < 0) {
             throw new IllegalArgumentException("spline count must not be negative: " + splines);
         }
@@ -210,7 +210,9 @@ public record Joint(
         /**
          * The joint.
          *
-         * @throws IllegalArgumentException if its sizes contradict each other
+         * @throws IllegalArgumentException if a size is none of its kind
+         * @throws shaftwright.units.ContradictingSizesException if the continuous angle lies beyond
+         *     the angle limit
          */
         public Joint build() {
             return new Joint(

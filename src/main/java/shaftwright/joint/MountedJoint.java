@@ -31,7 +31,8 @@ public record MountedJoint(
 
     public MountedJoint {
         Require.finite("cup spacer", cupSpacer);
-        Require.within("counterbore", counterbore, 0, 2 * joint.raceHalfWidth());
+        Require.noMoreThan(
+                "counterbore", counterbore, "the width of the race", 2 * joint.raceHalfWidth());
         Require.notNegative("stub", stub);
         Require.notNegative("shaft end diameter", endDiameter);
     }

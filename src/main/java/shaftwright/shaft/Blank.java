@@ -26,13 +26,14 @@ public record Blank(
         Require.positive("length of a blank", length);
         Require.notNegative("diameter of a blank", diameter);
         Require.notNegative("price of a blank", price);
-        if (grooveBeyond(inner, length) || grooveBeyond(outer, length)) {
-            throw new IllegalArgumentException(
-                    "a groove of blank " + name + " lies beyond its other end");
-        }
+        groove(inner, length);
+        groove(outer, length);
     }
 
-    private static boolean grooveBeyond(BlankEnd end, double length) {
-        return end.groove().isPresent() && end.groove().getAsDouble() > length;
+    private static void groove(BlankEnd end, double length) {
+        if (end.groove().isPresent()) {
+            Require.noMoreThan(
+                    "a groove of a blank", end.groove().getAsDouble(), "its length", length);
+        }
     }
 }

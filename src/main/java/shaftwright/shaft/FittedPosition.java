@@ -42,7 +42,7 @@ public record FittedPosition(
      * A position with a shaft in.
      *
      * @param spacing race-centre spacing of the shaft, mm ({@code S})
-     * @throws IllegalArgumentException if the shaft cannot join the joint centres at all
+     * @throws UnreachableCentresException if the shaft cannot join the joint centres at all
      */
     public static FittedPosition of(SideSetup setup, Position position, double spacing) {
         ShaftLine line = position.line();

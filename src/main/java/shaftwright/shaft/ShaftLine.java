@@ -56,20 +56,15 @@ public record ShaftLine(Vector d, Vector u, Vector n) {
      *
      * @param spacing race-centre spacing {@code S}, mm
      * @return mm, negative when the shaft pulls both races outward
-     * @throws IllegalArgumentException if the shaft is too short to be reached by any equal push,
-     *     as with joint angles near a right angle
+     * @throws UnreachableCentresException if the shaft is too short to be reached by any equal
+     *     push, as with joint angles near a right angle
      */
     public double pushIn(double spacing) {
         double pq = d.dot(u) + d.dot(n);
         double twice = 2 + 2 * u.dot(n);
         double root = root(spacing);
         if (!reaches(spacing)) {
-            throw new IllegalArgumentException(
-                    "a shaft of race spacing "
-                            + spacing
-                            + " mm cannot join centres "
-                            + distance()
-                            + " mm apart at these axes");
+            throw new UnreachableCentresException(spacing, distance());
         }
         return (-pq + Math.sqrt(root)) / twice;
     }

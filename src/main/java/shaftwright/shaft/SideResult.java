@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import shaftwright.suspension.NoLateralReachException;
 
 /**
  * Everything computed for one side of one scenario.
@@ -44,8 +45,8 @@ public record SideResult(
      * @param blanks the builder's list, possibly empty
      * @param onlyBlank row of the only blank to consider (none is when the list has no such row),
      *     or empty for the best
-     * @throws IllegalArgumentException if the hub path has no lateral reach somewhere, or no shaft
-     *     can join the joint centres
+     * @throws NoLateralReachException if the hub path has none somewhere
+     * @throws UnreachableCentresException if no shaft can join the joint centres
      */
     public static SideResult of(
             SideSetup setup,

@@ -4,6 +4,7 @@ import shaftwright.joint.MountedJoint;
 import shaftwright.suspension.HubAxes;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.HubPoint;
+import shaftwright.suspension.NoLateralReachException;
 import shaftwright.suspension.Steer;
 import shaftwright.suspension.Vector;
 import shaftwright.units.Require;
@@ -57,13 +58,10 @@ public record SideSetup(
     /**
      * The line between the joint centres with the hub at a point of its path.
      *
-     * @throws IllegalArgumentException if the path has no lateral reach there
+     * @throws NoLateralReachException if the path has none there
      */
     public ShaftLine lineAt(HubPoint hub) {
-        if (!(hub.reachSquared() >= 0)) {
-            throw new IllegalArgumentException(
-                    "the hub path has no lateral reach at travel " + hub.t() + " mm");
-        }
+        NoLateralReachException.throwIfNone(hub);
         Vector u = flange.axis();
         Vector datum =
                 new Vector(hub.foreAft(), hub.reach() + hubShift, hub.rise()).minus(flange.shift());

@@ -207,7 +207,7 @@ final class LinkageCheck {
     }
 
     private void add(Kind kind, OptionalInt point, String text) {
-        problems.add(new LinkageRemark(kind, point, text));
+        problems.add(LinkageRemark.of(kind, point, text));
     }
 
     private void stopIfWrong() {

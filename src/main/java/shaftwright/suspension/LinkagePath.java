@@ -37,7 +37,7 @@ public record LinkagePath(HubPath path, Polynomial pitch, double lengthError, do
         List<LinkageRemark> problems = new ArrayList<>();
         if (!(tMin < 0 && tMax > 0 && tMax - tMin <= LONGEST_TRAVEL)) {
             problems.add(
-                    new LinkageRemark(
+                    LinkageRemark.of(
                             LinkageRemark.Kind.TRAVEL_REVERSED,
                             OptionalInt.empty(),
                             "travel must run from below ride to above it, 2 m at most"));
@@ -48,9 +48,7 @@ public record LinkagePath(HubPath path, Polynomial pitch, double lengthError, do
             return curves.fitted();
         }
         for (LinkageStop stop : stops(linkage, tMin, tMax)) {
-            problems.add(
-                    new LinkageRemark(
-                            LinkageRemark.Kind.OUT_OF_REACH, OptionalInt.empty(), stop.words()));
+            problems.add(LinkageRemark.of(stop));
         }
         throw new UnusableLinkageException(problems);
     }

@@ -1,5 +1,6 @@
 package shaftwright.suspension;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -7,9 +8,19 @@ import java.util.OptionalInt;
  *
  * @param kind what it is about
  * @param point which of the linkage's points to look at first, empty when it is about the whole
- * @param text a sentence for the builder, without place and value
+ * @param stop where its travel ends, of a linkage that is {@link Kind#OUT_OF_REACH}
+ * @param text a clause for the builder, without place and value
  */
-public record LinkageRemark(Kind kind, OptionalInt point, String text) {
+public record LinkageRemark(Kind kind, OptionalInt point, Optional<LinkageStop> stop, String text) {
+    static LinkageRemark of(Kind kind, OptionalInt point, String text) {
+        return new LinkageRemark(kind, point, Optional.empty(), text);
+    }
+
+    static LinkageRemark of(LinkageStop stop) {
+        return new LinkageRemark(
+                Kind.OUT_OF_REACH, OptionalInt.empty(), Optional.of(stop), stop.words());
+    }
+
     /** What a remark is about. */
     public enum Kind {
         NOT_A_NUMBER,

@@ -305,7 +305,8 @@ public final class MeasuredPath {
                         ReadingRemark.Kind.CURVE_THROUGH_AXIS,
                         0,
                         "the curve through the distances would take the wheel through the middle"
-                                + " of the vehicle; check distances, heights and offsets");
+                                + " of the vehicle",
+                        "check distances, heights and offsets");
                 check.stopIfRefused();
             }
         }
@@ -332,7 +333,8 @@ public final class MeasuredPath {
             check.warn(
                     ReadingRemark.Kind.REPEATS_DIFFER,
                     columns.row(i).number(),
-                    "the repeat readings differ by more than a tape explains; measure them again");
+                    "the repeat readings differ by more than a tape explains",
+                    "measure them again");
         }
     }
 
@@ -341,13 +343,15 @@ public final class MeasuredPath {
             check.warn(
                     ReadingRemark.Kind.NO_CAMBER,
                     0,
-                    "no camber was measured and zero is used; with a joint some way behind the"
-                            + " flange face this costs a few millimetres of distance");
+                    "no camber was measured and zero is used",
+                    "with a joint some way behind the flange face this costs a few millimetres of"
+                            + " distance");
         } else {
             check.warn(
                     ReadingRemark.Kind.NO_TOE,
                     0,
-                    "no toe was measured and zero is used; angles of the outer joint may be off");
+                    "no toe was measured and zero is used",
+                    "angles of the outer joint may be off");
         }
     }
 
@@ -356,14 +360,14 @@ public final class MeasuredPath {
             check.warn(
                     ReadingRemark.Kind.CAMBER_BEYOND_ROWS,
                     0,
-                    "camber was not measured at both ends of the travel; its curve is carried on"
-                            + " from the rows that have it");
+                    "camber was not measured at both ends of the travel",
+                    "its curve is carried on from the rows that have it");
         } else {
             check.warn(
                     ReadingRemark.Kind.TOE_BEYOND_ROWS,
                     0,
-                    "toe was not measured at both ends of the travel; its curve is carried on from"
-                            + " the rows that have it");
+                    "toe was not measured at both ends of the travel",
+                    "its curve is carried on from the rows that have it");
         }
     }
 
@@ -373,13 +377,15 @@ public final class MeasuredPath {
                     ReadingRemark.Kind.NO_VERDICT,
                     0,
                     "two heights can't show what happens between them: measure a third, better"
-                            + " seven, before a length is judged");
+                            + " seven, before a length is judged",
+                    "");
         }
         if (crossCheck() == CrossCheck.NONE) {
             check.warn(
                     ReadingRemark.Kind.NO_CROSS_CHECK,
                     0,
-                    "so few rows can't check each other: a wrong reading would not show");
+                    "so few rows can't check each other: a wrong reading would not show",
+                    "");
         } else if (crossCheck() == CrossCheck.SHOWS_A_CONTRADICTION) {
             check.warn(
                     ReadingRemark.Kind.ENDS_NOT_CHECKED,
@@ -387,7 +393,8 @@ public final class MeasuredPath {
                     "with "
                             + columns.rows()
                             + " heights a single wrong reading at the highest or lowest would not"
-                            + " show: measure seven, better nine");
+                            + " show: measure seven, better nine",
+                    "");
         }
     }
 }

@@ -24,12 +24,16 @@ final class ReadingCheck {
         return warnings;
     }
 
-    void refuse(ReadingRemark.Kind kind, int row, String text) {
-        problems.add(new ReadingRemark(kind, row, text));
+    void refuse(ReadingRemark.Kind kind, int row, String found) {
+        refuse(kind, row, found, "");
     }
 
-    void warn(ReadingRemark.Kind kind, int row, String text) {
-        warnings.add(new ReadingRemark(kind, row, text));
+    void refuse(ReadingRemark.Kind kind, int row, String found, String rest) {
+        problems.add(new ReadingRemark(kind, row, found, rest));
+    }
+
+    void warn(ReadingRemark.Kind kind, int row, String found, String rest) {
+        warnings.add(new ReadingRemark(kind, row, found, rest));
     }
 
     /** Throws when anything was refused so far. */
@@ -62,7 +66,8 @@ final class ReadingCheck {
                     ReadingRemark.Kind.IMPOSSIBLE_TRIANGLE,
                     row.number(),
                     "the distance is shorter than the height difference and fore-aft offset"
-                            + " between the two ends allow; check all three");
+                            + " between the two ends allow",
+                    "check all three");
         }
     }
 
@@ -89,7 +94,8 @@ final class ReadingCheck {
             refuse(
                     ReadingRemark.Kind.NO_DISTANCE,
                     row.number(),
-                    "a height without a distance; measure it or clear the row");
+                    "a height without a distance",
+                    "measure it or clear the row");
         }
         if (row.readings() > MOST_READINGS) {
             refuse(
@@ -130,16 +136,16 @@ final class ReadingCheck {
             refuse(
                     ReadingRemark.Kind.TOO_FEW_ROWS_FOR_DEGREE,
                     0,
-                    "a curve of degree 4 or 5 needs readings at nine heights; measure more or"
-                            + " choose auto");
+                    "a curve of degree 4 or 5 needs readings at nine heights",
+                    "measure more or choose auto");
         }
         sameHeights(rows);
         if (!rideInside(rows, rideHeight)) {
             refuse(
                     ReadingRemark.Kind.RIDE_OUTSIDE_ROWS,
                     0,
-                    "the ride height lies outside the measured heights; measure below and above"
-                            + " it, from the same reference");
+                    "the ride height lies outside the measured heights",
+                    "measure below and above it, from the same reference");
         }
     }
 
@@ -161,9 +167,8 @@ final class ReadingCheck {
                     refuse(
                             ReadingRemark.Kind.SAME_HEIGHT,
                             rows.get(i).number(),
-                            "the same height as row "
-                                    + rows.get(j).number()
-                                    + "; type repeat readings side by side in one row");
+                            "the same height as row " + rows.get(j).number(),
+                            "type repeat readings side by side in one row");
                 }
             }
         }

@@ -6,9 +6,10 @@ package shaftwright.suspension;
  *
  * @param kind what it is about
  * @param row number of the row it is about, 0 when it is about the side as a whole
- * @param text a sentence for the builder, without place and value
+ * @param found what is so, a clause without place and value
+ * @param rest what comes of it or what to do, a clause; empty when there is nothing to add
  */
-public record ReadingRemark(Kind kind, int row, String text) {
+public record ReadingRemark(Kind kind, int row, String found, String rest) {
     /** What a remark is about. */
     public enum Kind {
         TOO_FEW_ROWS,
@@ -31,5 +32,10 @@ public record ReadingRemark(Kind kind, int row, String text) {
         NO_VERDICT,
         NO_CROSS_CHECK,
         ENDS_NOT_CHECKED
+    }
+
+    /** Both clauses as one sentence, without a full stop. */
+    public String text() {
+        return rest.isEmpty() ? found : found + "; " + rest;
     }
 }

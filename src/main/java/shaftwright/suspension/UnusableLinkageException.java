@@ -1,9 +1,12 @@
 package shaftwright.suspension;
 
 import java.util.List;
+import shaftwright.units.ContradictionException;
 
 /** A linkage that no path can be made from. Carries every reason, not only the first. */
-public final class UnusableLinkageException extends IllegalArgumentException {
+public final class UnusableLinkageException extends ContradictionException {
+    private static final long serialVersionUID = 1;
+
     private final transient List<LinkageRemark> problems;
 
     UnusableLinkageException(List<LinkageRemark> problems) {

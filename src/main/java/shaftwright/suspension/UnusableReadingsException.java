@@ -1,9 +1,12 @@
 package shaftwright.suspension;
 
 import java.util.List;
+import shaftwright.units.ContradictionException;
 
 /** Tape readings that no path can be made from. Carries every reason, not only the first. */
-public final class UnusableReadingsException extends IllegalArgumentException {
+public final class UnusableReadingsException extends ContradictionException {
+    private static final long serialVersionUID = 1;
+
     private final transient List<ReadingRemark> problems;
 
     UnusableReadingsException(List<ReadingRemark> problems) {

@@ -4,6 +4,7 @@ import shaftwright.shaft.SideSetup;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.Linkage;
+import shaftwright.suspension.NoLateralReachException;
 import shaftwright.suspension.Turn;
 import shaftwright.suspension.Vector;
 
@@ -30,10 +31,7 @@ public final class PathMotion implements Motion {
 
     private Stand stand(double travel) {
         HubPoint hub = path.at(travel);
-        if (!(hub.reachSquared() >= 0)) {
-            throw new IllegalArgumentException(
-                    "the hub path has no lateral reach at travel " + travel + " mm");
-        }
+        NoLateralReachException.throwIfNone(hub);
         Vector n = SideSetup.stubAxis(hub);
         return new Stand(new Vector(hub.foreAft(), innerOffset + hub.reach(), hub.rise()), n);
     }

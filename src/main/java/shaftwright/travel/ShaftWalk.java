@@ -76,11 +76,9 @@ record ShaftWalk(SideSetup setup, double spacing, Keep keep) implements TravelWa
      * right angle the joints come apart.
      */
     FittedPosition fittedOrNull(Position position) {
-        try {
-            return FittedPosition.of(setup, position, spacing);
-        } catch (IllegalArgumentException tooShort) {
-            return null;
-        }
+        return position.line().reaches(spacing)
+                ? FittedPosition.of(setup, position, spacing)
+                : null;
     }
 
     /**

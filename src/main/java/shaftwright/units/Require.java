@@ -37,6 +37,30 @@ public final class Require {
         return value;
     }
 
+    /**
+     * A finite number of zero or more that is no more than another size of the same part.
+     *
+     * @throws ContradictingSizesException if it is more
+     */
+    public static double noMoreThan(String what, double value, String other, double most) {
+        if (notNegative(what, value) > most) {
+            throw ContradictingSizesException.tooLarge(what, value, other, most);
+        }
+        return value;
+    }
+
+    /**
+     * A finite number above another size of the same part.
+     *
+     * @throws ContradictingSizesException if it is not
+     */
+    public static double moreThan(String what, double value, String other, double bound) {
+        if (finite(what, value) <= bound) {
+            throw ContradictingSizesException.tooSmall(what, value, other, bound);
+        }
+        return value;
+    }
+
     /** A text that is more than blanks. */
     public static String named(String what, String name) {
         if (name.isBlank()) {

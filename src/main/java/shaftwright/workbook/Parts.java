@@ -225,7 +225,8 @@ public final class Parts {
     /**
      * The joint of a complete row.
      *
-     * @throws IllegalArgumentException if its sizes contradict each other
+     * @throws shaftwright.units.ContradictingSizesException if two of its sizes contradict each
+     *     other
      */
     Joint joint(int row, JointLimits limits) {
         int at = row - 1;

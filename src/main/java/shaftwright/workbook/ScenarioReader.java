@@ -26,6 +26,7 @@ import shaftwright.study.WheelFigures;
 import shaftwright.suspension.HubPath;
 import shaftwright.tyre.TyreSize;
 import shaftwright.tyre.UnreadableTyreSizeException;
+import shaftwright.units.ContradictionException;
 import shaftwright.workbook.ScenarioOutcome.Picks;
 import shaftwright.workbook.ScenarioOutcome.WheelOutcome;
 
@@ -267,7 +268,7 @@ final class ScenarioReader {
             SideStudy study =
                     SideStudy.of(sizing.build(), scenario(scenario, picks, tyre), side, path.get());
             return new SideOutcome(study, rows(picks), sizing.doubts(), source);
-        } catch (IllegalArgumentException e) {
+        } catch (ContradictionException e) {
             contradiction(scenario, side, e.getMessage());
             return SideOutcome.lacking("its sizes contradict each other");
         }

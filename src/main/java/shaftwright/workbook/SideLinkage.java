@@ -111,9 +111,7 @@ public final class SideLinkage {
             path = LinkagePath.of(linkage, down, up);
             compare();
         } catch (UnusableLinkageException e) {
-            for (LinkageRemark remark : e.problems()) {
-                refused(remark, down, up);
-            }
+            e.problems().forEach(this::refused);
         }
     }
 
@@ -181,20 +179,9 @@ public final class SideLinkage {
                 : text.toString();
     }
 
-    private void refused(LinkageRemark remark, double down, double up) {
-        String found = remark.text();
-        String cell = cell(remark.kind());
-        if (remark.kind() == LinkageRemark.Kind.OUT_OF_REACH) {
-            if (!trouble.isEmpty()) {
-                return;
-            }
-            StringBuilder text = new StringBuilder();
-            for (LinkageStop stop : LinkagePath.stops(linkage, down, up)) {
-                text.append(text.length() > 0 ? "; " : "").append(words(stop));
-                cell = stop.wanted() > 0 ? "linkage_up" : "linkage_down";
-            }
-            found = text.toString();
-        }
+    private void refused(LinkageRemark remark) {
+        String found = remark.stop().map(this::words).orElse(remark.text());
+        String cell = remark.stop().map(SideLinkage::cell).orElse(cell(remark.kind()));
         trouble = trouble.isEmpty() ? found : trouble + "; " + found;
         Index index =
                 Contract.input(cell).grid().sided()
@@ -218,12 +205,16 @@ public final class SideLinkage {
                 + inputs.shownLength(Math.abs(stop.reached()));
     }
 
+    private static String cell(LinkageStop stop) {
+        return stop.wanted() > 0 ? "linkage_up" : "linkage_down";
+    }
+
     private static String cell(LinkageRemark.Kind kind) {
         return switch (kind) {
             case WRONG_SIDE -> "point_out";
             case INNER_BEYOND_OUTER -> "outer_out";
             case BAD_ANGLE -> "static_camber";
-            case TRAVEL_REVERSED, OUT_OF_REACH -> "linkage_down";
+            case TRAVEL_REVERSED -> "linkage_down";
             default -> "point_ahead";
         };
     }

@@ -254,10 +254,7 @@ public final class SideReadings {
         return switch (remark.kind()) {
             case TOO_FEW_ROWS -> "readings at one height only";
             case TOO_FEW_ROWS_FOR_DEGREE -> "but readings at " + rows.size() + " heights";
-            default -> {
-                int end = remark.text().indexOf(';');
-                yield end < 0 ? remark.text() : remark.text().substring(0, end);
-            }
+            default -> remark.found();
         };
     }
 

@@ -1,6 +1,7 @@
 package shaftwright.joint;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
@@ -10,6 +11,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.hipparchus.analysis.interpolation.LinearInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 import org.junit.jupiter.api.Test;
+import shaftwright.units.ContradictingSizesException;
 
 class BenchTableTest {
     private static final double[] ANGLES = {0.05, 0.12, 0.2, 0.35};
@@ -96,9 +98,9 @@ class BenchTableTest {
     @Test
     void refusesAnglesThatDoNotIncrease() {
         double[] two = {1, 1};
-        assertThatIllegalArgumentException()
+        assertThatExceptionOfType(ContradictingSizesException.class)
                 .isThrownBy(() -> BenchTable.of(new double[] {0.2, 0.2}, two, two))
-                .withMessageContaining("must increase");
+                .withMessageContaining("more than the one before it");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> BenchTable.of(new double[] {0.2}, two, two))
                 .withMessageContaining("as many inward and outward limits as angles");

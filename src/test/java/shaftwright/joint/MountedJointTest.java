@@ -1,7 +1,7 @@
 package shaftwright.joint;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
@@ -15,6 +15,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.geometry.euclidean.twod.Line;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
+import shaftwright.units.ContradictingSizesException;
 
 class MountedJointTest {
     private static final BenchTable FREE =
@@ -132,10 +133,15 @@ class MountedJointTest {
 
     @Test
     void refusesACounterboreDeeperThanTheRace() {
-        assertThatIllegalArgumentException()
+        assertThatExceptionOfType(ContradictingSizesException.class)
                 .isThrownBy(() -> new MountedJoint(PLAIN.joint(), 0, 25, 8, 24, 0))
-                .withMessageContaining("counterbore")
-                .withMessageContaining("25");
+                .satisfies(
+                        refusal -> {
+                            assertThat(refusal.size()).isEqualTo("counterbore");
+                            assertThat(refusal.value()).isEqualTo(25);
+                            assertThat(refusal.otherValue())
+                                    .isEqualTo(2 * PLAIN.joint().raceHalfWidth());
+                        });
     }
 
     /** A point of the shaft, counted from the race's centre along and across it, tilted. */

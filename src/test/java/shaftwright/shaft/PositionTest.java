@@ -1,6 +1,7 @@
 package shaftwright.shaft;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
@@ -13,6 +14,7 @@ import shaftwright.joint.BenchTable;
 import shaftwright.joint.MountedJoint;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.Kingpin;
+import shaftwright.suspension.NoLateralReachException;
 import shaftwright.suspension.Steer;
 import shaftwright.suspension.Vector;
 
@@ -179,9 +181,9 @@ class PositionTest {
     void refusesAPathWithoutLateralReach() {
         HubPoint lost = new HubPoint(5, 0, 0, -1, Double.NaN, 0, 0, 0, 0);
         SideSetup setup = Samples.side();
-        assertThatIllegalArgumentException()
+        assertThatExceptionOfType(NoLateralReachException.class)
                 .isThrownBy(() -> setup.lineAt(lost))
-                .withMessageContaining("no lateral reach at travel 5.0");
+                .satisfies(refusal -> assertThat(refusal.travel()).isEqualTo(5));
     }
 
     @Test

@@ -1,7 +1,7 @@
 package shaftwright.shaft;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.ForAll;
@@ -101,8 +101,8 @@ class ShaftLineTest {
     @Test
     void refusesAShaftThatNoEqualPushCanReach() {
         ShaftLine steep = line(0, 900, 0, 0);
-        assertThatIllegalArgumentException()
+        assertThatExceptionOfType(UnreachableCentresException.class)
                 .isThrownBy(() -> steep.pushIn(850))
-                .withMessageContaining("850.0 mm cannot join centres");
+                .satisfies(refusal -> assertThat(refusal.spacing()).isEqualTo(850));
     }
 }
