@@ -60,7 +60,8 @@ public final class SideStudy {
      * Studies a side.
      *
      * @param path where its hub goes
-     * @throws IllegalArgumentException if no shaft can join the joints' centres somewhere
+     * @throws shaftwright.units.ContradictionException if no shaft can join the joints' centres
+     *     somewhere, or the path has no lateral reach
      */
     public static SideStudy of(Build build, Scenario scenario, Side side, HubPath path) {
         return new SideStudy(build, scenario, side, path);
