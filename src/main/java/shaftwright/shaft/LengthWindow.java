@@ -91,9 +91,4 @@ public record LengthWindow(
     public double width() {
         return longest.value() - shortest.value();
     }
-
-    /** What is missing for a shaft to fit: {@code S_min − S_max}, mm, 0 when one fits. */
-    public double shortfall() {
-        return Math.max(0, shortest.value() - longest.value());
-    }
 }

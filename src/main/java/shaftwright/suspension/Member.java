@@ -57,10 +57,5 @@ public record Member(String name, Shape shape) {
         public boolean endsOnHub() {
             return this == WISHBONE || this == LINK;
         }
-
-        /** Whether it is one piece with the hub. */
-        public boolean fastToHub() {
-            return !endsOnHub();
-        }
     }
 }

@@ -126,7 +126,9 @@ class TypedCellsTest {
 
     @Test
     void tyreSizeThatIsNone() {
-        refused("tyre_size", 0, "235-75").names("tyre_size", 0, "\"235-75\"", "").only(1);
+        refused("tyre_size", 0, "235-75")
+                .names("tyre_size", 0, "\"235-75\"", "a tyre size such as")
+                .only(1);
     }
 
     @Test
@@ -152,7 +154,9 @@ class TypedCellsTest {
 
     @Test
     void negativeBlankDiameter() {
-        refused("blank_diameter", 0, "-30 mm").names("blank_diameter", 0, "\"-30 mm\"", "").only(1);
+        refused("blank_diameter", 0, "-30 mm")
+                .names("blank_diameter", 0, "\"-30 mm\"", "0.01 to 5000 mm")
+                .only(1);
     }
 
     @Test

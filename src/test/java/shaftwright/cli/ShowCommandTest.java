@@ -21,7 +21,7 @@ class ShowCommandTest {
     @TempDir private Path folder;
 
     @Test
-    void tableFitsATerminalOfAHundredColumns() {
+    void tableIsNoWiderThanAHundredAndTenColumns() {
         Run run = Run.of("show", Demo.inches(folder));
 
         assertThat(run.code()).isZero();

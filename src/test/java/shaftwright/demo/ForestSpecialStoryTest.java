@@ -54,13 +54,13 @@ class ForestSpecialStoryTest {
     void smallJointsLackPlungeAndACounterboreMakesUpForMostOfIt() {
         for (SideResult side : bothSides(SMALL_JOINTS)) {
             assertThat(side.window().fits()).isFalse();
-            assertThat(side.window().shortfall()).isBetween(2.0, 8.0);
+            assertThat(side.window().width()).isBetween(-8.0, -2.0);
         }
         double sunk = 3 / 16.0 * ForestSpecialReadings.INCH;
         for (ForestSpecialReadings.Side side : ForestSpecialTest.sides()) {
             LengthWindow plain = result(side, SMALL_JOINTS, 0).window();
             LengthWindow sunkIn = result(side, SMALL_JOINTS, sunk).window();
-            assertThat(sunkIn.shortfall()).isLessThan(plain.shortfall() / 2);
+            assertThat(sunkIn.width()).isGreaterThan(plain.width() / 2);
         }
     }
 

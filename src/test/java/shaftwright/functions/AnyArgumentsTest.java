@@ -37,7 +37,6 @@ class AnyArgumentsTest {
         }
     }
 
-    /** Most plausible arguments must give numbers, or the test above would show nothing. */
     @ParameterizedTest
     @MethodSource("all")
     void exampleWithOneSpoiltArgumentGivesTheRightError(CellFunction function) {

@@ -95,7 +95,6 @@ class LengthWindowTest {
     void windowEndsBindWhereTheirRowsSayIt() {
         LengthWindow window = LengthWindow.of(Position.table(Samples.side()));
         assertThat(window.fits()).isTrue();
-        assertThat(window.shortfall()).isZero();
         assertThat(window.longest())
                 .isEqualTo(window.longestVertices().get(window.longest().row()));
         assertThat(window.shortest())
@@ -105,11 +104,11 @@ class LengthWindowTest {
     }
 
     @Test
-    void crossedWindowNamesItsShortfall() {
+    void crossedWindowIsNarrowerThanNothing() {
         SideSetup setup = LengthChoiceTest.withMargins(Samples.side(), 40, 30);
         LengthWindow window = LengthWindow.of(Position.table(setup));
         assertThat(window.fits()).isFalse();
-        assertThat(window.shortfall()).isEqualTo(-window.width()).isPositive();
+        assertThat(window.width()).isNegative();
     }
 
     @Test

@@ -12,7 +12,6 @@ import shaftwright.contract.InputKind;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.live.LiveLine;
-import shaftwright.workbook.live.Quantity;
 import shaftwright.workbook.template.Run.Direction;
 
 /** What all sheets have in common: labels with units, print set-up, widths. */
@@ -34,11 +33,6 @@ final class Page {
             case TORQUE -> line.label() + ", " + InputKind.TORQUE.symbol(unit);
             default -> line.label();
         };
-    }
-
-    /** Number of columns wide enough for a shown quantity. */
-    static boolean isShown(Quantity quantity) {
-        return quantity != Quantity.MILLIMETRE && quantity != Quantity.RADIAN;
     }
 
     /** A column's character at 10 points, with its share of padding, mm. */
