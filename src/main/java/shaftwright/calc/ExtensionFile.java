@@ -10,6 +10,7 @@ import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -20,22 +21,9 @@ public final class ExtensionFile {
     /** What LibreOffice calls the extension. */
     static final String IDENTIFIER = "shaftwright.calc";
 
-    /** Packages that the extension needs; the rest is for files and commands. */
-    private static final List<String> PACKAGES =
-            List.of(
-                    "units",
-                    "suspension",
-                    "joint",
-                    "shaft",
-                    "travel",
-                    "tyre",
-                    "strength",
-                    "doubt",
-                    "study",
-                    "functions",
-                    "workbook",
-                    "workbook/live",
-                    "calc");
+    /** Packages for files and commands; the extension needs all others. */
+    private static final Set<String> LEFT_OUT =
+            Set.of("cli", "workbook/comparison", "workbook/template", "workbook/xlsx");
 
     private static final FileTime TIME = FileTime.from(Instant.parse("2026-01-01T00:00:00Z"));
 
@@ -69,12 +57,15 @@ public final class ExtensionFile {
         }
     }
 
-    private static Map<String, byte[]> jar(Path classes) throws IOException {
+    /** The extension's own jar by entry, from a folder of compiled classes. */
+    static Map<String, byte[]> jar(Path classes) throws IOException {
         Map<String, byte[]> entries = new TreeMap<>();
-        for (String name : PACKAGES) {
-            Path folder = classes.resolve("shaftwright").resolve(name);
-            if (Files.isDirectory(folder)) {
-                addClasses(entries, classes, folder);
+        Path top = classes.resolve("shaftwright");
+        try (Stream<Path> files = Files.walk(top)) {
+            for (Path file : files.filter(each -> each.toString().endsWith(".class")).toList()) {
+                if (!LEFT_OUT.contains(entry(top, file.getParent()))) {
+                    entries.put(entry(classes, file), Files.readAllBytes(file));
+                }
             }
         }
         entries.put(
@@ -86,16 +77,8 @@ public final class ExtensionFile {
         return entries;
     }
 
-    private static void addClasses(Map<String, byte[]> entries, Path classes, Path folder)
-            throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.toList()) {
-                if (file.toString().endsWith(".class")) {
-                    String name = classes.relativize(file).toString().replace('\\', '/');
-                    entries.put(name, Files.readAllBytes(file));
-                }
-            }
-        }
+    private static String entry(Path folder, Path inside) {
+        return folder.relativize(inside).toString().replace('\\', '/');
     }
 
     /** The same bytes for the same entries, whenever and wherever it is built. */

@@ -19,6 +19,7 @@ import shaftwright.calc.AddInText;
 import shaftwright.functions.Catalogue;
 import shaftwright.functions.Parameter;
 import shaftwright.office.CalcWithExtension;
+import shaftwright.workbook.FirstVersion;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** The extension's menu, driven in a LibreOffice without windows. */
@@ -31,6 +32,9 @@ class MenuInCalcTest {
             """;
     private static final String SCRIPT = "menu_in_calc.py";
     private static final String WIDER = "hub_shift[2]=1.25";
+
+    /** A quarter inch more than the older demo has. */
+    private static final String TALLER = "height_left[2]=13 5/8";
 
     private static final String SPOILT = "distance_first_left[2]=25 3/0";
 
@@ -58,6 +62,9 @@ class MenuInCalcTest {
             commands.addAll(List.of("undo", "show", "unit[0]=cm", "show"));
             commands.add("wizard:SHAFT.DISTANCE");
             commands.addAll(List.of("next", other.toString(), "fill", "check"));
+            Path older = FirstVersion.copyTo(folder.resolve("older.xlsx"));
+            commands.addAll(List.of("next", older.toString(), TALLER, save("older-typed")));
+            commands.addAll(List.of("fill", save("older-filled")));
             said = calc.script(SCRIPT, commands.toArray(String[]::new));
         }
     }
@@ -107,6 +114,21 @@ class MenuInCalcTest {
                 .contains("fill|FAILURE|Not filled, nothing was changed.")
                 .contains("25 3/0");
         assertThat(differences(saved("spoilt"), saved("refused"))).isEmpty();
+    }
+
+    /**
+     * Its own formulas stay, so figures of newer ones may differ from what the program computes.
+     */
+    @Test
+    void olderWorkbookIsFilledAndToldWhatItLacks() {
+        Path older = saved("older-filled");
+
+        String filled = said.substring(said.lastIndexOf("fill|SUCCESS|Filled: "));
+        assertThat(filled).containsOnlyOnce("found contract version 1, which lacks ");
+        assertThat(Demo.cell(older, "travel_stamp_left", 0).value())
+                .isEqualTo(CellValue.of("current"));
+        assertThat(differences(FirstVersion.copyTo(folder.resolve("as-it-was.xlsx")), older))
+                .isNotEmpty();
     }
 
     @Test
