@@ -1,10 +1,6 @@
 package shaftwright;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
@@ -13,16 +9,9 @@ import shaftwright.contract.InputKind;
 
 /** The README tells what the declarations say. */
 class ReadmeTest {
-    private static final String BEGIN = "<!-- inputs: begin -->\n";
-    private static final String END = "<!-- inputs: end -->";
-
-    /** When this fails, put the expected text between the two marks of the README. */
     @Test
     void theTableOfInputsIsTheContracts() throws IOException {
-        String readme = Files.readString(Path.of("README.md"));
-        int begin = readme.indexOf(BEGIN) + BEGIN.length();
-
-        assertThat(readme.substring(begin, readme.indexOf(END))).isEqualTo(table());
+        ReadmeTable.holds("inputs", table());
     }
 
     private static String table() {

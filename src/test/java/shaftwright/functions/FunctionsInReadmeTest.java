@@ -1,24 +1,14 @@
 package shaftwright.functions;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import shaftwright.ReadmeTable;
 
 /** The README lists the functions that there are. */
 class FunctionsInReadmeTest {
-    private static final String BEGIN = "<!-- functions: begin -->\n";
-    private static final String END = "<!-- functions: end -->";
-
-    /** When this fails, put the expected text between the two marks of the README. */
     @Test
     void listIsTheCatalogues() throws IOException {
-        String readme = Files.readString(Path.of("README.md"));
-        int begin = readme.indexOf(BEGIN) + BEGIN.length();
-
-        assertThat(readme.substring(begin, readme.indexOf(END))).isEqualTo(list());
+        ReadmeTable.holds("functions", list());
     }
 
     /** Functions with a closed form in plain letters, the others slanted. */
