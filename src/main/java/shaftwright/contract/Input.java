@@ -180,6 +180,35 @@ public record Input(
                 FIRST_VERSION);
     }
 
+    /** An angle in degrees, one of either sign unless the usual ones are above zero. */
+    static Input angle(String name, Grid grid, String label, Range usual, String meaning) {
+        Range allowed = usual.least() > 0 ? new Range(0.1, 89) : Ranges.ANY_ANGLE;
+        return number(name, grid, label, InputKind.ANGLE, allowed, usual, meaning);
+    }
+
+    /** An amount in the builder's currency. */
+    static Input money(String name, Grid grid, String label, String meaning) {
+        Range amount = new Range(0, 1e6);
+        return number(name, grid, label, InputKind.MONEY, amount, amount, meaning);
+    }
+
+    /** A count of splines in a row of the table of blanks. */
+    static Input splines(String name, String label, String meaning) {
+        return number(
+                name,
+                Grid.BLANK,
+                label,
+                InputKind.COUNT,
+                new Range(1, 100),
+                new Range(10, 60),
+                meaning);
+    }
+
+    /** The name of a part in one of the tables. */
+    static Input pick(String name, String label, String source, String meaning) {
+        return words(name, Grid.SCENARIO, label, InputKind.PICK, List.of(source), meaning);
+    }
+
     static Input words(
             String name,
             Grid grid,
