@@ -8,6 +8,14 @@ package shaftwright.build;
  * @param surroundings dampers, straps, bump stops and tubes
  */
 public record Corner(Readings readings, Surroundings surroundings) {
+    public Corner {
+        if (readings.centreToDatum().isEmpty() && !surroundings.equals(Surroundings.NONE)) {
+            throw new IllegalArgumentException(
+                    "dampers, straps and tubes can't be placed without the distance from the"
+                            + " centre plane to the inner datum");
+        }
+    }
+
     /** A corner of which only the hub's path was measured. */
     public static Corner of(Readings readings) {
         return new Corner(readings, Surroundings.NONE);

@@ -30,6 +30,7 @@ import shaftwright.study.Cautions;
 import shaftwright.study.Finding;
 import shaftwright.study.Price;
 import shaftwright.study.SetCost;
+import shaftwright.study.StopsAlone;
 import shaftwright.study.Verdict;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubPoint;
@@ -46,7 +47,6 @@ import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.SideLinkage;
 import shaftwright.workbook.SidePath;
 import shaftwright.workbook.Sizing;
-import shaftwright.workbook.StopsAlone;
 
 /**
  * Results as JSON. Keys stay as they are while {@code contract} does; new ones may be added.
@@ -370,11 +370,11 @@ final class JsonReport {
             if (result != null) {
                 shaft(result);
                 slack(result);
-                allowed(scenario.side(side).travelAllowedOrNull());
-                alone(sizing.stopsAloneOrNull(new Index(side, scenario.number(), 0)));
-                longest(scenario.side(side).longestTravelOrNull());
+                allowed(scenario.side(side).travelAllowed().orElseThrow());
+                alone(scenario.side(side).stopsAlone().orElseThrow());
+                longest(scenario.side(side).longestTravel());
                 new RestraintReport(json)
-                        .stops(scenario.side(side).stopsOrNull(), sizing.path(side).restraints());
+                        .stops(scenario.side(side), sizing.path(side).restraints());
                 chances(scenario.side(side).chancesOrNull());
                 angles("inner", result);
                 angles("outer", result);
@@ -476,32 +476,33 @@ final class JsonReport {
     private void alone(StopsAlone stops) throws IOException {
         json.writeObjectFieldStart("stops_alone");
         for (StopsAlone.Thing thing : StopsAlone.Thing.values()) {
-            StopAlone alone = stops.orNull(thing);
-            if (alone != null) {
+            Optional<StopAlone> alone = stops.of(thing);
+            if (alone.isPresent()) {
                 json.writeObjectFieldStart(thing.name());
-                number("up_mm", alone.up());
-                number("down_mm", alone.down());
+                number("up_mm", alone.get().up());
+                number("down_mm", alone.get().down());
                 json.writeEndObject();
             }
         }
         json.writeEndObject();
     }
 
-    private void longest(LongestTravel longestOrNull) throws IOException {
-        if (longestOrNull == null) {
+    private void longest(Optional<LongestTravel> found) throws IOException {
+        if (found.isEmpty()) {
             json.writeNullField("longest_travel");
             return;
         }
-        TravelRange range = longestOrNull.range();
+        LongestTravel longest = found.get();
+        TravelRange range = longest.range();
         json.writeObjectFieldStart("longest_travel");
         number("total_mm", range.total());
         number("up_mm", range.up());
         json.writeStringField("up_stop", range.upStop().name());
         number("down_mm", range.down());
         json.writeStringField("down_stop", range.downStop().name());
-        json.writeStringField("blank", longestOrNull.plan().blank().name());
-        number("end_to_end_mm", longestOrNull.plan().length().endToEnd());
-        number("clip_to_clip_mm", longestOrNull.plan().length().clipToClip());
+        json.writeStringField("blank", longest.plan().blank().name());
+        number("end_to_end_mm", longest.plan().length().endToEnd());
+        number("clip_to_clip_mm", longest.plan().length().clipToClip());
         json.writeEndObject();
     }
 

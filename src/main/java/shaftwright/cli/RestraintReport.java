@@ -2,12 +2,15 @@ package shaftwright.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.Optional;
+import shaftwright.study.CornerStudy.RestraintCourse;
+import shaftwright.study.SideStops;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.Restraint;
 import shaftwright.travel.Span;
 import shaftwright.travel.TravelEnds;
+import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.SideRestraints;
-import shaftwright.workbook.SideStops;
 
 /** Dampers, straps, bump stops and the gap between boots and tubes, as JSON. */
 record RestraintReport(JsonGenerator json) {
@@ -16,17 +19,18 @@ record RestraintReport(JsonGenerator json) {
     void rows(SideRestraints restraints) throws IOException {
         json.writeArrayFieldStart("restraints");
         for (SideRestraints.Row row : restraints.rows()) {
-            Restraint restraint = row.restraint();
+            RestraintCourse course = row.course();
+            Restraint restraint = course.restraint();
             json.writeStartObject();
             json.writeNumberField("row", row.row() + 1);
             json.writeStringField("name", restraint.span().name());
             json.writeStringField("kind", restraint.kind().name());
             number("closed_mm", restraint.shortest() > 0 ? restraint.shortest() : Double.NaN);
             number("open_mm", restraint.longest());
-            number("length_ride_mm", row.lengthAtRide());
-            number("length_per_height", row.ratioAtRide());
-            number("stops_up_mm", stop(row.alone().up()));
-            number("stops_down_mm", stop(row.alone().down()));
+            number("length_ride_mm", course.lengthAtRide());
+            number("length_per_height", course.ratioAtRide());
+            number("stops_up_mm", stop(course.alone().up()));
+            number("stops_down_mm", stop(course.alone().down()));
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -37,47 +41,50 @@ record RestraintReport(JsonGenerator json) {
     }
 
     /** What they make of the travel that one side of a scenario wants. */
-    void stops(SideStops stops, SideRestraints restraints) throws IOException {
-        early("stopped_up", stops.earlyUpOrNull());
-        early("stopped_down", stops.earlyDownOrNull());
+    void stops(SideOutcome side, SideRestraints restraints) throws IOException {
+        SideStops stops = side.stops().orElseThrow();
+        early("stopped_up", stops.earlyUp());
+        early("stopped_down", stops.earlyDown());
         json.writeArrayFieldStart("restraints");
         for (SideRestraints.Row row : restraints.rows()) {
-            Span.Course course = stops.courseOrNull(row.row());
-            if (course != null) {
+            Optional<Span.Course> course = side.course(row.row());
+            if (course.isPresent()) {
                 json.writeStartObject();
                 json.writeNumberField("row", row.row() + 1);
-                number("longest_mm", course.longest());
-                number("longest_travel_mm", course.longestAt());
-                number("shortest_mm", course.shortest());
-                number("shortest_travel_mm", course.shortestAt());
+                number("longest_mm", course.get().longest());
+                number("longest_travel_mm", course.get().longestAt());
+                number("shortest_mm", course.get().shortest());
+                number("shortest_travel_mm", course.get().shortestAt());
                 json.writeEndObject();
             }
         }
         json.writeEndArray();
-        gap("inner_boot_gap", stops.gapOrNull(BootGap.End.INNER));
-        gap("outer_boot_gap", stops.gapOrNull(BootGap.End.OUTER));
+        gap("inner_boot_gap", side, stops.gap(BootGap.End.INNER));
+        gap("outer_boot_gap", side, stops.gap(BootGap.End.OUTER));
     }
 
-    private void early(String name, TravelEnds.End endOrNull) throws IOException {
-        if (endOrNull == null) {
+    private void early(String name, Optional<TravelEnds.End> end) throws IOException {
+        if (end.isEmpty()) {
             json.writeNullField(name + "_mm");
             json.writeNullField(name + "_by");
         } else {
-            number(name + "_mm", Math.abs(endOrNull.travel()));
-            json.writeStringField(name + "_by", endOrNull.stop().name());
+            number(name + "_mm", Math.abs(end.get().travel()));
+            json.writeStringField(name + "_by", end.get().stop().name());
         }
     }
 
-    private void gap(String name, SideStops.Gap gapOrNull) throws IOException {
-        if (gapOrNull == null) {
+    private void gap(String name, SideOutcome side, Optional<SideStops.Gap> found)
+            throws IOException {
+        if (found.isEmpty()) {
             json.writeNullField(name);
             return;
         }
+        SideStops.Gap gap = found.get();
         json.writeObjectFieldStart(name);
-        json.writeNumberField("tube_row", gapOrNull.tube() + 1);
-        number("least_mm", gapOrNull.least());
-        number("travel_mm", gapOrNull.leastAt());
-        number("ride_mm", gapOrNull.atRide());
+        json.writeNumberField("tube_row", side.tubeRow(gap) + 1);
+        number("least_mm", gap.least());
+        number("travel_mm", gap.leastAt());
+        number("ride_mm", gap.atRide());
         json.writeEndObject();
     }
 

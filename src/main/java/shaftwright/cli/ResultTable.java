@@ -21,8 +21,11 @@ import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.CardPrint;
 import shaftwright.study.Cautions;
+import shaftwright.study.CornerStudy.RestraintCourse;
 import shaftwright.study.Finding;
 import shaftwright.study.SetCost;
+import shaftwright.study.SideStops;
+import shaftwright.study.StopsAlone;
 import shaftwright.study.Verdict;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.LongestTravel;
@@ -35,11 +38,11 @@ import shaftwright.units.LengthUnit;
 import shaftwright.workbook.ScenarioOutcome;
 import shaftwright.workbook.ScenarioStrength;
 import shaftwright.workbook.SideLinkage;
+import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.SidePath;
 import shaftwright.workbook.SideRestraints;
-import shaftwright.workbook.SideStops;
 import shaftwright.workbook.Sizing;
-import shaftwright.workbook.StopsAlone;
+import shaftwright.workbook.StopSentence;
 
 /** Results for reading in a terminal of 100 columns: one block a side, a unit on every number. */
 final class ResultTable {
@@ -97,15 +100,16 @@ final class ResultTable {
         }
         out.println("Dampers and straps, " + side.word());
         for (SideRestraints.Row row : rows) {
+            RestraintCourse course = row.course();
             wrapped(
-                    row.restraint().span().name()
+                    course.restraint().span().name()
                             + ": "
-                            + length(row.lengthAtRide())
+                            + length(course.lengthAtRide())
                             + " at ride, motion ratio "
-                            + rounded(Math.abs(row.ratioAtRide()), 2)
-                            + (row.ratioAtRide() < 0 ? ", bump closes it" : ", bump opens it")
-                            + stop(row.alone().up(), " up")
-                            + stop(row.alone().down(), " down"));
+                            + rounded(Math.abs(course.ratioAtRide()), 2)
+                            + (course.ratioAtRide() < 0 ? ", bump closes it" : ", bump opens it")
+                            + stop(course.alone().up(), " up")
+                            + stop(course.alone().down(), " down"));
         }
         out.println();
     }
@@ -132,10 +136,10 @@ final class ResultTable {
                 CardPrint card = verdict.get().card();
                 shaft(result, card);
                 travel(result);
-                allowed(scenario.side(side).travelAllowedOrNull());
-                alone(sizing.stopsAloneOrNull(new Index(side, scenario.number(), 0)));
-                longest(scenario.side(side).longestTravelOrNull(), card);
-                stops(scenario.side(side).stopsOrNull(), side);
+                allowed(scenario.side(side).travelAllowed().orElseThrow());
+                alone(scenario.side(side).stopsAlone().orElseThrow());
+                longest(scenario.side(side).longestTravel(), card);
+                stops(scenario.side(side), side);
                 chances(scenario.side(side).chancesOrNull());
                 strength(scenario.strength(), side);
             }
@@ -273,18 +277,16 @@ final class ResultTable {
     }
 
     private static double reach(StopsAlone stops, StopsAlone.Thing thing, boolean up) {
-        StopAlone alone = stops.orNull(thing);
-        if (alone == null) {
-            return Double.POSITIVE_INFINITY;
-        }
+        StopAlone alone = stops.of(thing).orElse(StopAlone.NEVER);
         return up ? alone.up() : alone.down();
     }
 
-    private void longest(LongestTravel longest, CardPrint card) {
-        if (longest == null) {
+    private void longest(Optional<LongestTravel> found, CardPrint card) {
+        if (found.isEmpty()) {
             row("any blank allows", "nothing with the margins kept");
             return;
         }
+        LongestTravel longest = found.get();
         TravelRange range = longest.range();
         row(
                 "any blank allows",
@@ -312,25 +314,24 @@ final class ResultTable {
     }
 
     /** Nothing of what was not typed. */
-    private void stops(SideStops stops, Side side) {
+    private void stops(SideOutcome outcome, Side side) {
+        SideStops stops = outcome.stops().orElseThrow();
         if (!sizing.path(side).restraints().rows().isEmpty()) {
-            row("dampers, straps", stops.sentence());
+            row("dampers, straps", StopSentence.of(stops, outcome, sizing));
         }
-        gap("inner boot", stops.gapOrNull(BootGap.End.INNER));
-        gap("outer boot", stops.gapOrNull(BootGap.End.OUTER));
+        stops.gap(BootGap.End.INNER).ifPresent(gap -> gap("inner boot", outcome, gap));
+        stops.gap(BootGap.End.OUTER).ifPresent(gap -> gap("outer boot", outcome, gap));
     }
 
-    private void gap(String label, SideStops.Gap gap) {
-        if (gap != null) {
-            row(
-                    label,
-                    (gap.least() < 0 ? "touches the tube of row " : "clears the tube of row ")
-                            + (gap.tube() + 1)
-                            + " by "
-                            + length(Math.abs(gap.least()))
-                            + " "
-                            + at(gap.leastAt()));
-        }
+    private void gap(String label, SideOutcome outcome, SideStops.Gap gap) {
+        row(
+                label,
+                (gap.least() < 0 ? "touches the tube of row " : "clears the tube of row ")
+                        + (outcome.tubeRow(gap) + 1)
+                        + " by "
+                        + length(Math.abs(gap.least()))
+                        + " "
+                        + at(gap.leastAt()));
     }
 
     /** Nothing unless trials were asked for. */

@@ -16,12 +16,12 @@ public final class ScenarioStudy {
     private final SideStudy left;
     private final SideStudy right;
 
-    ScenarioStudy(Build build, Scenario scenario, MeasuredPath leftPath, MeasuredPath rightPath) {
+    ScenarioStudy(Study study, Build build, Scenario scenario) {
         this.scenario = scenario;
-        this.leftPath = leftPath;
-        this.rightPath = rightPath;
-        left = SideStudy.of(build, scenario, Side.LEFT, leftPath.path());
-        right = SideStudy.of(build, scenario, Side.RIGHT, rightPath.path());
+        leftPath = study.path(Side.LEFT);
+        rightPath = study.path(Side.RIGHT);
+        left = SideStudy.of(build, scenario, Side.LEFT, study.corner(Side.LEFT));
+        right = SideStudy.of(build, scenario, Side.RIGHT, study.corner(Side.RIGHT));
     }
 
     /** One of its sides. */
@@ -34,7 +34,7 @@ public final class ScenarioStudy {
         return new ScenarioVerdict(verdict(left, leftPath), verdict(right, rightPath));
     }
 
-    private static Verdict verdict(SideStudy side, MeasuredPath measured) {
+    private Verdict verdict(SideStudy side, MeasuredPath measured) {
         PathFacts path = side.pathFacts(0).without(PathFacts.Unread.of(measured));
         if (!measured.mayGiveVerdict()) {
             path = path.ofTwoHeights();
@@ -42,7 +42,13 @@ public final class ScenarioStudy {
         if (measured.contradiction().exists()) {
             path = path.contradicting(measured.contradiction());
         }
-        return Verdict.of(SideFacts.of(path, side.shaftFacts()));
+        return Verdict.of(
+                SideFacts.of(path, side.shaftFacts()).with(side.travelFacts(clearanceAtBump())));
+    }
+
+    /** Ground clearance at full bump of the left wheel, mm; empty while it is not known. */
+    public OptionalDouble clearanceAtBump() {
+        return left.clearanceAtBump();
     }
 
     /** Distance between the wheels' centre planes at ride, mm; empty while it is not known. */

@@ -150,8 +150,8 @@ public enum SideSlot implements Slot {
                             ReadingWording.LISTED_BETWEEN,
                             ReadingWording.listed(contradiction(side), unit));
             case WEAKEST_PART -> side.strength().weakest().orElseThrow().part();
-            case BUMP_STOP -> side.travel().bump().orElseThrow().stop();
-            case DROOP_STOP -> side.travel().droop().orElseThrow().stop();
+            case BUMP_STOP -> side.travel().bump().orElseThrow().stop().words();
+            case DROOP_STOP -> side.travel().droop().orElseThrow().stop().words();
             default -> throw new IllegalStateException(this + " is not a name");
         };
     }

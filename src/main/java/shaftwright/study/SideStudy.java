@@ -19,6 +19,8 @@ import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.Steer;
 import shaftwright.suspension.Vector;
 import shaftwright.travel.ClearanceRule;
+import shaftwright.travel.LongestTravel;
+import shaftwright.travel.TravelRange;
 
 /**
  * One side of one scenario: where its flange and its travel are, and the shaft that follows. There
@@ -28,9 +30,13 @@ public final class SideStudy {
     /** Travels nearer than this count as equal, mm. */
     private static final double NEAR = 5e-7;
 
+    /** Ground clearances nearer than this count as equal, mm. */
+    private static final double SAME_CLEARANCE = 1e-3;
+
     private final Build build;
     private final Scenario scenario;
     private final Side side;
+    private final CornerStudy corner;
     private final HubPath path;
     private final WheelFigures wheel;
     private final InnerFlange flange;
@@ -39,11 +45,19 @@ public final class SideStudy {
     private final Optional<PathFacts.Beyond> beyond;
     private final Optional<SideResult> result;
 
-    private SideStudy(Build build, Scenario scenario, Side side, HubPath path) {
+    /** All worked out when they are first asked for: trials of many variants never do. */
+    private Optional<SideStops> stops;
+
+    private Optional<StopsAlone> stopsAlone;
+    private Optional<TravelRange> travelAllowed;
+    private Optional<LongestTravel> longestTravel;
+
+    private SideStudy(Build build, Scenario scenario, Side side, CornerStudy corner) {
         this.build = build;
         this.scenario = scenario;
         this.side = side;
-        this.path = path;
+        this.corner = corner;
+        path = corner.motion().path();
         wheel =
                 WheelFigures.of(
                         build.vehicle().clearance(),
@@ -59,12 +73,12 @@ public final class SideStudy {
     /**
      * Studies a side.
      *
-     * @param path where its hub goes
+     * @param corner where its hub goes, and among what
      * @throws shaftwright.units.ContradictionException if no shaft can join the joints' centres
      *     somewhere, or the path has no lateral reach
      */
-    public static SideStudy of(Build build, Scenario scenario, Side side, HubPath path) {
-        return new SideStudy(build, scenario, side, path);
+    public static SideStudy of(Build build, Scenario scenario, Side side, CornerStudy corner) {
+        return new SideStudy(build, scenario, side, corner);
     }
 
     private InnerFlange movedFlange() {
@@ -212,6 +226,81 @@ public final class SideStudy {
                         + ride.reach()
                         + scenario.hubShift()
                         + offset.getAsDouble() * SideSetup.stubAxis(ride).y());
+    }
+
+    /** What dampers, straps, bump stops and tubes make of it; empty without a shaft. */
+    public Optional<SideStops> stops() {
+        if (stops == null) {
+            stops = result.map(shaft -> new SideStops(corner, shaft.setup()));
+        }
+        return stops;
+    }
+
+    /** Where each thing would end its travel alone; empty without a shaft. */
+    public Optional<StopsAlone> stopsAlone() {
+        if (stopsAlone == null) {
+            stopsAlone =
+                    stops().map(
+                                    met ->
+                                            new StopsAlone(
+                                                    result.orElseThrow(),
+                                                    corner,
+                                                    met,
+                                                    clearanceRule()));
+        }
+        return stopsAlone;
+    }
+
+    private Optional<ClearanceRule> clearanceRule() {
+        OptionalDouble wanted = scenario.travel().bump().clearance();
+        return wanted.isPresent() ? wheel.leaving(wanted.getAsDouble()) : Optional.empty();
+    }
+
+    /** Travel that its shaft allows, whatever is wanted; empty without a shaft. */
+    public Optional<TravelRange> travelAllowed() {
+        if (travelAllowed == null) {
+            travelAllowed = stops().map(met -> TravelRange.of(result.orElseThrow(), met.ends()));
+        }
+        return travelAllowed;
+    }
+
+    /** Longest travel that any shaft from the blanks allows; empty when there is none. */
+    public Optional<LongestTravel> longestTravel() {
+        if (longestTravel == null) {
+            longestTravel =
+                    stops().flatMap(
+                                    met ->
+                                            LongestTravel.of(
+                                                    result.orElseThrow().setup(),
+                                                    lengthRule(),
+                                                    stock().ring(),
+                                                    stock().blanks(),
+                                                    met.ends()));
+        }
+        return longestTravel;
+    }
+
+    /**
+     * What else than the shaft ends its travel, as a verdict needs it.
+     *
+     * @param clearanceAtBump ground clearance at full bump, mm, empty while it is not known
+     */
+    public TravelFacts travelFacts(OptionalDouble clearanceAtBump) {
+        TravelFacts free = TravelFacts.FREE.with(tooLow(clearanceAtBump));
+        return stops().map(met -> free.with(met, bump(), droop())).orElse(free);
+    }
+
+    /** A bump limit by the clearance rule leaves what is wanted. */
+    private Optional<TravelFacts.Clearance> tooLow(OptionalDouble atBump) {
+        BumpRule rule = scenario.travel().bump();
+        if (rule instanceof BumpRule.Clearance
+                || rule.clearance().isEmpty()
+                || atBump.isEmpty()
+                || !(rule.clearance().getAsDouble() - atBump.getAsDouble() > SAME_CLEARANCE)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new TravelFacts.Clearance(atBump.getAsDouble(), rule.clearance().getAsDouble()));
     }
 
     /** Whether it is computed and inside its path, nothing said of the path's readings. */

@@ -2,10 +2,12 @@ package shaftwright.study;
 
 import java.util.List;
 import shaftwright.build.Build;
+import shaftwright.build.Corner;
 import shaftwright.build.Readings;
 import shaftwright.build.Scenario;
 import shaftwright.build.Side;
 import shaftwright.suspension.MeasuredPath;
+import shaftwright.travel.WheelMotion;
 
 /**
  * What follows from a build: the hub's path on each side, and every scenario's shafts with the
@@ -15,6 +17,8 @@ public final class Study {
     private final Build build;
     private final MeasuredPath left;
     private final MeasuredPath right;
+    private final CornerStudy leftCorner;
+    private final CornerStudy rightCorner;
 
     private Study(Build build) {
         this.build = build;
@@ -23,6 +27,9 @@ public final class Study {
                 build.right().readings().equals(build.left().readings())
                         ? left
                         : path(build.right().readings());
+        leftCorner = corner(build.left(), left);
+        rightCorner =
+                build.right().equals(build.left()) ? leftCorner : corner(build.right(), right);
     }
 
     /**
@@ -41,6 +48,17 @@ public final class Study {
                 readings.rideHeight(),
                 readings.innerHeight(),
                 readings.settings());
+    }
+
+    private static CornerStudy corner(Corner corner, MeasuredPath measured) {
+        return CornerStudy.of(
+                WheelMotion.measured(measured.path(), corner.readings().centreToDatum()),
+                corner.surroundings());
+    }
+
+    /** Where a side's wheel goes among its dampers and straps, whatever the shaft. */
+    public CornerStudy corner(Side side) {
+        return side == Side.LEFT ? leftCorner : rightCorner;
     }
 
     /** A side's hub path and how far its readings can be trusted. */
@@ -63,6 +81,6 @@ public final class Study {
     }
 
     private ScenarioStudy of(Scenario scenario) {
-        return new ScenarioStudy(build, scenario, left, right);
+        return new ScenarioStudy(this, build, scenario);
     }
 }

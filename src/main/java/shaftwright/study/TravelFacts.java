@@ -2,6 +2,9 @@ package shaftwright.study;
 
 import java.util.Optional;
 import shaftwright.shaft.Binding;
+import shaftwright.travel.BootGap;
+import shaftwright.travel.TravelEnds;
+import shaftwright.travel.TravelStop;
 
 /**
  * What else than the shaft ends the travel that is wanted; mm.
@@ -30,14 +33,37 @@ public record TravelFacts(
     /**
      * A travel that ends before the wanted one.
      *
-     * @param stop what ends it, such as "strap tight"
+     * @param stop what ends it
      * @param at travel, mm, positive in bump
      * @param wanted travel, mm, positive in bump
      */
-    public record EarlyEnd(String stop, double at, double wanted) {}
+    public record EarlyEnd(TravelStop stop, double at, double wanted) {
+        private static EarlyEnd of(TravelEnds.End end, double wanted) {
+            return new EarlyEnd(end.stop(), end.travel(), wanted);
+        }
+    }
 
     /** Ground clearance at full bump, and what is wanted. */
     public record Clearance(double atBump, double wanted) {}
+
+    /** These with what is left of the ground clearance, where that is too little. */
+    TravelFacts with(Optional<Clearance> tooLow) {
+        return new TravelFacts(bump, droop, tooLow, innerBoot, outerBoot);
+    }
+
+    /** These with what dampers, straps and tubes make of a wanted travel, mm. */
+    TravelFacts with(SideStops stops, double wantedBump, double wantedDroop) {
+        return new TravelFacts(
+                stops.earlyUp().map(end -> EarlyEnd.of(end, wantedBump)),
+                stops.earlyDown().map(end -> EarlyEnd.of(end, wantedDroop)),
+                ground,
+                stops.gap(BootGap.End.INNER).map(TravelFacts::binding),
+                stops.gap(BootGap.End.OUTER).map(TravelFacts::binding));
+    }
+
+    private static Binding binding(SideStops.Gap gap) {
+        return new Binding(gap.least(), 0, gap.leastAt());
+    }
 
     static boolean touches(Optional<Binding> gap) {
         return gap.isPresent() && gap.get().value() < 0;

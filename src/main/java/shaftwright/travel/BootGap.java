@@ -1,5 +1,6 @@
 package shaftwright.travel;
 
+import java.util.Optional;
 import shaftwright.suspension.HubAxes;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.Steer;
@@ -38,7 +39,11 @@ public record BootGap(double gap, double travel, double along) {
     }
 
     /** A tube by both ends of its axis, radius in mm. */
-    public record Tube(CarriedPoint a, CarriedPoint b, double radius) {}
+    public record Tube(CarriedPoint a, CarriedPoint b, double radius) {
+        public Tube {
+            Require.notNegative("radius of a tube", radius);
+        }
+    }
 
     /**
      * Where the joint centres lie, and what moves the outer one with all that is fast to the hub.
@@ -94,17 +99,14 @@ public record BootGap(double gap, double travel, double along) {
      */
     public static double clearUpTo(
             Motion motion, Centres centres, Boot boot, Tube tube, double limit) {
-        TravelEnds.End end =
-                new TravelWalk(limit, STEP)
-                        .endOrNull(
-                                new TravelWalk.Stops() {
-                                    @Override
-                                    public TravelStop stopOrNull(double travel) {
-                                        double gap = at(motion, centres, boot, tube, travel).gap;
-                                        return gap >= 0 ? null : TravelStop.BOOT_TOUCHES;
-                                    }
-                                });
-        return end == null ? Double.POSITIVE_INFINITY : Math.abs(end.travel());
+        return new TravelWalk(limit, STEP)
+                .reach(
+                        travel ->
+                                Optional.of(TravelStop.BOOT_TOUCHES)
+                                        .filter(
+                                                stop ->
+                                                        at(motion, centres, boot, tube, travel).gap
+                                                                < 0));
     }
 
     private static BootGap lesser(BootGap one, BootGap other) {

@@ -36,6 +36,11 @@ public record ClearanceRule(double clearanceAtRide, double radiusGain, double wa
         return travel;
     }
 
+    /** Travel that leaves what is wanted, mm; not positive when none is left. */
+    public double limit(HubPath path) {
+        return steps(path).get(STEPS - 1);
+    }
+
     /** Ground clearance at a travel, mm. */
     public double clearance(HubPath path, double travel) {
         double rise = travel - arm * (sinCamber(path, travel) - sinCamber(path, 0));

@@ -109,7 +109,7 @@ final class LongestTravelSearch {
 
     private void add(List<Trial> trials, ShaftLength length) {
         ShaftWalk walk = walk(length);
-        if (walk.stopOrNull(ride) == null) {
+        if (walk.at(ride).isEmpty()) {
             trials.add(new Trial(length, way(walk, down, ends.low()), way(walk, up, ends.high())));
         }
     }
@@ -121,13 +121,15 @@ final class LongestTravelSearch {
     private static Way way(ShaftWalk walk, List<Position> steps, double end) {
         double good = 0;
         for (Position position : steps) {
-            TravelStop stop = walk.stopOrNull(position);
-            if (stop != null) {
+            Optional<TravelStop> stop = walk.at(position);
+            if (stop.isPresent()) {
                 return new Way(good, position.travel(), stop);
             }
             good = position.travel();
         }
-        return good == end ? new Way(end, end, null) : new Way(good, good, TravelStop.HEIGHTS);
+        return good == end
+                ? new Way(end, end, Optional.empty())
+                : new Way(good, good, Optional.of(TravelStop.HEIGHTS));
     }
 
     /** Those that promise most first, until none can be better than what was found. */
@@ -138,14 +140,11 @@ final class LongestTravelSearch {
                     && trial.most() < best.get(0).range().total() - TravelRange.PRECISION) {
                 return;
             }
-            CutPlan plan = planOrNull(trial.length);
-            if (plan != null) {
-                keep(new LongestTravel(range(trial), plan));
-            }
+            plan(trial.length).ifPresent(plan -> keep(new LongestTravel(range(trial), plan)));
         }
     }
 
-    private CutPlan planOrNull(ShaftLength length) {
+    private Optional<CutPlan> plan(ShaftLength length) {
         LengthChoice choice =
                 new LengthChoice(
                         near(length, -SAME_LENGTH),
@@ -154,7 +153,7 @@ final class LongestTravelSearch {
                         length,
                         Rounded.TO_INCREMENT);
         ShaftOrder order = new ShaftOrder(choice, setup.inner(), setup.outer(), ring);
-        return BlankReview.best(BlankReview.all(blanks, order), OptionalInt.empty()).orElse(null);
+        return BlankReview.best(BlankReview.all(blanks, order), OptionalInt.empty());
     }
 
     private ShaftLength near(ShaftLength length, double more) {
@@ -168,12 +167,7 @@ final class LongestTravelSearch {
     }
 
     private static End end(ShaftWalk walk, Way way, End last) {
-        if (way.stop == null) {
-            return last;
-        }
-        return way.good == way.bad
-                ? new End(way.good, way.stop)
-                : TravelWalk.halved(way.good, way.bad, way.stop, walk);
+        return way.stop.map(stop -> TravelWalk.halved(way.good, way.bad, stop, walk)).orElse(last);
     }
 
     /** All that allow the same travel are kept. */
@@ -226,9 +220,9 @@ final class LongestTravelSearch {
      *
      * @param good the last step without a stop
      * @param bad the one after it, or the end itself
-     * @param stop what is met at it, null when the end was reached
+     * @param stop what is met at it, empty when the end was reached
      */
-    private record Way(double good, double bad, TravelStop stop) {
+    private record Way(double good, double bad, Optional<TravelStop> stop) {
         double most() {
             return Math.abs(bad);
         }

@@ -1,5 +1,6 @@
 package shaftwright.travel;
 
+import java.util.Optional;
 import shaftwright.units.Require;
 
 /**
@@ -63,12 +64,29 @@ public record Restraint(Span span, Kind kind, double shortest, double longest) {
         }
     }
 
-    /** What stops the wheel at this length, null when nothing does. */
-    private TravelStop stopOrNull(double length) {
+    /** A damper by the lengths to which it closes and opens, mm. */
+    public static Restraint damper(Span span, double closed, double open) {
+        return new Restraint(span, Kind.DAMPER, closed, open);
+    }
+
+    /** A limit strap by its length when taut, mm. */
+    public static Restraint strap(Span span, double taut) {
+        return new Restraint(span, Kind.STRAP, 0, taut);
+    }
+
+    /** A bump stop by the length between its seats when it is squeezed flat, mm. */
+    public static Restraint bumpStop(Span span, double flat) {
+        return new Restraint(span, Kind.BUMP_STOP, flat, Double.POSITIVE_INFINITY);
+    }
+
+    /** What stops the wheel at this length, empty when nothing does. */
+    private Optional<TravelStop> stop(double length) {
         if (kind.closes() && length < shortest - NO_LENGTH) {
-            return kind.tooShort;
+            return Optional.of(kind.tooShort);
         }
-        return kind.opens() && length > longest + NO_LENGTH ? kind.tooLong : null;
+        return kind.opens() && length > longest + NO_LENGTH
+                ? Optional.of(kind.tooLong)
+                : Optional.empty();
     }
 
     /**
@@ -79,21 +97,15 @@ public record Restraint(Span span, Kind kind, double shortest, double longest) {
      * @throws IllegalArgumentException if the motion does not reach the ends given
      */
     public TravelEnds within(TravelEnds ends, Motion motion) {
-        TravelStop atRide = stopOrNull(span.lengthAt(motion, 0));
-        if (atRide != null) {
-            return TravelEnds.metAtRide(atRide);
-        }
-        return ends.nearer(walk(ends.low(), motion), walk(ends.high(), motion));
+        Optional<TravelStop> atRide = stop(span.lengthAt(motion, 0));
+        return atRide.isPresent()
+                ? TravelEnds.metAtRide(atRide.get())
+                : new TravelEnds(walk(ends.down(), motion), walk(ends.up(), motion));
     }
 
-    private TravelEnds.End walk(double limit, Motion motion) {
-        return new TravelWalk(limit, STEP)
-                .endOrNull(
-                        new TravelWalk.Stops() {
-                            @Override
-                            public TravelStop stopOrNull(double travel) {
-                                return Restraint.this.stopOrNull(span.lengthAt(motion, travel));
-                            }
-                        });
+    private TravelEnds.End walk(TravelEnds.End last, Motion motion) {
+        return new TravelWalk(last.travel(), STEP)
+                .end(travel -> stop(span.lengthAt(motion, travel)))
+                .orElse(last);
     }
 }

@@ -1,6 +1,7 @@
 package shaftwright.travel;
 
 import java.util.List;
+import java.util.Optional;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.Position;
 import shaftwright.shaft.SideSetup;
@@ -37,8 +38,10 @@ record ShaftWalk(SideSetup setup, double spacing, Keep keep) implements TravelWa
     }
 
     @Override
-    public TravelStop stopOrNull(double travel) {
-        return reaches(setup, travel) ? stopOrNull(Position.of(setup, travel)) : TravelStop.HEIGHTS;
+    public Optional<TravelStop> at(double travel) {
+        return reaches(setup, travel)
+                ? at(Position.of(setup, travel))
+                : Optional.of(TravelStop.HEIGHTS);
     }
 
     /** Whether the path has a lateral reach there. */
@@ -48,65 +51,59 @@ record ShaftWalk(SideSetup setup, double spacing, Keep keep) implements TravelWa
     }
 
     /** The same at a position that was worked out before. */
-    TravelStop stopOrNull(Position position) {
+    Optional<TravelStop> at(Position position) {
         boolean touching = keep == Keep.NOTHING;
-        if (meets(TravelStop.BOTTOMS, position, null)) {
-            return touching ? TravelStop.BOTTOMS : TravelStop.MARGIN_INWARD;
+        if (meets(TravelStop.BOTTOMS, position, Optional.empty())) {
+            return Optional.of(touching ? TravelStop.BOTTOMS : TravelStop.MARGIN_INWARD);
         }
         if (lessThanShortest(position)) {
-            if (touching) {
-                return TravelStop.PULLS_OUT;
-            }
-            return position.softStopBinds() ? TravelStop.SOFT_STOP : TravelStop.MARGIN_OUTWARD;
+            return Optional.of(touching ? TravelStop.PULLS_OUT : tooShort(position));
         }
-        FittedPosition fitted = fittedOrNull(position);
-        if (fitted == null) {
-            return TravelStop.PULLS_OUT;
+        Optional<FittedPosition> fitted = fitted(position);
+        if (fitted.isEmpty()) {
+            return Optional.of(TravelStop.PULLS_OUT);
         }
-        for (TravelStop stop : ONCE_IN) {
-            if (meets(stop, position, fitted)) {
-                return stop;
-            }
-        }
-        return null;
+        return ONCE_IN.stream().filter(stop -> meets(stop, position, fitted)).findFirst();
+    }
+
+    private static TravelStop tooShort(Position position) {
+        return position.softStopBinds() ? TravelStop.SOFT_STOP : TravelStop.MARGIN_OUTWARD;
     }
 
     /**
-     * The position with the shaft in, null where no equal push reaches so far: with axes near a
+     * The position with the shaft in, empty where no equal push reaches so far: with axes near a
      * right angle the joints come apart.
      */
-    FittedPosition fittedOrNull(Position position) {
+    Optional<FittedPosition> fitted(Position position) {
         return position.line().reaches(spacing)
-                ? FittedPosition.of(setup, position, spacing)
-                : null;
+                ? Optional.of(FittedPosition.of(setup, position, spacing))
+                : Optional.empty();
     }
 
     /**
      * Whether a stop is met at a position, whatever others are.
      *
-     * @param fittedOrNull the same with the shaft in, null where it cannot be: only pull-out is met
+     * @param fitted the same with the shaft in, empty where it cannot be: only pull-out is met
      *     there, and bottoming looks at the position alone
      */
-    boolean meets(TravelStop stop, Position position, FittedPosition fittedOrNull) {
+    boolean meets(TravelStop stop, Position position, Optional<FittedPosition> fitted) {
         if (stop == TravelStop.BOTTOMS) {
             double longest =
                     keep == Keep.NOTHING ? position.inward().spacing() : position.longest();
             return longest - spacing < -NO_LENGTH;
         }
         if (stop == TravelStop.PULLS_OUT) {
-            return fittedOrNull == null || lessThanShortest(position);
+            return fitted.isEmpty() || lessThanShortest(position);
         }
-        if (fittedOrNull == null) {
-            return false;
-        }
+        return fitted.isPresent() && meets(stop, fitted.get());
+    }
+
+    private boolean meets(TravelStop stop, FittedPosition fitted) {
         return switch (stop) {
-            case SOFT_STOP -> fittedOrNull.softReserve() < -NO_LENGTH;
-            case TOUCHES_CUP ->
-                    Math.min(fittedOrNull.innerMouth(), fittedOrNull.outerMouth()) < -NO_LENGTH;
-            case INNER_ANGLE ->
-                    fittedOrNull.innerAngle() - setup.inner().joint().angleMax() > NO_ANGLE;
-            case OUTER_ANGLE ->
-                    fittedOrNull.outerAngle() - setup.outer().joint().angleMax() > NO_ANGLE;
+            case SOFT_STOP -> fitted.softReserve() < -NO_LENGTH;
+            case TOUCHES_CUP -> Math.min(fitted.innerMouth(), fitted.outerMouth()) < -NO_LENGTH;
+            case INNER_ANGLE -> fitted.innerAngle() - setup.inner().joint().angleMax() > NO_ANGLE;
+            case OUTER_ANGLE -> fitted.outerAngle() - setup.outer().joint().angleMax() > NO_ANGLE;
             default -> throw new IllegalArgumentException("no stop of a shaft: " + stop.words());
         };
     }
@@ -118,7 +115,6 @@ record ShaftWalk(SideSetup setup, double spacing, Keep keep) implements TravelWa
 
     /** Last travel one way that meets no stop, and the stop beyond it. */
     End end(End last) {
-        End met = new TravelWalk(last.travel(), TravelRange.STEP).endOrNull(this);
-        return met == null ? last : met;
+        return new TravelWalk(last.travel(), TravelRange.STEP).end(this).orElse(last);
     }
 }

@@ -1,8 +1,10 @@
 package shaftwright.travel;
 
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.Position;
 import shaftwright.shaft.SideSetup;
@@ -39,19 +41,14 @@ public record StopAlone(double up, double down) {
      * @param spacing of its race centres, mm
      */
     public static Map<TravelStop, StopAlone> of(SideSetup setup, double spacing) {
-        Walk walk = new Walk(new ShaftWalk(setup, spacing, ShaftWalk.Keep.NOTHING));
-        Map<TravelStop, Double> up = walk.met(setup.path().tMax());
-        Map<TravelStop, Double> down = walk.met(setup.path().tMin());
+        ShaftWalk shaft = new ShaftWalk(setup, spacing, ShaftWalk.Keep.NOTHING);
+        Way up = Way.to(setup.path().tMax(), shaft);
+        Way down = Way.to(setup.path().tMin(), shaft);
         Map<TravelStop, StopAlone> stops = new EnumMap<>(TravelStop.class);
         for (TravelStop stop : OF_SHAFT) {
-            stops.put(
-                    stop,
-                    new StopAlone(
-                            up.getOrDefault(stop, Double.POSITIVE_INFINITY),
-                            down.getOrDefault(stop, Double.POSITIVE_INFINITY)));
-        }
-        if (isHard(setup)) {
-            stops.remove(TravelStop.SOFT_STOP);
+            if (stop != TravelStop.SOFT_STOP || !isHard(setup)) {
+                stops.put(stop, new StopAlone(up.reach(stop), down.reach(stop)));
+            }
         }
         return stops;
     }
@@ -65,51 +62,49 @@ public record StopAlone(double up, double down) {
         return new StopAlone(Math.min(up, that.up), Math.min(down, that.down));
     }
 
-    private record Walk(ShaftWalk shaft) {
-        Map<TravelStop, Double> met(double limit) {
-            TravelWalk walk = new TravelWalk(limit, STEP);
-            Map<TravelStop, Double> met = new EnumMap<>(TravelStop.class);
-            double good = 0;
-            double next = 0;
-            while (true) {
-                boolean apart = !look(good, next, met);
-                if (apart || next == limit) {
-                    return met;
+    /**
+     * One way from ride as far as a shaft can be in at all, which all stops are looked for on.
+     *
+     * @param steps by their travels
+     * @param limit the last of them, mm
+     */
+    private record Way(ShaftWalk shaft, Map<Double, Step> steps, double limit) {
+        static Way to(double end, ShaftWalk shaft) {
+            Map<Double, Step> steps = new HashMap<>();
+            double limit = 0;
+            for (double travel : new TravelWalk(end, STEP).travels()) {
+                if (!ShaftWalk.reaches(shaft.setup(), travel)) {
+                    break;
                 }
-                good = next;
-                next = walk.next(good);
+                Step step = Step.of(shaft, travel);
+                steps.put(travel, step);
+                limit = travel;
+                if (step.fitted.isEmpty()) {
+                    break;
+                }
             }
+            return new Way(shaft, steps, limit);
         }
 
-        /** Whether a shaft can be in there at all. */
-        private boolean look(double clear, double travel, Map<TravelStop, Double> met) {
-            if (!ShaftWalk.reaches(shaft.setup(), travel)) {
-                return false;
-            }
+        double reach(TravelStop stop) {
+            return steps.isEmpty()
+                    ? Double.POSITIVE_INFINITY
+                    : new TravelWalk(limit, STEP)
+                            .reach(travel -> Optional.of(stop).filter(s -> meets(s, travel)));
+        }
+
+        private boolean meets(TravelStop stop, double travel) {
+            Step known = steps.get(travel);
+            Step step = known == null ? Step.of(shaft, travel) : known;
+            return shaft.meets(stop, step.position, step.fitted);
+        }
+    }
+
+    /** A travel with the shaft in, where it can be. */
+    private record Step(Position position, Optional<FittedPosition> fitted) {
+        static Step of(ShaftWalk shaft, double travel) {
             Position position = Position.of(shaft.setup(), travel);
-            FittedPosition fitted = shaft.fittedOrNull(position);
-            for (TravelStop stop : OF_SHAFT) {
-                if (!met.containsKey(stop) && shaft.meets(stop, position, fitted)) {
-                    met.put(stop, Math.abs(narrowed(stop, clear, travel)));
-                }
-            }
-            return fitted != null;
-        }
-
-        private double narrowed(TravelStop stop, double clear, double travel) {
-            return TravelWalk.halved(
-                            clear,
-                            travel,
-                            stop,
-                            new TravelWalk.Stops() {
-                                @Override
-                                public TravelStop stopOrNull(double between) {
-                                    Position position = Position.of(shaft.setup(), between);
-                                    FittedPosition fitted = shaft.fittedOrNull(position);
-                                    return shaft.meets(stop, position, fitted) ? stop : null;
-                                }
-                            })
-                    .travel();
+            return new Step(position, shaft.fitted(position));
         }
     }
 }

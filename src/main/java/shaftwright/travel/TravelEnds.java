@@ -66,7 +66,7 @@ public record TravelEnds(End down, End up) {
     public TravelEnds stoppedBy(TravelEnds that) {
         boolean down = that.down.stop.isRestraint() && that.low() >= low();
         boolean up = that.up.stop.isRestraint() && that.high() <= high();
-        return nearer(down ? that.down : null, up ? that.up : null);
+        return new TravelEnds(down ? that.down : this.down, up ? that.up : this.up);
     }
 
     /** These, or where a stop is met before, were it the only one. */
@@ -74,11 +74,5 @@ public record TravelEnds(End down, End up) {
         return new TravelEnds(
                 -alone.down() > low() ? new End(-alone.down(), stop) : down,
                 alone.up() < high() ? new End(alone.up(), stop) : up);
-    }
-
-    /** These, or nearer ones where there are such. */
-    TravelEnds nearer(End downOrNull, End upOrNull) {
-        return new TravelEnds(
-                downOrNull == null ? down : downOrNull, upOrNull == null ? up : upOrNull);
     }
 }

@@ -1,5 +1,6 @@
 package shaftwright.travel;
 
+import java.util.Optional;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.SideSetup;
 import shaftwright.travel.TravelEnds.End;
@@ -44,10 +45,10 @@ public record TravelRange(
      */
     private static TravelRange of(SideSetup setup, double spacing, TravelEnds ends) {
         ShaftWalk walk = new ShaftWalk(setup, spacing, ShaftWalk.Keep.NOTHING);
-        TravelStop shaft = walk.stopOrNull(0);
-        TravelStop atRide = shaft == null && ends.metAtRide() ? ends.up().stop() : shaft;
-        if (atRide != null) {
-            return new TravelRange(true, 0, atRide, 0, atRide);
+        Optional<TravelStop> atRide =
+                walk.at(0).or(() -> Optional.of(ends.up().stop()).filter(stop -> ends.metAtRide()));
+        if (atRide.isPresent()) {
+            return new TravelRange(true, 0, atRide.get(), 0, atRide.get());
         }
         return between(walk.end(ends.down()), walk.end(ends.up()));
     }

@@ -1,5 +1,8 @@
 package shaftwright.travel;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import shaftwright.travel.TravelEnds.End;
 
 /**
@@ -13,31 +16,40 @@ import shaftwright.travel.TravelEnds.End;
 record TravelWalk(double limit, double step) {
     /** What may be met. */
     interface Stops {
-        /** What is in the way at this travel, null when nothing is. */
-        TravelStop stopOrNull(double travel);
+        /** What is in the way at this travel, empty when nothing is. */
+        Optional<TravelStop> at(double travel);
     }
 
-    /** The travel of the next step, at most the limit. */
-    double next(double travel) {
-        return Math.signum(limit) * Math.min(Math.abs(travel) + step, Math.abs(limit));
+    /** Ride, each step, and the limit. */
+    List<Double> travels() {
+        List<Double> travels = new ArrayList<>();
+        double size = 0;
+        travels.add(size);
+        while (size < Math.abs(limit)) {
+            size = Math.min(size + step, Math.abs(limit));
+            travels.add(Math.signum(limit) * size);
+        }
+        return travels;
     }
 
     /**
-     * Last travel before something is met, 0 where that is so at ride, and what; null for never.
+     * Last travel before something is met, 0 where that is so at ride, and what; empty if never.
      */
-    End endOrNull(Stops stops) {
-        double good = 0;
-        double next = 0;
-        TravelStop stop = stops.stopOrNull(next);
-        while (stop == null) {
-            if (next == limit) {
-                return null;
+    Optional<End> end(Stops stops) {
+        double clear = 0;
+        for (double travel : travels()) {
+            Optional<TravelStop> met = stops.at(travel);
+            if (met.isPresent()) {
+                return Optional.of(halved(clear, travel, met.get(), stops));
             }
-            good = next;
-            next = next(good);
-            stop = stops.stopOrNull(next);
+            clear = travel;
         }
-        return halved(good, next, stop, stops);
+        return Optional.empty();
+    }
+
+    /** The same when only one thing is looked for: how far from ride, infinity if never. */
+    double reach(Stops stops) {
+        return end(stops).map(end -> Math.abs(end.travel())).orElse(Double.POSITIVE_INFINITY);
     }
 
     /** The end between a travel that is clear and one at which this stop is met. */
@@ -47,12 +59,12 @@ record TravelWalk(double limit, double step) {
         TravelStop stop = metThere;
         while (Math.abs(bad - good) > TravelRange.PRECISION) {
             double middle = (good + bad) / 2;
-            TravelStop there = stops.stopOrNull(middle);
-            if (there == null) {
+            Optional<TravelStop> there = stops.at(middle);
+            if (there.isEmpty()) {
                 good = middle;
             } else {
                 bad = middle;
-                stop = there;
+                stop = there.get();
             }
         }
         return new End(good, stop);

@@ -6,6 +6,7 @@ import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.contract.RestraintInputs;
+import shaftwright.study.SideStops;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.Restraint;
 
@@ -58,7 +59,7 @@ final class RestraintCheck {
     private void restraint(int row) {
         carrier("restraint_carried_by", row);
         points(row, "restraint_fixed", "restraint_moving");
-        Restraint.Kind kind = SideRestraints.kind(inputs, row);
+        Restraint.Kind kind = RestraintRows.kind(inputs, row);
         double shortest = inputs.number("restraint_shortest", Side.LEFT, row);
         double longest = inputs.number("restraint_longest", Side.LEFT, row);
         boolean known =
@@ -106,8 +107,7 @@ final class RestraintCheck {
         String word = inputs.text(column, index(row));
         for (Side side : Side.values()) {
             SidePath path = sizing.path(side);
-            if (path.chosen().isPresent()
-                    && !path.restraints().carries(RestraintInputs.part(word))) {
+            if (path.chosen().isPresent() && !path.linkage().carries(RestraintInputs.part(word))) {
                 add(
                         false,
                         column,
@@ -134,24 +134,28 @@ final class RestraintCheck {
             return;
         }
         for (ScenarioOutcome scenario : sizing.scenarios()) {
-            SideStops stops = scenario.side(side).stopsOrNull();
-            if (stops != null) {
-                early(scenario, side, stops);
-                for (BootGap.End end : BootGap.End.values()) {
-                    touching(scenario, side, end, stops.gapOrNull(end));
-                }
-            }
+            SideOutcome outcome = scenario.side(side);
+            outcome.stops()
+                    .ifPresent(
+                            stops -> {
+                                early(scenario, side, stops);
+                                for (BootGap.End end : BootGap.End.values()) {
+                                    stops.gap(end)
+                                            .filter(gap -> gap.least() < 0)
+                                            .ifPresent(gap -> touching(scenario, side, end, gap));
+                                }
+                            });
         }
     }
 
     /** Both ways are said in one sentence, beside what sets the bump when that is cut short. */
     private void early(ScenarioOutcome scenario, Side side, SideStops stops) {
-        if (stops.earlyUpOrNull() != null) {
+        if (stops.earlyUp().isPresent()) {
             boolean clearance =
                     inputs.text("bump_rule", new Index(side, scenario.number(), 0))
                             .equalsIgnoreCase("clearance");
             early(scenario, side, clearance ? "clearance_wanted" : "bump_limit", stops);
-        } else if (stops.earlyDownOrNull() != null) {
+        } else if (stops.earlyDown().isPresent()) {
             early(scenario, side, "droop_limit", stops);
         }
     }
@@ -161,28 +165,25 @@ final class RestraintCheck {
                 scenario,
                 side,
                 cell,
-                stops.sentence(),
+                StopSentence.of(stops, scenario.side(side), sizing),
                 cell.equals("clearance_wanted")
                         ? "more clearance, or other lengths of dampers and straps"
                         : "less travel, or other lengths of dampers and straps");
     }
 
     private void touching(ScenarioOutcome scenario, Side side, BootGap.End end, SideStops.Gap gap) {
-        if (gap != null && gap.least() < 0) {
-            boolean inner = end == BootGap.End.INNER;
-            scenario(
-                    scenario,
-                    side,
-                    inner ? "boot_inner" : "boot_outer",
-                    "a boot that touches the tube of row "
-                            + (gap.tube() + 1)
-                            + " by "
-                            + inputs.shownLength(-gap.least())
-                            + " at "
-                            + inputs.shownLength(Math.abs(gap.leastAt()))
-                            + (gap.leastAt() > 0 ? " bump" : " droop"),
-                    "a gap all over the travel");
-        }
+        scenario(
+                scenario,
+                side,
+                end == BootGap.End.INNER ? "boot_inner" : "boot_outer",
+                "a boot that touches the tube of row "
+                        + (scenario.side(side).tubeRow(gap) + 1)
+                        + " by "
+                        + inputs.shownLength(-gap.least())
+                        + " at "
+                        + inputs.shownLength(Math.abs(gap.leastAt()))
+                        + (gap.leastAt() > 0 ? " bump" : " droop"),
+                "a gap all over the travel");
     }
 
     private void scenario(

@@ -23,7 +23,6 @@ import shaftwright.study.ScenarioStudy;
 import shaftwright.study.SetCost;
 import shaftwright.study.SideStudy;
 import shaftwright.study.WheelFigures;
-import shaftwright.suspension.HubPath;
 import shaftwright.tyre.TyreSize;
 import shaftwright.tyre.UnreadableTyreSizeException;
 import shaftwright.units.ContradictionException;
@@ -258,15 +257,18 @@ final class ScenarioReader {
             return SideOutcome.lacking(Sizing.UNUSED);
         }
         SidePath source = sizing.path(side, scenario);
-        Optional<HubPath> path = source.chosen();
-        if (!trouble.isEmpty() || path.isEmpty()) {
+        if (!trouble.isEmpty() || source.corner().isEmpty()) {
             String none = source.linkage().isChosen() ? Sizing.NO_LINKAGE : Sizing.NO_READINGS;
             String why = trouble.isEmpty() ? none : trouble;
             return SideOutcome.lacking(why);
         }
         try {
             SideStudy study =
-                    SideStudy.of(sizing.build(), scenario(scenario, picks, tyre), side, path.get());
+                    SideStudy.of(
+                            sizing.build(),
+                            scenario(scenario, picks, tyre),
+                            side,
+                            source.corner().get());
             return new SideOutcome(study, rows(picks), sizing.doubts(), source);
         } catch (ContradictionException e) {
             contradiction(scenario, side, e.getMessage());
@@ -294,8 +296,6 @@ final class ScenarioReader {
         return new SideOutcome.Rows(
                 picks.innerJoint(),
                 picks.outerJoint(),
-                picks.innerBoot(),
-                picks.outerBoot(),
                 firstAngle(picks.innerJoint()),
                 firstAngle(picks.outerJoint()));
     }

@@ -24,6 +24,7 @@ import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.OffsetEstimate;
 import shaftwright.suspension.UnusableLinkageException;
 import shaftwright.suspension.Vector;
+import shaftwright.travel.WheelMotion;
 
 /**
  * One side's linkage by its typed points, its path when it has one, and how that agrees with the
@@ -274,6 +275,25 @@ public final class SideLinkage {
     /** The linkage, when its points make one. */
     public Optional<Linkage> linkage() {
         return Optional.ofNullable(linkage);
+    }
+
+    /** Whether something moves points that are fast to this part. */
+    boolean carries(String part) {
+        return part.equals(Linkage.FRAME)
+                || part.equals(Linkage.HUB)
+                || (path != null
+                        && linkage.members().stream()
+                                .anyMatch(member -> member.name().equals(part)));
+    }
+
+    /** The wheel along its path with the readings' doubt, when there is one. */
+    Optional<WheelMotion> motion() {
+        return doubtedPath().map(doubted -> WheelMotion.ofLinkage(doubted, linkage, path));
+    }
+
+    /** A motion along another path, with points carried by this where it was solved. */
+    WheelMotion carrying(WheelMotion motion) {
+        return path == null ? motion : motion.carriedBy(linkage, path);
     }
 
     /** Its path, when it has one. */

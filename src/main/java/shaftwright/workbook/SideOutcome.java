@@ -9,15 +9,15 @@ import shaftwright.shaft.SideResult;
 import shaftwright.study.PathFacts;
 import shaftwright.study.ShaftFacts;
 import shaftwright.study.SideFacts;
+import shaftwright.study.SideStops;
 import shaftwright.study.SideStudy;
+import shaftwright.study.StopsAlone;
+import shaftwright.study.TravelFacts;
 import shaftwright.study.Verdict;
-import shaftwright.travel.BootGap;
 import shaftwright.travel.ClearanceRule;
 import shaftwright.travel.LongestTravel;
-import shaftwright.travel.StopAlone;
-import shaftwright.travel.TravelEnds;
+import shaftwright.travel.Span;
 import shaftwright.travel.TravelRange;
-import shaftwright.travel.TravelStop;
 
 /**
  * One side of one scenario: its set-up where the inputs are complete, and its result where a length
@@ -28,17 +28,11 @@ public final class SideOutcome {
     public static final int BUMP_STEPS = ClearanceRule.STEPS;
 
     /**
-     * Rows of the parts tables, from 1, that a scenario picks; 0 for no boot.
+     * Rows of the joint table, from 1, that a scenario picks.
      *
      * @param innerFirstAngle first angle of the inner joint's travel limits, rad
      */
-    record Rows(
-            int innerJoint,
-            int outerJoint,
-            int innerBoot,
-            int outerBoot,
-            double innerFirstAngle,
-            double outerFirstAngle) {}
+    record Rows(int innerJoint, int outerJoint, double innerFirstAngle, double outerFirstAngle) {}
 
     /** What keeps it from being set up, empty when nothing does. */
     private final String notSetUp;
@@ -50,15 +44,10 @@ public final class SideOutcome {
     private final Doubts doubts;
     private final SidePath path;
 
-    /** All found when they are first asked for: trials of many variants never do. */
-    private TravelRange allowed;
-
-    private TravelEnds ends;
-    private StopAlone boots;
+    /** Both found when they are first asked for: trials of many variants never do. */
     private SlackChances chances;
+
     private Verdict shaftVerdict;
-    private SideStops stops;
-    private Optional<LongestTravel> longest;
 
     private SideOutcome(String notSetUp, SideStudy study, Rows rows, Doubts doubts, SidePath path) {
         this.notSetUp = notSetUp;
@@ -135,69 +124,44 @@ public final class SideOutcome {
         return path;
     }
 
-    /**
-     * How far the wheel could go whatever the shaft, and before a boot touches a tube; asked for
-     * only where there is a result. Moves the side's linkage, which is for one thread at a time.
-     */
-    TravelEnds ends() {
-        if (ends == null) {
-            boots = stopsOrNull().bootsOrNull();
-            ends =
-                    boots == null
-                            ? path.ends()
-                            : path.ends().stoppedBy(TravelStop.BOOT_TOUCHES, boots);
-        }
-        return ends;
+    /** Travel that the final shaft allows, empty when there is no result. */
+    public Optional<TravelRange> travelAllowed() {
+        return isSetUp() ? study.travelAllowed() : Optional.empty();
     }
 
-    /** Where a boot would touch a tube, likewise; null when neither is known. */
-    StopAlone bootsOrNull() {
-        ends();
-        return boots;
+    /** Longest travel that any shaft from the blanks allows, empty when there is none. */
+    public Optional<LongestTravel> longestTravel() {
+        return isSetUp() ? study.longestTravel() : Optional.empty();
     }
 
-    /** Travel that the final shaft allows, null when there is no result. */
-    public TravelRange travelAllowedOrNull() {
-        if (allowed == null && resultOrNull() != null) {
-            allowed = TravelRange.of(resultOrNull(), ends());
-        }
-        return allowed;
+    /** Where each thing would end the travel alone, empty when there is no result. */
+    public Optional<StopsAlone> stopsAlone() {
+        return isSetUp() ? study.stopsAlone() : Optional.empty();
+    }
+
+    /** What dampers, straps and tubes make of it, empty when there is no result. */
+    public Optional<SideStops> stops() {
+        return isSetUp() ? study.stops() : Optional.empty();
     }
 
     /**
-     * Longest travel that any shaft from the blanks allows, null when there is none; computed when
-     * first asked for.
+     * How long a damper, strap or bump stop gets over the wanted travel; empty when it could not be
+     * worked out, or not over all of that.
+     *
+     * @param row in its table, zero-based
      */
-    public LongestTravel longestTravelOrNull() {
-        if (longest == null && resultOrNull() != null) {
-            longest =
-                    LongestTravel.of(
-                            resultOrNull().setup(),
-                            study.lengthRule(),
-                            study.stock().ring(),
-                            study.stock().blanks(),
-                            ends());
-        }
-        return longest == null ? null : longest.orElse(null);
+    public Optional<Span.Course> course(int row) {
+        return stops().flatMap(met -> path.restraints().course(met, row));
     }
 
-    /** What dampers, straps and tubes make of it, null when there is no result. */
-    public SideStops stopsOrNull() {
-        if (stops == null && resultOrNull() != null) {
-            stops = path.restraints().of(this);
-        }
-        return stops;
+    /** Row of the tube that comes nearest to a boot, zero-based. */
+    public int tubeRow(SideStops.Gap gap) {
+        return path.restraints().tubeRow(gap);
     }
 
-    /** A size of the boot at an end from the boot table, mm, NaN when it is not known. */
-    public double bootSize(String column, BootGap.End end) {
-        int row = bootRow(end);
-        return row == 0 ? Double.NaN : path.restraints().boot(column, row);
-    }
-
-    /** Row, from 1, of the boot at an end, 0 when there is none. */
-    private int bootRow(BootGap.End end) {
-        return end == BootGap.End.INNER ? rows.innerBoot() : rows.outerBoot();
+    /** What else than the shaft ends its travel, as a verdict needs it. */
+    TravelFacts travelFacts(OptionalDouble clearance) {
+        return isSetUp() ? study.travelFacts(clearance) : TravelFacts.FREE;
     }
 
     /**

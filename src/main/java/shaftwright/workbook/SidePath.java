@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import shaftwright.book.Problem;
+import shaftwright.study.CornerStudy;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.MeasuredPath;
-import shaftwright.travel.TravelEnds;
+import shaftwright.travel.WheelMotion;
 
 /**
  * One side's hub path: the one that everything behind it is computed from, and the two sources that
@@ -14,25 +15,42 @@ import shaftwright.travel.TravelEnds;
  *
  * @param readings tape readings
  * @param linkage pick-up points
- * @param restraints dampers, straps, bump stops and tubes that move with it
+ * @param rows dampers, straps, bump stops and tubes that move with it, as they were read
+ * @param corner the chosen path among them, empty while there is none
  */
-public record SidePath(SideReadings readings, SideLinkage linkage, SideRestraints restraints) {
+public record SidePath(
+        SideReadings readings,
+        SideLinkage linkage,
+        RestraintRows rows,
+        Optional<CornerStudy> corner) {
     static SidePath of(InputValues inputs, SideReadings readings, List<Problem> problems) {
-        SideLinkage linkage = SideLinkage.of(inputs, readings, problems);
-        return new SidePath(
-                readings,
-                linkage,
-                new SideRestraints(inputs, readings.source(), linkage, chosen(readings, linkage)));
+        return of(inputs, readings, SideLinkage.of(inputs, readings, problems));
     }
 
     /** The same side with a linkage of its own points, in a scenario that has such. */
     static SidePath own(InputValues inputs, SidePath others, List<Problem> problems) {
-        SideReadings readings = others.readings;
-        SideLinkage linkage = SideLinkage.own(inputs, others, problems);
+        return of(inputs, others.readings, SideLinkage.own(inputs, others, problems));
+    }
+
+    private static SidePath of(InputValues inputs, SideReadings readings, SideLinkage linkage) {
+        RestraintRows rows = RestraintRows.of(inputs, readings.source(), linkage);
+        Optional<WheelMotion> motion =
+                linkage.isChosen()
+                        ? linkage.motion()
+                        : readings.path().map(measured -> motion(measured, readings, linkage));
         return new SidePath(
                 readings,
                 linkage,
-                new SideRestraints(inputs, readings.source(), linkage, chosen(readings, linkage)));
+                rows,
+                motion.map(wheel -> CornerStudy.of(wheel, rows.surroundings())));
+    }
+
+    /** A measured path; a linkage that was solved beside it carries points along it. */
+    private static WheelMotion motion(
+            MeasuredPath measured, SideReadings readings, SideLinkage linkage) {
+        WheelMotion motion =
+                WheelMotion.measured(measured.path(), readings.measured().centreToDatum());
+        return linkage.carrying(motion);
     }
 
     /** The right side's while it is the same as the left: what is wrong was said of the left. */
@@ -42,20 +60,12 @@ public record SidePath(SideReadings readings, SideLinkage linkage, SideRestraint
 
     /** The chosen source's path, when it has one. */
     public Optional<HubPath> chosen() {
-        return chosen(readings, linkage);
+        return corner.map(hub -> hub.motion().path());
     }
 
-    private static Optional<HubPath> chosen(SideReadings readings, SideLinkage linkage) {
-        if (linkage.isChosen()) {
-            return linkage.doubtedPath();
-        }
-        Optional<MeasuredPath> measured = readings.path();
-        return measured.isPresent() ? Optional.of(measured.get().path()) : Optional.empty();
-    }
-
-    /** How far the wheel goes whatever the shaft; asked for only where there is a path. */
-    TravelEnds ends() {
-        return restraints.ends();
+    /** Its dampers, straps, bump stops and tubes. */
+    public SideRestraints restraints() {
+        return new SideRestraints(rows, corner);
     }
 
     /** Whether a length may be judged by it: two measured heights are too few. */

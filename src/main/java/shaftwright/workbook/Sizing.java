@@ -76,9 +76,6 @@ public final class Sizing {
     private TorqueRatings ratings;
     private final Map<Side, SideDrawing> drawings = new EnumMap<>(Side.class);
 
-    /** Found when first asked for. */
-    private final Map<Side, StopsAlone[]> stopsAlone = new EnumMap<>(Side.class);
-
     private final Doubts doubts;
     private Misread misread = Misread.nothing();
 
@@ -330,18 +327,6 @@ public final class Sizing {
         return scenarios.get(index.scenario()).side(index.side()).resultOrNull();
     }
 
-    /** Where each thing would end a side's travel alone, null when the side has no result. */
-    public StopsAlone stopsAloneOrNull(Index index) {
-        if (!stopsAlone.containsKey(index.side())) {
-            stopsAlone.put(index.side(), new StopsAlone[scenarios.size()]);
-        }
-        StopsAlone[] alone = stopsAlone.get(index.side());
-        if (alone[index.scenario()] == null) {
-            alone[index.scenario()] = StopsAlone.orNull(this, index);
-        }
-        return alone[index.scenario()];
-    }
-
     /** A side's drawing, null while there is no path to draw. */
     public SideDrawing drawingOrNull(Side side) {
         if (!drawings.containsKey(side)) {
@@ -383,8 +368,8 @@ public final class Sizing {
                     new Build(
                             new Vehicle(
                                     innerFlange(), hubFaceOffset(), groundClearance(), kingpin()),
-                            Corner.of(readings(Side.LEFT).measured()),
-                            Corner.of(readings(Side.RIGHT).measured()),
+                            corner(Side.LEFT),
+                            corner(Side.RIGHT),
                             new Stock(parts.blanks(), ring(), inputs.number("shop_increment")),
                             List.of());
         }
@@ -413,6 +398,13 @@ public final class Sizing {
         MountLoad load =
                 MountLoad.ofWord(inputs.text("mount_load", new Index(Side.LEFT, scenario, 0)));
         return load == MountLoad.REST ? 0 : inputs.number(load.input(way));
+    }
+
+    private Corner corner(Side side) {
+        Corner plain = Corner.of(readings(side).measured());
+        return path(side).restraints().canMove()
+                ? plain.with(path(side).rows().surroundings())
+                : plain;
     }
 
     GroundClearance groundClearance() {

@@ -21,6 +21,7 @@ import shaftwright.study.WindowFacts.Upper;
 import shaftwright.suspension.MeasuredQuantity;
 import shaftwright.suspension.ReadingContradiction;
 import shaftwright.suspension.SuspectReading;
+import shaftwright.travel.TravelStop;
 
 /** A side made by hand on which all is well, and what spoils it for each finding. */
 final class HandMadeSide {
@@ -180,7 +181,7 @@ final class HandMadeSide {
             case BUMP_ENDS_EARLY ->
                     side.with(
                             new TravelFacts(
-                                    Optional.of(new EarlyEnd("damper closed", 101.6, 127)),
+                                    Optional.of(new EarlyEnd(TravelStop.DAMPER_CLOSED, 101.6, 127)),
                                     travel.droop(),
                                     travel.ground(),
                                     travel.innerBoot(),
@@ -189,7 +190,7 @@ final class HandMadeSide {
                     side.with(
                             new TravelFacts(
                                     travel.bump(),
-                                    Optional.of(new EarlyEnd("strap tight", 0, -120.65)),
+                                    Optional.of(new EarlyEnd(TravelStop.STRAP_TIGHT, 0, -120.65)),
                                     travel.ground(),
                                     travel.innerBoot(),
                                     travel.outerBoot()));

@@ -13,7 +13,7 @@ import shaftwright.book.Area;
 import shaftwright.book.CellPlace;
 import shaftwright.book.Problem;
 import shaftwright.build.Side;
-import shaftwright.contract.Index;
+import shaftwright.study.StopsAlone;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.TravelStop;
 import shaftwright.workbook.xlsx.XlsxBook;
@@ -77,12 +77,14 @@ class DampersTest {
         Sizing sizing = Filling.compute(XlsxBook.open(file)).sizing().orElseThrow();
         List<SideRestraints.Row> rows = sizing.path(Side.LEFT).restraints().rows();
         SideOutcome side = sizing.scenario(0).side(Side.LEFT);
-        assertThat(rows.get(0).lengthAtRide()).isCloseTo(25.4 * Math.hypot(11, 15.5), within(1e-6));
-        assertThat(rows.get(0).ratioAtRide()).isBetween(-1.0, -0.3);
-        assertThat(rows.get(1).lengthAtRide()).isCloseTo(25.4 * 5, within(1e-6));
-        assertThat(rows.get(1).alone().down().stop()).isEqualTo(TravelStop.STRAP_TIGHT);
-        assertThat(side.travelAllowedOrNull().down()).isLessThan(40);
-        assertThat(side.stopsOrNull().sentence()).startsWith("strap tight at ");
+        assertThat(rows.get(0).course().lengthAtRide())
+                .isCloseTo(25.4 * Math.hypot(11, 15.5), within(1e-6));
+        assertThat(rows.get(0).course().ratioAtRide()).isBetween(-1.0, -0.3);
+        assertThat(rows.get(1).course().lengthAtRide()).isCloseTo(25.4 * 5, within(1e-6));
+        assertThat(rows.get(1).course().alone().down().stop()).isEqualTo(TravelStop.STRAP_TIGHT);
+        assertThat(side.travelAllowed().orElseThrow().down()).isLessThan(40);
+        assertThat(StopSentence.of(side.stops().orElseThrow(), side, sizing))
+                .startsWith("strap tight at ");
         assertThat(problems)
                 .anyMatch(p -> p.toString().contains("strap tight at "))
                 .allMatch(p -> !p.toString().contains("not looked at"));
@@ -98,13 +100,13 @@ class DampersTest {
 
         Sizing sizing = Filling.compute(XlsxBook.open(file)).sizing().orElseThrow();
         SideOutcome side = sizing.scenario(0).side(Side.LEFT);
-        StopsAlone alone = sizing.stopsAloneOrNull(new Index(Side.LEFT, 0, 0));
-        double boot = alone.orNull(StopsAlone.Thing.BOOT).up();
-        assertThat(side.travelAllowedOrNull().upStop()).isEqualTo(TravelStop.BOOT_TOUCHES);
-        assertThat(boot).isPositive().isEqualTo(side.travelAllowedOrNull().up());
-        assertThat(alone.orNull(StopsAlone.Thing.BOTTOMS).up()).isGreaterThan(boot);
-        assertThat(alone.orNull(StopsAlone.Thing.RESTRAINT).down()).isLessThan(40);
-        double gap = side.stopsOrNull().gapOrNull(BootGap.End.INNER).least();
+        StopsAlone alone = side.stopsAlone().orElseThrow();
+        double boot = alone.of(StopsAlone.Thing.BOOT).orElseThrow().up();
+        assertThat(side.travelAllowed().orElseThrow().upStop()).isEqualTo(TravelStop.BOOT_TOUCHES);
+        assertThat(boot).isPositive().isEqualTo(side.travelAllowed().orElseThrow().up());
+        assertThat(alone.of(StopsAlone.Thing.BOTTOMS).orElseThrow().up()).isGreaterThan(boot);
+        assertThat(alone.of(StopsAlone.Thing.RESTRAINT).orElseThrow().down()).isLessThan(40);
+        double gap = side.stops().orElseThrow().gap(BootGap.End.INNER).orElseThrow().least();
         assertThat(gap).isNegative();
     }
 

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
@@ -26,10 +27,9 @@ import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.doubt.SlackChances;
+import shaftwright.study.SideStops;
+import shaftwright.study.StopsAlone;
 import shaftwright.travel.BootGap;
-import shaftwright.travel.LongestTravel;
-import shaftwright.travel.Span;
-import shaftwright.travel.StopAlone;
 import shaftwright.travel.TravelRange;
 import shaftwright.workbook.live.LiveLines;
 import shaftwright.workbook.xlsx.XlsxBook;
@@ -81,7 +81,8 @@ public class FreshnessTest {
         Sizing sizing = Filling.compute(book).sizing().orElseThrow();
 
         for (int scenario = 0; scenario < COLUMNS - 1; scenario++) {
-            TravelRange range = sizing.scenario(scenario).side(Side.LEFT).travelAllowedOrNull();
+            TravelRange range =
+                    sizing.scenario(scenario).side(Side.LEFT).travelAllowed().orElseThrow();
             assertThat(content(book, "travel_up_left", scenario).value())
                     .isEqualTo(CellValue.of(range.up() / 25.4));
             assertThat(content(book, "travel_down_stop_left", scenario).value())
@@ -330,25 +331,30 @@ public class FreshnessTest {
 
     /** To a millionth: how a linkage is come upon leaves the last digits open. */
     private static Object alone(Sizing sizing, Index index) {
-        StopsAlone stops = sizing.stopsAloneOrNull(index);
+        Optional<StopsAlone> stops = side(sizing, index).stopsAlone();
         List<Object> figures = new ArrayList<>();
         for (StopsAlone.Thing thing : StopsAlone.Thing.values()) {
-            StopAlone alone = stops == null ? null : stops.orNull(thing);
-            if (alone != null) {
-                figures.add(Math.round(1e6 * alone.up()));
-                figures.add(Math.round(1e6 * alone.down()));
-            }
+            stops.flatMap(all -> all.of(thing))
+                    .ifPresent(
+                            alone -> {
+                                figures.add(Math.round(1e6 * alone.up()));
+                                figures.add(Math.round(1e6 * alone.down()));
+                            });
             figures.add(thing);
         }
         return figures;
     }
 
     private static Object longest(Sizing sizing, Index index) {
-        LongestTravel found =
-                sizing.scenario(index.scenario()).side(index.side()).longestTravelOrNull();
-        return found == null
-                ? "none"
-                : List.of(found.range(), found.plan().length(), found.plan().blank().name());
+        return side(sizing, index)
+                .longestTravel()
+                .map(
+                        found ->
+                                List.of(
+                                        found.range(),
+                                        found.plan().length(),
+                                        found.plan().blank().name()))
+                .orElse(List.of());
     }
 
     /** The same of what dampers, straps and tubes make of the wanted travel. */
@@ -393,23 +399,30 @@ public class FreshnessTest {
 
     /** To a millionth: how a linkage is come upon leaves the last digits open. */
     private static Object stops(Sizing sizing, Index index) {
-        SideStops stops = sizing.scenario(index.scenario()).side(index.side()).stopsOrNull();
+        SideOutcome side = side(sizing, index);
+        Optional<SideStops> found = side.stops();
         List<Object> figures = new ArrayList<>();
-        if (stops != null) {
-            figures.add(stops.sentence());
+        if (found.isPresent()) {
+            SideStops stops = found.get();
+            figures.add(StopSentence.of(stops, side, sizing));
             for (int row = 0; row < 2; row++) {
-                Span.Course course = stops.courseOrNull(row);
-                if (course != null) {
-                    figures.add(Math.round(1e6 * course.longest()));
-                    figures.add(Math.round(1e6 * course.shortest()));
-                }
+                side.course(row)
+                        .ifPresent(
+                                course -> {
+                                    figures.add(Math.round(1e6 * course.longest()));
+                                    figures.add(Math.round(1e6 * course.shortest()));
+                                });
             }
             for (BootGap.End end : BootGap.End.values()) {
-                figures.add(Math.round(1e6 * stops.gapOrNull(end).least()));
-                figures.add(Math.round(1e6 * stops.gapOrNull(end).atRide()));
+                figures.add(Math.round(1e6 * stops.gap(end).orElseThrow().least()));
+                figures.add(Math.round(1e6 * stops.gap(end).orElseThrow().atRide()));
             }
         }
         return figures;
+    }
+
+    private static SideOutcome side(Sizing sizing, Index index) {
+        return sizing.scenario(index.scenario()).side(index.side());
     }
 
     private static Object chances(Sizing sizing, Index index) {
@@ -418,9 +431,7 @@ public class FreshnessTest {
     }
 
     private static Object allowed(Sizing sizing, Index index) {
-        TravelRange range =
-                sizing.scenario(index.scenario()).side(index.side()).travelAllowedOrNull();
-        return range == null ? "none" : range;
+        return side(sizing, index).travelAllowed();
     }
 
     /** Figures of one side of one scenario. */

@@ -5,9 +5,9 @@ import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 
 import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
+import shaftwright.study.StopsAlone;
 import shaftwright.travel.StopAlone;
 import shaftwright.workbook.Sizing;
-import shaftwright.workbook.StopsAlone;
 
 /** Where each thing that could end the travel would do so were it the only one: an engine block. */
 record AloneLines(StopsAlone.Thing thing, boolean up)
@@ -54,10 +54,14 @@ record AloneLines(StopsAlone.Thing thing, boolean up)
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        StopAlone alone = sizing.stopsAloneOrNull(index).orNull(thing);
-        if (alone == null) {
-            return CellValue.of(Fingerprint.NOTHING);
-        }
+        return SideLines.outcome(sizing, index)
+                .stopsAlone()
+                .flatMap(stops -> stops.of(thing))
+                .map(alone -> shown(alone, sizing))
+                .orElse(CellValue.of(Fingerprint.NOTHING));
+    }
+
+    private CellValue shown(StopAlone alone, Sizing sizing) {
         double travel = up ? alone.up() : alone.down();
         return Double.isInfinite(travel)
                 ? CellValue.of(NOT_MET)

@@ -4,6 +4,7 @@ import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 
+import java.util.Optional;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.travel.LongestTravel;
@@ -67,18 +68,18 @@ enum LongestLines implements EngineBlock.Figure, EngineBlock.Present {
         }
     }
 
-    private static LongestTravel found(Sizing sizing, Index index) {
-        return SideLines.outcome(sizing, index).longestTravelOrNull();
+    private static Optional<LongestTravel> found(Sizing sizing, Index index) {
+        return SideLines.outcome(sizing, index).longestTravel();
     }
 
     @Override
     public boolean has(Sizing sizing, Index index) {
-        return found(sizing, index) != null;
+        return found(sizing, index).isPresent();
     }
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        LongestTravel longest = found(sizing, index);
+        LongestTravel longest = found(sizing, index).orElseThrow();
         return switch (this) {
             case TOTAL -> length(longest.range().total(), sizing);
             case UP -> length(longest.range().up(), sizing);

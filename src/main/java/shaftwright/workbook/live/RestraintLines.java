@@ -7,8 +7,8 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.study.CornerStudy.RestraintCourse;
 import shaftwright.travel.TravelEnds;
-import shaftwright.workbook.SideRestraints;
 import shaftwright.workbook.Sizing;
 
 /** How dampers and straps move on a side, row by row: an engine block. */
@@ -90,19 +90,19 @@ enum RestraintLines implements LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        SideRestraints.Row row =
-                Known.MOVING.has(sizing, index)
-                        ? sizing.path(index.side()).restraints().rowOrNull(index.row())
-                        : null;
-        if (row == null) {
-            return CellValue.of(Fingerprint.NOTHING);
-        }
-        double unit = sizing.unit().mm();
+        return sizing.path(index.side())
+                .restraints()
+                .row(index.row())
+                .map(course -> of(course, sizing.unit().mm()))
+                .orElse(CellValue.of(Fingerprint.NOTHING));
+    }
+
+    private CellValue of(RestraintCourse course, double unit) {
         return switch (this) {
-            case RIDE -> CellValue.of(row.lengthAtRide() / unit);
-            case RATIO -> CellValue.of(row.ratioAtRide());
-            case UP -> stop(row.alone().up(), unit);
-            case DOWN -> stop(row.alone().down(), unit);
+            case RIDE -> CellValue.of(course.lengthAtRide() / unit);
+            case RATIO -> CellValue.of(course.ratioAtRide());
+            case UP -> stop(course.alone().up(), unit);
+            case DOWN -> stop(course.alone().down(), unit);
         };
     }
 

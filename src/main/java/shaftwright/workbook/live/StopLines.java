@@ -6,14 +6,17 @@ import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.study.SideStops;
 import shaftwright.travel.BootGap;
-import shaftwright.travel.Span;
+import shaftwright.travel.TravelEnds;
 import shaftwright.workbook.SideOutcome;
-import shaftwright.workbook.SideStops;
 import shaftwright.workbook.Sizing;
+import shaftwright.workbook.StopSentence;
 
 /** What dampers, straps and tubes make of each scenario's wanted travel: an engine block. */
 enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
@@ -88,26 +91,26 @@ enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
         }
     }
 
-    private static SideStops stopsOrNull(Sizing sizing, Index index) {
+    private static Optional<SideStops> stops(Sizing sizing, Index index) {
         boolean on =
                 RestraintSlotLines.anyOn(sizing, RestraintSlotLines.ON)
                         || RestraintSlotLines.anyOn(sizing, RestraintSlotLines.TUBE_ON);
         return on && sizing.path(index.side()).restraints().canMove()
-                ? SideLines.outcome(sizing, index).stopsOrNull()
-                : null;
+                ? SideLines.outcome(sizing, index).stops()
+                : Optional.empty();
     }
 
     @Override
     public boolean has(Sizing sizing, Index index) {
-        SideStops stops = stopsOrNull(sizing, index);
-        if (stops == null) {
-            return false;
-        }
+        return stops(sizing, index).filter(this::has).isPresent();
+    }
+
+    private boolean has(SideStops stops) {
         return switch (this) {
             case SAY -> true;
-            case UP_AT, UP_BY -> stops.ends().up().stop().isRestraint();
-            case DOWN_AT, DOWN_BY -> stops.ends().down().stop().isRestraint();
-            default -> stops.gapOrNull(end()) != null;
+            case UP_AT, UP_BY -> stops.wheelEnds().up().stop().isRestraint();
+            case DOWN_AT, DOWN_BY -> stops.wheelEnds().down().stop().isRestraint();
+            default -> stops.gap(end()).isPresent();
         };
     }
 
@@ -128,28 +131,30 @@ enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        SideStops stops = stopsOrNull(sizing, index);
+        SideStops stops = stops(sizing, index).orElseThrow();
+        SideOutcome side = SideLines.outcome(sizing, index);
+        double unit = sizing.unit().mm();
         if (this == SAY) {
             return CellValue.of(
                     sizing.path(index.side()).restraints().rows().isEmpty()
                             ? Fingerprint.NOTHING
-                            : stops.sentence());
+                            : StopSentence.of(stops, side, sizing));
         }
-        double unit = sizing.unit().mm();
         if (isEnd()) {
+            TravelEnds ends = stops.wheelEnds();
             return switch (this) {
-                case UP_AT -> CellValue.of(stops.ends().high() / unit);
-                case UP_BY -> CellValue.of(stops.ends().up().stop().words());
-                case DOWN_AT -> CellValue.of(stops.ends().low() / unit);
-                default -> CellValue.of(stops.ends().down().stop().words());
+                case UP_AT -> CellValue.of(ends.high() / unit);
+                case UP_BY -> CellValue.of(ends.up().stop().words());
+                case DOWN_AT -> CellValue.of(ends.low() / unit);
+                default -> CellValue.of(ends.down().stop().words());
             };
         }
-        SideStops.Gap gap = stops.gapOrNull(end());
+        SideStops.Gap gap = stops.gap(end()).orElseThrow();
         return switch (this) {
             case IN_GAP, OUT_GAP -> CellValue.of(gap.least() / unit);
             case IN_AT, OUT_AT -> CellValue.of(gap.leastAt() / unit);
             case IN_RIDE, OUT_RIDE -> CellValue.of(gap.atRide() / unit);
-            default -> CellValue.of(gap.tube() + 1);
+            default -> CellValue.of(side.tubeRow(gap) + 1);
         };
     }
 
@@ -168,13 +173,11 @@ enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
 
         @Override
         public CellValue at(Sizing sizing, Index index) {
-            SideStops stops = stopsOrNull(sizing, index);
-            Span.Course course = stops == null ? null : stops.courseOrNull(index.row());
-            if (course == null) {
-                return CellValue.of(Fingerprint.NOTHING);
-            }
-            double length = this == LONGEST ? course.longest() : course.shortest();
-            return CellValue.of(length / sizing.unit().mm());
+            return SideLines.outcome(sizing, index)
+                    .course(index.row())
+                    .map(course -> this == LONGEST ? course.longest() : course.shortest())
+                    .map(length -> CellValue.of(length / sizing.unit().mm()))
+                    .orElse(CellValue.of(Fingerprint.NOTHING));
         }
     }
 
@@ -211,10 +214,10 @@ enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
             if (!side.isSetUp()) {
                 return CellValue.NOT_AVAILABLE;
             }
-            return ReadLines.shown(
-                    side.bootSize(
-                            size.column,
-                            end == ShaftEnd.INNER ? BootGap.End.INNER : BootGap.End.OUTER));
+            shaftwright.joint.Boot boot =
+                    (end == ShaftEnd.INNER ? side.inner() : side.outer()).boot();
+            OptionalDouble known = size == Size.LENGTH ? boot.length() : boot.diameter();
+            return ReadLines.shown(known.orElse(Double.NaN));
         }
     }
 }

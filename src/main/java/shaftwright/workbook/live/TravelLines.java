@@ -70,7 +70,7 @@ enum TravelLines implements EngineBlock.Figure {
                 case PARTS -> true;
                 case PATH -> sizing.path(index.side()).chosen().isPresent();
                 case SETUP -> SideLines.outcome(sizing, index).isSetUp();
-                case TRAVEL -> allowed(sizing, index) != null;
+                case TRAVEL -> SideLines.outcome(sizing, index).resultOrNull() != null;
             };
         }
 
@@ -86,7 +86,7 @@ enum TravelLines implements EngineBlock.Figure {
     }
 
     private static TravelRange allowed(Sizing sizing, Index index) {
-        return SideLines.outcome(sizing, index).travelAllowedOrNull();
+        return SideLines.outcome(sizing, index).travelAllowed().orElseThrow();
     }
 
     @Override
