@@ -18,6 +18,11 @@ public record PackUse(List<CellPlace> places) {
 
     private static final int MOST_NAMED_IN_CELL = 3;
 
+    private static final Comparator<CellPlace> BY_PLACE =
+            Comparator.comparing(CellPlace::sheet)
+                    .thenComparingInt(CellPlace::row)
+                    .thenComparingInt(CellPlace::column);
+
     public PackUse {
         places = List.copyOf(places);
     }
@@ -31,18 +36,8 @@ public record PackUse(List<CellPlace> places) {
                 places.add(cell.getKey());
             }
         }
-        places.sort(new ByPlace());
+        places.sort(BY_PLACE);
         return new PackUse(places);
-    }
-
-    /** A class of its own, as the first lambda expressions of a cold process cost it 20 ms. */
-    private static final class ByPlace implements Comparator<CellPlace> {
-        @Override
-        public int compare(CellPlace a, CellPlace b) {
-            int order = a.sheet().compareTo(b.sheet());
-            order = order == 0 ? Integer.compare(a.row(), b.row()) : order;
-            return order == 0 ? Integer.compare(a.column(), b.column()) : order;
-        }
     }
 
     /** Which they are, in a sentence; empty when there are none. */

@@ -17,13 +17,7 @@ final class Progress implements AutoCloseable {
 
     static Progress start(Terminal terminal) {
         Progress progress = new Progress(terminal.err());
-        Thread watch =
-                new Thread("progress") {
-                    @Override
-                    public void run() {
-                        progress.watch();
-                    }
-                };
+        Thread watch = new Thread(progress::watch, "progress");
         watch.setDaemon(true);
         watch.start();
         return progress;

@@ -1,9 +1,11 @@
 package shaftwright.shaft;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.ToDoubleFunction;
 import shaftwright.suspension.NoLateralReachException;
 
 /**
@@ -82,37 +84,37 @@ public record SideResult(
 
     /** Least inward slack of all positions, mm. */
     public Binding leastSlackIn() {
-        return least(Column.SLACK_IN);
+        return least(FittedPosition::slackIn);
     }
 
     /** Least outward slack of all positions, mm. */
     public Binding leastSlackOut() {
-        return least(Column.SLACK_OUT);
+        return least(FittedPosition::slackOut);
     }
 
     /** Least free play of all positions, mm. */
     public Binding leastFreePlay() {
-        return least(Column.FREE_PLAY);
+        return least(FittedPosition::freePlay);
     }
 
     /** Steepest angle of the inner joint with the shaft in, rad. */
     public Binding steepestInner() {
-        return greatest(Column.INNER_ANGLE);
+        return greatest(FittedPosition::innerAngle);
     }
 
     /** Steepest angle of the outer joint with the shaft in, rad. */
     public Binding steepestOuter() {
-        return greatest(Column.OUTER_ANGLE);
+        return greatest(FittedPosition::outerAngle);
     }
 
     /** Least clearance in either cup's mouth, mm; empty when there is nothing to touch. */
     public Optional<Binding> leastMouthClearance() {
-        return finite(least(Column.MOUTH));
+        return finite(least(row -> Math.min(row.innerMouth(), row.outerMouth())));
     }
 
     /** Least reserve of the outward stops that are not hard, mm; empty when all are. */
     public Optional<Binding> leastSoftReserve() {
-        return finite(least(Column.SOFT_RESERVE));
+        return finite(least(FittedPosition::softReserve));
     }
 
     /** Gap between the rims of the two cups at a position, mm; empty when a rim is not known. */
@@ -146,54 +148,32 @@ public record SideResult(
 
     /** Plunge used over the travel, mm: the greatest centre distance less the least. */
     public double plungeUsed() {
-        return greatest(Column.DISTANCE).value() - least(Column.DISTANCE).value();
+        DoubleSummaryStatistics distances =
+                positions.stream().mapToDouble(Position::distance).summaryStatistics();
+        return distances.getMax() - distances.getMin();
     }
 
-    private Binding least(Column column) {
+    private Binding least(ToDoubleFunction<FittedPosition> column) {
         return extreme(column, 1);
     }
 
-    private Binding greatest(Column column) {
+    private Binding greatest(ToDoubleFunction<FittedPosition> column) {
         return extreme(column, -1);
     }
 
-    private Binding extreme(Column column, int sense) {
+    private Binding extreme(ToDoubleFunction<FittedPosition> column, int sense) {
         int found = 0;
         for (int row = 1; row < fitted.size(); row++) {
-            if (sense * column.of(fitted.get(row)) < sense * column.of(fitted.get(found))) {
+            if (sense * column.applyAsDouble(fitted.get(row))
+                    < sense * column.applyAsDouble(fitted.get(found))) {
                 found = row;
             }
         }
         FittedPosition position = fitted.get(found);
-        return new Binding(column.of(position), found, position.travel());
+        return new Binding(column.applyAsDouble(position), found, position.travel());
     }
 
     private static Optional<Binding> finite(Binding binding) {
         return Double.isInfinite(binding.value()) ? Optional.empty() : Optional.of(binding);
-    }
-
-    /** Columns of the table of which the extreme is asked; no lambdas, they start slowly. */
-    private enum Column {
-        SLACK_IN,
-        SLACK_OUT,
-        FREE_PLAY,
-        INNER_ANGLE,
-        OUTER_ANGLE,
-        MOUTH,
-        SOFT_RESERVE,
-        DISTANCE;
-
-        double of(FittedPosition row) {
-            return switch (this) {
-                case SLACK_IN -> row.slackIn();
-                case SLACK_OUT -> row.slackOut();
-                case FREE_PLAY -> row.freePlay();
-                case INNER_ANGLE -> row.innerAngle();
-                case OUTER_ANGLE -> row.outerAngle();
-                case MOUTH -> Math.min(row.innerMouth(), row.outerMouth());
-                case SOFT_RESERVE -> row.softReserve();
-                case DISTANCE -> row.position().distance();
-            };
-        }
     }
 }

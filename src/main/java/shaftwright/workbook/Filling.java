@@ -5,7 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import shaftwright.book.Area;
 import shaftwright.book.CellValue;
 import shaftwright.book.Cells;
@@ -43,12 +43,7 @@ public final class Filling {
 
         /** Whether something keeps the workbook from being filled. */
         public boolean hasErrors() {
-            for (Problem problem : problems) {
-                if (problem.isError()) {
-                    return true;
-                }
-            }
-            return false;
+            return problems.stream().anyMatch(Problem::isError);
         }
     }
 
@@ -73,18 +68,12 @@ public final class Filling {
     }
 
     /**
-     * Begins, in a thread of its own, with what every book needs: in a cold process it takes about
-     * as long as opening a file.
+     * Begins to declare the live lines, which every book needs, beside whatever goes on: it takes
+     * about as long as opening a file.
      */
+    @SuppressWarnings("FutureReturnValueIgnored") // Whoever needs the lines waits for their class.
     public static void prepare() {
-        Ahead.begin(
-                "live lines",
-                new Callable<LiveLines>() {
-                    @Override
-                    public LiveLines call() {
-                        return LiveLines.all();
-                    }
-                });
+        CompletableFuture.runAsync(LiveLines::all);
     }
 
     /** Fills the book. */
@@ -141,11 +130,9 @@ public final class Filling {
             }
             return report(null, 0);
         }
-        Ahead<LiveCheck> looking =
-                LiveCheck.begin(
-                        names, shown, inputs.scenarios(), version, purpose == Purpose.CHECK);
+        LiveCheck look =
+                LiveCheck.of(names, shown, inputs.scenarios(), version, purpose == Purpose.CHECK);
         Sizing sizing = sizing(inputs, formulas);
-        LiveCheck look = looking.get();
         if (!scenariosAsMade(names, cells, shown)) {
             return report(null, 0);
         }
@@ -208,12 +195,7 @@ public final class Filling {
     }
 
     private boolean stopped() {
-        for (Problem problem : problems) {
-            if (problem.isError()) {
-                return true;
-            }
-        }
-        return false;
+        return problems.stream().anyMatch(Problem::isError);
     }
 
     private Report report(Sizing sizing, int written) {

@@ -1,7 +1,8 @@
 package shaftwright.workbook;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import shaftwright.contract.Grid;
 import shaftwright.joint.BenchTable;
 
@@ -103,21 +104,13 @@ public final class JointLimits {
     }
 
     private void sort() {
-        Integer[] rows = new Integer[order.length];
-        for (int row = 0; row < rows.length; row++) {
-            rows[row] = row;
+        List<Integer> rows = new ArrayList<>();
+        for (int row = 0; row < order.length; row++) {
+            rows.add(row);
         }
-        Arrays.sort(rows, new ByKey());
-        for (int row = 0; row < rows.length; row++) {
-            order[row] = rows[row];
-        }
-    }
-
-    /** A class and no lambda, as every fill comes here: the first lambda of a process is dear. */
-    private final class ByKey implements Comparator<Integer> {
-        @Override
-        public int compare(Integer one, Integer other) {
-            return Double.compare(sourceKey(one), sourceKey(other));
+        rows.sort(Comparator.comparingDouble(this::sourceKey));
+        for (int row = 0; row < order.length; row++) {
+            order[row] = rows.get(row);
         }
     }
 

@@ -31,6 +31,12 @@ public final class LeverSearch {
     /** Amounts tried before the least that fits is looked for between two of them. */
     private static final int PARTS = 3;
 
+    /** What makes it fit by cost, the rest by gain alone. */
+    private static final Comparator<Lever> BEST_FIRST =
+            Comparator.comparing(Lever::fits, Comparator.reverseOrder())
+                    .thenComparingDouble(LeverSearch::cost)
+                    .thenComparing(Comparator.comparingDouble(Lever::gain).reversed());
+
     private final Sizing sizing;
     private final int scenario;
     private final ScenarioOutcome now;
@@ -58,7 +64,7 @@ public final class LeverSearch {
         for (Found one : search.found) {
             levers.add(one.lever);
         }
-        levers.sort(new Rank());
+        levers.sort(BEST_FIRST);
         return List.copyOf(levers.subList(0, Math.min(MOST, levers.size())));
     }
 
@@ -115,20 +121,9 @@ public final class LeverSearch {
     /** A change with the price of the work that it takes. */
     private record Found(Lever lever, Price work) {}
 
-    private static final class Rank implements Comparator<Lever> {
-        @Override
-        public int compare(Lever a, Lever b) {
-            if (a.fits() != b.fits()) {
-                return a.fits() ? -1 : 1;
-            }
-            int cheaper = a.fits() ? Double.compare(cost(a), cost(b)) : 0;
-            return cheaper != 0 ? cheaper : Double.compare(b.gain(), a.gain());
-        }
-
-        /** Nobody knows of what is not priced that it is cheap. */
-        private static double cost(Lever lever) {
-            return lever.cost().amount().orElse(Double.POSITIVE_INFINITY);
-        }
+    /** What is not priced counts as dear: nobody knows that it is cheap. */
+    private static double cost(Lever lever) {
+        return lever.fits() ? lever.cost().amount().orElse(Double.POSITIVE_INFINITY) : 0;
     }
 
     private void singles() {

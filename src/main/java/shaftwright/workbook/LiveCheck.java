@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import shaftwright.book.Area;
 import shaftwright.book.CellValue;
 import shaftwright.book.Cells;
@@ -27,8 +26,7 @@ final class LiveCheck {
     private final List<Problem> overwritten;
     private final int version;
 
-    /** Takes longest of all, so it goes on beside whatever else is done with the cells. */
-    private final Ahead<List<Problem>> editedOrNull;
+    private final List<Problem> edited;
 
     /** By side and row; of each line there is one object. */
     private final IdentityHashMap<LiveLine, FormulaSkeleton[][]> declared = new IdentityHashMap<>();
@@ -39,19 +37,12 @@ final class LiveCheck {
         this.live = live;
         this.found = found;
         this.version = version;
-        editedOrNull = compared ? Ahead.begin("formulas", new Comparing()) : null;
         overwritten = overwrittenCells();
-    }
-
-    private final class Comparing implements Callable<List<Problem>> {
-        @Override
-        public List<Problem> call() {
-            return editedCells();
-        }
+        edited = compared ? editedCells() : List.of();
     }
 
     /**
-     * Begins to find the cells and to look at them, beside whatever leaves them alone meanwhile.
+     * Finds the cells and looks at them.
      *
      * @param names defined names of the workbook
      * @param contents what its cells hold
@@ -59,19 +50,11 @@ final class LiveCheck {
      * @param version contract version by which the workbook was made
      * @param compared whether formulas are compared with the declared ones
      */
-    static Ahead<LiveCheck> begin(
+    static LiveCheck of(
             Map<String, Area> names, Cells contents, int scenarios, int version, boolean compared) {
-        return Ahead.begin(
-                "live cells",
-                new Callable<LiveCheck>() {
-                    @Override
-                    public LiveCheck call() {
-                        List<Problem> problems = new ArrayList<>();
-                        LiveCells live =
-                                LiveCells.find(names, contents, scenarios, version, problems);
-                        return new LiveCheck(live, problems, version, compared);
-                    }
-                });
+        List<Problem> problems = new ArrayList<>();
+        LiveCells live = LiveCells.find(names, contents, scenarios, version, problems);
+        return new LiveCheck(live, problems, version, compared);
     }
 
     /** The cells. */
@@ -91,7 +74,7 @@ final class LiveCheck {
 
     /** Where formulas were compared, which cells hold another one than declared. */
     List<Problem> edited() {
-        return editedOrNull == null ? List.of() : editedOrNull.get();
+        return edited;
     }
 
     private List<Problem> overwrittenCells() {
@@ -188,12 +171,7 @@ final class LiveCheck {
 
     /** Rows and scenarios share most texts. */
     private FormulaSkeleton skeleton(String formula) {
-        FormulaSkeleton skeleton = skeletons.get(formula);
-        if (skeleton == null) {
-            skeleton = FormulaSkeleton.of(formula);
-            skeletons.put(formula, skeleton);
-        }
-        return skeleton;
+        return skeletons.computeIfAbsent(formula, FormulaSkeleton::of);
     }
 
     /**

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import shaftwright.book.Problem;
 import shaftwright.build.Build;
 import shaftwright.build.Corner;
@@ -65,7 +65,7 @@ public final class Sizing {
     private final Map<Integer, ScenarioVerdict> verdicts = new HashMap<>();
 
     /** Made when first asked for: of the many variants that are tried few ask. */
-    private Ahead<Variants> variantsOrNull;
+    private CompletableFuture<Variants> variants;
 
     /** Made when first asked for, likewise. */
     private KnownPrints prints;
@@ -106,9 +106,9 @@ public final class Sizing {
     }
 
     /**
-     * Computes a workbook whose variants will be asked for: they are tried in a thread of their own
-     * as soon as there are scenarios to vary, which takes about as long as all the rest. Nothing of
-     * it moves a linkage, which is for one thread at a time.
+     * Computes a workbook whose variants will be asked for: they are tried beside all the rest as
+     * soon as there are scenarios to vary, which takes about as long. Nothing of it moves a
+     * linkage, which is for one thread at a time.
      */
     static Sizing withVariants(InputValues inputs, List<Problem> problems) {
         return of(inputs, problems, true);
@@ -137,7 +137,7 @@ public final class Sizing {
             sizing.scenarios.add(reader.of(scenario));
         }
         if (variantsAhead) {
-            sizing.variantsOrNull = Ahead.begin("variants", sizing.new Varying());
+            sizing.variants = CompletableFuture.supplyAsync(() -> Variants.of(sizing));
         }
         sizing.shopLetter(problems);
         OpenChecks.check(sizing, problems);
@@ -174,17 +174,10 @@ public final class Sizing {
 
     /** Variants of the scenario that the builder wants varied, computed when first asked for. */
     public Variants variants() {
-        if (variantsOrNull == null) {
-            variantsOrNull = Ahead.of(new Varying());
+        if (variants == null) {
+            variants = CompletableFuture.completedFuture(Variants.of(this));
         }
-        return variantsOrNull.get();
-    }
-
-    private final class Varying implements Callable<Variants> {
-        @Override
-        public Variants call() {
-            return Variants.of(Sizing.this);
-        }
+        return variants.join();
     }
 
     private void marginChoice(List<Problem> problems) {

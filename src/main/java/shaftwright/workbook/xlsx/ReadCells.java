@@ -7,30 +7,28 @@ import shaftwright.book.Area;
 import shaftwright.book.CellContent;
 import shaftwright.book.CellPlace;
 import shaftwright.book.Cells;
-import shaftwright.workbook.Ahead;
 
-/** Cells of sheets that are walked meanwhile; asking for one waits for its sheet. */
+/** Cells of some areas, each decoded when it is asked for. */
 final class ReadCells implements Cells {
     private final List<Area> areas;
-    private final Map<String, Ahead<SheetPart>> sheets;
+    private final Map<String, SheetPart> sheets;
 
     /**
      * Of these areas.
      *
      * @param sheets all that they lie on, by name
      */
-    ReadCells(List<Area> areas, Map<String, Ahead<SheetPart>> sheets) {
+    ReadCells(List<Area> areas, Map<String, SheetPart> sheets) {
         this.areas = areas;
         this.sheets = sheets;
     }
 
     @Override
     public CellContent at(CellPlace place) {
-        Ahead<SheetPart> sheet = sheets.get(place.sheet());
-        if (sheet == null) {
+        SheetPart part = sheets.get(place.sheet());
+        if (part == null) {
             return CellContent.EMPTY;
         }
-        SheetPart part = sheet.get();
         int cell = part.find(place.row(), place.column());
         return cell < 0 ? CellContent.EMPTY : new StoredCell(part, cell);
     }
@@ -39,7 +37,7 @@ final class ReadCells implements Cells {
     public Map<CellPlace, CellContent> filled() {
         Map<CellPlace, CellContent> filled = new HashMap<>();
         for (Area area : areas) {
-            addFilled(area, sheets.get(area.sheet()).get(), filled);
+            addFilled(area, sheets.get(area.sheet()), filled);
         }
         return filled;
     }

@@ -1,19 +1,14 @@
 package shaftwright.workbook.xlsx;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.function.Function;
 import shaftwright.book.Area;
-import shaftwright.workbook.Ahead;
 
 /**
  * The sheets of one file that hold cells. Each is inflated and walked once, when something of it is
@@ -27,10 +22,10 @@ final class Sheets {
     private final Map<String, ZipEntryRecord> entries;
 
     private final SharedStrings texts;
-    private final Map<String, Ahead<SheetPart>> walked = new HashMap<>();
+    private final Map<String, SheetPart> walked = new HashMap<>();
 
     /** Whether sheets that were not walked have formulas, once that was asked. */
-    private final Map<String, Ahead<Boolean>> scans = new HashMap<>();
+    private final Map<String, Boolean> scans = new HashMap<>();
 
     Sheets(
             String title,
@@ -43,9 +38,9 @@ final class Sheets {
         this.texts = texts;
     }
 
-    /** Those that were walked so far, or are to be. */
+    /** Those that were walked so far. */
     Set<String> walked() {
-        return new HashSet<>(walked.keySet());
+        return Set.copyOf(walked.keySet());
     }
 
     /** Their parts, in tab order. */
@@ -53,7 +48,7 @@ final class Sheets {
         return entries.values();
     }
 
-    /** Names of the parts of those that were walked so far, or are to be. */
+    /** Names of the parts of those that were walked so far. */
     Set<String> walkedParts() {
         Set<String> parts = new HashSet<>();
         for (String sheet : walked.keySet()) {
@@ -77,109 +72,28 @@ final class Sheets {
     }
 
     /**
-     * Begins to walk these sheets, each once, in a thread of its own; whoever asks for one joins
-     * in.
+     * The sheet of this name, walked.
      *
-     * @throws UnreadableBookException if one does not exist; that its part is damaged is met when
-     *     it is asked for
+     * @throws UnreadableBookException if there is none, or its part is damaged
      */
-    Map<String, Ahead<SheetPart>> begin(Collection<String> names) {
-        List<Walk> walks = new ArrayList<>();
-        for (String name : names) {
-            if (!walked.containsKey(name)) {
-                walks.add(new Walk(name));
-            }
-        }
-        Collections.sort(walks);
-        List<Ahead<SheetPart>> begun = new ArrayList<>();
-        for (Walk walk : walks) {
-            Ahead<SheetPart> part = Ahead.of(walk);
-            begun.add(part);
-            walked.put(walk.sheet, part);
-        }
-        if (!begun.isEmpty()) {
-            Ahead.inTurn("sheets", begun);
-        }
-        Map<String, Ahead<SheetPart>> parts = new HashMap<>();
-        for (String name : names) {
-            parts.put(name, walked.get(name));
-        }
-        return parts;
-    }
-
-    /** Joins in walking all that were begun, and waits for the last. */
-    void finish() {
-        Ahead.finish(List.copyOf(walked.values()));
-    }
-
-    /** The sheet of this name, walked. */
     SheetPart get(String name) {
-        Ahead<SheetPart> part = walked.get(name);
+        SheetPart part = walked.get(name);
         if (part == null) {
-            part = Ahead.of(new Walk(name));
+            part = SheetPart.read(name, zip.text(entry(name)), texts);
             walked.put(name, part);
         }
-        return part.get();
+        return part;
     }
 
     /** Those that were walked so far. */
     List<SheetPart> parts() {
-        List<SheetPart> parts = new ArrayList<>();
-        for (Ahead<SheetPart> part : walked.values()) {
-            parts.add(part.get());
-        }
-        return parts;
+        return List.copyOf(walked.values());
     }
 
-    private final class Walk implements Callable<SheetPart>, Comparable<Walk> {
-        private final String sheet;
-        private final ZipEntryRecord entry;
-
-        Walk(String sheet) {
-            this.sheet = sheet;
-            this.entry = entry(sheet);
-        }
-
-        @Override
-        public SheetPart call() {
-            return SheetPart.read(sheet, zip.text(entry), texts);
-        }
-
-        /** Largest first, so that all threads finish at about the same time. */
-        @Override
-        public int compareTo(Walk other) {
-            return Integer.compare(other.entry.size(), entry.size());
-        }
-    }
-
-    /** Begins to look for formulas in all sheets that were not walked, as a save will ask. */
-    void scanOthers() {
-        List<Ahead<Boolean>> others = new ArrayList<>();
-        for (String sheet : entries.keySet()) {
-            if (!walked.containsKey(sheet)) {
-                others.add(scan(sheet));
-            }
-        }
-        if (!others.isEmpty()) {
-            Ahead.inTurn("other sheets", others);
-        }
-    }
-
-    private Ahead<Boolean> scan(String sheet) {
-        Ahead<Boolean> scan = scans.get(sheet);
-        if (scan == null) {
-            ZipEntryRecord entry = entry(sheet);
-            scan =
-                    Ahead.of(
-                            new Callable<Boolean>() {
-                                @Override
-                                public Boolean call() {
-                                    return FormulaScan.hasFormula(title, zip, entry);
-                                }
-                            });
-            scans.put(sheet, scan);
-        }
-        return scan;
+    private boolean hasFormula(String sheet) {
+        return walked.containsKey(sheet)
+                || scans.computeIfAbsent(
+                        sheet, name -> FormulaScan.hasFormula(title, zip, entry(name)));
     }
 
     /** All in tab order. */
@@ -192,15 +106,9 @@ final class Sheets {
         return entries.containsKey(sheet);
     }
 
-    /** Sheets that were walked, and others that have formulas. */
+    /** Sheets that were walked, and others that have formulas, in tab order. */
     List<String> withFormulas() {
-        List<String> found = new ArrayList<>();
-        for (String sheet : entries.keySet()) {
-            if (walked.containsKey(sheet) || scan(sheet).get()) {
-                found.add(sheet);
-            }
-        }
-        return found;
+        return entries.keySet().stream().filter(this::hasFormula).toList();
     }
 
     /** Whether any cell outside some areas has a formula. */
@@ -222,11 +130,9 @@ final class Sheets {
 
     private boolean haveFormulasOutside(Function<String, BitSet> known) {
         for (String sheet : entries.keySet()) {
-            Ahead<SheetPart> part = walked.get(sheet);
+            SheetPart part = walked.get(sheet);
             boolean found =
-                    part == null
-                            ? scan(sheet).get()
-                            : part.get().hasFormulaOutside(known.apply(sheet));
+                    part == null ? hasFormula(sheet) : part.hasFormulaOutside(known.apply(sheet));
             if (found) {
                 return true;
             }
@@ -239,44 +145,13 @@ final class Sheets {
      * have none, and a book may have a hundred thousand formulas.
      */
     List<String> naming(String lowerCase) {
-        Map<String, Ahead<Boolean>> looks = new LinkedHashMap<>();
-        for (String sheet : entries.keySet()) {
-            looks.put(sheet, Ahead.of(new Look(sheet, lowerCase)));
-        }
-        Ahead.twoAtOnce(List.copyOf(looks.values()));
-        List<String> naming = new ArrayList<>();
-        for (Map.Entry<String, Ahead<Boolean>> look : looks.entrySet()) {
-            if (look.getValue().get()) {
-                naming.add(look.getKey());
-            }
-        }
-        return naming;
+        return withFormulas().stream()
+                .filter(sheet -> text(sheet).hasNameAfter(lowerCase))
+                .toList();
     }
 
-    /** Looks for a name in a sheet's text. */
-    private final class Look implements Callable<Boolean> {
-        private final ZipEntryRecord entry;
-        private final String lowerCase;
-
-        /** One of the two, whether the sheet was walked or not. */
-        private final Ahead<SheetPart> partOrNull;
-
-        private final Ahead<Boolean> scanOrNull;
-
-        Look(String sheet, String lowerCase) {
-            this.entry = entry(sheet);
-            this.lowerCase = lowerCase;
-            partOrNull = walked.get(sheet);
-            scanOrNull = partOrNull == null ? scan(sheet) : null;
-        }
-
-        @Override
-        public Boolean call() {
-            if (scanOrNull != null && !scanOrNull.get()) {
-                return false;
-            }
-            PartText text = partOrNull == null ? zip.text(entry) : partOrNull.get().part();
-            return text.hasNameAfter(lowerCase);
-        }
+    private PartText text(String sheet) {
+        SheetPart part = walked.get(sheet);
+        return part == null ? zip.text(entry(sheet)) : part.part();
     }
 }

@@ -1,26 +1,24 @@
 package shaftwright.workbook.xlsx;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.Iterator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.book.CellWrite;
-import shaftwright.workbook.Ahead;
 
 /**
- * Values written to cells in one go, beside what the file holds there. A fill writes tens of
- * thousands, and most are there already.
+ * Values written to cells, beside what the file holds there. A fill writes tens of thousands, and
+ * most are there already.
  */
-final class Written implements Callable<Written> {
-    private final List<CellWrite> writes;
-    private final Map<String, Ahead<SheetPart>> sheets;
+final class Written {
+    private final Sheets sheets;
+    private final List<CellWrite> writes = new ArrayList<>();
 
     /** By sheet, which of its cells were written. */
     private final Map<String, BitSet> cells = new HashMap<>();
@@ -30,40 +28,25 @@ final class Written implements Callable<Written> {
 
     private final Map<CellPlace, CellValue> changed = new HashMap<>();
 
-    private Written(List<CellWrite> writes, Map<String, Ahead<SheetPart>> sheets) {
-        this.writes = writes;
+    Written(Sheets sheets) {
         this.sheets = sheets;
     }
 
-    /** None so far. */
-    static Written nothing() {
-        return new Written(List.of(), Map.of());
-    }
-
-    /** To be compared by whoever asks for it first; begins to walk the sheets written to. */
-    static Ahead<Written> of(List<CellWrite> writes, Sheets sheets) {
-        Set<String> names = new LinkedHashSet<>();
-        String last = "";
-        for (CellWrite write : writes) {
-            if (!write.place().sheet().equals(last)) {
-                last = write.place().sheet();
-                names.add(last);
-            }
-        }
-        return Ahead.of(new Written(List.copyOf(writes), sheets.begin(names)));
-    }
-
-    /** Of values written to one cell the last counts. */
-    @Override
-    public Written call() {
+    /**
+     * Adds values; of those written to one cell the last counts.
+     *
+     * @throws UnreadableBookException if a sheet does not exist
+     */
+    void add(List<CellWrite> more) {
+        writes.addAll(more);
         String sheet = null;
         SheetPart part = null;
         BitSet done = null;
-        for (CellWrite write : writes) {
+        for (CellWrite write : more) {
             CellPlace place = write.place();
             if (!place.sheet().equals(sheet)) {
                 sheet = place.sheet();
-                part = sheets.get(sheet).get();
+                part = sheets.get(sheet);
                 done = marks(sheet);
             }
             int cell = part.find(place.row(), place.column());
@@ -77,45 +60,15 @@ final class Written implements Callable<Written> {
                 changed.remove(place);
             }
         }
-        return this;
-    }
-
-    /** Adds these later values: they replace earlier ones of the same cells. */
-    void add(Written later) {
-        Iterator<CellPlace> places = changed.keySet().iterator();
-        while (places.hasNext()) {
-            if (later.has(places.next())) {
-                places.remove();
-            }
-        }
-        changed.putAll(later.changed);
-        absent.addAll(later.absent);
-        for (Map.Entry<String, BitSet> sheet : later.cells.entrySet()) {
-            marks(sheet.getKey()).or(sheet.getValue());
-        }
     }
 
     private BitSet marks(String sheet) {
-        BitSet marks = cells.get(sheet);
-        if (marks == null) {
-            marks = new BitSet();
-            cells.put(sheet, marks);
-        }
-        return marks;
+        return cells.computeIfAbsent(sheet, name -> new BitSet());
     }
 
-    private boolean has(CellPlace place) {
-        BitSet done = cells.get(place.sheet());
-        if (done == null) {
-            return false;
-        }
-        int cell = sheets.get(place.sheet()).get().find(place.row(), place.column());
-        return cell < 0 ? absent.contains(place) : done.get(cell);
-    }
-
-    /** In turn. */
-    List<CellWrite> writes() {
-        return writes;
+    /** Everywhere that was written to. */
+    Set<CellPlace> places() {
+        return writes.stream().map(CellWrite::place).collect(Collectors.toSet());
     }
 
     /** The values that the file does not hold. */

@@ -1,7 +1,6 @@
 package shaftwright.workbook.xlsx;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -10,15 +9,12 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import shaftwright.book.Area;
 import shaftwright.book.CellContent;
 import shaftwright.book.CellPlace;
@@ -27,7 +23,6 @@ import shaftwright.book.CellWrite;
 import shaftwright.book.Cells;
 import shaftwright.book.Followed;
 import shaftwright.book.OpenBook;
-import shaftwright.workbook.Ahead;
 
 /**
  * An .xlsx (or .xlsm, .xltx, .xltm) file as an open book.
@@ -43,9 +38,6 @@ public final class XlsxBook implements OpenBook {
     private static final int LAST_ROW = (1 << 20) - 1;
     private static final int LAST_COLUMN = (1 << 14) - 1;
 
-    /** Writes that are compared sooner than a thread is started. */
-    private static final int FEW = 256;
-
     private final Path file;
     private final String title;
     private final ZipSnapshot zip;
@@ -55,8 +47,7 @@ public final class XlsxBook implements OpenBook {
     private final Sheets sheets;
     private final DependentFormulas formulasOrNull;
 
-    /** What was written, in turn, beside what the file holds. */
-    private final List<Ahead<Written>> written = new ArrayList<>();
+    private final Written written;
 
     /** Where the workbook part has the bytes of the known one, if any, it is not walked again. */
     private XlsxBook(
@@ -76,6 +67,7 @@ public final class XlsxBook implements OpenBook {
         ZipEntryRecord entry = shared == null ? null : zip.find(shared);
         SharedStrings texts = new SharedStrings(title, entry == null ? null : zip.text(entry));
         this.sheets = new Sheets(title, zip, sheetEntries(), texts);
+        this.written = new Written(sheets);
     }
 
     /**
@@ -166,7 +158,6 @@ public final class XlsxBook implements OpenBook {
      * @throws UnreadableBookException naming the part that is missing or damaged
      */
     public void refuseDamaged() {
-        sheets.finish();
         new PackageCheck(title, zip, links)
                 .refuseDamaged(workbook.text().part(), sheets.entries(), sheets.walkedParts());
     }
@@ -225,39 +216,27 @@ public final class XlsxBook implements OpenBook {
     /**
      * {@inheritDoc}
      *
-     * <p>Sheets are walked meanwhile: that the part of one is damaged, or that a cell holds
-     * something impossible, is met when a cell of it is asked for.
+     * <p>That a cell holds something impossible is met when it is asked for.
      *
-     * @throws UnreadableBookException if a sheet does not exist
+     * @throws UnreadableBookException if a sheet does not exist, or its part is damaged
      */
     @Override
     public Cells read(Collection<Area> areas) {
-        Set<String> names = new LinkedHashSet<>();
+        Map<String, SheetPart> parts = new HashMap<>();
         for (Area area : areas) {
-            names.add(area.sheet());
+            parts.computeIfAbsent(area.sheet(), sheets::get);
         }
-        return new ReadCells(List.copyOf(areas), sheets.begin(names));
+        return new ReadCells(List.copyOf(areas), parts);
     }
 
     /**
-     * {@inheritDoc} Of values written to one cell the last counts. They are compared with what the
-     * file holds while the caller goes on.
+     * {@inheritDoc} Of values written to one cell the last counts.
      *
      * @throws UnreadableBookException if a sheet does not exist
      */
     @Override
     public void write(List<CellWrite> writes) {
-        if (writes.isEmpty()) {
-            return;
-        }
-        if (written.isEmpty()) {
-            sheets.scanOthers();
-        }
-        Ahead<Written> some = Written.of(writes, sheets);
-        written.add(some);
-        if (writes.size() > FEW) {
-            Ahead.inTurn("written", List.of(some));
-        }
+        written.add(writes);
     }
 
     /**
@@ -290,15 +269,14 @@ public final class XlsxBook implements OpenBook {
             // Its backup may be the last whole copy.
             earlier.refuseDamaged();
         }
-        Written all = compared();
-        Map<CellPlace, CellValue> changes = new HashMap<>(all.changed());
+        Map<CellPlace, CellValue> changes = new HashMap<>(written.changed());
         int changed = changes.size();
         if (changed == 0 && isSource(target)) {
             SafeReplace.tidy(target);
             return new SaveReport(0, 0, List.of(), Replaced.NOTHING);
         }
         refuseSigned(target);
-        Map<CellPlace, Optional<CellValue>> dependents = dependents(all);
+        Map<CellPlace, Optional<CellValue>> dependents = dependents();
         List<CellPlace> dropped = new ArrayList<>();
         for (Map.Entry<CellPlace, Optional<CellValue>> cell : dependents.entrySet()) {
             changes.put(cell.getKey(), cell.getValue().orElse(CellValue.BLANK));
@@ -311,27 +289,19 @@ public final class XlsxBook implements OpenBook {
                 SafeReplace.replace(
                         target,
                         earlier.expected(target),
-                        new SafeReplace.Content() {
-                            @Override
-                            public void writeTo(OutputStream out) throws IOException {
-                                zip.writeTo(out, parts);
-                            }
-                        },
-                        new SafeReplace.Check() {
-                            @Override
-                            public void check(Path file) {
-                                readBack(target, file, changes);
-                            }
-                        });
+                        out -> zip.writeTo(out, parts),
+                        file -> readBack(target, file, changes));
         return new SaveReport(changed, dependents.size() - dropped.size(), dropped, replaced);
     }
 
     /** New values of the builder's own formulas; empty of one whose value is to be dropped. */
-    private Map<CellPlace, Optional<CellValue>> dependents(Written all) {
-        return formulasOrNull == null || all.changed().isEmpty() || !sheets.haveFormulasOutside(all)
+    private Map<CellPlace, Optional<CellValue>> dependents() {
+        return formulasOrNull == null
+                        || written.changed().isEmpty()
+                        || !sheets.haveFormulasOutside(written)
                 ? Map.of()
                 : buildersFormulas()
-                        .dependents(all.changed(), all, writtenPlaces(), formulasOrNull);
+                        .dependents(written.changed(), written, written.places(), formulasOrNull);
     }
 
     /** Whether any cell outside some areas has a formula. */
@@ -345,7 +315,7 @@ public final class XlsxBook implements OpenBook {
      */
     public List<CellPlace> losing() {
         List<CellPlace> losing = new ArrayList<>();
-        dependents(compared())
+        dependents()
                 .forEach(
                         (place, value) -> {
                             if (value.isEmpty()) {
@@ -529,58 +499,18 @@ public final class XlsxBook implements OpenBook {
         }
     }
 
-    /** All that was written, compared with what the file holds. */
-    private Written compared() {
-        Written all = Written.nothing();
-        for (Ahead<Written> some : written) {
-            all.add(some.get());
-        }
-        return all;
-    }
-
-    private Set<CellPlace> writtenPlaces() {
-        Set<CellPlace> places = new HashSet<>();
-        for (Ahead<Written> some : written) {
-            for (CellWrite write : some.get().writes()) {
-                places.add(write.place());
-            }
-        }
-        return places;
-    }
-
     /** New content of all parts that these values change, by entry name. */
     private Map<String, Deflated> patches(
             Map<CellPlace, CellValue> changes, boolean computeOnOpening) {
         Map<String, Map<CellPlace, CellValue>> bySheet = new LinkedHashMap<>();
         for (Map.Entry<CellPlace, CellValue> change : changes.entrySet()) {
             String sheet = change.getKey().sheet();
-            Map<CellPlace, CellValue> values = bySheet.get(sheet);
-            if (values == null) {
-                values = new HashMap<>();
-                bySheet.put(sheet, values);
-            }
-            values.put(change.getKey(), change.getValue());
+            bySheet.computeIfAbsent(sheet, name -> new HashMap<>())
+                    .put(change.getKey(), change.getValue());
         }
-        sheets.begin(bySheet.keySet());
-        List<PartPatch> work = new ArrayList<>();
-        for (Map.Entry<String, Map<CellPlace, CellValue>> sheet : bySheet.entrySet()) {
-            work.add(
-                    new PartPatch(
-                            sheets.get(sheet.getKey()),
-                            sheet.getKey(),
-                            sheet.getValue(),
-                            sheets.entry(sheet.getKey())));
-        }
-        Collections.sort(work);
-        List<Ahead<Deflated>> contents = new ArrayList<>();
-        for (PartPatch patch : work) {
-            contents.add(Ahead.of(patch));
-        }
-        Ahead.twoAtOnce(contents);
         Map<String, Deflated> parts = new HashMap<>();
-        for (int i = 0; i < contents.size(); i++) {
-            parts.put(work.get(i).entry.name(), contents.get(i).get());
-        }
+        bySheet.forEach(
+                (sheet, values) -> parts.put(sheets.entry(sheet).name(), patch(sheet, values)));
         patchCharts(changes, parts);
         if (computeOnOpening) {
             PartText text = workbook.text();
@@ -589,6 +519,14 @@ public final class XlsxBook implements OpenBook {
             parts.put(text.part(), Splice.apply(text, change, text.bytes().length / 4));
         }
         return parts;
+    }
+
+    private Deflated patch(String name, Map<CellPlace, CellValue> values) {
+        SheetPart sheet = sheets.get(name);
+        return Splice.apply(
+                sheet.part(),
+                SheetPatch.splices(sheet, name, values),
+                ZipSnapshot.hint(sheets.entry(name)));
     }
 
     private void patchCharts(Map<CellPlace, CellValue> changes, Map<String, Deflated> parts) {
@@ -614,42 +552,12 @@ public final class XlsxBook implements OpenBook {
         return workbook.names().get(lowerCase(name));
     }
 
-    /** Patches and compresses one sheet. */
-    private static final class PartPatch implements Callable<Deflated>, Comparable<PartPatch> {
-        private final SheetPart sheet;
-        private final String name;
-        private final Map<CellPlace, CellValue> values;
-        private final ZipEntryRecord entry;
-
-        PartPatch(
-                SheetPart sheet,
-                String name,
-                Map<CellPlace, CellValue> values,
-                ZipEntryRecord entry) {
-            this.sheet = sheet;
-            this.name = name;
-            this.values = values;
-            this.entry = entry;
-        }
-
-        @Override
-        public Deflated call() {
-            List<Splice> splices = SheetPatch.splices(sheet, name, values);
-            return Splice.apply(sheet.part(), splices, ZipSnapshot.hint(entry));
-        }
-
-        @Override
-        public int compareTo(PartPatch other) {
-            return Integer.compare(other.entry.size(), entry.size());
-        }
-    }
-
     private void readBack(Path target, Path file, Map<CellPlace, CellValue> changes) {
         try {
             XlsxBook book = open(file, workbook, null);
-            Ahead<Written> again = Written.of(CellWrite.all(changes), book.sheets);
-            book.sheets.finish();
-            Set<CellPlace> other = again.get().changed().keySet();
+            Written again = new Written(book.sheets);
+            again.add(CellWrite.all(changes));
+            Set<CellPlace> other = again.changed().keySet();
             if (!other.isEmpty()) {
                 throw new BookNotWritableException(
                         target, "reading back " + other.iterator().next() + " gave another value");

@@ -16,7 +16,6 @@ import shaftwright.book.Area;
 import shaftwright.book.CellContent;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
-import shaftwright.book.Cells;
 
 /** Forms of cells, strings, names and parts that ECMA-376 (parts 1, 2 and 4) allows. */
 class XlsxBookReadTest {
@@ -323,8 +322,8 @@ class XlsxBookReadTest {
         XlsxBook book = open(builder);
         assertThat(book.read(List.of(ALL)).filled()).hasSize(1);
         assertThat(book.inflatedSheets()).containsExactly("Sheet1");
-        Cells mine = book.read(List.of(new Area("Mine", 0, 0, 1, 1)));
-        assertThatThrownBy(() -> mine.at(new CellPlace("Mine", 0, 0)))
+        List<Area> mine = List.of(new Area("Mine", 0, 0, 1, 1));
+        assertThatThrownBy(() -> book.read(mine))
                 .isInstanceOf(UnreadableBookException.class)
                 .hasMessageContaining("xl/worksheets/mine.xml");
     }
