@@ -34,6 +34,11 @@ public record Readings(
         return new Readings(innerHeight, rideHeight, OptionalDouble.empty(), settings, List.of());
     }
 
+    /** These with the inner datum so far from the vehicle's centre plane, mm. */
+    public Readings withCentreToDatum(double outward) {
+        return new Readings(innerHeight, rideHeight, OptionalDouble.of(outward), settings, rows);
+    }
+
     /**
      * These and one height more, at which nothing but the distance was read.
      *

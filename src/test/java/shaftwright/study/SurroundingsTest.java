@@ -44,7 +44,8 @@ import shaftwright.units.LengthUnit;
  */
 class SurroundingsTest {
     private static final Readings TAPE =
-            new Readings(305, 318, OptionalDouble.of(150), TapeSettings.of(1, 1), List.of())
+            Readings.of(305, 318, TapeSettings.of(1, 1))
+                    .withCentreToDatum(150)
                     .and(193, 672)
                     .and(235, 665)
                     .and(276, 660)
