@@ -10,10 +10,16 @@ import java.util.List;
  * @param left the left corner
  * @param right the right corner, which may be the left's
  * @param stock blanks, rings, shop increment
+ * @param loads what the parts are held against
  * @param scenarios by different names
  */
 public record Build(
-        Vehicle vehicle, Corner left, Corner right, Stock stock, List<Scenario> scenarios) {
+        Vehicle vehicle,
+        Corner left,
+        Corner right,
+        Stock stock,
+        Loads loads,
+        List<Scenario> scenarios) {
     public Build {
         scenarios = List.copyOf(scenarios);
         if (scenarios.stream().map(Scenario::name).distinct().count() < scenarios.size()) {
@@ -28,7 +34,7 @@ public record Build(
 
     /** The same with more than readings at each corner. */
     public static Build of(Vehicle vehicle, Corner both, Stock stock) {
-        return new Build(vehicle, both, both, stock, List.of());
+        return new Build(vehicle, both, both, stock, Loads.UNKNOWN, List.of());
     }
 
     /** The corner at a side. */
@@ -39,6 +45,11 @@ public record Build(
     /** Readings of a side. */
     public Readings readings(Side side) {
         return corner(side).readings();
+    }
+
+    /** A copy whose parts are held against these. */
+    public Build withLoads(Loads other) {
+        return new Build(vehicle, left, right, stock, other, scenarios);
     }
 
     /** The scenario of this name. */
@@ -58,6 +69,6 @@ public record Build(
         } else {
             all.set(place, scenario);
         }
-        return new Build(vehicle, left, right, stock, all);
+        return new Build(vehicle, left, right, stock, loads, all);
     }
 }

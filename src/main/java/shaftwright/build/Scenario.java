@@ -18,6 +18,7 @@ import shaftwright.units.Require;
  * @param driveUnit where the drive unit stands
  * @param steerAngle both hubs turned to the left from straight ahead, rad
  * @param wheel both wheels
+ * @param drive what reaches its shafts and what its joints carry
  * @param onlyBlank place in the list of the only blank to consider, from 0; empty for the best
  */
 public record Scenario(
@@ -31,6 +32,7 @@ public record Scenario(
         DriveUnitMove driveUnit,
         double steerAngle,
         Wheel wheel,
+        Drive drive,
         OptionalInt onlyBlank) {
     /** Nearer the short end: bottoming breaks the transaxle, pull-out tears a boot. */
     public static final double USUAL_BIAS = 0.25;
@@ -58,7 +60,8 @@ public record Scenario(
                         .hubShift(hubShift)
                         .driveUnit(driveUnit)
                         .steerAngle(steerAngle)
-                        .wheel(wheel);
+                        .wheel(wheel)
+                        .drive(drive);
         onlyBlank.ifPresent(builder::onlyBlank);
         return builder;
     }
@@ -75,6 +78,7 @@ public record Scenario(
         private DriveUnitMove driveUnit = DriveUnitMove.NONE;
         private double steerAngle;
         private Wheel wheel = Wheel.UNKNOWN;
+        private Drive drive = Drive.UNKNOWN;
         private OptionalInt onlyBlank = OptionalInt.empty();
 
         private Builder(String name) {
@@ -126,6 +130,11 @@ public record Scenario(
             return this;
         }
 
+        public Builder drive(Drive known) {
+            drive = known;
+            return this;
+        }
+
         /** The only blank to consider, by its place in the list from 0. */
         public Builder onlyBlank(int place) {
             onlyBlank = OptionalInt.of(place);
@@ -150,6 +159,7 @@ public record Scenario(
                     driveUnit,
                     steerAngle,
                     wheel,
+                    drive,
                     onlyBlank);
         }
 

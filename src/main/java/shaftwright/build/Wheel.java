@@ -1,6 +1,8 @@
 package shaftwright.build;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import shaftwright.tyre.Tyre;
 import shaftwright.units.Require;
 
 /**
@@ -26,5 +28,10 @@ public record Wheel(
         }
         Require.finite("wheel offset", offset);
         Require.finite("wheel spacer", spacer);
+    }
+
+    /** Its tyre, when the diameter is known. */
+    public Optional<Tyre> tyre() {
+        return diameter.stream().mapToObj(Tyre::new).findAny();
     }
 }

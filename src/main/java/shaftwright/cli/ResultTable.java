@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
 import shaftwright.contract.InputKind;
@@ -24,8 +25,11 @@ import shaftwright.study.Cautions;
 import shaftwright.study.CornerStudy.RestraintCourse;
 import shaftwright.study.Finding;
 import shaftwright.study.SetCost;
+import shaftwright.study.ShaftPart;
+import shaftwright.study.SharedPart;
 import shaftwright.study.SideStops;
 import shaftwright.study.StopsAlone;
+import shaftwright.study.StrengthStudy;
 import shaftwright.study.Verdict;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.LongestTravel;
@@ -36,7 +40,6 @@ import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
 import shaftwright.units.LengthUnit;
 import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.ScenarioStrength;
 import shaftwright.workbook.SideLinkage;
 import shaftwright.workbook.SideOutcome;
 import shaftwright.workbook.SidePath;
@@ -356,26 +359,26 @@ final class ResultTable {
     }
 
     /** Nothing unless a torque and a part that takes one are known. */
-    private void strength(ScenarioStrength strength, Side side) {
-        if (Double.isNaN(strength.leastFactor())) {
+    private void strength(StrengthStudy strength, Side side) {
+        if (strength.weakest().isEmpty()) {
             return;
         }
-        row("torque, one shaft", torque(strength.torques().needed()));
-        for (ScenarioStrength.ShaftPart part : ScenarioStrength.ShaftPart.values()) {
+        row("torque, one shaft", torque(strength.torques().needed().orElseThrow()));
+        for (ShaftPart part : ShaftPart.values()) {
             part(part.words(), strength.shaft(side).capacity(part), strength);
         }
-        for (ScenarioStrength.SharedPart part : ScenarioStrength.SharedPart.values()) {
+        for (SharedPart part : SharedPart.values()) {
             part(part.words(), strength.capacity(part), strength);
         }
     }
 
-    private void part(String words, double capacity, ScenarioStrength strength) {
-        if (!Double.isNaN(capacity)) {
+    private void part(String words, OptionalDouble capacity, StrengthStudy strength) {
+        if (capacity.isPresent()) {
             row(
                     "  takes",
-                    torque(capacity)
+                    torque(capacity.getAsDouble())
                             + ", factor "
-                            + rounded(strength.factor(capacity), 2)
+                            + rounded(strength.factor(capacity).orElseThrow(), 2)
                             + ": "
                             + words);
         }

@@ -3,34 +3,40 @@ package shaftwright.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import shaftwright.build.Side;
-import shaftwright.workbook.ScenarioStrength;
+import shaftwright.strength.TorquePath;
+import shaftwright.strength.WeakestPart;
+import shaftwright.study.ShaftPart;
+import shaftwright.study.SharedPart;
+import shaftwright.study.StrengthStudy;
 
 /** What the parts of a scenario carry, as JSON; parts whose capacity is not known are left out. */
-record StrengthReport(JsonGenerator json, ScenarioStrength strength, List<Side> sides) {
+record StrengthReport(JsonGenerator json, StrengthStudy strength, List<Side> sides) {
 
     void write() throws IOException {
-        ScenarioStrength.Torques torques = strength.torques();
+        TorquePath torques = strength.torques();
         json.writeObjectFieldStart("strength");
         number("torque_engine_nm", torques.engine());
         number("torque_clutch_nm", torques.clutch());
         number("torque_grip_nm", torques.grip());
         number("torque_landing_nm", torques.landing());
         number("torque_needed_nm", torques.needed());
-        if (strength.weakest().isEmpty()) {
-            json.writeNullField("weakest_part");
-        } else {
-            json.writeStringField("weakest_part", strength.weakest());
-        }
-        number("least_factor", strength.leastFactor());
+        Optional<WeakestPart> weakest = strength.weakest();
+        json.writeStringField(
+                "weakest_part",
+                weakest.map(parts -> parts.least().part())
+                        .filter(part -> !part.isEmpty())
+                        .orElse(null));
+        number("least_factor", weakest.stream().mapToDouble(WeakestPart::factor).findAny());
         parts();
         for (Side side : sides) {
-            ScenarioStrength.Shaft shaft = strength.shaft(side);
             json.writeObjectFieldStart(side.word());
-            number("twist_rad", shaft.twist());
-            number("critical_rpm", shaft.criticalSpeed());
-            number("inner_life_h", shaft.lifeInner());
-            number("outer_life_h", shaft.lifeOuter());
+            number("twist_rad", strength.twist(side));
+            number("critical_rpm", strength.shaft(side).criticalSpeed());
+            number("inner_life_h", strength.innerLife(side));
+            number("outer_life_h", strength.outerLife(side));
             json.writeEndObject();
         }
         json.writeEndObject();
@@ -39,18 +45,18 @@ record StrengthReport(JsonGenerator json, ScenarioStrength strength, List<Side> 
     private void parts() throws IOException {
         json.writeArrayFieldStart("parts");
         for (Side side : sides) {
-            for (ScenarioStrength.ShaftPart part : ScenarioStrength.ShaftPart.values()) {
+            for (ShaftPart part : ShaftPart.values()) {
                 part(part.words(), side.word(), strength.shaft(side).capacity(part));
             }
         }
-        for (ScenarioStrength.SharedPart part : ScenarioStrength.SharedPart.values()) {
+        for (SharedPart part : SharedPart.values()) {
             part(part.words(), "both", strength.capacity(part));
         }
         json.writeEndArray();
     }
 
-    private void part(String words, String side, double capacity) throws IOException {
-        if (Double.isNaN(capacity)) {
+    private void part(String words, String side, OptionalDouble capacity) throws IOException {
+        if (capacity.isEmpty()) {
             return;
         }
         json.writeStartObject();
@@ -61,7 +67,7 @@ record StrengthReport(JsonGenerator json, ScenarioStrength strength, List<Side> 
         json.writeEndObject();
     }
 
-    private void number(String name, double value) throws IOException {
-        JsonReport.number(json, name, value);
+    private void number(String name, OptionalDouble value) throws IOException {
+        JsonReport.number(json, name, value.orElse(Double.NaN));
     }
 }

@@ -5,18 +5,16 @@ import static shaftwright.functions.Allowed.POSITIVE;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import shaftwright.strength.Bar;
 import shaftwright.strength.BoltClass;
 import shaftwright.strength.BoltThread;
 import shaftwright.strength.Differential;
 import shaftwright.strength.FlangeBolts;
+import shaftwright.strength.Gears;
 import shaftwright.strength.JointLife;
 import shaftwright.strength.Material;
 import shaftwright.strength.Spline;
 import shaftwright.strength.SplineHold;
-import shaftwright.strength.TorquePath;
 import shaftwright.strength.TyreGrip;
 
 /** Torque at a half shaft and what bars, splines, bolts and joints make of it. */
@@ -401,7 +399,13 @@ final class StrengthFunctions {
                         .formula("torque*ratio*efficiency*share")
                         .source("power passed on by gears")
                         .example("200 · 12 · 0.9 · 0.5", 6, 200, 12, 0.9, 0.5, 1080)
-                        .number(a -> path(a).throughGears(a.number("torque"))),
+                        .number(
+                                a ->
+                                        new Gears(
+                                                        a.number("ratio"),
+                                                        a.number("efficiency"),
+                                                        new Differential(a.number("share")))
+                                                .shaftTorque(a.number("torque"))),
                 of(
                                 "SLIPSHARE",
                                 "Share of one half shaft behind a limited slip differential.",
@@ -495,17 +499,5 @@ final class StrengthFunctions {
             double nutFactor,
             double friction) {
         return new FlangeBolts(thread, boltClass, count, circle, torque, nutFactor, friction);
-    }
-
-    private static TorquePath path(Arguments a) {
-        return new TorquePath(
-                OptionalDouble.of(a.number("torque")),
-                OptionalDouble.empty(),
-                a.number("ratio"),
-                a.number("efficiency"),
-                new Differential(a.number("share")),
-                Optional.empty(),
-                Optional.empty(),
-                1);
     }
 }

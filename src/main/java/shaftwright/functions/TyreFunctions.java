@@ -13,9 +13,6 @@ final class TyreFunctions {
     private static final String ISO = "ISO 4000-1 (passenger car tyres); other sizes as stated";
     private static final String ROLLING = "3.05 × diameter, radial tyre, ETRTO, from memory";
 
-    /** Only its methods count here: they take a measured diameter. */
-    private static final TyreSize SOME = new TyreSize.Flotation(1e-9, 1, 1e-9);
-
     private TyreFunctions() {}
 
     static List<CellFunction> all() {
@@ -125,6 +122,6 @@ final class TyreFunctions {
     }
 
     private static Tyre tyre(double diameter) {
-        return Tyre.of(SOME).measured(diameter);
+        return new Tyre(diameter);
     }
 }

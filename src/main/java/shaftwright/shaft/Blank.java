@@ -1,5 +1,8 @@
 package shaftwright.shaft;
 
+import java.util.Optional;
+import shaftwright.strength.Bar;
+import shaftwright.strength.ShaftMaterial;
 import shaftwright.units.Require;
 
 /**
@@ -12,6 +15,8 @@ import shaftwright.units.Require;
  * @param outer the end meant for the wheel
  * @param price in the builder's currency; 0 when not given
  * @param inStock whether it can be had
+ * @param bore of a hollow one, mm; 0 when solid
+ * @param material what it is made of
  */
 public record Blank(
         String name,
@@ -20,14 +25,32 @@ public record Blank(
         BlankEnd inner,
         BlankEnd outer,
         double price,
-        boolean inStock) {
+        boolean inStock,
+        double bore,
+        ShaftMaterial material) {
     public Blank {
         Require.named("blank name", name);
         Require.positive("length of a blank", length);
         Require.notNegative("diameter of a blank", diameter);
         Require.notNegative("price of a blank", price);
+        Require.notNegative("bore of a blank", bore);
+        if (diameter > 0) {
+            Require.moreThan("diameter of a blank", diameter, "its bore", bore);
+        }
         groove(inner, length);
         groove(outer, length);
+    }
+
+    /** A solid blank of which the material is not known. */
+    public Blank(
+            String name,
+            double length,
+            double diameter,
+            BlankEnd inner,
+            BlankEnd outer,
+            double price,
+            boolean inStock) {
+        this(name, length, diameter, inner, outer, price, inStock, 0, ShaftMaterial.UNKNOWN);
     }
 
     private static void groove(BlankEnd end, double length) {
@@ -35,5 +58,27 @@ public record Blank(
             Require.noMoreThan(
                     "a groove of a blank", end.groove().getAsDouble(), "its length", length);
         }
+    }
+
+    /** The same of this material. */
+    public Blank of(ShaftMaterial other) {
+        return new Blank(name, length, diameter, inner, outer, price, inStock, bore, other);
+    }
+
+    /** The same with a bore, mm. */
+    public Blank bored(double other) {
+        return new Blank(name, length, diameter, inner, outer, price, inStock, other, material);
+    }
+
+    /**
+     * A stretch of it as a bar; empty while its material is not known, or where the bore leaves
+     * nothing.
+     *
+     * @param outside diameter there, mm
+     */
+    public Optional<Bar> bar(double outside) {
+        return bore < outside
+                ? material.bar().map(steel -> new Bar(outside, bore, steel))
+                : Optional.empty();
     }
 }

@@ -45,4 +45,10 @@ public record BoltThread(double diameter, double pitch, double stressArea) {
         }
         return new BoltThread(diameter, pitch, Math.PI / 4 * core * core);
     }
+
+    /** Engaged thread in bolt diameters, from lengths in mm. */
+    public static double engagedDiameters(double engagement, double diameter) {
+        return Require.notNegative("thread engagement", engagement)
+                / Require.positive("bolt diameter", diameter);
+    }
 }

@@ -80,13 +80,4 @@ public record FlangeBolts(
     public double shearCapacity() {
         return count * proofLoad() / Math.sqrt(3) * circle / 2 / Bar.NMM;
     }
-
-    /**
-     * Engaged thread in bolt diameters.
-     *
-     * @param engagement length of thread engaged, mm
-     */
-    public double engagementInDiameters(double engagement) {
-        return Require.notNegative("thread engagement", engagement) / thread.diameter();
-    }
 }

@@ -38,15 +38,27 @@ public final class JointLife {
      * @param speed rpm
      */
     public static double hours(double capacity, double torque, double angle, double speed) {
-        Require.positive("dynamic capacity", capacity);
-        Require.positive("torque", torque);
         Require.positive("speed", speed);
-        double ratio = angleFactor(angle) * capacity / torque;
-        double base =
+        double straight =
                 speed <= SLOW_TO
                         ? SLOW_CONSTANT / Math.pow(speed, SLOW_EXPONENT)
                         : FAST_CONSTANT / speed;
-        return base * ratio * ratio * ratio;
+        return hoursFrom(straight, capacity, torque, angle);
+    }
+
+    /**
+     * Hours of life from those of a straight joint that runs at its capacity: {@code L (A M_d/M)³}.
+     *
+     * @param straight hours ({@code L})
+     * @param capacity dynamic torque capacity of the joint, straight, N·m ({@code M_d})
+     * @param torque that it runs with, N·m ({@code M})
+     * @param angle that it runs at, rad
+     */
+    public static double hoursFrom(double straight, double capacity, double torque, double angle) {
+        Require.positive("dynamic capacity", capacity);
+        Require.positive("torque", torque);
+        double ratio = angleFactor(angle) * capacity / torque;
+        return straight * ratio * ratio * ratio;
     }
 
     /**

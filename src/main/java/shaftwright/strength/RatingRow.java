@@ -5,12 +5,11 @@ import shaftwright.units.Require;
 /**
  * What one part of the torque path can take: worked out, or the builder's own figure.
  *
- * @param part as the table names it
+ * @param part as the table names it; empty when a builder gave no name
  * @param capacity N·m
  */
 public record RatingRow(String part, double capacity) {
     public RatingRow {
-        Require.named("part", part);
         Require.notNegative("capacity", capacity);
     }
 

@@ -21,6 +21,11 @@ public record SplineStrength(
         Require.positive("wear factor", wearFactor);
     }
 
+    /** Allowed stresses, MPa, at ten thousand torque cycles and a hundred million turns. */
+    public static SplineStrength allowing(double shear, double bearing) {
+        return new SplineStrength(shear, bearing, 1, 1);
+    }
+
     /** Dudley's table of allowed stresses, by the hardness of the teeth. */
     public enum Hardness {
         /** Steel, 160 to 200 Brinell. */
@@ -44,7 +49,7 @@ public record SplineStrength(
 
         /** Allowed stresses at ten thousand torque cycles and a hundred million turns. */
         public SplineStrength strength() {
-            return new SplineStrength(shearKsi * KSI, bearingKsi * KSI, 1, 1);
+            return allowing(shearKsi * KSI, bearingKsi * KSI);
         }
     }
 

@@ -1,47 +1,33 @@
 package shaftwright.strength;
 
-import java.util.Optional;
+import java.util.Arrays;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import shaftwright.units.Require;
 
 /**
- * From the engine to one half shaft. What is not known is left empty and then limits nothing.
+ * What may come to one half shaft. What is not known is left empty and then limits nothing.
  *
- * @param engineTorque most torque of the engine, N·m
- * @param clutchCapacity torque at which the clutch slips, N·m
- * @param ratio engine turns over shaft turns in the lowest gear, all stages multiplied
- * @param efficiency of the gears, 0 to 1
- * @param differential share of one shaft
- * @param grip of the tyre when driving
- * @param landingGrip of the tyre when a spinning wheel lands
+ * @param engine what the engine makes there, N·m
+ * @param clutch what a slipping clutch lets through, N·m
+ * @param grip what the tyre can pass on when driving, N·m
+ * @param landingGrip the same when a spinning wheel lands, N·m
  * @param shock factor for what comes suddenly; counts once, here and nowhere else
  */
 public record TorquePath(
-        OptionalDouble engineTorque,
-        OptionalDouble clutchCapacity,
-        double ratio,
-        double efficiency,
-        Differential differential,
-        Optional<TyreGrip> grip,
-        Optional<TyreGrip> landingGrip,
+        OptionalDouble engine,
+        OptionalDouble clutch,
+        OptionalDouble grip,
+        OptionalDouble landingGrip,
         double shock) {
     public TorquePath {
-        if (engineTorque.isPresent()) {
-            Require.positive("engine torque", engineTorque.getAsDouble());
-        }
-        if (clutchCapacity.isPresent()) {
-            Require.positive("clutch capacity", clutchCapacity.getAsDouble());
-        }
-        Require.positive("gear ratio", ratio);
-        Require.within("efficiency", efficiency, Double.MIN_VALUE, 1);
+        engine.ifPresent(torque -> Require.positive("engine's torque at a shaft", torque));
+        clutch.ifPresent(torque -> Require.positive("clutch's torque at a shaft", torque));
+        grip.ifPresent(torque -> Require.positive("grip", torque));
+        landingGrip.ifPresent(torque -> Require.positive("grip when landing", torque));
         if (!(shock >= 1 && shock < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("shock factor must be 1 or more; have " + shock);
         }
-    }
-
-    /** What a torque before the gears makes at one shaft, N·m. */
-    public double throughGears(double torque) {
-        return torque * ratio * efficiency * differential.share();
     }
 
     /**
@@ -49,32 +35,33 @@ public record TorquePath(
      * factor. Empty when none of them is known.
      */
     public OptionalDouble driving() {
-        return shocked(
-                Math.min(Math.min(atShaft(engineTorque), atShaft(clutchCapacity)), of(grip)));
+        return shocked(least(engine, clutch, grip));
+    }
+
+    /** The same without the shock: what joints wear out under. */
+    public OptionalDouble running() {
+        return least(engine, clutch, grip);
     }
 
     /**
      * Torque of one shaft when a spinning wheel lands and grips, N·m: the flywheel gives what
-     * clutch and ground let through, so the engine's own torque does not limit it. Empty when
-     * neither is known.
+     * clutch and ground let through, so the engine's own torque does not limit it. Empty when the
+     * ground's is not known.
      */
     public OptionalDouble landing() {
-        return landingGrip.isPresent()
-                ? shocked(Math.min(atShaft(clutchCapacity), of(landingGrip)))
-                : OptionalDouble.empty();
+        return landingGrip.isPresent() ? shocked(least(clutch, landingGrip)) : landingGrip;
     }
 
-    private double atShaft(OptionalDouble torque) {
-        return torque.isPresent() ? throughGears(torque.getAsDouble()) : Double.POSITIVE_INFINITY;
+    /** What every part is held against, N·m: the greater of both cases. */
+    public OptionalDouble needed() {
+        return DoubleStream.concat(driving().stream(), landing().stream()).max();
     }
 
-    private static double of(Optional<TyreGrip> grip) {
-        return grip.isPresent() ? grip.get().torque() : Double.POSITIVE_INFINITY;
+    private static OptionalDouble least(OptionalDouble... torques) {
+        return Arrays.stream(torques).flatMapToDouble(OptionalDouble::stream).min();
     }
 
-    private OptionalDouble shocked(double torque) {
-        return Double.isInfinite(torque)
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(shock * torque);
+    private OptionalDouble shocked(OptionalDouble torque) {
+        return torque.isPresent() ? OptionalDouble.of(shock * torque.getAsDouble()) : torque;
     }
 }

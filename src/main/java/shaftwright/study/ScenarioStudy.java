@@ -1,7 +1,9 @@
 package shaftwright.study;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.build.Build;
+import shaftwright.build.Loads;
 import shaftwright.build.Scenario;
 import shaftwright.build.Side;
 import shaftwright.build.Wheel;
@@ -10,6 +12,7 @@ import shaftwright.tyre.Tyre;
 
 /** One scenario on both sides of the vehicle. */
 public final class ScenarioStudy {
+    private final Loads loads;
     private final Scenario scenario;
     private final MeasuredPath leftPath;
     private final MeasuredPath rightPath;
@@ -17,6 +20,7 @@ public final class ScenarioStudy {
     private final SideStudy right;
 
     ScenarioStudy(Study study, Build build, Scenario scenario) {
+        loads = build.loads();
         this.scenario = scenario;
         leftPath = study.path(Side.LEFT);
         rightPath = study.path(Side.RIGHT);
@@ -29,12 +33,24 @@ public final class ScenarioStudy {
         return side == Side.LEFT ? left : right;
     }
 
-    /** What it comes to. */
-    public ScenarioVerdict verdict() {
-        return new ScenarioVerdict(verdict(left, leftPath), verdict(right, rightPath));
+    /** What its parts carry. */
+    public StrengthStudy strength() {
+        return StrengthStudy.of(
+                loads,
+                scenario.drive(),
+                scenario.wheel().tyre(),
+                Optional.of(left),
+                Optional.of(right));
     }
 
-    private Verdict verdict(SideStudy side, MeasuredPath measured) {
+    /** What it comes to. */
+    public ScenarioVerdict verdict() {
+        StrengthFacts strength = strength().facts();
+        return new ScenarioVerdict(
+                verdict(left, leftPath, strength), verdict(right, rightPath, strength));
+    }
+
+    private Verdict verdict(SideStudy side, MeasuredPath measured, StrengthFacts strength) {
         PathFacts path = side.pathFacts(0).without(PathFacts.Unread.of(measured));
         if (!measured.mayGiveVerdict()) {
             path = path.ofTwoHeights();
@@ -43,7 +59,9 @@ public final class ScenarioStudy {
             path = path.contradicting(measured.contradiction());
         }
         return Verdict.of(
-                SideFacts.of(path, side.shaftFacts()).with(side.travelFacts(clearanceAtBump())));
+                SideFacts.of(path, side.shaftFacts())
+                        .with(strength)
+                        .with(side.travelFacts(clearanceAtBump())));
     }
 
     /** Ground clearance at full bump of the left wheel, mm; empty while it is not known. */

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import shaftwright.build.GroundClearance;
 import shaftwright.build.Wheel;
 import shaftwright.travel.ClearanceRule;
+import shaftwright.tyre.Tyre;
 
 /**
  * Where a scenario's wheel stands and what its tyre does to the ground clearance.
@@ -24,10 +25,11 @@ public record WheelFigures(double radiusGain, double arm, OptionalDouble measure
     public static WheelFigures of(
             GroundClearance ground, OptionalDouble hubFaceOffset, Wheel wheel) {
         double gain =
-                ground.tyreDiameter().isEmpty() || wheel.diameter().isEmpty()
+                ground.tyreDiameter().isEmpty() || wheel.tyre().isEmpty()
                         ? 0
-                        : (wheel.diameter().getAsDouble() - ground.tyreDiameter().getAsDouble())
-                                / 2;
+                        : wheel.tyre()
+                                .get()
+                                .clearanceGainOver(new Tyre(ground.tyreDiameter().getAsDouble()));
         double arm =
                 hubFaceOffset.isEmpty()
                         ? 0

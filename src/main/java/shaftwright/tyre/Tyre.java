@@ -1,14 +1,13 @@
 package shaftwright.tyre;
 
-import java.util.OptionalDouble;
+import shaftwright.units.Require;
 
 /**
- * A tyre on the car: its size and, when somebody put a tape to it, its measured diameter.
+ * A tyre on the car.
  *
- * @param size as moulded on the sidewall
- * @param measuredDiameter free diameter, mm, which then counts instead of the size's
+ * @param diameter of the free tyre, measured or by its size, mm
  */
-public record Tyre(TyreSize size, OptionalDouble measuredDiameter) {
+public record Tyre(double diameter) {
     /** ETRTO, radial tyre: rolling circumference over free diameter, from memory. */
     public static final double ROLLING_CIRCUMFERENCE_PER_DIAMETER = 3.05;
 
@@ -18,48 +17,17 @@ public record Tyre(TyreSize size, OptionalDouble measuredDiameter) {
     public static final int MINUTES_PER_HOUR = 60;
 
     public Tyre {
-        if (measuredDiameter.isEmpty() && size.freeDiameter().isEmpty()) {
-            throw new IllegalArgumentException("tyre size " + size + " states no diameter");
-        }
-        if (measuredDiameter.isPresent()) {
-            double diameter = measuredDiameter.getAsDouble();
-            if (!(diameter > size.rimDiameter() && diameter < Double.POSITIVE_INFINITY)) {
-                throw new IllegalArgumentException(
-                        "measured tyre diameter must be more than the rim's "
-                                + size.rimDiameter()
-                                + " mm; have "
-                                + diameter);
-            }
-        }
-    }
-
-    /**
-     * A tyre that nobody measured yet.
-     *
-     * @throws IllegalArgumentException if the size states no diameter
-     */
-    public static Tyre of(TyreSize size) {
-        return new Tyre(size, OptionalDouble.empty());
-    }
-
-    /** A tyre of this size and free diameter as measured, mm. */
-    public static Tyre of(TyreSize size, double diameter) {
-        return new Tyre(size, OptionalDouble.of(diameter));
-    }
-
-    /** The same tyre with its diameter as measured, mm. */
-    public Tyre measured(double diameter) {
-        return of(size, diameter);
-    }
-
-    /** Free diameter, mm: measured if it was, else the size's. */
-    public double diameter() {
-        return measuredDiameter.orElseGet(() -> size.freeDiameter().orElseThrow());
+        Require.positive("tyre diameter", diameter);
     }
 
     /** Way rolled in one turn, mm. */
     public double rollingCircumference() {
-        return ROLLING_CIRCUMFERENCE_PER_DIAMETER * diameter();
+        return ROLLING_CIRCUMFERENCE_PER_DIAMETER * diameter;
+    }
+
+    /** Radius of a wheel that rolls as far in one turn, mm; a little more than the loaded one. */
+    public double rollingRadius() {
+        return rollingCircumference() / (2 * Math.PI);
     }
 
     /** Turns of wheel and half shaft in rpm at a road speed in km/h, without slip. */
@@ -72,7 +40,7 @@ public record Tyre(TyreSize size, OptionalDouble measuredDiameter) {
      * when this one is smaller.
      */
     public double clearanceGainOver(Tyre other) {
-        return (diameter() - other.diameter()) / 2;
+        return (diameter - other.diameter) / 2;
     }
 
     /**

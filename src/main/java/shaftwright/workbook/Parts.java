@@ -16,6 +16,8 @@ import shaftwright.joint.OutwardStop;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.BlankEnd;
 import shaftwright.strength.Material;
+import shaftwright.strength.ShaftMaterial;
+import shaftwright.strength.SplineStrength;
 
 /**
  * The parts tables of a workbook, by row. A row is found by its name the way in which spreadsheets
@@ -121,7 +123,9 @@ public final class Parts {
         return blankSlots.get(listed);
     }
 
+    /** A bore that leaves no bar is a problem already. */
     private Blank blank(int row) {
+        double bore = number("blank_bore", row);
         return new Blank(
                 text("blank_name", row),
                 number("blank_length", row),
@@ -129,14 +133,18 @@ public final class Parts {
                 end(row, "inner"),
                 end(row, "outer"),
                 orZero(number("blank_price", row)),
-                !text("blank_in_stock", row).equalsIgnoreCase("no"));
+                !text("blank_in_stock", row).equalsIgnoreCase("no"),
+                bore >= number("blank_diameter", row) ? 0 : orZero(bore),
+                material(materialRow(row)));
     }
 
     private BlankEnd end(int row, String end) {
         return new BlankEnd(
                 (int) orZero(number("blank_splines_" + end, row)),
                 number("blank_spline_length_" + end, row),
-                optional(ringFace(row, end)));
+                optional(ringFace(row, end)),
+                optional(number("blank_spline_outside_" + end, row)),
+                optional(number("blank_spline_root_" + end, row)));
     }
 
     /**
@@ -179,21 +187,38 @@ public final class Parts {
         return true;
     }
 
-    /** The material of a row, from 1, as a bar needs it; empty while a figure is missing. */
-    public Optional<Material> bar(int row) {
-        double yield = number("material_yield", row - 1);
-        double elastic = number("material_elastic", row - 1);
-        double shear = number("material_shear", row - 1);
-        double density = number("material_density", row - 1);
+    /** Row, from 1, of a blank's material; 0 for none. */
+    public int materialRow(int blank) {
+        return row("material_name", text("blank_material", blank));
+    }
+
+    /** The material of a row, from 1, as far as its figures are there; 0 for none. */
+    private ShaftMaterial material(int row) {
+        return row == 0 ? ShaftMaterial.UNKNOWN : new ShaftMaterial(steel(row - 1), teeth(row - 1));
+    }
+
+    private Optional<Material> steel(int row) {
+        double yield = number("material_yield", row);
+        double elastic = number("material_elastic", row);
+        double shear = number("material_shear", row);
+        double density = number("material_density", row);
         return Double.isNaN(yield + elastic + shear + density)
                 ? Optional.empty()
                 : Optional.of(
                         new Material(
-                                text("material_name", row - 1),
+                                text("material_name", row),
                                 yield,
                                 elastic,
                                 shear,
                                 density * Material.TONNE_PER_MM3));
+    }
+
+    private Optional<SplineStrength> teeth(int row) {
+        double shear = number("material_spline_shear", row);
+        double pressure = number("material_spline_pressure", row);
+        return Double.isNaN(shear + pressure)
+                ? Optional.empty()
+                : Optional.of(SplineStrength.allowing(shear, pressure));
     }
 
     /** A joint's travel limits by angle, empty when it has neither bench nor plunge. */

@@ -6,6 +6,7 @@ import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.contract.InputKind;
+import shaftwright.strength.FlangeBolts;
 
 /** Looks for rows of the parts tables that can't be told apart, lack something or contradict. */
 final class PartsCheck {
@@ -53,10 +54,11 @@ final class PartsCheck {
                 }) {
             tooMany(column);
         }
-        TorqueRatings ratings = new TorqueRatings(inputs, parts);
+        StrengthReader strength = new StrengthReader(inputs, parts);
         for (int row = 0; row < slots("rated_joint"); row++) {
+            int place = row;
             rated(row);
-            tightness(ratings, row);
+            strength.bolts(row).ifPresent(bolts -> tightness(bolts, place));
         }
     }
 
@@ -266,16 +268,15 @@ final class PartsCheck {
     }
 
     /** Beyond that, friction is not counted on and the bolts lead the list of weak parts. */
-    private void tightness(TorqueRatings ratings, int row) {
-        if (ratings.tooTight(row)) {
+    private void tightness(FlangeBolts bolts, int row) {
+        if (bolts.tooTight()) {
             InputKind torque = InputKind.TORQUE;
             warning(
                     "bolt_torque",
                     row,
                     quoted(parts.text("bolt_torque", row)),
                     "at most "
-                            + Math.floor(torque.typed(ratings.mostTorque(row), inputs.unit()) * 10)
-                                    / 10
+                            + Math.floor(torque.typed(bolts.mostTorque(), inputs.unit()) * 10) / 10
                             + " "
                             + torque.symbol(inputs.unit())
                             + ", three quarters of the bolt's proof load");

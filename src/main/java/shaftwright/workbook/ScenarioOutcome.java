@@ -1,12 +1,14 @@
 package shaftwright.workbook;
 
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import shaftwright.book.CellPlace;
 import shaftwright.build.Side;
 import shaftwright.build.Wheel;
 import shaftwright.contract.Contract;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.study.SetCost;
+import shaftwright.study.StrengthStudy;
 import shaftwright.study.WheelFigures;
 import shaftwright.tyre.Tyre;
 
@@ -43,9 +45,9 @@ public final class ScenarioOutcome {
     private final SetCost cost;
 
     /** Studied when it is first asked for: trials of many variants never do. */
-    private final StrengthStudy study;
+    private final Supplier<StrengthStudy> study;
 
-    private ScenarioStrength strength;
+    private StrengthStudy strength;
 
     ScenarioOutcome(
             int number,
@@ -56,7 +58,7 @@ public final class ScenarioOutcome {
             SideOutcome left,
             SideOutcome right,
             SetCost cost,
-            StrengthStudy study) {
+            Supplier<StrengthStudy> study) {
         this.number = number;
         this.used = used;
         this.trouble = trouble;
@@ -203,9 +205,9 @@ public final class ScenarioOutcome {
     }
 
     /** What its parts carry; nothing is given in a column that is not used. */
-    public ScenarioStrength strength() {
+    public StrengthStudy strength() {
         if (strength == null) {
-            strength = used ? study.of(number, picks, left, right) : StrengthStudy.none();
+            strength = used ? study.get() : StrengthStudy.UNKNOWN;
         }
         return strength;
     }

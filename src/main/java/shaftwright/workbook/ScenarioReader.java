@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.book.Problem;
 import shaftwright.build.BumpRule;
+import shaftwright.build.Drive;
 import shaftwright.build.DriveUnitMove;
 import shaftwright.build.Margins;
 import shaftwright.build.Scenario;
@@ -22,6 +23,7 @@ import shaftwright.study.Price;
 import shaftwright.study.ScenarioStudy;
 import shaftwright.study.SetCost;
 import shaftwright.study.SideStudy;
+import shaftwright.study.StrengthStudy;
 import shaftwright.study.WheelFigures;
 import shaftwright.tyre.TyreSize;
 import shaftwright.tyre.UnreadableTyreSizeException;
@@ -63,7 +65,21 @@ final class ScenarioReader {
                 left,
                 right,
                 cost(scenario, used, picks, left, right),
-                new StrengthStudy(inputs, parts, sizing.ratings(), tyre.diameter()));
+                () -> strength(scenario, picks, tyre, left, right));
+    }
+
+    private StrengthStudy strength(
+            int scenario, Picks picks, TyreFigures tyre, SideOutcome left, SideOutcome right) {
+        return StrengthStudy.of(
+                sizing.strength().loads(),
+                drive(scenario, picks),
+                wheel(scenario, tyre).tyre(),
+                Optional.ofNullable(left.study()),
+                Optional.ofNullable(right.study()));
+    }
+
+    private Drive drive(int scenario, Picks picks) {
+        return sizing.strength().drive(scenario, picks.innerJoint(), picks.outerJoint());
     }
 
     private Picks picks(int scenario) {
@@ -316,7 +332,8 @@ final class ScenarioReader {
                         .hubShift(number("hub_shift", scenario))
                         .driveUnit(driveUnit(scenario))
                         .steerAngle(number("steer_angle", scenario))
-                        .wheel(wheel(scenario, tyre));
+                        .wheel(wheel(scenario, tyre))
+                        .drive(drive(scenario, picks));
         if (picks.blank() > 0) {
             built.onlyBlank(parts.blankListed(picks.blank() - 1));
         }

@@ -73,7 +73,9 @@ public final class Sizing {
     /** Made when first asked for, likewise. */
     private Build build;
 
-    private TorqueRatings ratings;
+    /** Made when first asked for, likewise. */
+    private StrengthReader strength;
+
     private final Map<Side, SideDrawing> drawings = new EnumMap<>(Side.class);
 
     private final Doubts doubts;
@@ -263,11 +265,12 @@ public final class Sizing {
         return doubts;
     }
 
-    public TorqueRatings ratings() {
-        if (ratings == null) {
-            ratings = new TorqueRatings(inputs, parts);
+    /** What is typed about torque and what parts carry. */
+    public StrengthReader strength() {
+        if (strength == null) {
+            strength = new StrengthReader(inputs, parts);
         }
-        return ratings;
+        return strength;
     }
 
     public SideReadings readings(Side side) {
@@ -364,6 +367,7 @@ public final class Sizing {
                             corner(Side.LEFT),
                             corner(Side.RIGHT),
                             new Stock(parts.blanks(), ring(), inputs.number("shop_increment")),
+                            strength().loads(),
                             List.of());
         }
         return build;
@@ -415,12 +419,8 @@ public final class Sizing {
         return InnerFlange.of(inputs.number("inner_tilt"), inputs.number("inner_sweep"));
     }
 
-    /** Part of the axle's torque that can come to one shaft. */
-    public double torqueShare() {
-        return StrengthStudy.differential(inputs).share();
-    }
-
-    RingSpec ring() {
+    /** The retaining rings and their grooves. */
+    public RingSpec ring() {
         return new RingSpec(
                 inputs.number("ring_thickness"),
                 inputs.number("groove_width"),

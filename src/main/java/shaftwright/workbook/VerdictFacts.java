@@ -3,11 +3,9 @@ package shaftwright.workbook;
 import java.util.Optional;
 import shaftwright.build.Side;
 import shaftwright.contract.MeasuringCheck;
-import shaftwright.strength.FlangeBolts;
 import shaftwright.study.PathFacts;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.study.SideFacts;
-import shaftwright.study.StrengthFacts;
 import shaftwright.study.Verdict;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.ReadingContradiction;
@@ -32,7 +30,7 @@ final class VerdictFacts {
         return new SideFacts(
                 path(side, outcome),
                 outcome.shaftFacts(),
-                strength(),
+                scenario.strength().facts(),
                 outcome.travelFacts(scenario.side(Side.LEFT).clearanceAtBump()),
                 width());
     }
@@ -49,31 +47,6 @@ final class VerdictFacts {
                         .without(PathFacts.Unread.of(measured.get()));
         ReadingContradiction found = path.readings().contradiction().orElseThrow();
         return found.exists() ? all.contradicting(found) : all;
-    }
-
-    private StrengthFacts strength() {
-        ScenarioStrength strength = scenario.strength();
-        double least = strength.leastFactor();
-        return new StrengthFacts(
-                bolts(scenario.jointRowInner()),
-                bolts(scenario.jointRowOuter()),
-                // Bolts tightened too far hold nothing, and are a finding of their own.
-                least > 0
-                        ? Optional.of(new StrengthFacts.Weakest(strength.weakest(), least))
-                        : Optional.empty(),
-                sizing.inputs().number("factor_wanted"));
-    }
-
-    private Optional<StrengthFacts.Bolts> bolts(int joint) {
-        TorqueRatings ratings = sizing.ratings();
-        int row = ratings.rowOf(joint) - 1;
-        return row < 0 || Double.isNaN(ratings.preloadShare(row))
-                ? Optional.empty()
-                : Optional.of(
-                        new StrengthFacts.Bolts(
-                                ratings.preloadShare(row),
-                                FlangeBolts.MOST_PRELOAD,
-                                ratings.mostTorque(row)));
     }
 
     private Optional<SideFacts.Width> width() {

@@ -70,7 +70,7 @@ class FlangeBoltsTest {
 
         assertThat(bolts.preload()).isCloseTo(24_000, within(1e-6));
         assertThat(bolts.frictionCapacity()).isCloseTo(928.8, within(1e-6));
-        assertThat(bolts.engagementInDiameters(15)).isEqualTo(1.5);
+        assertThat(BoltThread.engagedDiameters(15, M10.diameter())).isEqualTo(1.5);
     }
 
     /** By hand: 6·48.1 kN/√3·0.043 m = 7.17 kN·m: shear takes far more than friction. */

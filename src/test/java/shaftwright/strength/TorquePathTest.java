@@ -5,49 +5,51 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class TorquePathTest {
     private static final OptionalDouble NOT_GIVEN = OptionalDouble.empty();
 
-    private static TorquePath path(
-            OptionalDouble engine, OptionalDouble clutch, Optional<TyreGrip> grip) {
-        return new TorquePath(
-                engine, clutch, 14, 0.9, Differential.OPEN, grip, Optional.empty(), 1.5);
+    private static final Gears OPEN = new Gears(14, 0.9, Differential.OPEN);
+    private static final Gears LOCKED = new Gears(14, 0.9, Differential.LOCKED);
+
+    private static OptionalDouble torque(double newtonMetres) {
+        return OptionalDouble.of(newtonMetres);
     }
 
     /** By hand: 180·14·0.9/2 = 1134 N·m at a shaft, 1701 N·m with the shock. */
     @Test
     void engineThroughAnOpenDifferential() {
-        assertThat(
-                        path(OptionalDouble.of(180), NOT_GIVEN, Optional.empty())
-                                .driving()
-                                .orElseThrow())
-                .isCloseTo(1701, within(1e-9));
+        TorquePath path =
+                new TorquePath(torque(OPEN.shaftTorque(180)), NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, 1.5);
+
+        assertThat(path.running().orElseThrow()).isCloseTo(1134, within(1e-9));
+        assertThat(path.driving().orElseThrow()).isCloseTo(1701, within(1e-9));
     }
 
     /** By hand: 0.9·4000·0.35 = 1260 N·m of grip, 1890 N·m with the shock. */
     @Test
     void gripLimitsAStrongEngine() {
-        Optional<TyreGrip> grip = Optional.of(new TyreGrip(0.9, 4000, 350));
+        TorquePath path =
+                new TorquePath(
+                        torque(OPEN.shaftTorque(300)),
+                        NOT_GIVEN,
+                        torque(new TyreGrip(0.9, 4000, 350).torque()),
+                        NOT_GIVEN,
+                        1.5);
 
-        assertThat(path(OptionalDouble.of(300), NOT_GIVEN, grip).driving().orElseThrow())
-                .isCloseTo(1890, within(1e-9));
+        assertThat(path.driving().orElseThrow()).isCloseTo(1890, within(1e-9));
     }
 
     @Test
     void clutchLimitsEngineAndLanding() {
         TorquePath path =
                 new TorquePath(
-                        OptionalDouble.of(300),
-                        OptionalDouble.of(250),
-                        14,
-                        0.9,
-                        Differential.LOCKED,
-                        Optional.empty(),
-                        Optional.of(new TyreGrip(1, 20_000, 350)),
+                        torque(LOCKED.shaftTorque(300)),
+                        torque(LOCKED.shaftTorque(250)),
+                        NOT_GIVEN,
+                        torque(new TyreGrip(1, 20_000, 350).torque()),
                         1);
 
         assertThat(path.driving().orElseThrow()).isCloseTo(250 * 14 * 0.9, within(1e-9));
@@ -55,27 +57,34 @@ class TorquePathTest {
     }
 
     @Test
-    void engineDoesNotLimitTheLanding() {
+    void engineDoesNotLimitTheLandingWhichPartsMustTake() {
         TorquePath path =
                 new TorquePath(
-                        OptionalDouble.of(50),
+                        torque(OPEN.shaftTorque(50)),
                         NOT_GIVEN,
-                        14,
-                        0.9,
-                        Differential.OPEN,
-                        Optional.empty(),
-                        Optional.of(new TyreGrip(1, 8000, 350)),
+                        NOT_GIVEN,
+                        torque(new TyreGrip(1, 8000, 350).torque()),
                         1);
 
         assertThat(path.landing().orElseThrow()).isCloseTo(2800, within(1e-9));
         assertThat(path.driving().orElseThrow()).isCloseTo(315, within(1e-9));
+        assertThat(path.needed().orElseThrow()).isCloseTo(2800, within(1e-9));
     }
 
     @Test
     void nothingKnownGivesNoTorque() {
-        TorquePath path = path(NOT_GIVEN, NOT_GIVEN, Optional.empty());
+        TorquePath path = new TorquePath(NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, 1);
 
         assertThat(path.driving()).isEmpty();
+        assertThat(path.landing()).isEmpty();
+        assertThat(path.needed()).isEmpty();
+    }
+
+    /** What the ground lets through is not known, and a clutch alone is no landing. */
+    @Test
+    void aClutchAloneGivesNoLanding() {
+        TorquePath path = new TorquePath(NOT_GIVEN, torque(2000), NOT_GIVEN, NOT_GIVEN, 1);
+
         assertThat(path.landing()).isEmpty();
     }
 
@@ -88,17 +97,7 @@ class TorquePathTest {
 
     @Test
     void shockFactorIsAtLeastOne() {
-        assertThatThrownBy(
-                        () ->
-                                new TorquePath(
-                                        NOT_GIVEN,
-                                        NOT_GIVEN,
-                                        14,
-                                        0.9,
-                                        Differential.OPEN,
-                                        Optional.empty(),
-                                        Optional.empty(),
-                                        0.5))
+        assertThatThrownBy(() -> new TorquePath(NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, NOT_GIVEN, 0.5))
                 .hasMessageContaining("shock factor must be 1 or more; have 0.5");
     }
 

@@ -18,6 +18,7 @@ import shaftwright.contract.Index;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.Finding;
 import shaftwright.study.Price;
+import shaftwright.study.ShaftPart;
 
 /** What a scenario column makes of its inputs: tyre, track, cost, sides and verdict. */
 class ScenarioFiguresTest {
@@ -73,8 +74,9 @@ class ScenarioFiguresTest {
         ScenarioOutcome a =
                 sizing(Map.of("bolt_torque[0]", "95", "nut_factor[0]", "0.16")).scenario(0);
 
-        assertThat(a.strength().weakest()).isEqualTo("flange bolts, inner end");
-        assertThat(a.strength().leastFactor()).isZero();
+        assertThat(a.strength().weakest().orElseThrow().least().part())
+                .isEqualTo("flange bolts, inner end");
+        assertThat(a.strength().weakest().orElseThrow().factor()).isZero();
     }
 
     /** Root shear of a tube, {@code D⁴ - d⁴}: a fatigue factor of 0.4 has it govern. */
@@ -82,13 +84,24 @@ class ScenarioFiguresTest {
     void aBoreTakesFromTheSplineInTheLongRun() {
         Map<String, String> solid = Map.of("spline_fatigue[0]", "0.4", "blank_bore[1]", "0");
         Map<String, String> hollow = Map.of("spline_fatigue[0]", "0.4", "blank_bore[1]", "20 mm");
-        ScenarioStrength.Shaft whole = sizing(solid).scenario(0).strength().shaft(Side.LEFT);
-        ScenarioStrength.Shaft bored = sizing(hollow).scenario(0).strength().shaft(Side.LEFT);
+        ScenarioOutcome whole = sizing(solid).scenario(0);
+        ScenarioOutcome bored = sizing(hollow).scenario(0);
+        double root =
+                whole.side(Side.LEFT)
+                        .resultOrNull()
+                        .plan()
+                        .orElseThrow()
+                        .blank()
+                        .inner()
+                        .root()
+                        .orElseThrow();
 
-        double left =
-                bored.capacity(ScenarioStrength.ShaftPart.TEETH_INNER)
-                        / whole.capacity(ScenarioStrength.ShaftPart.TEETH_INNER);
-        assertThat(left).isCloseTo(1 - Math.pow(20 / whole.rootInner(), 4), within(1e-9));
+        assertThat(innerTeeth(bored) / innerTeeth(whole))
+                .isCloseTo(1 - Math.pow(20 / root, 4), within(1e-9));
+    }
+
+    private static double innerTeeth(ScenarioOutcome scenario) {
+        return scenario.strength().shaft(Side.LEFT).capacity(ShaftPart.TEETH_INNER).orElseThrow();
     }
 
     @Test

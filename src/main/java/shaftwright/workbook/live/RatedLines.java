@@ -6,6 +6,7 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.TORQUE;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import java.util.function.ToDoubleFunction;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
@@ -13,7 +14,7 @@ import shaftwright.contract.InputKind;
 import shaftwright.strength.BoltClass;
 import shaftwright.strength.FlangeBolts;
 import shaftwright.workbook.Sizing;
-import shaftwright.workbook.TorqueRatings;
+import shaftwright.workbook.StrengthReader;
 
 /** What the flange bolts of each rated joint hold, row by row. */
 enum RatedLines implements LiveLine.Formula, LiveLine.Core {
@@ -167,29 +168,36 @@ enum RatedLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        TorqueRatings ratings = sizing.ratings();
+        StrengthReader strength = sizing.strength();
         int row = index.row();
         double unit = InputKind.TORQUE.factor(sizing.unit());
         return switch (this) {
-            case RATED_OF -> CellValue.of(ratings.joint(row));
-            case BOLT_OF -> CellValue.of(ratings.name(row));
-            case BOLT_NOTE -> CellValue.of(note(ratings, row));
-            case BOLT_PROOF -> ReadLines.shown(ratings.proofLoad(row));
-            case BOLT_TENSION -> ReadLines.shown(ratings.tension(row));
-            case BOLT_SHARE -> ReadLines.shown(ratings.preloadShare(row));
-            case BOLT_MOST -> ReadLines.shown(ratings.mostTorque(row) / unit);
-            case BOLT_FRICTION -> ReadLines.shown(ratings.friction(row) / unit);
-            case BOLT_SHEAR -> ReadLines.shown(ratings.shear(row) / unit);
-            case BOLT_ENGAGED -> ReadLines.shown(ratings.engagement(row));
+            case RATED_OF -> CellValue.of(strength.joint(row));
+            case BOLT_OF -> CellValue.of(strength.name(row));
+            case BOLT_NOTE -> CellValue.of(note(strength, row));
+            case BOLT_PROOF -> shown(strength, row, FlangeBolts::proofLoad);
+            case BOLT_TENSION -> shown(strength, row, FlangeBolts::preload);
+            case BOLT_SHARE -> shown(strength, row, FlangeBolts::preloadShare);
+            case BOLT_MOST -> shown(strength, row, bolts -> bolts.mostTorque() / unit);
+            case BOLT_FRICTION -> shown(strength, row, bolts -> bolts.frictionCapacity() / unit);
+            case BOLT_SHEAR -> shown(strength, row, bolts -> bolts.shearCapacity() / unit);
+            case BOLT_ENGAGED -> ReadLines.shown(strength.engagement(row));
         };
     }
 
-    private static String note(TorqueRatings ratings, int row) {
-        if (ratings.tooTight(row)) {
+    private static CellValue shown(
+            StrengthReader strength, int row, ToDoubleFunction<FlangeBolts> figure) {
+        return ReadLines.shown(strength.bolts(row).stream().mapToDouble(figure).findAny());
+    }
+
+    private static String note(StrengthReader strength, int row) {
+        if (strength.bolts(row).filter(FlangeBolts::tooTight).isPresent()) {
             return Words.TOO_TIGHT;
         }
         // Compared like the cell does, so that 10 mm of an inch bolt's thread are no riddle.
-        return Math.rint(ratings.engagement(row) * 1e6) < 1e6 ? Words.TOO_SHORT : "";
+        return strength.engagement(row).stream().anyMatch(d -> Math.rint(d * 1e6) < 1e6)
+                ? Words.TOO_SHORT
+                : "";
     }
 
     /** What the note says. */

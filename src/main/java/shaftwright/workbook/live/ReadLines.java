@@ -1,6 +1,7 @@
 package shaftwright.workbook.live;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
@@ -197,6 +198,11 @@ final class ReadLines {
     }
 
     /** A number, or an empty text for NaN. */
+    /** The number, or an empty cell while it is not known. */
+    static CellValue shown(OptionalDouble number) {
+        return shown(number.orElse(Double.NaN));
+    }
+
     static CellValue shown(double number) {
         return Double.isNaN(number) ? CellValue.of("") : CellValue.of(number);
     }

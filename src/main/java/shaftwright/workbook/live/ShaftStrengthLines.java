@@ -8,19 +8,22 @@ import static shaftwright.workbook.live.Quantity.TORQUE;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import shaftwright.book.CellValue;
+import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
-import shaftwright.contract.InputKind;
+import shaftwright.shaft.Blank;
 import shaftwright.shaft.CutPlan;
-import shaftwright.shaft.EndCut;
+import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.SideResult;
 import shaftwright.strength.Material;
 import shaftwright.strength.Spline;
+import shaftwright.study.ShaftPart;
+import shaftwright.study.ShaftStrength;
+import shaftwright.study.StrengthStudy;
 import shaftwright.workbook.Parts;
-import shaftwright.workbook.ScenarioStrength;
-import shaftwright.workbook.ScenarioStrength.Shaft;
-import shaftwright.workbook.ScenarioStrength.ShaftPart;
 import shaftwright.workbook.Sizing;
 
 /**
@@ -168,11 +171,11 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
 
         @Override
         public CellValue at(Sizing sizing, Index index) {
-            double capacity = shaft(sizing, index).capacity(part);
-            return ReadLines.shown(
-                    isFactor
-                            ? strength(sizing, index).factor(capacity)
-                            : capacity / InputKind.TORQUE.factor(sizing.unit()));
+            StrengthStudy strength = strength(sizing, index);
+            OptionalDouble capacity = strength.shaft(index.side()).capacity(part);
+            return isFactor
+                    ? ReadLines.shown(strength.factor(capacity))
+                    : TorqueLines.torque(sizing, capacity);
         }
     }
 
@@ -188,74 +191,53 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        SideResult result = sizing.resultOrNull(index);
-        Optional<CutPlan> plan = result == null ? Optional.empty() : result.plan();
-        int row = plan.isPresent() ? sizing.parts().blankSlot(plan.get().row()) : -1;
-        Shaft shaft = shaft(sizing, index);
+        StrengthStudy strength = strength(sizing, index);
+        Side side = index.side();
         return switch (this) {
-            case ROW -> CellValue.of(row + 1);
-            case MATERIAL -> CellValue.of(shaft.materialRow());
-            case YIELD -> ReadLines.shown(yieldStrength(sizing.parts(), shaft.materialRow()));
-            case DIAMETER -> ReadLines.shown(number(sizing, "blank_diameter", row));
-            case BORE -> ReadLines.shown(number(sizing, "blank_bore", row));
-            case MODULE_IN -> ReadLines.shown(module(sizing, "inner", row));
-            case MODULE_OUT -> ReadLines.shown(module(sizing, "outer", row));
-            case ROOT_IN -> ReadLines.shown(shaft.rootInner());
-            case ROOT_OUT -> ReadLines.shown(shaft.rootOuter());
-            case NECK_IN -> ReadLines.shown(neck(sizing, "inner", row, inner(plan)));
-            case NECK_OUT -> ReadLines.shown(neck(sizing, "outer", row, outer(plan)));
-            case TWIST -> ReadLines.shown(Math.toDegrees(shaft.twist()));
-            case WHIRL -> ReadLines.shown(shaft.criticalSpeed());
-            case WHIRL_SHARE ->
-                    ReadLines.shown(shaft.criticalSpeed() / strength(sizing, index).topRpm());
-            case LIFE_IN -> ReadLines.shown(shaft.lifeInner());
-            case LIFE_OUT -> ReadLines.shown(shaft.lifeOuter());
+            case TWIST ->
+                    ReadLines.shown(strength.twist(side).stream().map(Math::toDegrees).findAny());
+            case WHIRL -> ReadLines.shown(strength.shaft(side).criticalSpeed());
+            case WHIRL_SHARE -> ReadLines.shown(strength.criticalSpeedShare(side));
+            case LIFE_IN -> ReadLines.shown(strength.innerLife(side));
+            case LIFE_OUT -> ReadLines.shown(strength.outerLife(side));
+            default -> ofBlank(sizing, Optional.ofNullable(sizing.resultOrNull(index)));
         };
     }
 
-    private static Optional<EndCut> inner(Optional<CutPlan> plan) {
-        return plan.isPresent() ? Optional.of(plan.get().inner()) : Optional.empty();
-    }
-
-    private static Optional<EndCut> outer(Optional<CutPlan> plan) {
-        return plan.isPresent() ? Optional.of(plan.get().outer()) : Optional.empty();
-    }
-
-    private static double number(Sizing sizing, String column, int row) {
-        return row < 0
-                ? Double.NaN
-                : sizing.inputs().number(column, shaftwright.build.Side.LEFT, row);
-    }
-
-    /** Only of a material with all four figures. */
-    private static double yieldStrength(Parts parts, int material) {
-        if (material == 0) {
-            return Double.NaN;
+    private CellValue ofBlank(Sizing sizing, Optional<SideResult> result) {
+        Optional<CutPlan> plan = result.flatMap(SideResult::plan);
+        if (this == ROW || this == MATERIAL) {
+            return CellValue.of(plan.map(cut -> row(sizing.parts(), cut)).orElse(0));
         }
-        Optional<Material> bar = parts.bar(material);
-        return bar.isPresent() ? bar.get().yieldStrength() : Double.NaN;
+        return ReadLines.shown(
+                plan.map(cut -> figure(cut, sizing.ring())).orElse(OptionalDouble.empty()));
     }
 
-    private static double module(Sizing sizing, String end, int row) {
-        double teeth = number(sizing, "blank_splines_" + end, row);
-        double outside = number(sizing, "blank_spline_outside_" + end, row);
-        return teeth >= Spline.LEAST_TEETH && outside > 0
-                ? Spline.module((int) teeth, outside)
-                : Double.NaN;
+    private int row(Parts parts, CutPlan plan) {
+        int row = parts.blankSlot(plan.row());
+        return this == ROW ? row + 1 : parts.materialRow(row);
     }
 
-    private static double neck(Sizing sizing, String end, int row, Optional<EndCut> cut) {
-        return cut.isPresent() && cut.get().inboardGroove().isPresent()
-                ? number(sizing, "blank_spline_outside_" + end, row)
-                        - 2 * sizing.inputs().number("groove_depth")
-                : Double.NaN;
+    private OptionalDouble figure(CutPlan plan, RingSpec ring) {
+        Blank blank = plan.blank();
+        double depth = ring.grooveDepth();
+        return switch (this) {
+            // Only of a material with all four figures.
+            case YIELD ->
+                    blank.material().bar().stream().mapToDouble(Material::yieldStrength).findAny();
+            case DIAMETER -> DoubleStream.of(blank.diameter()).filter(given -> given > 0).findAny();
+            case BORE -> OptionalDouble.of(blank.bore());
+            case MODULE_IN -> blank.inner().module();
+            case MODULE_OUT -> blank.outer().module();
+            case ROOT_IN -> blank.inner().root();
+            case ROOT_OUT -> blank.outer().root();
+            case NECK_IN -> ShaftStrength.neck(blank.inner(), plan.inner(), depth);
+            case NECK_OUT -> ShaftStrength.neck(blank.outer(), plan.outer(), depth);
+            default -> throw new IllegalStateException(name + " is no figure of a blank");
+        };
     }
 
-    private static Shaft shaft(Sizing sizing, Index index) {
-        return strength(sizing, index).shaft(index.side());
-    }
-
-    private static ScenarioStrength strength(Sizing sizing, Index index) {
+    private static StrengthStudy strength(Sizing sizing, Index index) {
         return sizing.scenario(index.scenario()).strength();
     }
 

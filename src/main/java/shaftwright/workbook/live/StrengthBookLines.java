@@ -3,7 +3,9 @@ package shaftwright.workbook.live;
 import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import java.util.function.ToDoubleFunction;
 import shaftwright.book.CellValue;
+import shaftwright.build.Duty;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.InputKind;
@@ -112,17 +114,19 @@ enum StrengthBookLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private double core(Sizing sizing, Index index) {
-        double share = sizing.inputs().number("duty_share", index);
-        double torque = sizing.inputs().number("duty_torque", index);
-        double speed = sizing.inputs().number("duty_speed", index);
-        boolean ready = !Double.isNaN(share + torque + speed);
         return switch (this) {
             case TORQUE_NM -> InputKind.TORQUE.factor(sizing.unit());
-            case TORQUE_SHARE -> sizing.torqueShare();
-            case OWN_ROW -> sizing.ratings().leastOwn();
-            case DUTY_PART -> ready ? share : 0;
-            case DUTY_WEIGHT -> ready ? share * torque * torque * torque : 0;
-            case DUTY_WAY -> ready ? speed * 1e6 / 60 / Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER : 0;
+            case TORQUE_SHARE -> sizing.strength().differential().share();
+            case OWN_ROW -> sizing.strength().leastOwn();
+            case DUTY_PART -> duty(sizing, index, Duty::share);
+            case DUTY_WEIGHT ->
+                    duty(sizing, index, duty -> duty.share() * Math.pow(duty.torque(), 3));
+            case DUTY_WAY -> duty(sizing, index, duty -> new Tyre(1).wheelSpeed(duty.speed()));
         };
+    }
+
+    /** 0 in a row that lacks a figure. */
+    private static double duty(Sizing sizing, Index index, ToDoubleFunction<Duty> figure) {
+        return sizing.strength().duty(index.row()).stream().mapToDouble(figure).sum();
     }
 }

@@ -6,17 +6,21 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.TORQUE;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import java.util.OptionalDouble;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.InputKind;
+import shaftwright.strength.Gears;
 import shaftwright.strength.JointLife;
+import shaftwright.strength.TorquePath;
 import shaftwright.strength.TyreGrip;
+import shaftwright.strength.WeakestPart;
+import shaftwright.study.ShaftPart;
+import shaftwright.study.SharedPart;
+import shaftwright.study.StrengthStudy;
 import shaftwright.tyre.Tyre;
 import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.ScenarioStrength;
-import shaftwright.workbook.ScenarioStrength.ShaftPart;
-import shaftwright.workbook.ScenarioStrength.SharedPart;
 import shaftwright.workbook.Sizing;
 
 /**
@@ -177,8 +181,8 @@ enum TorqueLines implements LiveLine.Formula, LiveLine.Core {
 
         @Override
         public CellValue at(Sizing sizing, Index index) {
-            ScenarioStrength strength = strength(sizing, index);
-            double capacity = strength.capacity(part);
+            StrengthStudy strength = strength(sizing, index);
+            OptionalDouble capacity = strength.capacity(part);
             return isFactor ? ReadLines.shown(strength.factor(capacity)) : torque(sizing, capacity);
         }
     }
@@ -196,48 +200,60 @@ enum TorqueLines implements LiveLine.Formula, LiveLine.Core {
     @Override
     public CellValue at(Sizing sizing, Index index) {
         ScenarioOutcome scenario = sizing.scenario(index.scenario());
-        ScenarioStrength strength = scenario.strength();
+        StrengthStudy strength = scenario.strength();
+        TorquePath torques = strength.torques();
         return switch (this) {
-            case RATED_ROW_IN -> CellValue.of(sizing.ratings().rowOf(scenario.jointRowInner()));
-            case RATED_ROW_OUT -> CellValue.of(sizing.ratings().rowOf(scenario.jointRowOuter()));
-            case GEARS -> ReadLines.shown(strength.gears());
+            case RATED_ROW_IN -> CellValue.of(sizing.strength().rowOf(scenario.jointRowInner()));
+            case RATED_ROW_OUT -> CellValue.of(sizing.strength().rowOf(scenario.jointRowOuter()));
+            case GEARS ->
+                    ReadLines.shown(
+                            strength.gears().stream().mapToDouble(Gears::torqueRatio).findAny());
             case TOP_RPM -> ReadLines.shown(strength.topRpm());
-            case DUTY_USE -> ReadLines.shown(strength.dutyUse());
-            case ENGINE -> torque(sizing, strength.torques().engine());
-            case CLUTCH -> torque(sizing, strength.torques().clutch());
-            case GRIP -> torque(sizing, strength.torques().grip());
-            case LANDING_GRIP -> torque(sizing, strength.torques().landingGrip());
-            case DRIVING -> torque(sizing, strength.torques().driving());
-            case LANDING -> torque(sizing, strength.torques().landing());
-            case NEEDED -> torque(sizing, strength.torques().needed());
-            case RESULT_WEAKEST -> CellValue.of(weakest(sizing, scenario));
-            case RESULT_FACTOR -> ReadLines.shown(strength.leastFactor());
+            case DUTY_USE ->
+                    ReadLines.shown(
+                            strength.straightLife().stream().map(hours -> 1 / hours).findAny());
+            case ENGINE -> torque(sizing, torques.engine());
+            case CLUTCH -> torque(sizing, torques.clutch());
+            case GRIP -> torque(sizing, torques.grip());
+            case LANDING_GRIP -> torque(sizing, torques.landingGrip());
+            case DRIVING -> torque(sizing, torques.driving());
+            case LANDING -> torque(sizing, torques.landing());
+            case NEEDED -> torque(sizing, torques.needed());
+            case RESULT_WEAKEST -> CellValue.of(weakest(scenario));
+            case RESULT_FACTOR ->
+                    ReadLines.shown(
+                            strength.weakest().stream().mapToDouble(WeakestPart::factor).findAny());
         };
     }
 
-    private static String weakest(Sizing sizing, ScenarioOutcome scenario) {
+    private static String weakest(ScenarioOutcome scenario) {
         if (!scenario.used()) {
             return "";
         }
-        double factor = scenario.strength().leastFactor();
-        if (Double.isNaN(factor)) {
-            return Words.NOT_GIVEN;
-        }
-        boolean weak = factor < sizing.inputs().number("factor_wanted");
-        // Nothing else of the list comes to nothing.
-        String remark = factor == 0 ? Words.TOO_TIGHT : weak ? Words.TOO_WEAK : "";
-        return scenario.strength().weakest() + remark;
+        return scenario.strength()
+                .weakest()
+                .map(parts -> parts.least().part() + remark(parts.factor(), scenario))
+                .orElse(Words.NOT_GIVEN);
     }
 
-    private static CellValue torque(Sizing sizing, double newtonMetres) {
-        return ReadLines.shown(newtonMetres / unit(sizing));
+    private static String remark(double factor, ScenarioOutcome scenario) {
+        // Nothing else of the list comes to nothing.
+        if (factor == 0) {
+            return Words.TOO_TIGHT;
+        }
+        return factor < scenario.strength().factorWanted() ? Words.TOO_WEAK : "";
+    }
+
+    /** A torque in the unit of the workbook, or an empty cell while it is not known. */
+    static CellValue torque(Sizing sizing, OptionalDouble newtonMetres) {
+        return ReadLines.shown(newtonMetres.orElse(Double.NaN) / unit(sizing));
     }
 
     private static double unit(Sizing sizing) {
         return InputKind.TORQUE.factor(sizing.unit());
     }
 
-    private static ScenarioStrength strength(Sizing sizing, Index index) {
+    private static StrengthStudy strength(Sizing sizing, Index index) {
         return sizing.scenario(index.scenario()).strength();
     }
 

@@ -1,0 +1,24 @@
+package shaftwright.build;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import shaftwright.strength.FlangeBolts;
+import shaftwright.units.Require;
+
+/**
+ * What a joint and its flange carry, as far as it is known.
+ *
+ * @param peak most torque for a moment, N·m
+ * @param life dynamic torque capacity of the straight joint, N·m
+ * @param bolts between joint and flange
+ */
+public record JointRating(OptionalDouble peak, OptionalDouble life, Optional<FlangeBolts> bolts) {
+    /** Nothing is known of it. */
+    public static final JointRating UNKNOWN =
+            new JointRating(OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+
+    public JointRating {
+        peak.ifPresent(torque -> Require.positive("peak torque of a joint", torque));
+        life.ifPresent(torque -> Require.positive("life torque of a joint", torque));
+    }
+}

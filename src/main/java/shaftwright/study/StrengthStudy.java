@@ -1,0 +1,292 @@
+package shaftwright.study;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import shaftwright.build.Drive;
+import shaftwright.build.Driveline;
+import shaftwright.build.Duty;
+import shaftwright.build.JointRating;
+import shaftwright.build.Loads;
+import shaftwright.build.Side;
+import shaftwright.shaft.SideResult;
+import shaftwright.strength.FlangeBolts;
+import shaftwright.strength.Gears;
+import shaftwright.strength.JointLife;
+import shaftwright.strength.RatingRow;
+import shaftwright.strength.TorquePath;
+import shaftwright.strength.TyreGrip;
+import shaftwright.strength.WeakestPart;
+import shaftwright.tyre.Tyre;
+
+/**
+ * One scenario's parts against the torque that reaches them. Whatever needs a figure that is not
+ * known is empty; a part whose capacity is not known has no row.
+ */
+public final class StrengthStudy {
+    /** Nothing is known. */
+    public static final StrengthStudy UNKNOWN =
+            of(Loads.UNKNOWN, Drive.UNKNOWN, Optional.empty(), Optional.empty(), Optional.empty());
+
+    private final Loads loads;
+    private final Drive drive;
+    private final Optional<Tyre> tyre;
+    private final Optional<SideStudy> left;
+    private final Optional<SideStudy> right;
+    private final Optional<Gears> gears;
+    private final TorquePath torques;
+    private final OptionalDouble straightLife;
+    private final Map<Side, ShaftStrength> shafts = new EnumMap<>(Side.class);
+
+    private StrengthStudy(
+            Loads loads,
+            Drive drive,
+            Optional<Tyre> tyre,
+            Optional<SideStudy> left,
+            Optional<SideStudy> right) {
+        this.loads = loads;
+        this.drive = drive;
+        this.tyre = tyre;
+        this.left = left;
+        this.right = right;
+        Driveline driveline = loads.driveline();
+        gears =
+                drive.ratio().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(
+                                new Gears(
+                                        drive.ratio().getAsDouble(),
+                                        driveline.efficiency(),
+                                        driveline.differential()));
+        torques =
+                new TorquePath(
+                        throughGears(driveline.engineTorque()),
+                        throughGears(driveline.clutchCapacity()),
+                        grip(loads.wheel().driving()),
+                        grip(loads.wheel().landing()),
+                        driveline.shock());
+        straightLife = mixOfDuties();
+        for (Side side : Side.values()) {
+            shafts.put(side, cut(side));
+        }
+    }
+
+    /**
+     * Studies a scenario.
+     *
+     * @param tyre on the driven wheels, when its diameter is known
+     * @param left its left side, when joints and travel are known; likewise the right
+     */
+    public static StrengthStudy of(
+            Loads loads,
+            Drive drive,
+            Optional<Tyre> tyre,
+            Optional<SideStudy> left,
+            Optional<SideStudy> right) {
+        return new StrengthStudy(loads, drive, tyre, left, right);
+    }
+
+    private OptionalDouble throughGears(OptionalDouble torque) {
+        return torque.isPresent() && gears.isPresent()
+                ? OptionalDouble.of(gears.get().shaftTorque(torque.getAsDouble()))
+                : OptionalDouble.empty();
+    }
+
+    /** The rolling radius stands for the loaded one, which is a little less. */
+    private OptionalDouble grip(OptionalDouble load) {
+        OptionalDouble friction = loads.wheel().friction();
+        return friction.isEmpty() || load.isEmpty() || tyre.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        new TyreGrip(
+                                        friction.getAsDouble(),
+                                        load.getAsDouble(),
+                                        tyre.get().rollingRadius())
+                                .torque());
+    }
+
+    /** Life of a straight joint whose capacity is the running torque, hours. */
+    private OptionalDouble mixOfDuties() {
+        List<Duty> duties = loads.running().duties();
+        double whole = duties.stream().mapToDouble(Duty::share).sum();
+        return tyre.isEmpty() || whole == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        JointLife.mixed(
+                                duties.stream().mapToDouble(Duty::share).toArray(),
+                                duties.stream().mapToDouble(this::straightLife).toArray()));
+    }
+
+    private double straightLife(Duty duty) {
+        return JointLife.hours(1, duty.torque(), 0, tyre.orElseThrow().wheelSpeed(duty.speed()));
+    }
+
+    private ShaftStrength cut(Side side) {
+        return result(side)
+                .map(
+                        shaft ->
+                                ShaftStrength.of(
+                                        shaft,
+                                        study(side).orElseThrow().stock().ring().grooveDepth(),
+                                        loads.splines()))
+                .orElse(ShaftStrength.UNKNOWN);
+    }
+
+    private Optional<SideStudy> study(Side side) {
+        return side == Side.LEFT ? left : right;
+    }
+
+    private Optional<SideResult> result(Side side) {
+        return study(side).flatMap(SideStudy::result);
+    }
+
+    /** From the engine to a shaft, when the ratio is known. */
+    public Optional<Gears> gears() {
+        return gears;
+    }
+
+    /** Torque that comes to a shaft, by what limits it. */
+    public TorquePath torques() {
+        return torques;
+    }
+
+    /** Shaft speed at top speed, rpm. */
+    public OptionalDouble topRpm() {
+        OptionalDouble speed = loads.running().topSpeed();
+        return speed.isEmpty() || tyre.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(tyre.get().wheelSpeed(speed.getAsDouble()));
+    }
+
+    /** Life of a straight joint under all duties when its capacity is the running torque, hours. */
+    public OptionalDouble straightLife() {
+        return straightLife;
+    }
+
+    /** What a side's shaft carries. */
+    public ShaftStrength shaft(Side side) {
+        return shafts.get(side);
+    }
+
+    /** How far a side's shaft twists under the torque needed, rad. */
+    public OptionalDouble twist(Side side) {
+        OptionalDouble needed = torques.needed();
+        return needed.isPresent() ? shaft(side).twist(needed.getAsDouble()) : needed;
+    }
+
+    /** Critical speed of a side's shaft over its speed at top speed. */
+    public OptionalDouble criticalSpeedShare(Side side) {
+        return ratio(shaft(side).criticalSpeed(), topRpm());
+    }
+
+    /** Life of a side's inner joint at its angle at ride, hours: an index to compare by. */
+    public OptionalDouble innerLife(Side side) {
+        Optional<SideResult> result = result(side);
+        return result.isEmpty()
+                ? OptionalDouble.empty()
+                : life(drive.inner(), result.get().atRide().innerAngle());
+    }
+
+    /** The same of the outer joint. */
+    public OptionalDouble outerLife(Side side) {
+        Optional<SideResult> result = result(side);
+        return result.isEmpty()
+                ? OptionalDouble.empty()
+                : life(drive.outer(), result.get().atRide().outerAngle());
+    }
+
+    private OptionalDouble life(JointRating joint, double angle) {
+        OptionalDouble running = torques.running();
+        return straightLife.isEmpty() || joint.life().isEmpty() || running.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        JointLife.hoursFrom(
+                                straightLife.getAsDouble(),
+                                joint.life().getAsDouble(),
+                                running.getAsDouble(),
+                                angle));
+    }
+
+    /** What a part takes that both sides have alike, N·m. */
+    public OptionalDouble capacity(SharedPart part) {
+        return switch (part) {
+            case JOINT_INNER -> drive.inner().peak();
+            case JOINT_OUTER -> drive.outer().peak();
+            case BOLTS_INNER -> friction(drive.inner());
+            case BOLTS_OUTER -> friction(drive.outer());
+            case OWN -> loads.ownFigures().stream().mapToDouble(RatingRow::capacity).min();
+        };
+    }
+
+    private static OptionalDouble friction(JointRating joint) {
+        return joint.bolts().stream().mapToDouble(FlangeBolts::frictionCapacity).findAny();
+    }
+
+    /** Safety factor of a capacity in N·m; empty while the torque is not known. */
+    public OptionalDouble factor(OptionalDouble capacity) {
+        return ratio(capacity, torques.needed());
+    }
+
+    private static OptionalDouble ratio(OptionalDouble above, OptionalDouble below) {
+        return above.isEmpty() || below.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(above.getAsDouble() / below.getAsDouble());
+    }
+
+    /** One row a part: left shaft, right shaft, what both have alike, the builder's own figures. */
+    public List<RatingRow> rows() {
+        List<RatingRow> rows = new ArrayList<>();
+        for (Side side : Side.values()) {
+            for (ShaftPart part : ShaftPart.values()) {
+                add(rows, part.words() + ", " + side.word(), shaft(side).capacity(part));
+            }
+        }
+        for (SharedPart part : SharedPart.values()) {
+            if (part != SharedPart.OWN) {
+                add(rows, part.words(), capacity(part));
+            }
+        }
+        rows.addAll(loads.ownFigures());
+        return rows;
+    }
+
+    private static void add(List<RatingRow> rows, String part, OptionalDouble capacity) {
+        capacity.ifPresent(torque -> rows.add(new RatingRow(part, torque)));
+    }
+
+    /** The parts, weakest first; empty while no torque or no part is known. */
+    public Optional<WeakestPart> weakest() {
+        List<RatingRow> rows = rows();
+        OptionalDouble needed = torques.needed();
+        return rows.isEmpty() || needed.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new WeakestPart(needed.getAsDouble(), rows));
+    }
+
+    /** Least safety factor that the builder wants. */
+    public double factorWanted() {
+        return loads.factorWanted();
+    }
+
+    /** What a verdict needs of it. Bolts tightened too far hold nothing: a finding of their own. */
+    public StrengthFacts facts() {
+        return new StrengthFacts(
+                drive.inner().bolts().map(StrengthStudy::facts),
+                drive.outer().bolts().map(StrengthStudy::facts),
+                weakest()
+                        .filter(parts -> parts.factor() > 0)
+                        .map(
+                                parts ->
+                                        new StrengthFacts.Weakest(
+                                                parts.least().part(), parts.factor())),
+                loads.factorWanted());
+    }
+
+    private static StrengthFacts.Bolts facts(FlangeBolts bolts) {
+        return new StrengthFacts.Bolts(
+                bolts.preloadShare(), FlangeBolts.MOST_PRELOAD, bolts.mostTorque());
+    }
+}
