@@ -101,7 +101,12 @@ record RestraintRows(Surroundings surroundings, List<Integer> restraints, List<I
                             name.isEmpty() ? kind.word() + " " + (row + 1) : name,
                             fixed.get(),
                             moving.get());
-            return Optional.of(new Restraint(span, kind, least, most));
+            return Optional.of(
+                    switch (kind) {
+                        case DAMPER -> Restraint.damper(span, least, most);
+                        case STRAP -> Restraint.strap(span, most);
+                        case BUMP_STOP -> Restraint.bumpStop(span, least);
+                    });
         }
 
         /** A tube with all its sizes. */
