@@ -3,6 +3,7 @@ package shaftwright.calc;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,7 +15,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.hipparchus.linear.LUDecomposition;
 
 /** Writes the extension: its classes, the texts that make them known, two empty workbooks. */
 public final class ExtensionFile {
@@ -24,6 +27,9 @@ public final class ExtensionFile {
     /** Packages for files and commands; the extension needs all others. */
     private static final Set<String> LEFT_OUT =
             Set.of("cli", "workbook/comparison", "workbook/template", "workbook/xlsx");
+
+    /** Of the one library that the core needs. */
+    private static final Class<?> LIBRARY = LUDecomposition.class;
 
     private static final FileTime TIME = FileTime.from(Instant.parse("2026-01-01T00:00:00Z"));
 
@@ -57,7 +63,9 @@ public final class ExtensionFile {
         }
     }
 
-    /** The extension's own jar by entry, from a folder of compiled classes. */
+    /**
+     * The extension's own jar by entry, from a folder of compiled classes, the library's included.
+     */
     static Map<String, byte[]> jar(Path classes) throws IOException {
         Map<String, byte[]> entries = new TreeMap<>();
         Path top = classes.resolve("shaftwright");
@@ -68,6 +76,7 @@ public final class ExtensionFile {
                 }
             }
         }
+        addLibrary(entries);
         entries.put(
                 "META-INF/MANIFEST.MF",
                 bytes(
@@ -75,6 +84,18 @@ public final class ExtensionFile {
                                 + Registration.class.getName()
                                 + "\r\n\r\n"));
         return entries;
+    }
+
+    /** Its classes, messages and licence. */
+    private static void addLibrary(Map<String, byte[]> entries) throws IOException {
+        URL place = LIBRARY.getProtectionDomain().getCodeSource().getLocation();
+        try (ZipInputStream jar = new ZipInputStream(place.openStream())) {
+            for (ZipEntry entry = jar.getNextEntry(); entry != null; entry = jar.getNextEntry()) {
+                if (!entry.isDirectory()) {
+                    entries.put(entry.getName(), jar.readAllBytes());
+                }
+            }
+        }
     }
 
     private static String entry(Path folder, Path inside) {

@@ -1,7 +1,15 @@
 package shaftwright.suspension;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+import org.hipparchus.linear.SingularValueDecomposition;
 
 /**
  * How a linkage's path and tape readings of the same side agree, and which small offsets would make
@@ -140,8 +148,6 @@ public record Calibration(
         private final HubPath path;
         private final List<FittedRow> rows;
         private final double[] offsets = new double[OFFSETS];
-        private final List<Double> singularValues = new ArrayList<>();
-        private final List<String> untold = new ArrayList<>();
 
         Fit(HubPath path, List<FittedRow> rows) {
             this.path = path;
@@ -155,15 +161,13 @@ public record Calibration(
                 worst = Math.abs(residual(row)) > Math.abs(residual(worst)) ? row : worst;
             }
             double worstBefore = residual(worst);
-            SymmetricMatrix normal = null;
-            for (int round = 0; round < MOST_ROUNDS; round++) {
-                double[] right = new double[OFFSETS];
-                normal = normal(right);
-                if (apply(normal, right) < SETTLED) {
-                    break;
-                }
-            }
-            Estimates estimates = new Estimates(normal, offsets);
+            Combinations told;
+            int round = 0;
+            do {
+                told = new Combinations(slopes());
+                round++;
+            } while (apply(told) >= SETTLED && round < MOST_ROUNDS);
+            Estimates estimates = new Estimates(told, offsets);
             return new Calibration(
                     rows.size(),
                     leftOut,
@@ -176,8 +180,8 @@ public record Calibration(
                     worst.t(),
                     off(),
                     tape(),
-                    singularValues,
-                    untold);
+                    told.strengths(),
+                    told.untold());
         }
 
         private double off() {
@@ -218,21 +222,26 @@ public record Calibration(
             return new HubAtRide(Vector.ZERO, Vector.ZERO, at.camber(), at.toe()).stubAxis();
         }
 
-        /** Weighted normal matrix, and the right side to it. */
-        private SymmetricMatrix normal(double[] right) {
-            double[][] normal = new double[OFFSETS][OFFSETS];
-            for (FittedRow row : rows) {
-                Vector d = vector(row.t());
-                double weight = 1 / (row.readingDeviation() * row.readingDeviation());
-                double[] slope = slope(row.t(), d);
-                for (int i = 0; i < OFFSETS; i++) {
-                    right[i] += weight * slope[i] * residual(row);
-                    for (int j = 0; j < OFFSETS; j++) {
-                        normal[i][j] += weight * slope[i] * slope[j];
-                    }
+        /** Change of each distance with each offset, over what the reading may be off. */
+        private RealMatrix slopes() {
+            double[][] slopes = new double[rows.size()][];
+            for (int i = 0; i < slopes.length; i++) {
+                FittedRow row = rows.get(i);
+                slopes[i] = slope(row.t(), vector(row.t()));
+                for (int j = 0; j < OFFSETS; j++) {
+                    slopes[i][j] /= row.readingDeviation();
                 }
             }
-            return new SymmetricMatrix(normal);
+            return new Array2DRowRealMatrix(slopes, false);
+        }
+
+        /** Differences between readings and linkage, over what the reading may be off. */
+        private RealVector residuals() {
+            return new ArrayRealVector(
+                    rows.stream()
+                            .mapToDouble(row -> residual(row) / row.readingDeviation())
+                            .toArray(),
+                    false);
         }
 
         /** Change of the distance with each offset. */
@@ -248,71 +257,84 @@ public record Calibration(
         }
 
         /** One step of Gauss and Newton in the combinations that can be told; its length, mm. */
-        private double apply(SymmetricMatrix normal, double[] right) {
-            singularValues.clear();
-            untold.clear();
-            double largest = 0;
-            double[] change = new double[OFFSETS];
-            for (int k : byStrength(normal)) {
-                double root = Math.sqrt(Math.max(0, normal.value(k)));
-                singularValues.add(root);
-                if (!isTold(normal, k)) {
-                    untold.add(combination(normal, k));
-                    continue;
-                }
-                double along = 0;
-                for (int i = 0; i < OFFSETS; i++) {
-                    along += normal.vector(k, i) * right[i];
-                }
-                for (int i = 0; i < OFFSETS; i++) {
-                    change[i] += normal.vector(k, i) * along / normal.value(k);
-                }
-            }
+        private double apply(Combinations told) {
+            RealVector change = told.step(residuals());
             for (int i = 0; i < OFFSETS; i++) {
-                offsets[i] += change[i];
-                largest = Math.max(largest, Math.abs(change[i]));
+                offsets[i] += change.getEntry(i);
             }
-            return largest;
-        }
-
-        private static boolean isTold(SymmetricMatrix normal, int k) {
-            return 1 / Math.sqrt(Math.max(0, normal.value(k))) <= WORST_TOLD;
-        }
-
-        private static int[] byStrength(SymmetricMatrix normal) {
-            int[] order = {0, 1, 2};
-            for (int i = 0; i < OFFSETS; i++) {
-                for (int j = i + 1; j < OFFSETS; j++) {
-                    if (normal.value(order[j]) > normal.value(order[i])) {
-                        int swapped = order[i];
-                        order[i] = order[j];
-                        order[j] = swapped;
-                    }
-                }
-            }
-            return order;
-        }
-
-        /** The offsets that have a fair share in a combination. */
-        private static String combination(SymmetricMatrix normal, int k) {
-            StringBuilder text = new StringBuilder();
-            for (int i = 0; i < OFFSETS; i++) {
-                if (Math.abs(normal.vector(k, i)) > 0.3) {
-                    text.append(text.length() > 0 ? " from " : "");
-                    text.append(Calibration.OFFSETS.get(i));
-                }
-            }
-            return text.toString();
+            return change.getLInfNorm();
         }
     }
 
-    /** What the readings tell of the offsets, from the eigenvectors of the normal matrix. */
+    /** The combinations of offsets that the readings tell apart, the best told first. */
+    private static final class Combinations {
+        private final SingularValueDecomposition slopes;
+
+        Combinations(RealMatrix slopes) {
+            this.slopes = new SingularValueDecomposition(slopes);
+        }
+
+        int size() {
+            return OFFSETS.size();
+        }
+
+        /** One over the standard uncertainty of one of them, 1/mm. */
+        double strength(int k) {
+            return slopes.getSingularValues()[k];
+        }
+
+        /** Share of each offset in one of them; its length is one. */
+        double[] shares(int k) {
+            return slopes.getV().getColumn(k);
+        }
+
+        boolean isTold(int k) {
+            return 1 / strength(k) <= WORST_TOLD;
+        }
+
+        /** What the offsets change by to follow these residuals, mm. */
+        RealVector step(RealVector residuals) {
+            RealVector change = new ArrayRealVector(size());
+            for (int k = 0; k < size(); k++) {
+                if (isTold(k)) {
+                    double along = slopes.getU().getColumnVector(k).dotProduct(residuals);
+                    change =
+                            change.add(
+                                    slopes.getV()
+                                            .getColumnVector(k)
+                                            .mapMultiply(along / strength(k)));
+                }
+            }
+            return change;
+        }
+
+        List<Double> strengths() {
+            return Arrays.stream(slopes.getSingularValues()).boxed().toList();
+        }
+
+        List<String> untold() {
+            return IntStream.range(0, size())
+                    .filter(k -> !isTold(k))
+                    .mapToObj(this::words)
+                    .toList();
+        }
+
+        /** The offsets that have a fair share in one of them. */
+        private String words(int k) {
+            return IntStream.range(0, size())
+                    .filter(i -> Math.abs(shares(k)[i]) > 0.3)
+                    .mapToObj(OFFSETS::get)
+                    .collect(Collectors.joining(" from "));
+        }
+    }
+
+    /** What the readings tell of the offsets. */
     private static final class Estimates {
-        private final SymmetricMatrix normal;
+        private final Combinations combinations;
         private final double[] offsets;
 
-        Estimates(SymmetricMatrix normal, double[] offsets) {
-            this.normal = normal;
+        Estimates(Combinations combinations, double[] offsets) {
+            this.combinations = combinations;
             this.offsets = offsets;
         }
 
@@ -335,19 +357,15 @@ public record Calibration(
             }
             List<OffsetEstimate> found = new ArrayList<>();
             if (unsure.size() == 2 && untold().size() == 1) {
-                int k = untold().get(0);
+                double[] shares = combinations.shares(untold().get(0));
                 double[] free = new double[offsets.length];
-                free[unsure.get(0)] = normal.vector(k, unsure.get(1));
-                free[unsure.get(1)] = -normal.vector(k, unsure.get(0));
+                free[unsure.get(0)] = shares[unsure.get(1)];
+                free[unsure.get(1)] = -shares[unsure.get(0)];
                 found.add(estimate(scaled(free)));
             } else if (unsure.size() == offsets.length) {
-                for (int k : Fit.byStrength(normal)) {
-                    if (Fit.isTold(normal, k)) {
-                        double[] told = new double[offsets.length];
-                        for (int i = 0; i < told.length; i++) {
-                            told[i] = normal.vector(k, i);
-                        }
-                        found.add(estimate(scaled(told)));
+                for (int k = 0; k < offsets.length; k++) {
+                    if (combinations.isTold(k)) {
+                        found.add(estimate(scaled(combinations.shares(k))));
                     }
                 }
             }
@@ -355,13 +373,10 @@ public record Calibration(
         }
 
         private List<Integer> untold() {
-            List<Integer> untold = new ArrayList<>();
-            for (int k = 0; k < offsets.length; k++) {
-                if (!Fit.isTold(normal, k)) {
-                    untold.add(k);
-                }
-            }
-            return untold;
+            return IntStream.range(0, offsets.length)
+                    .filter(k -> !combinations.isTold(k))
+                    .boxed()
+                    .toList();
         }
 
         /** Coefficients of which none is beyond 1, the one that is named first 1 or nearly so. */
@@ -391,13 +406,13 @@ public record Calibration(
                 value += coefficients[i] * offsets[i];
             }
             for (int k = 0; k < offsets.length; k++) {
-                double share = 0;
-                for (int i = 0; i < offsets.length; i++) {
-                    share += coefficients[i] * normal.vector(k, i);
-                }
+                double share =
+                        new ArrayRealVector(combinations.shares(k), false)
+                                .dotProduct(new ArrayRealVector(coefficients, false));
                 // What a direction has no share of, it makes no less certain.
                 if (Math.abs(share) > 1e-9) {
-                    variance += share * share / Math.max(0, normal.value(k));
+                    double deviation = share / combinations.strength(k);
+                    variance += deviation * deviation;
                 }
             }
             return OffsetEstimate.of(coefficients, value, Math.sqrt(variance));

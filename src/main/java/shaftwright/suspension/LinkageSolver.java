@@ -1,7 +1,11 @@
 package shaftwright.suspension;
 
-import java.util.Arrays;
 import java.util.List;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.LUDecomposition;
+import org.hipparchus.linear.RealVector;
+import org.hipparchus.linear.SingularValueDecomposition;
 
 /**
  * Moves a linkage from ride through its travel.
@@ -35,8 +39,8 @@ public final class LinkageSolver {
     /** A usual arm, mm: puts turns beside shifts on equal terms. */
     private static final double ARM = 300;
 
-    /** Of equations with rows near length one; below it parts work alike. */
-    private static final double LEAST_PIVOT = 1e-6;
+    /** Singular value of equations with rows near length one; below it parts work alike. */
+    private static final double LEAST_STRENGTH = 1e-6;
 
     private final Linkage linkage;
     private final List<Tie> ties;
@@ -67,7 +71,7 @@ public final class LinkageSolver {
         if (ties.size() == TIES) {
             turnMatrix();
             equations();
-            rideSign = Math.signum(Elimination.solve(rows, right));
+            rideSign = Math.signum(decomposed().getDeterminant());
         }
     }
 
@@ -138,28 +142,34 @@ public final class LinkageSolver {
         for (int round = 0; round < MOST_ROUNDS; round++) {
             turnMatrix();
             double worst = equations();
-            double determinant = Elimination.solve(rows, right);
+            LUDecomposition step = decomposed();
             if (worst < CLOSED) {
-                return determinant * rideSign > 0;
+                return step.getDeterminant() * rideSign > 0;
             }
-            if (!(Math.abs(determinant) > 0) || !apply()) {
+            if (!(Math.abs(step.getDeterminant()) > 0)
+                    || !apply(step.getSolver().solve(new ArrayRealVector(right, false)))) {
                 return false;
             }
         }
         return false;
     }
 
-    /** Takes the step in {@code right}; a wild one means that there is nothing to be found. */
-    private boolean apply() {
-        double a = -right[0] / ARM;
-        double b = -right[1] / ARM;
-        double c = -right[2] / ARM;
+    /** The equations' matrix; only one without any inverse counts as singular. */
+    private LUDecomposition decomposed() {
+        return new LUDecomposition(new Array2DRowRealMatrix(rows, false), Double.MIN_VALUE);
+    }
+
+    /** Takes a step; a wild one means that there is nothing to be found. */
+    private boolean apply(RealVector step) {
+        double a = -step.getEntry(0) / ARM;
+        double b = -step.getEntry(1) / ARM;
+        double c = -step.getEntry(2) / ARM;
         double angle = Math.sqrt(a * a + b * b + c * c);
-        if (!(angle < 1) || !(Math.hypot(right[3], right[4]) < 4 * LARGEST_SHIFT)) {
+        if (!(angle < 1) || !(Math.hypot(step.getEntry(3), step.getEntry(4)) < 4 * LARGEST_SHIFT)) {
             return false;
         }
-        x -= right[3];
-        y -= right[4];
+        x -= step.getEntry(3);
+        y -= step.getEntry(4);
         double half = angle > 0 ? StrictMath.sin(angle / 2) / angle : 0.5;
         spinBy(StrictMath.cos(angle / 2), half * a, half * b, half * c);
         return true;
@@ -242,7 +252,7 @@ public final class LinkageSolver {
             full[n][TIES] = g.z();
             normalise(full[n]);
         }
-        return Elimination.rank(full, LEAST_PIVOT) == full.length;
+        return independent(full);
     }
 
     /** Whether the outer datum can be moved up and down where it stands. */
@@ -252,7 +262,16 @@ public final class LinkageSolver {
         for (double[] row : rows) {
             normalise(row);
         }
-        return Elimination.rank(rows, LEAST_PIVOT) == TIES;
+        return independent(rows);
+    }
+
+    private static boolean independent(double[][] rows) {
+        double[] strengths = decomposed(rows).getSingularValues();
+        return rows.length <= rows[0].length && strengths[rows.length - 1] > LEAST_STRENGTH;
+    }
+
+    private static SingularValueDecomposition decomposed(double[][] rows) {
+        return new SingularValueDecomposition(new Array2DRowRealMatrix(rows, false));
     }
 
     private static void normalise(double[] row) {
@@ -269,25 +288,12 @@ public final class LinkageSolver {
     /**
      * The part that ends the travel where the linkage stands at its end: the one whose ties take
      * the largest share of the forces that a push in the travel's direction can't overcome (the
-     * null vector of the transposed equations).
+     * left singular vector of the equations at their least singular value).
      */
     Member stopper() {
-        double[] force = new double[TIES];
-        Arrays.fill(force, 1);
         turnMatrix();
-        for (int round = 0; round < 3; round++) {
-            equations();
-            double[][] transposed = new double[TIES][TIES];
-            for (int i = 0; i < TIES; i++) {
-                for (int j = 0; j < TIES; j++) {
-                    transposed[i][j] = rows[j][i];
-                }
-                // Keeps equations without any solution solvable; the null vector hardly turns.
-                transposed[i][i] += 1e-13;
-            }
-            Elimination.solve(transposed, force);
-            normalise(force);
-        }
+        equations();
+        double[] force = decomposed(rows).getU().getColumn(TIES - 1);
         double[] shares = new double[linkage.members().size()];
         int most = 0;
         for (int n = 0; n < TIES; n++) {
