@@ -253,8 +253,11 @@ final class StrengthFunctions {
                 of("BOLTAREA", "Stress area of a metric thread, mm².", Measure.NUMBER)
                         .length("diameter", POSITIVE, "nominal diameter")
                         .length("pitch", POSITIVE, "pitch")
-                        .formula("PI()/4*(diameter*unit_mm-0.9382*pitch*unit_mm)^2")
-                        .only("diameter>0.9382*pitch")
+                        .formula(
+                                "PI()/4*(diameter*unit_mm-"
+                                        + BoltThread.ISO_PITCHES
+                                        + "*pitch*unit_mm)^2")
+                        .only("diameter>" + BoltThread.ISO_PITCHES + "*pitch")
                         .source("ISO 898-1")
                         .example("M10 × 1.5: 58.0 in ISO 898-1, table 4", 1, 10, 1.5, "mm", 58.0)
                         .number(
@@ -352,7 +355,15 @@ final class StrengthFunctions {
                         .jointAngle("angle", "joint angle")
                         .number("rpm", Measure.SHAFT_SPEED, POSITIVE, "shaft speed")
                         .formula(
-                                "IF(rpm<=1000,25339/rpm^0.577,470756/rpm)*((1-SIN(RADIANS(angle)))*COS(RADIANS(angle))^2*capacity/torque)^3")
+                                "IF(rpm<="
+                                        + JointLife.SLOW_TO
+                                        + ","
+                                        + JointLife.SLOW_CONSTANT
+                                        + "/rpm^"
+                                        + JointLife.SLOW_EXPONENT
+                                        + ","
+                                        + JointLife.FAST_CONSTANT
+                                        + "/rpm)*((1-SIN(RADIANS(angle)))*COS(RADIANS(angle))^2*capacity/torque)^3")
                         .source(LIFE)
                         .example(
                                 "470 756/2000, straight, at capacity",

@@ -11,7 +11,9 @@ import shaftwright.tyre.TyreSize;
 /** Tyre sizes, widths over the tyres, wheel speed. */
 final class TyreFunctions {
     private static final String ISO = "ISO 4000-1 (passenger car tyres); other sizes as stated";
-    private static final String ROLLING = "3.05 × diameter, radial tyre, ETRTO, from memory";
+    private static final String ROLLING =
+            Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER
+                    + " × diameter, radial tyre, ETRTO, from memory";
 
     private TyreFunctions() {}
 
@@ -51,7 +53,7 @@ final class TyreFunctions {
                         .number(a -> TyreSize.parse(a.text("size")).rimDiameter()),
                 of("ROLLINGLENGTH", "How far a tyre rolls in one turn.", Measure.LENGTH)
                         .length("diameter", POSITIVE, "free diameter")
-                        .formula("3.05*diameter")
+                        .formula(Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER + "*diameter")
                         .source(ROLLING)
                         .example("3.05 · 700", 9, 700, 2135)
                         .number(a -> tyre(a).rollingCircumference()),
@@ -61,7 +63,14 @@ final class TyreFunctions {
                                 Measure.SHAFT_SPEED)
                         .number("speed", Measure.ROAD_SPEED, NOT_NEGATIVE, "road speed")
                         .length("diameter", POSITIVE, "free diameter of the tyre")
-                        .formula("speed*1000000/60/(3.05*diameter*unit_mm)")
+                        .formula(
+                                "speed*"
+                                        + Tyre.MM_PER_KM
+                                        + "/"
+                                        + Tyre.MINUTES_PER_HOUR
+                                        + "/("
+                                        + Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER
+                                        + "*diameter*unit_mm)")
                         .source(ROLLING)
                         .example("100 km/h over 2.135 m", 3, 100, 700, "mm", 780.640)
                         .number(a -> tyre(a).wheelSpeed(a.number("speed"))),
@@ -71,7 +80,13 @@ final class TyreFunctions {
                                 Measure.ROAD_SPEED)
                         .number("rpm", Measure.SHAFT_SPEED, NOT_NEGATIVE, "turns of the wheel")
                         .length("diameter", POSITIVE, "free diameter of the tyre")
-                        .formula("rpm*60*3.05*diameter*unit_mm/1000000")
+                        .formula(
+                                "rpm*"
+                                        + Tyre.MINUTES_PER_HOUR
+                                        + "*"
+                                        + Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER
+                                        + "*diameter*unit_mm/"
+                                        + Tyre.MM_PER_KM)
                         .source(ROLLING)
                         .example("1000 turns of 2.135 m, 60 minutes", 3, 1000, 700, "mm", 128.1)
                         .number(a -> a.number("rpm") / tyre(a).wheelSpeed(1)),

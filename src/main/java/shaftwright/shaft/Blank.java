@@ -65,11 +65,6 @@ public record Blank(
         return new Blank(name, length, diameter, inner, outer, price, inStock, bore, other);
     }
 
-    /** The same with a bore, mm. */
-    public Blank bored(double other) {
-        return new Blank(name, length, diameter, inner, outer, price, inStock, other, material);
-    }
-
     /**
      * A stretch of it as a bar; empty while its material is not known, or where the bore leaves
      * nothing.
