@@ -11,6 +11,7 @@ import java.util.List;
  * @param right the right corner, which may be the left's
  * @param stock blanks, rings, shop increment
  * @param loads what the parts are held against
+ * @param uncertainty what may move the joints beside the paths' own doubt
  * @param scenarios by different names
  */
 public record Build(
@@ -19,11 +20,24 @@ public record Build(
         Corner right,
         Stock stock,
         Loads loads,
+        Uncertainty uncertainty,
         List<Scenario> scenarios) {
     public Build {
         scenarios = List.copyOf(scenarios);
         if (scenarios.stream().map(Scenario::name).distinct().count() < scenarios.size()) {
             throw new IllegalArgumentException("two scenarios of one name");
+        }
+        for (Scenario scenario : scenarios) {
+            for (Side side : scenario.ownLinkages().keySet()) {
+                if ((side == Side.LEFT ? left : right).linkage().isEmpty()) {
+                    throw new IllegalArgumentException(
+                            "scenario "
+                                    + scenario.name()
+                                    + " has a linkage of its own on a side whose path comes from"
+                                    + " readings: "
+                                    + side.word());
+                }
+            }
         }
     }
 
@@ -34,7 +48,13 @@ public record Build(
 
     /** The same with more than readings at each corner. */
     public static Build of(Vehicle vehicle, Corner both, Stock stock) {
-        return new Build(vehicle, both, both, stock, Loads.UNKNOWN, List.of());
+        return new Build(
+                vehicle, both, both, stock, Loads.UNKNOWN, Uncertainty.NONE, List.of());
+    }
+
+    /** A copy with other things that may move the joints. */
+    public Build with(Uncertainty other) {
+        return new Build(vehicle, left, right, stock, loads, other, scenarios);
     }
 
     /** The corner at a side. */
@@ -49,7 +69,7 @@ public record Build(
 
     /** A copy whose parts are held against these. */
     public Build withLoads(Loads other) {
-        return new Build(vehicle, left, right, stock, other, scenarios);
+        return new Build(vehicle, left, right, stock, other, uncertainty, scenarios);
     }
 
     /** The scenario of this name. */
@@ -69,6 +89,6 @@ public record Build(
         } else {
             all.set(place, scenario);
         }
-        return new Build(vehicle, left, right, stock, loads, all);
+        return new Build(vehicle, left, right, stock, loads, uncertainty, all);
     }
 }

@@ -1,15 +1,22 @@
 package shaftwright.build;
 
+import java.util.Optional;
+
 /**
  * One corner of the vehicle, seen outward: how its hub moves, and what moves or stands near its
  * shaft.
  *
- * @param readings the hub by tape
+ * @param readings the hub by tape; rows may be none where the path comes from a linkage, which is
+ *     compared with them otherwise
+ * @param linkage what the path comes from, empty when it comes from the readings
  * @param surroundings dampers, straps, bump stops and tubes
  */
-public record Corner(Readings readings, Surroundings surroundings) {
+public record Corner(
+        Readings readings, Optional<LinkageAtRide> linkage, Surroundings surroundings) {
     public Corner {
-        if (readings.centreToDatum().isEmpty() && !surroundings.equals(Surroundings.NONE)) {
+        if (readings.centreToDatum().isEmpty()
+                && linkage.isEmpty()
+                && !surroundings.equals(Surroundings.NONE)) {
             throw new IllegalArgumentException(
                     "dampers, straps and tubes can't be placed without the distance from the"
                             + " centre plane to the inner datum");
@@ -18,11 +25,21 @@ public record Corner(Readings readings, Surroundings surroundings) {
 
     /** A corner of which only the hub's path was measured. */
     public static Corner of(Readings readings) {
-        return new Corner(readings, Surroundings.NONE);
+        return new Corner(readings, Optional.empty(), Surroundings.NONE);
+    }
+
+    /** The same corner, whose path comes from a linkage. */
+    public Corner with(LinkageAtRide solved) {
+        return new Corner(readings, Optional.of(solved), surroundings);
     }
 
     /** The same hub among other things. */
     public Corner with(Surroundings other) {
-        return new Corner(readings, other);
+        return new Corner(readings, linkage, other);
+    }
+
+    /** Where its path comes from. */
+    public PathSource source() {
+        return linkage.isPresent() ? linkage.get() : readings;
     }
 }

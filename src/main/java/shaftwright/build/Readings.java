@@ -24,7 +24,8 @@ public record Readings(
         double rideHeight,
         OptionalDouble centreToDatum,
         TapeSettings settings,
-        List<TapeRow> rows) {
+        List<TapeRow> rows)
+        implements PathSource {
     public Readings {
         rows = List.copyOf(rows);
     }

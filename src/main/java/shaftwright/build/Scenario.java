@@ -1,5 +1,7 @@
 package shaftwright.build;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import shaftwright.joint.MountedJoint;
@@ -19,6 +21,7 @@ import shaftwright.units.Require;
  * @param steerAngle both hubs turned to the left from straight ahead, rad
  * @param wheel both wheels
  * @param drive what reaches its shafts and what its joints carry
+ * @param ownLinkages of sides whose pick-up points are elsewhere than in other scenarios
  * @param onlyBlank place in the list of the only blank to consider, from 0; empty for the best
  */
 public record Scenario(
@@ -33,11 +36,13 @@ public record Scenario(
         double steerAngle,
         Wheel wheel,
         Drive drive,
+        Map<Side, LinkageAtRide> ownLinkages,
         OptionalInt onlyBlank) {
     /** Nearer the short end: bottoming breaks the transaxle, pull-out tears a boot. */
     public static final double USUAL_BIAS = 0.25;
 
     public Scenario {
+        ownLinkages = Map.copyOf(ownLinkages);
         Require.named("scenario name", name);
         Require.within("length bias", bias, 0, 1);
         Require.finite("hub shift", hubShift);
@@ -62,8 +67,14 @@ public record Scenario(
                         .steerAngle(steerAngle)
                         .wheel(wheel)
                         .drive(drive);
+        ownLinkages.forEach(builder::linkage);
         onlyBlank.ifPresent(builder::onlyBlank);
         return builder;
+    }
+
+    /** The linkage that a side has in this scenario alone. */
+    public Optional<LinkageAtRide> ownLinkage(Side side) {
+        return Optional.ofNullable(ownLinkages.get(side));
     }
 
     /** Gathers a scenario. What is not said stands as it was measured. */
@@ -79,6 +90,7 @@ public record Scenario(
         private double steerAngle;
         private Wheel wheel = Wheel.UNKNOWN;
         private Drive drive = Drive.UNKNOWN;
+        private final Map<Side, LinkageAtRide> ownLinkages = new EnumMap<>(Side.class);
         private OptionalInt onlyBlank = OptionalInt.empty();
 
         private Builder(String name) {
@@ -135,6 +147,12 @@ public record Scenario(
             return this;
         }
 
+        /** Pick-up points that a side has in this scenario alone. */
+        public Builder linkage(Side side, LinkageAtRide own) {
+            ownLinkages.put(side, own);
+            return this;
+        }
+
         /** The only blank to consider, by its place in the list from 0. */
         public Builder onlyBlank(int place) {
             onlyBlank = OptionalInt.of(place);
@@ -160,6 +178,7 @@ public record Scenario(
                     steerAngle,
                     wheel,
                     drive,
+                    ownLinkages,
                     onlyBlank);
         }
 

@@ -375,7 +375,7 @@ final class JsonReport {
                 longest(scenario.side(side).longestTravel());
                 new RestraintReport(json)
                         .stops(scenario.side(side), sizing.path(side).restraints());
-                chances(scenario.side(side).chancesOrNull());
+                chances(scenario.side(side).chances());
                 angles("inner", result);
                 angles("outer", result);
                 positions(result, scenario.wheelArm());
@@ -409,11 +409,12 @@ final class JsonReport {
         json.writeEndArray();
     }
 
-    private void chances(SlackChances chances) throws IOException {
-        if (chances == null) {
+    private void chances(Optional<SlackChances> counted) throws IOException {
+        if (counted.isEmpty()) {
             json.writeNullField("chances");
             return;
         }
+        SlackChances chances = counted.get();
         json.writeObjectFieldStart("chances");
         json.writeNumberField("trials", chances.trials());
         number("bottoming", chances.bottoming());

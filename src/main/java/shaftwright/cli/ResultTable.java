@@ -143,7 +143,7 @@ final class ResultTable {
                 alone(scenario.side(side).stopsAlone().orElseThrow());
                 longest(scenario.side(side).longestTravel(), card);
                 stops(scenario.side(side), side);
-                chances(scenario.side(side).chancesOrNull());
+                scenario.side(side).chances().ifPresent(this::chances);
                 strength(scenario.strength(), side);
             }
             out.println();
@@ -339,16 +339,14 @@ final class ResultTable {
 
     /** Nothing unless trials were asked for. */
     private void chances(SlackChances chances) {
-        if (chances != null) {
-            row(
-                    "chances",
-                    chance(chances.bottoming(), chances.trials())
-                            + " bottom, "
-                            + chance(chances.pullOut(), chances.trials())
-                            + " pull out, of "
-                            + chances.trials()
-                            + " trials");
-        }
+        row(
+                "chances",
+                chance(chances.bottoming(), chances.trials())
+                        + " bottom, "
+                        + chance(chances.pullOut(), chances.trials())
+                        + " pull out, of "
+                        + chances.trials()
+                        + " trials");
     }
 
     /** None seen in n trials leaves, at 95 %, a chance of up to {@code 3/n} (the rule of three). */

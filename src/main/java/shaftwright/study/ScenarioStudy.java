@@ -7,25 +7,25 @@ import shaftwright.build.Loads;
 import shaftwright.build.Scenario;
 import shaftwright.build.Side;
 import shaftwright.build.Wheel;
-import shaftwright.suspension.MeasuredPath;
 import shaftwright.tyre.Tyre;
 
 /** One scenario on both sides of the vehicle. */
 public final class ScenarioStudy {
     private final Loads loads;
     private final Scenario scenario;
-    private final MeasuredPath leftPath;
-    private final MeasuredPath rightPath;
     private final SideStudy left;
     private final SideStudy right;
 
     ScenarioStudy(Study study, Build build, Scenario scenario) {
         loads = build.loads();
         this.scenario = scenario;
-        leftPath = study.path(Side.LEFT);
-        rightPath = study.path(Side.RIGHT);
-        left = SideStudy.of(build, scenario, Side.LEFT, study.corner(Side.LEFT));
-        right = SideStudy.of(build, scenario, Side.RIGHT, study.corner(Side.RIGHT));
+        left = side(study, build, Side.LEFT);
+        right = side(study, build, Side.RIGHT);
+    }
+
+    private SideStudy side(Study study, Build build, Side side) {
+        PathStudy path = study.path(scenario, side);
+        return SideStudy.of(build, scenario, side, path, study.corner(path, side));
     }
 
     /** One of its sides. */
@@ -46,18 +46,11 @@ public final class ScenarioStudy {
     /** What it comes to. */
     public ScenarioVerdict verdict() {
         StrengthFacts strength = strength().facts();
-        return new ScenarioVerdict(
-                verdict(left, leftPath, strength), verdict(right, rightPath, strength));
+        return new ScenarioVerdict(verdict(left, strength), verdict(right, strength));
     }
 
-    private Verdict verdict(SideStudy side, MeasuredPath measured, StrengthFacts strength) {
-        PathFacts path = side.pathFacts(0).without(PathFacts.Unread.of(measured));
-        if (!measured.mayGiveVerdict()) {
-            path = path.ofTwoHeights();
-        }
-        if (measured.contradiction().exists()) {
-            path = path.contradicting(measured.contradiction());
-        }
+    private Verdict verdict(SideStudy side, StrengthFacts strength) {
+        PathFacts path = side.path().said(side.pathFacts(0));
         return Verdict.of(
                 SideFacts.of(path, side.shaftFacts())
                         .with(strength)

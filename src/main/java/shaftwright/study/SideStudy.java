@@ -7,9 +7,13 @@ import java.util.OptionalDouble;
 import shaftwright.build.Build;
 import shaftwright.build.BumpRule;
 import shaftwright.build.DriveUnitMove;
+import shaftwright.build.Margins;
 import shaftwright.build.Scenario;
 import shaftwright.build.Side;
 import shaftwright.build.Stock;
+import shaftwright.build.Uncertainty;
+import shaftwright.doubt.SlackChances;
+import shaftwright.doubt.SlackTrials;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.LengthRule;
 import shaftwright.shaft.SideResult;
@@ -37,6 +41,7 @@ public final class SideStudy {
     private final Scenario scenario;
     private final Side side;
     private final CornerStudy corner;
+    private final PathStudy source;
     private final HubPath path;
     private final WheelFigures wheel;
     private final InnerFlange flange;
@@ -52,10 +57,12 @@ public final class SideStudy {
     private Optional<TravelRange> travelAllowed;
     private Optional<LongestTravel> longestTravel;
 
-    private SideStudy(Build build, Scenario scenario, Side side, CornerStudy corner) {
+    private SideStudy(
+            Build build, Scenario scenario, Side side, PathStudy source, CornerStudy corner) {
         this.build = build;
         this.scenario = scenario;
         this.side = side;
+        this.source = source;
         this.corner = corner;
         path = corner.motion().path();
         wheel =
@@ -73,12 +80,14 @@ public final class SideStudy {
     /**
      * Studies a side.
      *
-     * @param corner where its hub goes, and among what
+     * @param source what tells where its hub goes
+     * @param corner its hub on that way, and among what
      * @throws shaftwright.units.ContradictionException if no shaft can join the joints' centres
      *     somewhere, or the path has no lateral reach
      */
-    public static SideStudy of(Build build, Scenario scenario, Side side, CornerStudy corner) {
-        return new SideStudy(build, scenario, side, corner);
+    public static SideStudy of(
+            Build build, Scenario scenario, Side side, PathStudy source, CornerStudy corner) {
+        return new SideStudy(build, scenario, side, source, corner);
     }
 
     private InnerFlange movedFlange() {
@@ -130,8 +139,8 @@ public final class SideStudy {
                         scenario.outer(),
                         scenario.hubShift(),
                         steer(),
-                        scenario.margins().inward(),
-                        scenario.margins().outward(),
+                        margins().inward(),
+                        margins().outward(),
                         droop(),
                         bump());
         return SideResult.of(
@@ -303,9 +312,38 @@ public final class SideStudy {
                 new TravelFacts.Clearance(atBump.getAsDouble(), rule.clearance().getAsDouble()));
     }
 
+    /** Its hub path. */
+    public PathStudy path() {
+        return source;
+    }
+
+    /** The margins that it keeps: the scenario's own, or those that are built up. */
+    public Margins margins() {
+        return build.uncertainty().counting(scenario.margins());
+    }
+
+    /** Chances of running out of travel; empty without a shaft, or when no trials are wanted. */
+    public Optional<SlackChances> chances() {
+        Uncertainty uncertainty = build.uncertainty();
+        return result.flatMap(
+                shaft ->
+                        uncertainty
+                                .trials()
+                                .map(
+                                        trials ->
+                                                SlackTrials.run(
+                                                        source.slacks(shaft),
+                                                        uncertainty.contributions(),
+                                                        trials.seed(),
+                                                        trials.count())));
+    }
+
     /** Whether it is computed and inside its path, nothing said of the path's readings. */
     public PathFacts pathFacts(int checks) {
-        PathFacts facts = PathFacts.sound(checks);
+        PathFacts facts =
+                source.mayGiveVerdict()
+                        ? PathFacts.sound(checks)
+                        : PathFacts.sound(checks).ofTwoHeights();
         if (lack.isPresent()) {
             return facts.lacking(lack.get().words());
         }

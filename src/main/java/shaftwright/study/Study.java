@@ -1,13 +1,13 @@
 package shaftwright.study;
 
 import java.util.List;
+import java.util.Optional;
 import shaftwright.build.Build;
 import shaftwright.build.Corner;
 import shaftwright.build.Readings;
 import shaftwright.build.Scenario;
 import shaftwright.build.Side;
 import shaftwright.suspension.MeasuredPath;
-import shaftwright.travel.WheelMotion;
 
 /**
  * What follows from a build: the hub's path on each side, and every scenario's shafts with the
@@ -15,21 +15,18 @@ import shaftwright.travel.WheelMotion;
  */
 public final class Study {
     private final Build build;
-    private final MeasuredPath left;
-    private final MeasuredPath right;
+    private final PathStudy left;
+    private final PathStudy right;
     private final CornerStudy leftCorner;
     private final CornerStudy rightCorner;
 
     private Study(Build build) {
         this.build = build;
-        left = path(build.left().readings());
-        right =
-                build.right().readings().equals(build.left().readings())
-                        ? left
-                        : path(build.right().readings());
+        boolean alike = build.right().equals(build.left());
+        left = path(build.left());
+        right = alike ? left : path(build.right());
         leftCorner = corner(build.left(), left);
-        rightCorner =
-                build.right().equals(build.left()) ? leftCorner : corner(build.right(), right);
+        rightCorner = alike ? leftCorner : corner(build.right(), right);
     }
 
     /**
@@ -37,12 +34,26 @@ public final class Study {
      *
      * @throws shaftwright.suspension.UnusableReadingsException if a side's readings make no path,
      *     with every reason
+     * @throws shaftwright.suspension.UnusableLinkageException if a side's linkage does not go as
+     *     far as wanted
      */
     public static Study of(Build build) {
         return new Study(build);
     }
 
-    private static MeasuredPath path(Readings readings) {
+    private static PathStudy path(Corner corner) {
+        return corner.linkage().isPresent()
+                ? new PathStudy.Solved(
+                        LinkageStudy.of(corner.linkage().get(), compared(corner.readings())))
+                : new PathStudy.Measured(fit(corner.readings()));
+    }
+
+    /** Of a linkage nothing need have been read. */
+    private static Optional<MeasuredPath> compared(Readings readings) {
+        return readings.rows().isEmpty() ? Optional.empty() : Optional.of(fit(readings));
+    }
+
+    private static MeasuredPath fit(Readings readings) {
         return MeasuredPath.fit(
                 readings.rows(),
                 readings.rideHeight(),
@@ -50,10 +61,9 @@ public final class Study {
                 readings.settings());
     }
 
-    private static CornerStudy corner(Corner corner, MeasuredPath measured) {
+    private static CornerStudy corner(Corner corner, PathStudy path) {
         return CornerStudy.of(
-                WheelMotion.measured(measured.path(), corner.readings().centreToDatum()),
-                corner.surroundings());
+                path.motion(corner.readings().centreToDatum()), corner.surroundings());
     }
 
     /** Where a side's wheel goes among its dampers and straps, whatever the shaft. */
@@ -61,8 +71,13 @@ public final class Study {
         return side == Side.LEFT ? leftCorner : rightCorner;
     }
 
-    /** A side's hub path and how far its readings can be trusted. */
-    public MeasuredPath path(Side side) {
+    /** A side's corner with a path that may be a scenario's own. */
+    CornerStudy corner(PathStudy path, Side side) {
+        return path == path(side) ? corner(side) : corner(build.corner(side), path);
+    }
+
+    /** A side's hub path in all scenarios without pick-up points of their own. */
+    public PathStudy path(Side side) {
         return side == Side.LEFT ? left : right;
     }
 
@@ -82,5 +97,15 @@ public final class Study {
 
     private ScenarioStudy of(Scenario scenario) {
         return new ScenarioStudy(this, build, scenario);
+    }
+
+    /** A side's hub path in a scenario. */
+    PathStudy path(Scenario scenario, Side side) {
+        PathStudy others = path(side);
+        return others instanceof PathStudy.Solved solved && scenario.ownLinkage(side).isPresent()
+                ? new PathStudy.Solved(
+                        LinkageStudy.doubted(
+                                scenario.ownLinkage(side).get(), solved.linkage().doubt()))
+                : others;
     }
 }

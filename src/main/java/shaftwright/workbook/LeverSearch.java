@@ -80,7 +80,7 @@ public final class LeverSearch {
 
     /** The least that both margins together must give up, the greater one first. */
     private Optional<String> smallerMargins() {
-        if (!Double.isNaN(sizing.doubts().margin())) {
+        if (sizing.doubts().uncertainty().builtUp().isPresent()) {
             return Optional.empty();
         }
         double inward = number("margin_inward");

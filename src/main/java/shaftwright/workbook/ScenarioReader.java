@@ -19,6 +19,7 @@ import shaftwright.contract.InputKind;
 import shaftwright.joint.Boot;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.CutPlan;
+import shaftwright.study.PathStudy;
 import shaftwright.study.Price;
 import shaftwright.study.ScenarioStudy;
 import shaftwright.study.SetCost;
@@ -273,7 +274,8 @@ final class ScenarioReader {
             return SideOutcome.lacking(Sizing.UNUSED);
         }
         SidePath source = sizing.path(side, scenario);
-        if (!trouble.isEmpty() || source.corner().isEmpty()) {
+        Optional<PathStudy> path = source.study();
+        if (!trouble.isEmpty() || path.isEmpty()) {
             String none = source.linkage().isChosen() ? Sizing.NO_LINKAGE : Sizing.NO_READINGS;
             String why = trouble.isEmpty() ? none : trouble;
             return SideOutcome.lacking(why);
@@ -284,8 +286,9 @@ final class ScenarioReader {
                             sizing.build(),
                             scenario(scenario, picks, tyre),
                             side,
-                            source.corner().get());
-            return new SideOutcome(study, rows(picks), sizing.doubts(), source);
+                            path.get(),
+                            source.corner().orElseThrow());
+            return new SideOutcome(study, rows(picks), source);
         } catch (ContradictionException e) {
             contradiction(scenario, side, e.getMessage());
             return SideOutcome.lacking("its sizes contradict each other");
@@ -326,14 +329,20 @@ final class ScenarioReader {
                         .travel(new WheelTravel(number("droop_limit", scenario), bump(scenario)))
                         .margins(
                                 new Margins(
-                                        margin("margin_inward", scenario),
-                                        margin("margin_outward", scenario)))
+                                        number("margin_inward", scenario),
+                                        number("margin_outward", scenario)))
                         .bias(number("length_bias", scenario))
                         .hubShift(number("hub_shift", scenario))
                         .driveUnit(driveUnit(scenario))
                         .steerAngle(number("steer_angle", scenario))
                         .wheel(wheel(scenario, tyre))
                         .drive(drive(scenario, picks));
+        for (Side side : Side.values()) {
+            SidePath own = sizing.ownPathOrNull(side, scenario);
+            if (own != null) {
+                own.linkage().atRide().ifPresent(linkage -> built.linkage(side, linkage));
+            }
+        }
         if (picks.blank() > 0) {
             built.onlyBlank(parts.blankListed(picks.blank() - 1));
         }
@@ -363,12 +372,6 @@ final class ScenarioReader {
                 Parts.optional(tyre.width()),
                 Parts.orZero(number("wheel_offset", scenario)),
                 Parts.orZero(number("wheel_spacer", scenario)));
-    }
-
-    /** Typed, unless one that is built up is to count. */
-    private double margin(String name, int scenario) {
-        double builtUp = sizing.doubts().margin();
-        return Double.isNaN(builtUp) ? number(name, scenario) : builtUp;
     }
 
     private MountedJoint mounted(int scenario, String end, int jointRow, int bootRow) {

@@ -4,14 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import shaftwright.study.PathStudy;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shaftwright.book.Problem;
+import shaftwright.build.LinkageAtRide;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.Input;
+import shaftwright.study.LinkageStudy;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubAtRide;
 import shaftwright.suspension.HubPath;
@@ -20,7 +24,6 @@ import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.LinkagePath;
 import shaftwright.suspension.LinkageRemark;
 import shaftwright.suspension.LinkageStop;
-import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.OffsetEstimate;
 import shaftwright.suspension.UnusableLinkageException;
 import shaftwright.suspension.Vector;
@@ -43,9 +46,8 @@ public final class SideLinkage {
     private final double doubtOfOthers;
 
     private String trouble = "";
-    private Linkage linkage;
-    private LinkagePath path;
-    private Calibration calibration;
+    private Optional<LinkageAtRide> atRide = Optional.empty();
+    private Optional<LinkageStudy> study = Optional.empty();
 
     private SideLinkage(
             InputValues inputs,
@@ -108,9 +110,13 @@ public final class SideLinkage {
             return;
         }
         try {
-            linkage = Linkage.of(kind, points, hub);
-            path = LinkagePath.of(linkage, down, up);
-            compare();
+            atRide = Optional.of(LinkageAtRide.of(kind, points, hub, down, up));
+            study =
+                    Optional.of(
+                            Double.isNaN(doubtOfOthers)
+                                    ? LinkageStudy.of(atRide.get(), readings.path())
+                                    : LinkageStudy.doubted(atRide.get(), doubtOfOthers));
+            sayWhenFarOff(study.get().solved());
         } catch (UnusableLinkageException e) {
             e.problems().forEach(this::refused);
         }
@@ -228,14 +234,7 @@ public final class SideLinkage {
         };
     }
 
-    private void compare() {
-        Optional<MeasuredPath> measured = readings.path();
-        if (Double.isNaN(doubtOfOthers)
-                && measured.isPresent()
-                && Calibration.inside(path.path(), measured.get()).size()
-                        >= Calibration.LEAST_ROWS) {
-            calibration = Calibration.of(path.path(), measured.get());
-        }
+    private void sayWhenFarOff(LinkagePath path) {
         if (chosen && !path.isClose()) {
             problems.add(
                     Problem.warning(
@@ -274,54 +273,68 @@ public final class SideLinkage {
 
     /** The linkage, when its points make one. */
     public Optional<Linkage> linkage() {
-        return Optional.ofNullable(linkage);
+        return atRide.map(LinkageAtRide::linkage);
+    }
+
+    /** The same with the travel to be solved. */
+    Optional<LinkageAtRide> atRide() {
+        return atRide;
+    }
+
+    /** The linkage solved, when it goes as far as wanted. */
+    public Optional<LinkageStudy> study() {
+        return study;
     }
 
     /** Whether something moves points that are fast to this part. */
     boolean carries(String part) {
         return part.equals(Linkage.FRAME)
                 || part.equals(Linkage.HUB)
-                || (path != null
-                        && linkage.members().stream()
+                || (study.isPresent()
+                        && study.get().linkage().linkage().members().stream()
                                 .anyMatch(member -> member.name().equals(part)));
     }
 
     /** The wheel along its path with the readings' doubt, when there is one. */
     Optional<WheelMotion> motion() {
-        return doubtedPath().map(doubted -> WheelMotion.ofLinkage(doubted, linkage, path));
+        return study.map(
+                solved -> new PathStudy.Solved(solved).motion(OptionalDouble.empty()));
     }
 
     /** A motion along another path, with points carried by this where it was solved. */
     WheelMotion carrying(WheelMotion motion) {
-        return path == null ? motion : motion.carriedBy(linkage, path);
+        return study.map(
+                        solved ->
+                                motion.carriedBy(
+                                        solved.linkage().linkage(), solved.solved()))
+                .orElse(motion);
     }
 
     /** Its path, when it has one. */
     public Optional<LinkagePath> path() {
-        return Optional.ofNullable(path);
+        return study.map(LinkageStudy::solved);
     }
 
     /** The comparison with the readings, when there are both. */
     public Optional<Calibration> calibration() {
-        return Optional.ofNullable(calibration);
+        return study.flatMap(LinkageStudy::calibration);
     }
 
     /** What the readings make the linkage doubtful by, mm; 0 without readings. */
     public double doubt() {
-        if (!Double.isNaN(doubtOfOthers)) {
-            return doubtOfOthers;
-        }
-        return calibration == null ? 0 : calibration.allowance();
+        return study.map(LinkageStudy::doubt)
+                .orElse(Double.isNaN(doubtOfOthers) ? 0 : doubtOfOthers);
     }
 
     /** The path with that doubt, when there is one. */
     public Optional<HubPath> doubtedPath() {
-        return path == null ? Optional.empty() : Optional.of(path.doubted(doubt()));
+        return study.map(LinkageStudy::path);
     }
 
     /** What became of the points, in one sentence. */
     public String status() {
-        if (path != null) {
+        if (study.isPresent()) {
+            LinkagePath path = study.get().solved();
             return kindOrNull(inputs).tradeName()
                     + ": curves within "
                     + decimals(path.lengthError(), 4)
@@ -347,9 +360,10 @@ public final class SideLinkage {
 
     /** How tape and linkage agree, in a sentence or two; empty when there are not both. */
     public String agreement() {
-        if (calibration == null) {
-            return "";
-        }
+        return calibration().map(this::agreement).orElse("");
+    }
+
+    private String agreement(Calibration calibration) {
         String differ =
                 "the "
                         + calibration.rows()
@@ -386,24 +400,27 @@ public final class SideLinkage {
 
     /** Which offsets the readings can't tell apart; empty when they tell all. */
     public String untold() {
-        if (calibration == null || calibration.untold().isEmpty()) {
-            return "";
-        }
-        return "The readings can't tell " + String.join(", nor ", calibration.untold()) + ".";
+        return calibration()
+                .map(Calibration::untold)
+                .filter(untold -> !untold.isEmpty())
+                .map(untold -> "The readings can't tell " + String.join(", nor ", untold) + ".")
+                .orElse("");
     }
 
     /** What they tell only of several offsets together; empty when each is told alone. */
     public String together() {
-        return calibration == null
-                ? ""
-                : calibration.together().stream().map(this::told).collect(Collectors.joining("; "));
+        return calibration().stream()
+                .flatMap(calibration -> calibration.together().stream())
+                .map(this::told)
+                .collect(Collectors.joining("; "));
     }
 
     /** The offsets that the readings tell, alone or together, each with its ±. */
     public String offsets() {
-        if (calibration == null) {
-            return "";
-        }
+        return calibration().map(this::offsets).orElse("");
+    }
+
+    private String offsets(Calibration calibration) {
         String told =
                 Stream.concat(
                                 Stream.of(

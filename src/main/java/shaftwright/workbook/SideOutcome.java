@@ -37,33 +37,31 @@ public final class SideOutcome {
     /** What keeps it from being set up, empty when nothing does. */
     private final String notSetUp;
 
-    /** Null while it is not set up, as are rows, doubts and path. */
+    /** Null while it is not set up, as are rows and path. */
     private final SideStudy study;
 
     private final Rows rows;
-    private final Doubts doubts;
     private final SidePath path;
 
-    /** Both found when they are first asked for: trials of many variants never do. */
-    private SlackChances chances;
+    /** Found when first asked for: trials of many variants never do. */
+    private Optional<SlackChances> chances;
 
     private Verdict shaftVerdict;
 
-    private SideOutcome(String notSetUp, SideStudy study, Rows rows, Doubts doubts, SidePath path) {
+    private SideOutcome(String notSetUp, SideStudy study, Rows rows, SidePath path) {
         this.notSetUp = notSetUp;
         this.study = study;
         this.rows = rows;
-        this.doubts = doubts;
         this.path = path;
     }
 
     /** A side that can't be set up. */
     static SideOutcome lacking(String trouble) {
-        return new SideOutcome(trouble, null, null, null, null);
+        return new SideOutcome(trouble, null, null, null);
     }
 
-    SideOutcome(SideStudy study, Rows rows, Doubts doubts, SidePath path) {
-        this("", study, rows, doubts, path);
+    SideOutcome(SideStudy study, Rows rows, SidePath path) {
+        this("", study, rows, path);
     }
 
     /** What keeps it from being computed, empty when nothing does. */
@@ -90,8 +88,7 @@ public final class SideOutcome {
         if (!isSetUp()) {
             return PathFacts.sound(checks).lacking(notSetUp);
         }
-        PathFacts facts = study.pathFacts(checks);
-        return path.mayGiveVerdict() ? facts : facts.ofTwoHeights();
+        return study.pathFacts(checks);
     }
 
     /** Its shaft as a verdict needs it, empty while there is none. */
@@ -165,12 +162,12 @@ public final class SideOutcome {
     }
 
     /**
-     * Chances of running out of travel, null when no trials were asked for; computed when first
-     * asked for.
+     * Chances of running out of travel, empty without a result or when no trials were asked for;
+     * computed when first asked for.
      */
-    public SlackChances chancesOrNull() {
-        if (chances == null && resultOrNull() != null && doubts.trialsWanted()) {
-            chances = doubts.chances(resultOrNull(), path);
+    public Optional<SlackChances> chances() {
+        if (chances == null) {
+            chances = isSetUp() ? study.chances() : Optional.empty();
         }
         return chances;
     }
@@ -204,11 +201,11 @@ public final class SideOutcome {
     }
 
     public double marginInward() {
-        return study.scenario().margins().inward();
+        return study.margins().inward();
     }
 
     public double marginOutward() {
-        return study.scenario().margins().outward();
+        return study.margins().outward();
     }
 
     /** Travel at full droop, mm, below zero. */

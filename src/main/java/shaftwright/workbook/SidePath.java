@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import shaftwright.book.Problem;
+import shaftwright.build.Corner;
 import shaftwright.study.CornerStudy;
+import shaftwright.study.PathStudy;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.travel.WheelMotion;
@@ -68,10 +70,21 @@ public record SidePath(
         return new SideRestraints(rows, corner);
     }
 
+    /** The chosen source's path, when it has one, with its source. */
+    Optional<PathStudy> study() {
+        return linkage.isChosen()
+                ? linkage.study().map(PathStudy.Solved::new)
+                : readings.path().map(PathStudy.Measured::new);
+    }
+
+    /** What the core needs to work it out: readings, and the linkage where it is chosen. */
+    Corner source() {
+        Corner read = Corner.of(readings.measured());
+        return linkage.isChosen() ? linkage.atRide().map(read::with).orElse(read) : read;
+    }
+
     /** Whether a length may be judged by it: two measured heights are too few. */
     public boolean mayGiveVerdict() {
-        return linkage.isChosen()
-                ? linkage.path().isPresent()
-                : readings.path().isPresent() && readings.path().get().mayGiveVerdict();
+        return study().map(PathStudy::mayGiveVerdict).orElse(false);
     }
 }

@@ -9,11 +9,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import shaftwright.book.Problem;
-import shaftwright.build.Build;
 import shaftwright.build.Corner;
+import shaftwright.build.Build;
 import shaftwright.build.GroundClearance;
+import shaftwright.build.MarginChoice;
 import shaftwright.build.Side;
 import shaftwright.build.Stock;
+import shaftwright.build.Uncertainty;
 import shaftwright.build.Vehicle;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
@@ -143,7 +145,7 @@ public final class Sizing {
         }
         sizing.shopLetter(problems);
         OpenChecks.check(sizing, problems);
-        AsBuilt.check(sizing, problems);
+        FinishedShafts.check(sizing, problems);
         Variants.check(sizing, problems);
         sizing.marginChoice(problems);
         new RestraintCheck(sizing, problems).run();
@@ -183,7 +185,8 @@ public final class Sizing {
     }
 
     private void marginChoice(List<Problem> problems) {
-        if (doubts.builtUpWanted() && doubts.size() == 0) {
+        Uncertainty uncertainty = doubts.uncertainty();
+        if (uncertainty.margins() != MarginChoice.TYPED && uncertainty.contributions().isEmpty()) {
             problems.add(
                     Problem.warning(
                             inputs.placeOrNull("margin_choice", new Index(Side.LEFT, 0, 0)),
@@ -368,6 +371,7 @@ public final class Sizing {
                             corner(Side.RIGHT),
                             new Stock(parts.blanks(), ring(), inputs.number("shop_increment")),
                             strength().loads(),
+                            doubts.uncertainty(),
                             List.of());
         }
         return build;
@@ -398,7 +402,7 @@ public final class Sizing {
     }
 
     private Corner corner(Side side) {
-        Corner plain = Corner.of(readings(side).measured());
+        Corner plain = path(side).source();
         return path(side).restraints().canMove()
                 ? plain.with(path(side).rows().surroundings())
                 : plain;

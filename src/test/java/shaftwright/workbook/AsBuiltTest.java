@@ -1,5 +1,7 @@
 package shaftwright.workbook;
 
+import shaftwright.study.AsBuilt;
+import shaftwright.build.WheelPlace;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -37,7 +39,7 @@ class AsBuiltTest {
     @Test
     void aShaftCutLongerLosesSlackInwardAndGainsItOutward() {
         Sizing sizing = with(Map.of("built_k_left", List.of(k() + LONGER + " mm"))).sizing;
-        AsBuilt built = AsBuilt.ofOrNull(sizing, Side.LEFT);
+        AsBuilt built = FinishedShafts.of(sizing, Side.LEFT).orElseThrow();
         SideResult planned = sizing.resultOrNull(new Index(Side.LEFT, 0, 0));
 
         assertThat(built.shift()).isCloseTo(LONGER, within(1e-9));
@@ -51,19 +53,19 @@ class AsBuiltTest {
     @Test
     void playAndAnglesAreThoseOfAShaftOfTheLengthAsCut() {
         Sizing sizing = with(Map.of("built_k_left", List.of(k() + LONGER + " mm"))).sizing;
-        AsBuilt built = AsBuilt.ofOrNull(sizing, Side.LEFT);
+        AsBuilt built = FinishedShafts.of(sizing, Side.LEFT).orElseThrow();
         SideResult planned = sizing.resultOrNull(new Index(Side.LEFT, 0, 0));
 
-        for (AsBuilt.Place place : AsBuilt.Place.values()) {
-            FittedPosition row = planned.fitted().get(place.position());
+        for (WheelPlace place : WheelPlace.values()) {
+            FittedPosition row = planned.fitted().get(place.step());
             FittedPosition anew =
                     FittedPosition.of(
                             planned.setup(), row.position(), planned.length().spacing() + LONGER);
             assertThat(built.play(place)).isCloseTo(anew.freePlay(), within(1e-9));
-            assertThat(built.innerAngle(place)).isCloseTo(anew.innerAngle(), within(1e-12));
-            assertThat(built.outerAngle(place)).isCloseTo(anew.outerAngle(), within(1e-12));
+            assertThat(built.innerAngle(place).orElseThrow()).isCloseTo(anew.innerAngle(), within(1e-12));
+            assertThat(built.outerAngle(place).orElseThrow()).isCloseTo(anew.outerAngle(), within(1e-12));
             // The cut moves them by more than nothing: those planned are not it.
-            assertThat(built.innerAngle(place)).isNotCloseTo(row.innerAngle(), within(1e-4));
+            assertThat(built.innerAngle(place).orElseThrow()).isNotCloseTo(row.innerAngle(), within(1e-4));
         }
     }
 
@@ -92,12 +94,14 @@ class AsBuiltTest {
     @Test
     void aShaftTooShortToJoinTheCentresHasNoAngles() {
         AsBuilt built =
-                AsBuilt.ofOrNull(with(Map.of("built_k_left", List.of("10 mm"))).sizing, Side.LEFT);
+                FinishedShafts.of(
+                                with(Map.of("built_k_left", List.of("10 mm"))).sizing, Side.LEFT)
+                        .orElseThrow();
 
-        for (AsBuilt.Place place : AsBuilt.Place.values()) {
-            assertThat(built.push(place)).isNaN();
-            assertThat(built.innerAngle(place)).isNaN();
-            assertThat(built.outerAngle(place)).isNaN();
+        for (WheelPlace place : WheelPlace.values()) {
+            assertThat(built.push(place)).isEmpty();
+            assertThat(built.innerAngle(place)).isEmpty();
+            assertThat(built.outerAngle(place)).isEmpty();
         }
     }
 

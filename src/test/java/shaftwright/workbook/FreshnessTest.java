@@ -26,7 +26,6 @@ import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
-import shaftwright.doubt.SlackChances;
 import shaftwright.study.SideStops;
 import shaftwright.study.StopsAlone;
 import shaftwright.travel.BootGap;
@@ -426,8 +425,11 @@ public class FreshnessTest {
     }
 
     private static Object chances(Sizing sizing, Index index) {
-        SlackChances chances = sizing.scenario(index.scenario()).side(index.side()).chancesOrNull();
-        return chances == null ? "none" : chances;
+        return sizing.scenario(index.scenario())
+                .side(index.side())
+                .chances()
+                .<Object>map(chances -> chances)
+                .orElse("none");
     }
 
     private static Object allowed(Sizing sizing, Index index) {

@@ -1,5 +1,14 @@
 package shaftwright.workbook.live;
 
+import shaftwright.workbook.FinishedShafts;
+import shaftwright.shaft.TravelSteps;
+import shaftwright.shaft.Binding;
+import shaftwright.shaft.SideResult;
+import shaftwright.study.AsBuilt.Compared;
+import shaftwright.study.AsBuilt;
+import shaftwright.build.WheelPlace;
+import java.util.OptionalDouble;
+import java.util.Optional;
 import static shaftwright.contract.Grid.AS_CUT;
 import static shaftwright.contract.Grid.BUILT;
 import static shaftwright.workbook.live.Quantity.DEGREE;
@@ -13,8 +22,6 @@ import shaftwright.book.CellValue;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
-import shaftwright.study.Wording;
-import shaftwright.workbook.AsBuilt;
 import shaftwright.workbook.Sizing;
 
 /** The finished shafts against the plan: slack as cut, end play and angles to be expected. */
@@ -148,7 +155,6 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
             BUILT,
             "DEGREES({built_angle_doubt})");
 
-    private static final String WITHIN = "within the doubt";
 
     private final String name;
     private final String label;
@@ -266,13 +272,12 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
 
         @Override
         public CellValue at(Sizing sizing, Index index) {
-            AsBuilt built = AsBuilt.ofOrNull(sizing, index.side());
             return ReadLines.shown(
-                    built == null
-                            ? Double.NaN
-                            : this == IN
-                                    ? built.slackIn() + built.shift()
-                                    : built.slackOut() - built.shift());
+                    FinishedShafts.of(sizing, index.side())
+                            .map(AsBuilt::planned)
+                            .map(this == IN ? SideResult::leastSlackIn : SideResult::leastSlackOut)
+                            .map(Binding::value)
+                            .orElse(Double.NaN));
         }
     }
 
@@ -294,7 +299,7 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
     public String at(Index index) {
         return switch (this) {
             case SHIFT -> formula;
-            case PLACE -> formula + (AsBuilt.Place.of(index.row()).position() + 1) + ",0)";
+            case PLACE -> formula + (WheelPlace.values()[index.row()].step() + 1) + ",0)";
             case SLACK_IN, SLACK_OUT -> "IF(ISNUMBER({built_shift})," + formula + ",\"\")";
             case SAYS -> cutWords();
             case PLAY_SAYS ->
@@ -321,11 +326,11 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
 
     private static String cutWords() {
         return "IF(AND(ISNUMBER({built_shift}),COUNT({built_e_read},{built_k_read})>0),"
-                + "IF({built_slack_in}<0,\"bottoms by \"&"
+                + "IF({built_slack_in}<0,\"" + AsBuilt.BOTTOMS + "\"&"
                 + Phrases.length("0-{built_slack_in}*tape_mm")
-                + ",IF({built_slack_out}<0,\"pulls out by \"&"
+                + ",IF({built_slack_out}<0,\"" + AsBuilt.PULLS_OUT + "\"&"
                 + Phrases.length("0-{built_slack_out}*tape_mm")
-                + ",\"neither bottoms nor pulls out\")),\"\")";
+                + ",\"" + AsBuilt.CLEAR + "\")),\"\")";
     }
 
     private static String words(String read, String plan, String doubt, boolean length) {
@@ -345,32 +350,42 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
                 + read
                 + ">"
                 + plan
-                + ",\" more\",\" less\")&\" than planned, beyond the doubt\",\""
-                + WITHIN
+                + ",\""
+                + Compared.MORE
+                + "\",\""
+                + Compared.LESS
+                + "\")&\""
+                + Compared.BEYOND
+                + "\",\""
+                + Compared.WITHIN
                 + "\"))";
     }
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        AsBuilt built = AsBuilt.ofOrNull(sizing, index.side());
+        WheelPlace place = WheelPlace.values()[index.row()];
+        Optional<AsBuilt> built = FinishedShafts.of(sizing, index.side());
         if (this == PLACE) {
             return CellValue.of(
-                    built == null
+                    built.isEmpty()
                             ? 0
-                            : sizing.shopScenario() * 25
-                                    + AsBuilt.Place.of(index.row()).position()
-                                    + 1);
+                            : sizing.shopScenario() * TravelSteps.COUNT + place.step() + 1);
         }
-        if (built == null) {
-            return CellValue.of("");
-        }
-        AsBuilt.Place place = AsBuilt.Place.of(index.row());
+        return built.map(shaft -> value(sizing, shaft, place)).orElse(CellValue.of(""));
+    }
+
+    private CellValue value(Sizing sizing, AsBuilt built, WheelPlace place) {
         return switch (this) {
-            case SAYS -> CellValue.of(cutWords(sizing, built));
-            case PLAY_SAYS, INNER_SAYS, OUTER_SAYS ->
-                    CellValue.of(words(sizing, index, built, place));
-            default -> number(sizing, core(built, place));
+            case SAYS -> CellValue.of(built.sentence(sizing.unit()).orElse(""));
+            case PLAY_SAYS -> says(sizing, built.playCompared(place));
+            case INNER_SAYS -> says(sizing, built.innerAngleCompared(place));
+            case OUTER_SAYS -> says(sizing, built.outerAngleCompared(place));
+            default -> number(sizing, core(built, place).orElse(Double.NaN));
         };
+    }
+
+    private static CellValue says(Sizing sizing, Optional<AsBuilt.Compared> compared) {
+        return CellValue.of(compared.map(said -> said.sentence(sizing.unit())).orElse(""));
     }
 
     private CellValue number(Sizing sizing, double value) {
@@ -382,57 +397,25 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
                 });
     }
 
-    private double core(AsBuilt built, AsBuilt.Place place) {
+    private OptionalDouble core(AsBuilt built, WheelPlace place) {
+        return switch (this) {
+            case PUSH -> built.push(place);
+            case ANGLE_IN, INNER_SHOWN -> built.innerAngle(place);
+            case ANGLE_OUT, OUTER_SHOWN -> built.outerAngle(place);
+            default -> OptionalDouble.of(known(built, place));
+        };
+    }
+
+    private double known(AsBuilt built, WheelPlace place) {
         return switch (this) {
             case SHIFT -> built.shift();
             case PATH_DOUBT -> built.pathDoubt(place);
-            case PUSH -> built.push(place);
             case PLAY, PLAY_SHOWN -> built.play(place);
-            case ANGLE_IN, INNER_SHOWN -> built.innerAngle(place);
-            case ANGLE_OUT, OUTER_SHOWN -> built.outerAngle(place);
             case ANGLE_DOUBT, ANGLES_DOUBT -> built.angleDoubt(place);
             case SLACK_IN -> built.slackIn();
             case SLACK_OUT -> built.slackOut();
             case PLAY_DOUBT -> built.playDoubt(place);
-            case PLACE, SAYS, PLAY_SAYS, INNER_SAYS, OUTER_SAYS ->
-                    throw new IllegalStateException(name + " is no figure");
+            default -> throw new IllegalStateException(name + " is no figure of every shaft");
         };
-    }
-
-    private static String cutWords(Sizing sizing, AsBuilt built) {
-        if (!built.cutMeasured()) {
-            return "";
-        }
-        if (built.slackIn() < 0) {
-            return "bottoms by " + Wording.length(-built.slackIn(), sizing.unit());
-        }
-        return built.slackOut() < 0
-                ? "pulls out by " + Wording.length(-built.slackOut(), sizing.unit())
-                : "neither bottoms nor pulls out";
-    }
-
-    private String words(Sizing sizing, Index index, AsBuilt built, AsBuilt.Place place) {
-        boolean length = this == PLAY_SAYS;
-        String input =
-                length
-                        ? "built_play"
-                        : this == INNER_SAYS ? "built_angle_inner" : "built_angle_outer";
-        double planned =
-                length
-                        ? built.play(place)
-                        : this == INNER_SAYS ? built.innerAngle(place) : built.outerAngle(place);
-        double doubt = length ? built.playDoubt(place) : built.angleDoubt(place);
-        double off = sizing.inputs().number(input, index) - planned;
-        if (Double.isNaN(off)) {
-            return "";
-        }
-        if (!AsBuilt.isBeyond(off, doubt)) {
-            return WITHIN;
-        }
-        return (length
-                        ? Wording.length(Math.abs(off), sizing.unit())
-                        : Wording.angle(Math.abs(off)))
-                + (off > 0 ? " more" : " less")
-                + " than planned, beyond the doubt";
     }
 }

@@ -8,6 +8,7 @@ import static shaftwright.workbook.live.Quantity.NUMBER;
 import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import java.util.Optional;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.doubt.SlackChances;
@@ -74,12 +75,12 @@ enum ChanceLines implements EngineBlock.Figure, EngineBlock.Present {
 
     @Override
     public boolean has(Sizing sizing, Index index) {
-        return chances(sizing, index) != null;
+        return chances(sizing, index).isPresent();
     }
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        SlackChances chances = chances(sizing, index);
+        SlackChances chances = chances(sizing, index).orElseThrow();
         return CellValue.of(
                 switch (this) {
                     case BOTTOMING -> 100 * chances.bottoming();
@@ -93,8 +94,8 @@ enum ChanceLines implements EngineBlock.Figure, EngineBlock.Present {
                 });
     }
 
-    private static SlackChances chances(Sizing sizing, Index index) {
-        return sizing.scenario(index.scenario()).side(index.side()).chancesOrNull();
+    private static Optional<SlackChances> chances(Sizing sizing, Index index) {
+        return sizing.scenario(index.scenario()).side(index.side()).chances();
     }
 
     /** The variance of the fit tells its terms: where readings stand and how good they are. */

@@ -6,6 +6,7 @@ import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
 import shaftwright.book.CellValue;
+import shaftwright.build.Uncertainty;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.workbook.Doubts;
@@ -154,19 +155,19 @@ enum DoubtLines implements LiveLine.Formula, LiveLine.Core {
     @Override
     public CellValue at(Sizing sizing, Index index) {
         Doubts doubts = sizing.doubts();
+        Uncertainty all = doubts.uncertainty();
         double unit = sizing.unit().mm();
         return switch (this) {
             case COUNTS -> CellValue.of(doubts.counts(index.row()) ? 1 : 0);
             case STANDARD -> CellValue.of(doubts.standard(index.row()));
             case WORST -> CellValue.of(doubts.worst(index.row()));
             case FIXED -> CellValue.of(doubts.bias(index.row()));
-            case SIGMA -> CellValue.of(doubts.combined().standard() / unit);
-            case BIAS -> CellValue.of(doubts.combined().bias() / unit);
-            case RSS -> CellValue.of(doubts.combined().rootSumSquare() / unit);
-            case AT_WORST -> CellValue.of(doubts.combined().worst() / unit);
-            case COUNTING ->
-                    CellValue.of(Double.isNaN(doubts.margin()) ? Words.TYPED : Words.BUILT);
-            case BUILT -> ReadLines.shown(doubts.margin());
+            case SIGMA -> CellValue.of(all.combined().standard() / unit);
+            case BIAS -> CellValue.of(all.combined().bias() / unit);
+            case RSS -> CellValue.of(all.combined().rootSumSquare() / unit);
+            case AT_WORST -> CellValue.of(all.combined().worst() / unit);
+            case COUNTING -> CellValue.of(all.builtUp().isEmpty() ? Words.TYPED : Words.BUILT);
+            case BUILT -> ReadLines.shown(all.builtUp().orElse(Double.NaN));
         };
     }
 

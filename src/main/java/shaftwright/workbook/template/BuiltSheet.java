@@ -1,12 +1,12 @@
 package shaftwright.workbook.template;
 
+import shaftwright.build.WheelPlace;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
-import shaftwright.workbook.AsBuilt;
 import shaftwright.workbook.live.LiveLine;
 import shaftwright.workbook.live.LiveLines;
 import shaftwright.workbook.live.Quantity;
@@ -72,8 +72,8 @@ final class BuiltSheet {
 
     private void places(Side side) {
         heading("Assembled, " + side.word() + " side, boots loose");
-        for (AsBuilt.Place place : AsBuilt.Place.values()) {
-            draft.text(sheet, row + 1 + place.row(), 0, place.words(), draft.look().label());
+        for (WheelPlace place : WheelPlace.values()) {
+            draft.text(sheet, row + 1 + place.ordinal(), 0, place.words(), draft.look().label());
         }
         input(Contract.input("built_play"), side, 1);
         live("built_play_expected", side, 2);
