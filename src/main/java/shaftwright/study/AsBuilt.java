@@ -58,8 +58,7 @@ public record AsBuilt(SideResult planned, FinishedShaft measured, TapeSettings t
         if (slackIn() < 0) {
             return Optional.of(BOTTOMS + Wording.length(-slackIn(), unit));
         }
-        return Optional.of(
-                slackOut() < 0 ? PULLS_OUT + Wording.length(-slackOut(), unit) : CLEAR);
+        return Optional.of(slackOut() < 0 ? PULLS_OUT + Wording.length(-slackOut(), unit) : CLEAR);
     }
 
     /** End play to be expected of the shaft as cut, mm. */
@@ -91,8 +90,8 @@ public record AsBuilt(SideResult planned, FinishedShaft measured, TapeSettings t
     }
 
     /**
-     * Equal push toward both cups' backs of the shaft as cut, mm; empty when it is too short to join
-     * the centres at all.
+     * Equal push toward both cups' backs of the shaft as cut, mm; empty when it is too short to
+     * join the centres at all.
      */
     public OptionalDouble push(WheelPlace place) {
         double spacing = planned.length().spacing() + shift();

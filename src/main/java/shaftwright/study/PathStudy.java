@@ -2,7 +2,6 @@ package shaftwright.study;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import shaftwright.travel.WheelMotion;
 import shaftwright.doubt.SlackTable;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
@@ -12,6 +11,7 @@ import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.OrthogonalBasis;
 import shaftwright.suspension.Polynomial;
+import shaftwright.travel.WheelMotion;
 
 /** A side's hub path by the source that it comes from. */
 public sealed interface PathStudy {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import shaftwright.study.PathStudy;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shaftwright.book.Problem;
@@ -16,6 +15,7 @@ import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.Input;
 import shaftwright.study.LinkageStudy;
+import shaftwright.study.PathStudy;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubAtRide;
 import shaftwright.suspension.HubPath;
@@ -297,16 +297,12 @@ public final class SideLinkage {
 
     /** The wheel along its path with the readings' doubt, when there is one. */
     Optional<WheelMotion> motion() {
-        return study.map(
-                solved -> new PathStudy.Solved(solved).motion(OptionalDouble.empty()));
+        return study.map(solved -> new PathStudy.Solved(solved).motion(OptionalDouble.empty()));
     }
 
     /** A motion along another path, with points carried by this where it was solved. */
     WheelMotion carrying(WheelMotion motion) {
-        return study.map(
-                        solved ->
-                                motion.carriedBy(
-                                        solved.linkage().linkage(), solved.solved()))
+        return study.map(solved -> motion.carriedBy(solved.linkage().linkage(), solved.solved()))
                 .orElse(motion);
     }
 

@@ -98,8 +98,7 @@ class AsBuiltTest {
     @Test
     void angleIsInDoubtByGaugeAndByHeightOverTheDistanceOfTheJoints() {
         AsBuilt built = read(0, 0);
-        double distance =
-                planned.fitted().get(WheelPlace.BUMP.step()).position().distance();
+        double distance = planned.fitted().get(WheelPlace.BUMP.step()).position().distance();
         assertThat(built.angleDoubt(WheelPlace.BUMP)).isEqualTo(GAUGE + 2 / distance);
         double expected = built.innerAngle(WheelPlace.BUMP).orElseThrow();
         assertThat(

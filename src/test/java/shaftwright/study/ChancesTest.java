@@ -33,7 +33,10 @@ class ChancesTest {
         assertThat(left(LinkageBuild.of(LinkageBuild.unread())).chances()).isEmpty();
     }
 
-    /** A sure path moved evenly by ±a bottoms where it comes nearer by more than the slack s: (a − s)/2a. */
+    /**
+     * A sure path moved evenly by ±a bottoms where it comes nearer by more than the slack s: (a −
+     * s)/2a.
+     */
     @Test
     void evenMoveBottomsInItsShareBeyondTheSlack() {
         Build build = LinkageBuild.of(LinkageBuild.unread());
@@ -89,8 +92,7 @@ class ChancesTest {
         Build build = LinkageBuild.of(LinkageBuild.unread());
         assertThat(left(build).result().orElseThrow().setup().marginOutward()).isEqualTo(4);
         for (MarginChoice choice : MarginChoice.values()) {
-            Uncertainty doubt =
-                    new Uncertainty(List.of(mounts, hook), choice, Optional.empty());
+            Uncertainty doubt = new Uncertainty(List.of(mounts, hook), choice, Optional.empty());
             double margin = left(build.with(doubt)).result().orElseThrow().setup().marginOutward();
             assertThat(margin)
                     .isEqualTo(
@@ -105,8 +107,7 @@ class ChancesTest {
 
     @Test
     void nothingToBuildFromLeavesMarginsTyped() {
-        Uncertainty empty =
-                new Uncertainty(List.of(), MarginChoice.WORST_CASE, Optional.empty());
+        Uncertainty empty = new Uncertainty(List.of(), MarginChoice.WORST_CASE, Optional.empty());
         Build build = LinkageBuild.of(LinkageBuild.unread()).with(empty);
         assertThat(left(build).margins().outward()).isEqualTo(4);
     }

@@ -78,8 +78,7 @@ class LinkageStudyTest {
         HubPoint own = shaft(build, "B").atRide().position().hub();
         assertThat(own.reach() - usual.reach()).isCloseTo(25, within(0.01));
         assertThat(own.doubt()).isEqualTo(usual.doubt());
-        SideResult right =
-                Study.of(build).scenario("B").side(Side.RIGHT).result().orElseThrow();
+        SideResult right = Study.of(build).scenario("B").side(Side.RIGHT).result().orElseThrow();
         assertThat(right.atRide().position().hub().reach()).isEqualTo(usual.reach());
     }
 

@@ -16,7 +16,7 @@ import shaftwright.contract.InputKind;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /**
- * The demo with one number at an end of what its cell allows, or cleared: a builder's cells may contradict each
+ * The demo with one number at an end of what its cell allows: a builder's cells may contradict each
  * other, which is said of a cell or of a scenario, but never look like a slip of the program.
  */
 class AllowedNumbersTest {
@@ -37,7 +37,7 @@ class AllowedNumbersTest {
             if (!input.kind().numeric()) {
                 continue;
             }
-            for (double end : tried(input)) {
+            for (double end : new double[] {input.allowed().least(), input.allowed().most()}) {
                 double inside = input.kind() == InputKind.ANGLE ? Math.toRadians(end) : end;
                 InputValues changed = demo.with(input.name(), new Index(Side.LEFT, 0, 0), inside);
                 try {
@@ -49,12 +49,5 @@ class AllowedNumbersTest {
             }
         }
         assertThat(slips).isEmpty();
-    }
-
-    /** Both ends of what is allowed, and what an empty cell stands for. */
-    private static double[] tried(Input input) {
-        return new double[] {
-            input.allowed().least(), input.allowed().most(), input.whenEmpty()
-        };
     }
 }

@@ -1,7 +1,5 @@
 package shaftwright.workbook;
 
-import shaftwright.study.AsBuilt;
-import shaftwright.build.WheelPlace;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -18,10 +16,12 @@ import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.book.Problem;
 import shaftwright.build.Side;
+import shaftwright.build.WheelPlace;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
+import shaftwright.study.AsBuilt;
 import shaftwright.workbook.xlsx.XlsxBook;
 
 /** Finished shafts against the plan. Geometry is its own check; what counts is common practice. */
@@ -62,10 +62,13 @@ class AsBuiltTest {
                     FittedPosition.of(
                             planned.setup(), row.position(), planned.length().spacing() + LONGER);
             assertThat(built.play(place)).isCloseTo(anew.freePlay(), within(1e-9));
-            assertThat(built.innerAngle(place).orElseThrow()).isCloseTo(anew.innerAngle(), within(1e-12));
-            assertThat(built.outerAngle(place).orElseThrow()).isCloseTo(anew.outerAngle(), within(1e-12));
+            assertThat(built.innerAngle(place).orElseThrow())
+                    .isCloseTo(anew.innerAngle(), within(1e-12));
+            assertThat(built.outerAngle(place).orElseThrow())
+                    .isCloseTo(anew.outerAngle(), within(1e-12));
             // The cut moves them by more than nothing: those planned are not it.
-            assertThat(built.innerAngle(place).orElseThrow()).isNotCloseTo(row.innerAngle(), within(1e-4));
+            assertThat(built.innerAngle(place).orElseThrow())
+                    .isNotCloseTo(row.innerAngle(), within(1e-4));
         }
     }
 
@@ -94,8 +97,7 @@ class AsBuiltTest {
     @Test
     void aShaftTooShortToJoinTheCentresHasNoAngles() {
         AsBuilt built =
-                FinishedShafts.of(
-                                with(Map.of("built_k_left", List.of("10 mm"))).sizing, Side.LEFT)
+                FinishedShafts.of(with(Map.of("built_k_left", List.of("10 mm"))).sizing, Side.LEFT)
                         .orElseThrow();
 
         for (WheelPlace place : WheelPlace.values()) {

@@ -1,14 +1,5 @@
 package shaftwright.workbook.live;
 
-import shaftwright.workbook.FinishedShafts;
-import shaftwright.shaft.TravelSteps;
-import shaftwright.shaft.Binding;
-import shaftwright.shaft.SideResult;
-import shaftwright.study.AsBuilt.Compared;
-import shaftwright.study.AsBuilt;
-import shaftwright.build.WheelPlace;
-import java.util.OptionalDouble;
-import java.util.Optional;
 import static shaftwright.contract.Grid.AS_CUT;
 import static shaftwright.contract.Grid.BUILT;
 import static shaftwright.workbook.live.Quantity.DEGREE;
@@ -18,10 +9,19 @@ import static shaftwright.workbook.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.workbook.live.Quantity.TEXT;
 import static shaftwright.workbook.live.Quantity.WHOLE;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import shaftwright.book.CellValue;
+import shaftwright.build.WheelPlace;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.shaft.Binding;
+import shaftwright.shaft.SideResult;
+import shaftwright.shaft.TravelSteps;
+import shaftwright.study.AsBuilt;
+import shaftwright.study.AsBuilt.Compared;
+import shaftwright.workbook.FinishedShafts;
 import shaftwright.workbook.Sizing;
 
 /** The finished shafts against the plan: slack as cut, end play and angles to be expected. */
@@ -154,7 +154,6 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
             Section.BUILT_SHOWN,
             BUILT,
             "DEGREES({built_angle_doubt})");
-
 
     private final String name;
     private final String label;
@@ -326,11 +325,17 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
 
     private static String cutWords() {
         return "IF(AND(ISNUMBER({built_shift}),COUNT({built_e_read},{built_k_read})>0),"
-                + "IF({built_slack_in}<0,\"" + AsBuilt.BOTTOMS + "\"&"
+                + "IF({built_slack_in}<0,\""
+                + AsBuilt.BOTTOMS
+                + "\"&"
                 + Phrases.length("0-{built_slack_in}*tape_mm")
-                + ",IF({built_slack_out}<0,\"" + AsBuilt.PULLS_OUT + "\"&"
+                + ",IF({built_slack_out}<0,\""
+                + AsBuilt.PULLS_OUT
+                + "\"&"
                 + Phrases.length("0-{built_slack_out}*tape_mm")
-                + ",\"" + AsBuilt.CLEAR + "\")),\"\")";
+                + ",\""
+                + AsBuilt.CLEAR
+                + "\")),\"\")";
     }
 
     private static String words(String read, String plan, String doubt, boolean length) {

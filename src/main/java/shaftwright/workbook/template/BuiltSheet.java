@@ -1,9 +1,9 @@
 package shaftwright.workbook.template;
 
-import shaftwright.build.WheelPlace;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.build.Side;
+import shaftwright.build.WheelPlace;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
