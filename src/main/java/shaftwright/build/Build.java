@@ -48,8 +48,7 @@ public record Build(
 
     /** The same with more than readings at each corner. */
     public static Build of(Vehicle vehicle, Corner both, Stock stock) {
-        return new Build(
-                vehicle, both, both, stock, Loads.UNKNOWN, Uncertainty.NONE, List.of());
+        return new Build(vehicle, both, both, stock, Loads.UNKNOWN, Uncertainty.NONE, List.of());
     }
 
     /** A copy with other things that may move the joints. */
