@@ -57,7 +57,7 @@ public final class FinishedShafts {
     }
 
     private double measured(String name, WheelPlace place) {
-        return inputs.number(name, side, place.ordinal());
+        return inputs.number(name, side, place.row());
     }
 
     /** Says what was measured other than expected by more than the doubt. */
@@ -101,7 +101,7 @@ public final class FinishedShafts {
         if (compared.isBeyond()) {
             problems.add(
                     Problem.warning(
-                            inputs.placeOrNull(name, new Index(side, 0, place.ordinal())),
+                            inputs.placeOrNull(name, new Index(side, 0, place.row())),
                             Contract.input(name).label()
                                     + " at "
                                     + place.words()

@@ -298,7 +298,7 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
     public String at(Index index) {
         return switch (this) {
             case SHIFT -> formula;
-            case PLACE -> formula + (WheelPlace.values()[index.row()].step() + 1) + ",0)";
+            case PLACE -> formula + (WheelPlace.of(index.row()).step() + 1) + ",0)";
             case SLACK_IN, SLACK_OUT -> "IF(ISNUMBER({built_shift})," + formula + ",\"\")";
             case SAYS -> cutWords();
             case PLAY_SAYS ->
@@ -368,7 +368,7 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        WheelPlace place = WheelPlace.values()[index.row()];
+        WheelPlace place = WheelPlace.of(index.row());
         Optional<AsBuilt> built = FinishedShafts.of(sizing, index.side());
         if (this == PLACE) {
             return CellValue.of(

@@ -73,7 +73,7 @@ final class BuiltSheet {
     private void places(Side side) {
         heading("Assembled, " + side.word() + " side, boots loose");
         for (WheelPlace place : WheelPlace.values()) {
-            draft.text(sheet, row + 1 + place.ordinal(), 0, place.words(), draft.look().label());
+            draft.text(sheet, row + 1 + place.row(), 0, place.words(), draft.look().label());
         }
         input(Contract.input("built_play"), side, 1);
         live("built_play_expected", side, 2);
