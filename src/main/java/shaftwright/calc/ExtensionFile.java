@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -30,6 +31,13 @@ public final class ExtensionFile {
 
     /** Of the one library that the core needs. */
     private static final Class<?> LIBRARY = LUDecomposition.class;
+
+    private static final String MANIFEST = "META-INF/MANIFEST.MF";
+
+    /** LibreOffice reads a jar's manifest only where it comes first. */
+    private static final Comparator<String> MANIFEST_FIRST =
+            Comparator.comparing((String entry) -> !entry.equals(MANIFEST))
+                    .thenComparing(Comparator.naturalOrder());
 
     private static final FileTime TIME = FileTime.from(Instant.parse("2026-01-01T00:00:00Z"));
 
@@ -67,7 +75,7 @@ public final class ExtensionFile {
      * The extension's own jar by entry, from a folder of compiled classes, the library's included.
      */
     static Map<String, byte[]> jar(Path classes) throws IOException {
-        Map<String, byte[]> entries = new TreeMap<>();
+        Map<String, byte[]> entries = new TreeMap<>(MANIFEST_FIRST);
         Path top = classes.resolve("shaftwright");
         try (Stream<Path> files = Files.walk(top)) {
             for (Path file : files.filter(each -> each.toString().endsWith(".class")).toList()) {
@@ -78,7 +86,7 @@ public final class ExtensionFile {
         }
         addLibrary(entries);
         entries.put(
-                "META-INF/MANIFEST.MF",
+                MANIFEST,
                 bytes(
                         "Manifest-Version: 1.0\r\nRegistrationClassName: "
                                 + Registration.class.getName()

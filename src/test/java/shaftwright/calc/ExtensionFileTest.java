@@ -40,6 +40,12 @@ class ExtensionFileTest {
                 .noneMatch(name -> name.startsWith("shaftwright/cli/"));
     }
 
+    /** Else LibreOffice does not find what the jar registers, and knows none of the functions. */
+    @Test
+    void manifestIsTheFirstEntry() throws Exception {
+        assertThat(ExtensionFile.jar(classes()).keySet()).first().isEqualTo("META-INF/MANIFEST.MF");
+    }
+
     private static String entry(JavaClass each) {
         return each.getName().replace('.', '/') + ".class";
     }
