@@ -59,7 +59,7 @@ sw "check" check "$demo"
 sw "show" show "$demo"
 sw "show --json" show --json "$demo"
 sw "--version" --version
-measure "fill with -Xmx48m" java -Xmx48m -jar "$jar" fill --set "$change" --out "$work/out/a.xlsx" "$demo"
+measure "fill with -Xmx64m" java -Xmx64m -jar "$jar" fill --set "$change" --out "$work/out/a.xlsx" "$demo"
 measure "fill, first compiler and serial collector" \
     java -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -jar "$jar" fill --set "$change" --out "$work/out/a.xlsx" "$demo"
 sw "fill, 24 scenarios" fill --set "$change" --out "$work/out/a.xlsx" "$work/demo-24.xlsx"
