@@ -14,15 +14,15 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import shaftwright.contract.Contract;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.Lever;
-import shaftwright.workbook.LeverSearch;
-import shaftwright.workbook.Sizing;
-import shaftwright.workbook.Sweep;
-import shaftwright.workbook.SweepAxis;
-import shaftwright.workbook.TradeOff;
-import shaftwright.workbook.TradeOffSearch;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.filling.Filling;
+import shaftwright.reading.Lever;
+import shaftwright.reading.LeverSearch;
+import shaftwright.reading.Sizing;
+import shaftwright.reading.Sweep;
+import shaftwright.reading.SweepAxis;
+import shaftwright.reading.TradeOff;
+import shaftwright.reading.TradeOffSearch;
+import shaftwright.xlsx.XlsxBook;
 
 /** Variants of the invented vehicle's scenarios, each computed in full for both sides. */
 @State(Scope.Benchmark)

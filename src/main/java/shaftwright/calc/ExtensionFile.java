@@ -26,8 +26,7 @@ public final class ExtensionFile {
     static final String IDENTIFIER = "shaftwright.calc";
 
     /** Packages for files and commands; the extension needs all others. */
-    private static final Set<String> LEFT_OUT =
-            Set.of("cli", "workbook/comparison", "workbook/template", "workbook/xlsx");
+    private static final Set<String> LEFT_OUT = Set.of("cli", "comparison", "template", "xlsx");
 
     /** Of the one library that the core needs. */
     private static final Class<?> LIBRARY = LUDecomposition.class;

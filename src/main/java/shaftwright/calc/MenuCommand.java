@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import shaftwright.book.Problem;
+import shaftwright.filling.Filling;
+import shaftwright.reading.ScenarioFinding;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.reading.Sizing;
 import shaftwright.study.Cautions;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.ScenarioFinding;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Sizing;
 
 /** The menu's commands. */
 enum MenuCommand {

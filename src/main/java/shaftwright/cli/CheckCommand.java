@@ -9,12 +9,12 @@ import shaftwright.book.CellPlace;
 import shaftwright.book.OpenBook;
 import shaftwright.book.PackUse;
 import shaftwright.book.Problem;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.ScenarioFinding;
-import shaftwright.workbook.comparison.Comparison;
-import shaftwright.workbook.comparison.ComparisonFilling;
-import shaftwright.workbook.live.LiveCells;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.comparison.Comparison;
+import shaftwright.comparison.ComparisonFilling;
+import shaftwright.filling.Filling;
+import shaftwright.live.LiveCells;
+import shaftwright.reading.ScenarioFinding;
+import shaftwright.xlsx.XlsxBook;
 
 /** Says all that is wrong or doubtful in a workbook. */
 final class CheckCommand {

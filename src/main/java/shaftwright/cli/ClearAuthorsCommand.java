@@ -1,8 +1,8 @@
 package shaftwright.cli;
 
 import java.nio.file.Path;
-import shaftwright.workbook.xlsx.Replaced;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.Replaced;
+import shaftwright.xlsx.XlsxBook;
 
 /** Takes out who wrote a workbook, and nothing else. */
 final class ClearAuthorsCommand {

@@ -7,16 +7,16 @@ import java.util.ArrayList;
 import java.util.List;
 import shaftwright.book.OpenBook;
 import shaftwright.book.Problem;
+import shaftwright.comparison.ComparedBook;
+import shaftwright.comparison.Comparison;
+import shaftwright.comparison.ComparisonFilling;
+import shaftwright.comparison.PartBook;
+import shaftwright.filling.Filling;
+import shaftwright.reading.Sizing;
+import shaftwright.template.ComparisonTemplate;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.Sizing;
-import shaftwright.workbook.comparison.ComparedBook;
-import shaftwright.workbook.comparison.Comparison;
-import shaftwright.workbook.comparison.ComparisonFilling;
-import shaftwright.workbook.comparison.PartBook;
-import shaftwright.workbook.template.ComparisonTemplate;
-import shaftwright.workbook.xlsx.SaveReport;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.SaveReport;
+import shaftwright.xlsx.XlsxBook;
 
 /** Lays several workbooks side by side in a new one. */
 final class CompareCommand {

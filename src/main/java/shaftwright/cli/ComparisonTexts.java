@@ -2,7 +2,7 @@ package shaftwright.cli;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
-import shaftwright.workbook.comparison.ComparisonFilling;
+import shaftwright.comparison.ComparisonFilling;
 
 /** What the terminal says of a comparison: verdicts book by book, and problems with their cells. */
 final class ComparisonTexts {

@@ -2,11 +2,11 @@ package shaftwright.cli;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.comparison.Comparison;
-import shaftwright.workbook.comparison.ComparisonFilling;
-import shaftwright.workbook.xlsx.SaveReport;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.comparison.Comparison;
+import shaftwright.comparison.ComparisonFilling;
+import shaftwright.filling.Filling;
+import shaftwright.xlsx.SaveReport;
+import shaftwright.xlsx.XlsxBook;
 
 /** Fills a workbook, in place or into another file. */
 final class FillCommand {

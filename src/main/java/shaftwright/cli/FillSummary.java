@@ -1,11 +1,11 @@
 package shaftwright.cli;
 
 import java.io.PrintStream;
+import shaftwright.filling.Filling;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.reading.Sizing;
 import shaftwright.study.Cautions;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Sizing;
-import shaftwright.workbook.xlsx.Replaced;
+import shaftwright.xlsx.Replaced;
 
 /** What a builder wants to see first: one verdict a scenario, with all that was found. */
 final class FillSummary {

@@ -16,7 +16,12 @@ import shaftwright.contract.Index;
 import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
 import shaftwright.doubt.SlackChances;
+import shaftwright.filling.Filling;
 import shaftwright.joint.Joint;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.reading.SideLinkage;
+import shaftwright.reading.SidePath;
+import shaftwright.reading.Sizing;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
@@ -42,11 +47,6 @@ import shaftwright.travel.LongestTravel;
 import shaftwright.travel.StopAlone;
 import shaftwright.travel.TravelRange;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.SideLinkage;
-import shaftwright.workbook.SidePath;
-import shaftwright.workbook.Sizing;
 
 /**
  * Results as JSON. Keys stay as they are while {@code contract} does; new ones may be added.

@@ -3,12 +3,12 @@ package shaftwright.cli;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
+import shaftwright.reading.Lever;
+import shaftwright.reading.LeverSearch;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.reading.Sizing;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.Lever;
-import shaftwright.workbook.LeverSearch;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Sizing;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Says what would give a scenario more room. */
 final class LeversCommand {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import shaftwright.book.Problem;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** The line on what another program lost when it saved a workbook. */
 final class LostNotice {

@@ -1,6 +1,6 @@
 package shaftwright.cli;
 
-import shaftwright.workbook.Filling;
+import shaftwright.filling.Filling;
 
 /** Entry point of the executable jar. */
 public final class Main {

@@ -6,11 +6,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import shaftwright.contract.Contract;
+import shaftwright.filling.Filling;
+import shaftwright.template.Template;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.template.Template;
-import shaftwright.workbook.xlsx.SaveReport;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.SaveReport;
+import shaftwright.xlsx.XlsxBook;
 
 /** Makes a workbook: lays it out beside its place, fills it, and puts it there when all is well. */
 final class NewCommand {

@@ -3,7 +3,7 @@ package shaftwright.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import shaftwright.workbook.xlsx.BookNotWritableException;
+import shaftwright.xlsx.BookNotWritableException;
 
 /** A workbook that is laid out beside its place, to be put there when all is well. */
 final class NewFile {

@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.Set;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
-import shaftwright.workbook.template.PoiDependentFormulas;
-import shaftwright.workbook.xlsx.DependentFormulas;
-import shaftwright.workbook.xlsx.FormulaBook;
-import shaftwright.workbook.xlsx.SaveReport;
+import shaftwright.template.PoiDependentFormulas;
+import shaftwright.xlsx.DependentFormulas;
+import shaftwright.xlsx.FormulaBook;
+import shaftwright.xlsx.SaveReport;
 
 /**
  * Computes the builder's own formulas anew. What does it is loaded only when a workbook has some

@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import shaftwright.functions.CellFunction;
 import shaftwright.functions.LambdaText;
 import shaftwright.functions.WorkbookUnit;
-import shaftwright.workbook.xlsx.NamedFormulas;
-import shaftwright.workbook.xlsx.Replaced;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.NamedFormulas;
+import shaftwright.xlsx.Replaced;
+import shaftwright.xlsx.XlsxBook;
 
 /** Puts the functions into a workbook as named formulas, or takes them out. */
 final class PackCommand {

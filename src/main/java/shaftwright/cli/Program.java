@@ -5,8 +5,8 @@ import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.Optional;
 import shaftwright.book.NoSuchCellException;
-import shaftwright.workbook.xlsx.BookNotWritableException;
-import shaftwright.workbook.xlsx.UnreadableBookException;
+import shaftwright.xlsx.BookNotWritableException;
+import shaftwright.xlsx.UnreadableBookException;
 
 /** One run: reads the command line, does what it says, and turns what went wrong into a message. */
 final class Program {

@@ -7,14 +7,14 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import shaftwright.comparison.Comparison;
 import shaftwright.contract.Contract;
+import shaftwright.filling.Filling;
 import shaftwright.functions.CellFunction;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.comparison.Comparison;
-import shaftwright.workbook.template.Renewal;
-import shaftwright.workbook.xlsx.NamedFormulas;
-import shaftwright.workbook.xlsx.SaveReport;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.template.Renewal;
+import shaftwright.xlsx.NamedFormulas;
+import shaftwright.xlsx.SaveReport;
+import shaftwright.xlsx.XlsxBook;
 
 /** Makes a current workbook of an earlier one, with all that its builder put into it. */
 final class RenewCommand {

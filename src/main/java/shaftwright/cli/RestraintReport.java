@@ -3,14 +3,14 @@ package shaftwright.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.Optional;
+import shaftwright.reading.SideOutcome;
+import shaftwright.reading.SideRestraints;
 import shaftwright.study.CornerStudy.RestraintCourse;
 import shaftwright.study.SideStops;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.Restraint;
 import shaftwright.travel.Span;
 import shaftwright.travel.TravelEnds;
-import shaftwright.workbook.SideOutcome;
-import shaftwright.workbook.SideRestraints;
 
 /** Dampers, straps, bump stops and the gap between boots and tubes, as JSON. */
 record RestraintReport(JsonGenerator json) {

@@ -13,6 +13,13 @@ import shaftwright.contract.Index;
 import shaftwright.contract.InputKind;
 import shaftwright.doubt.SlackChances;
 import shaftwright.joint.Joint;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.reading.SideLinkage;
+import shaftwright.reading.SideOutcome;
+import shaftwright.reading.SidePath;
+import shaftwright.reading.SideRestraints;
+import shaftwright.reading.Sizing;
+import shaftwright.reading.StopSentence;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
@@ -39,13 +46,6 @@ import shaftwright.travel.TravelRange;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.SideLinkage;
-import shaftwright.workbook.SideOutcome;
-import shaftwright.workbook.SidePath;
-import shaftwright.workbook.SideRestraints;
-import shaftwright.workbook.Sizing;
-import shaftwright.workbook.StopSentence;
 
 /** Results for reading in a terminal of 100 columns: one block a side, a unit on every number. */
 final class ResultTable {

@@ -3,9 +3,9 @@ package shaftwright.cli;
 import java.nio.file.Path;
 import java.util.List;
 import shaftwright.book.Problem;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.Sizing;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.filling.Filling;
+import shaftwright.reading.Sizing;
+import shaftwright.xlsx.XlsxBook;
 
 /** The results of a workbook that is only looked at. */
 final class Results {

@@ -2,8 +2,8 @@ package shaftwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Sizing;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.reading.Sizing;
 
 /** The scenarios that {@code --scenario} asks for. */
 final class ScenarioChoice {

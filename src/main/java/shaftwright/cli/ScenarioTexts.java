@@ -4,11 +4,11 @@ import java.io.PrintStream;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
+import shaftwright.live.LiveLines;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.reading.Sizing;
 import shaftwright.study.ListedFinding;
 import shaftwright.study.ScenarioVerdict;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Sizing;
-import shaftwright.workbook.live.LiveLines;
 
 /** What the workbook itself says of a scenario, taken from the same declarations. */
 final class ScenarioTexts {

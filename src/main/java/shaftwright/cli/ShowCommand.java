@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import shaftwright.book.OpenBook;
 import shaftwright.build.Side;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Sizing;
-import shaftwright.workbook.comparison.Comparison;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.comparison.Comparison;
+import shaftwright.filling.Filling;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.reading.Sizing;
+import shaftwright.xlsx.XlsxBook;
 
 /** Shows results in the terminal or as JSON. */
 final class ShowCommand {

@@ -5,15 +5,15 @@ import java.util.Locale;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.reading.Sizing;
+import shaftwright.reading.Sweep;
+import shaftwright.reading.SweepAxis;
 import shaftwright.study.Finding;
 import shaftwright.units.Length;
 import shaftwright.units.LengthUnit;
 import shaftwright.units.UnreadableLengthException;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Sizing;
-import shaftwright.workbook.Sweep;
-import shaftwright.workbook.SweepAxis;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Varies two inputs of a scenario over ranges. */
 final class SweepCommand {

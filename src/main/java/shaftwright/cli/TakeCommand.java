@@ -4,12 +4,12 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
 import shaftwright.book.NoRoomException;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Sizing;
-import shaftwright.workbook.Taking;
-import shaftwright.workbook.xlsx.SaveReport;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.filling.Filling;
+import shaftwright.filling.Taking;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.reading.Sizing;
+import shaftwright.xlsx.SaveReport;
+import shaftwright.xlsx.XlsxBook;
 
 /** Copies a scenario out of one workbook into another. */
 final class TakeCommand {

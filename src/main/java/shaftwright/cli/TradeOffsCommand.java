@@ -3,14 +3,14 @@ package shaftwright.cli;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.reading.Sizing;
+import shaftwright.reading.TradeOff;
+import shaftwright.reading.TradeOffSearch;
 import shaftwright.study.Price;
 import shaftwright.study.Wording;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Sizing;
-import shaftwright.workbook.TradeOff;
-import shaftwright.workbook.TradeOffSearch;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Lists the variants of a scenario that no other beats. */
 final class TradeOffsCommand {

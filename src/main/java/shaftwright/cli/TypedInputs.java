@@ -19,9 +19,9 @@ import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
+import shaftwright.filling.TypedColumn;
+import shaftwright.reading.ScenarioOutcome;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.TypedColumn;
 
 /**
  * What the command line wants typed into input cells; all that is wrong with it is said at once.

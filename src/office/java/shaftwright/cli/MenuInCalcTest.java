@@ -20,7 +20,7 @@ import shaftwright.functions.Catalogue;
 import shaftwright.functions.Parameter;
 import shaftwright.office.CalcWithExtension;
 import shaftwright.workbook.FirstVersion;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** The extension's menu, driven in a LibreOffice without windows. */
 class MenuInCalcTest {

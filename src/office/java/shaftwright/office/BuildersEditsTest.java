@@ -15,10 +15,10 @@ import org.junit.jupiter.api.io.TempDir;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.book.Cells;
+import shaftwright.filling.Filling;
 import shaftwright.workbook.Agreement;
 import shaftwright.workbook.DemoBook;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /**
  * What builders do to a filled workbook in LibreOffice: change a tyre and the track, correct a

@@ -12,18 +12,18 @@ import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.filling.Filling;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.reading.Sizing;
 import shaftwright.study.Finding;
 import shaftwright.workbook.Agreement;
 import shaftwright.workbook.DemoBook;
-import shaftwright.workbook.Filling;
 import shaftwright.workbook.LinkageSourceTest;
 import shaftwright.workbook.ManyFindings;
 import shaftwright.workbook.PoiRecalculation;
 import shaftwright.workbook.RandomWorkbooks;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.Sizing;
 import shaftwright.workbook.SpoiltWorkbooks;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /**
  * Two computations, one answer: the demo and random workbooks, typed cells only, are computed by

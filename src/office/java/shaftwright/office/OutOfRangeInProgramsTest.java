@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.workbook.OutOfRangeWorkbooks;
 import shaftwright.workbook.ReadingSheet;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /**
  * A forgotten mm in a workbook in inches, typed and left to a spreadsheet program: the verdict

@@ -5,14 +5,14 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shaftwright.workbook.LengthTextFormulaTest;
-import shaftwright.workbook.NumberFormulaTest;
-import shaftwright.workbook.NumberTexts;
+import shaftwright.live.LengthTextFormulaTest;
+import shaftwright.live.NumberFormulaTest;
+import shaftwright.live.NumberTexts;
+import shaftwright.live.TapeFormulaTest;
+import shaftwright.live.TapeTexts;
+import shaftwright.live.TyreFormulaTest;
+import shaftwright.live.TyreTexts;
 import shaftwright.workbook.ReadingSheet;
-import shaftwright.workbook.TapeFormulaTest;
-import shaftwright.workbook.TapeTexts;
-import shaftwright.workbook.TyreFormulaTest;
-import shaftwright.workbook.TyreTexts;
 
 /**
  * Tape texts, plain numbers, tyre sizes and shown lengths: every program agrees with the core on

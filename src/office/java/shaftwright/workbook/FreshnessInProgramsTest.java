@@ -13,7 +13,7 @@ import shaftwright.book.CellContent;
 import shaftwright.book.CellValue;
 import shaftwright.book.Cells;
 import shaftwright.office.SpreadsheetPrograms;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Stamps in spreadsheet programs, which compute fingerprints anew and save fewer digits. */
 class FreshnessInProgramsTest {

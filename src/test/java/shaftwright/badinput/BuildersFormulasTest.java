@@ -17,7 +17,7 @@ import shaftwright.book.CellContent;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.cli.Run;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Formulas of the builder's beside ours, and whatever else stands in their files. */
 class BuildersFormulasTest {

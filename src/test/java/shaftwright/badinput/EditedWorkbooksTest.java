@@ -12,7 +12,7 @@ import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.cli.Run;
 import shaftwright.contract.Contract;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Workbooks that a builder has rearranged, or damaged, in a spreadsheet program. */
 class EditedWorkbooksTest {

@@ -31,7 +31,7 @@ import shaftwright.book.Area;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.cli.Run;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** A workbook with much of the builder's own in it, filled through the command. */
 class NothingLostTest {

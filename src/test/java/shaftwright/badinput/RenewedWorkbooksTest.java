@@ -23,7 +23,7 @@ import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.cli.Run;
 import shaftwright.workbook.FirstVersion;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** A workbook that its builder made much of, and what is left of that when it is made anew. */
 class RenewedWorkbooksTest {

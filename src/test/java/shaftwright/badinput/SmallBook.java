@@ -12,7 +12,7 @@ import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.cli.Run;
 import shaftwright.demo.DemoInputs;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** A filled workbook of two scenarios with the demo vehicle in it, made once and copied. */
 final class SmallBook {

@@ -12,7 +12,7 @@ import shaftwright.book.CellContent;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.cli.Run;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Formulas in typed cells: the hub shifts of two scenarios. */
 class TypedFormulasTest {

@@ -36,7 +36,7 @@ class ExtensionFileTest {
 
         assertThat(missing).isEmpty();
         assertThat(packed)
-                .contains("shaftwright/workbook/Filling.class")
+                .contains("shaftwright/filling/Filling.class")
                 .noneMatch(name -> name.startsWith("shaftwright/cli/"));
     }
 

@@ -27,9 +27,9 @@ import shaftwright.book.Area;
 import shaftwright.book.CellContent;
 import shaftwright.book.CellValue;
 import shaftwright.book.Cells;
+import shaftwright.comparison.ComparisonAgreement;
 import shaftwright.workbook.PoiRecalculation;
-import shaftwright.workbook.comparison.ComparisonAgreement;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Several workbooks side by side in a new one. */
 class CompareCommandTest {

@@ -11,7 +11,7 @@ import shaftwright.book.Area;
 import shaftwright.book.CellContent;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** The demo workbook, made once, copied for each test. */
 final class Demo {

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import shaftwright.book.CellPlace;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** A workbook in which a builder has edited a formula, made by a library of its own. */
 final class EditedBook {

@@ -14,7 +14,7 @@ import shaftwright.book.Area;
 import shaftwright.book.CellValue;
 import shaftwright.functions.Catalogue;
 import shaftwright.functions.CellFunction;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** The pack from the command line. */
 class PackCommandTest {

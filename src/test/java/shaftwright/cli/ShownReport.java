@@ -6,8 +6,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import shaftwright.build.Side;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.ScenarioOutcome;
+import shaftwright.filling.Filling;
+import shaftwright.reading.ScenarioOutcome;
 
 /** What {@code show --json} prints of a workbook that was computed already. */
 public final class ShownReport {

@@ -17,10 +17,10 @@ import shaftwright.build.Side;
 import shaftwright.cli.ShownReport;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
-import shaftwright.workbook.Filling;
-import shaftwright.workbook.ScenarioOutcome;
-import shaftwright.workbook.live.LiveLine;
-import shaftwright.workbook.live.LiveLines;
+import shaftwright.filling.Filling;
+import shaftwright.live.LiveLine;
+import shaftwright.live.LiveLines;
+import shaftwright.reading.ScenarioOutcome;
 
 /**
  * All that the tool answers to one workbook, a column of values by key:

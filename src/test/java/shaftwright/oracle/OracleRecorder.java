@@ -11,7 +11,7 @@ import shaftwright.book.CellValue;
 import shaftwright.book.OpenBook;
 import shaftwright.cli.Run;
 import shaftwright.workbook.RandomWorkbook;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /**
  * Records what this code answers, and empties the list of differences from what was recorded

@@ -19,9 +19,9 @@ import shaftwright.book.CellWrite;
 import shaftwright.book.Cells;
 import shaftwright.book.OpenBook;
 import shaftwright.contract.Contract;
+import shaftwright.template.Template;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.template.Template;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /**
  * A new workbook of today's tool, read once, held in memory, in which cells are typed. A file for

@@ -16,7 +16,9 @@ import shaftwright.book.Cells;
 import shaftwright.book.OpenBook;
 import shaftwright.book.Problem;
 import shaftwright.contract.Contract;
-import shaftwright.workbook.live.LiveCells;
+import shaftwright.filling.Filling;
+import shaftwright.live.LiveCells;
+import shaftwright.reading.Sizing;
 
 /**
  * A workbook's live cells, as some program computed them, beside what the core makes of the same

@@ -13,7 +13,10 @@ import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.filling.Filling;
+import shaftwright.reading.InputValues;
+import shaftwright.reading.Sizing;
+import shaftwright.xlsx.XlsxBook;
 
 /**
  * The demo with one number at an end of what its cell allows: a builder's cells may contradict each

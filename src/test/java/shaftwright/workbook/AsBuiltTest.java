@@ -19,10 +19,13 @@ import shaftwright.build.Side;
 import shaftwright.build.WheelPlace;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
+import shaftwright.filling.Filling;
+import shaftwright.reading.FinishedShafts;
+import shaftwright.reading.Sizing;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.AsBuilt;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Finished shafts against the plan. Geometry is its own check; what counts is common practice. */
 class AsBuiltTest {

@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.book.Problem;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.filling.Filling;
+import shaftwright.xlsx.XlsxBook;
 
 /** The demo with readings that contradict each other: what the workbook says of them. */
 class ContradictingReadingsTest {

@@ -9,8 +9,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
+import shaftwright.filling.Filling;
+import shaftwright.reading.Sizing;
 import shaftwright.study.Finding;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Lips in the cups of the demo's joints that the shaft meets. Their figures are invented. */
 class CupLipTest {

@@ -13,10 +13,15 @@ import shaftwright.book.Area;
 import shaftwright.book.CellPlace;
 import shaftwright.book.Problem;
 import shaftwright.build.Side;
+import shaftwright.filling.Filling;
+import shaftwright.reading.SideOutcome;
+import shaftwright.reading.SideRestraints;
+import shaftwright.reading.Sizing;
+import shaftwright.reading.StopSentence;
 import shaftwright.study.StopsAlone;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.TravelStop;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Dampers, straps and a tube in the demo workbook. Their figures are invented. */
 class DampersTest {

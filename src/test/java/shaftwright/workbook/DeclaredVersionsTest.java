@@ -25,12 +25,13 @@ import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Input;
+import shaftwright.live.LiveCells;
+import shaftwright.live.LiveLine;
+import shaftwright.live.LiveLines;
+import shaftwright.live.NamedFormula;
+import shaftwright.template.Template;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.live.LiveCells;
-import shaftwright.workbook.live.LiveLine;
-import shaftwright.workbook.live.LiveLines;
-import shaftwright.workbook.template.Template;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /**
  * What is declared of versions, held against the workbook that program version 0.1.0 wrote: nobody

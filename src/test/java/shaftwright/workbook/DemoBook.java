@@ -14,10 +14,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.demo.DemoInputs;
+import shaftwright.filling.Filling;
+import shaftwright.live.LiveCells;
+import shaftwright.reading.Sizing;
+import shaftwright.template.Template;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.live.LiveCells;
-import shaftwright.workbook.template.Template;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** The demo workbook: typed cells and engine blocks; no live cell has a value yet. */
 public final class DemoBook {

@@ -26,12 +26,19 @@ import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
+import shaftwright.filling.Filling;
+import shaftwright.filling.TypedColumn;
+import shaftwright.filling.TypedOver;
+import shaftwright.live.LiveLines;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.reading.SideOutcome;
+import shaftwright.reading.Sizing;
+import shaftwright.reading.StopSentence;
 import shaftwright.study.SideStops;
 import shaftwright.study.StopsAlone;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.TravelRange;
-import shaftwright.workbook.live.LiveLines;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Engine blocks of the demo workbook: figures that a fill writes, and the stamp over them. */
 public class FreshnessTest {

@@ -12,6 +12,9 @@ import org.junit.jupiter.api.io.TempDir;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
+import shaftwright.filling.Filling;
+import shaftwright.live.LiveLines;
+import shaftwright.reading.Sizing;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.GrooveFlaw;
 import shaftwright.shaft.GroovePlan;
@@ -19,8 +22,7 @@ import shaftwright.shaft.GrooveUse;
 import shaftwright.study.Finding;
 import shaftwright.study.Verdict;
 import shaftwright.units.LengthUnit;
-import shaftwright.workbook.live.LiveLines;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /**
  * The demo with blanks whose old grooves are in the way: rings 2 mm thick, grooves 2.15 mm wide and

@@ -20,10 +20,14 @@ import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.filling.Filling;
+import shaftwright.filling.TypedColumn;
+import shaftwright.live.LiveLines;
+import shaftwright.reading.SidePath;
+import shaftwright.reading.Sizing;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubPath;
-import shaftwright.workbook.live.LiveLines;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** The demo's linkage as the source of its hub paths. */
 public class LinkageSourceTest {

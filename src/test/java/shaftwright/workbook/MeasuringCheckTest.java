@@ -11,7 +11,8 @@ import org.junit.jupiter.api.io.TempDir;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.book.Problem;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.filling.Filling;
+import shaftwright.xlsx.XlsxBook;
 
 /** Ticks before measuring: common practice, no source. */
 class MeasuringCheckTest {

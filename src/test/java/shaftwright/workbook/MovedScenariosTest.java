@@ -16,9 +16,15 @@ import org.junit.jupiter.api.io.TempDir;
 import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.ViewPart;
+import shaftwright.filling.Filling;
+import shaftwright.filling.TypedColumn;
+import shaftwright.filling.TypedOver;
+import shaftwright.reading.SideDrawing;
+import shaftwright.reading.SideOutcome;
+import shaftwright.reading.Sizing;
 import shaftwright.shaft.Position;
 import shaftwright.study.Finding;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Columns of the demo with steered hubs, and with its drive unit pushed. All figures invented. */
 class MovedScenariosTest {

@@ -13,7 +13,8 @@ import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.reading.Misread;
+import shaftwright.xlsx.XlsxBook;
 
 /**
  * A number far out of its input's range, as a forgotten unit makes one, typed into the first cell

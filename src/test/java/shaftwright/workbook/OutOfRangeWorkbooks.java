@@ -13,9 +13,12 @@ import shaftwright.book.Cells;
 import shaftwright.book.OpenBook;
 import shaftwright.book.Problem;
 import shaftwright.contract.Contract;
-import shaftwright.workbook.live.LiveCells;
-import shaftwright.workbook.live.Section;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.live.LiveCells;
+import shaftwright.live.Section;
+import shaftwright.reading.InputReader;
+import shaftwright.reading.InputValues;
+import shaftwright.reading.Sizing;
+import shaftwright.xlsx.XlsxBook;
 
 /** The demo with one number far out of its input's range, as a forgotten unit makes one. */
 public final class OutOfRangeWorkbooks {

@@ -22,12 +22,16 @@ import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.Input;
 import shaftwright.contract.ViewPart;
+import shaftwright.filling.Filling;
+import shaftwright.filling.TypedColumn;
+import shaftwright.live.LiveLines;
+import shaftwright.reading.SideDrawing;
+import shaftwright.reading.Sizing;
 import shaftwright.shaft.Position;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageSolver;
 import shaftwright.suspension.Vector;
-import shaftwright.workbook.live.LiveLines;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Scenarios of the demo with pick-up points of their own: arms an inch longer. All invented. */
 class OwnPointsTest {

@@ -13,7 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 import shaftwright.book.Area;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.filling.Filling;
+import shaftwright.xlsx.XlsxBook;
 
 /** Sums by hand: invented prices. */
 class PartsListTest {

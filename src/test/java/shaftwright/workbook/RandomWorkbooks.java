@@ -7,8 +7,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import shaftwright.workbook.template.Template;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.filling.Filling;
+import shaftwright.template.Template;
+import shaftwright.xlsx.XlsxBook;
 
 /**
  * Files of {@link RandomWorkbook}s: new workbooks of the tool into which everything was typed. No

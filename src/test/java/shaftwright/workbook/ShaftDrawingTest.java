@@ -11,8 +11,9 @@ import org.junit.jupiter.api.io.TempDir;
 import shaftwright.book.Area;
 import shaftwright.book.CellContent;
 import shaftwright.book.CellValue;
-import shaftwright.workbook.live.DrawnPart;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.filling.Filling;
+import shaftwright.live.DrawnPart;
+import shaftwright.xlsx.XlsxBook;
 
 /** The drawing on a shop card has the lengths that the card prints, along and across alike. */
 class ShaftDrawingTest {

@@ -10,9 +10,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
+import shaftwright.filling.Filling;
 import shaftwright.joint.BenchTable;
+import shaftwright.reading.Sizing;
 import shaftwright.study.Finding;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.xlsx.XlsxBook;
 
 /** Bench tables of the demo's second joint, to 25 deg, that end below the angles of its shaft. */
 class ShortBenchTest {

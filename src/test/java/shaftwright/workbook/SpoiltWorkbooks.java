@@ -13,9 +13,10 @@ import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.book.Cells;
 import shaftwright.book.OpenBook;
-import shaftwright.workbook.live.LiveCells;
-import shaftwright.workbook.live.Section;
-import shaftwright.workbook.xlsx.XlsxBook;
+import shaftwright.filling.Filling;
+import shaftwright.live.LiveCells;
+import shaftwright.live.Section;
+import shaftwright.xlsx.XlsxBook;
 
 /**
  * The demo with one thing wrong, so that the tool refuses to fill it. Its live cells must then say

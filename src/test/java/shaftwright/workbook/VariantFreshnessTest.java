@@ -17,9 +17,13 @@ import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
-import shaftwright.workbook.live.LiveLine;
-import shaftwright.workbook.live.LiveLines;
-import shaftwright.workbook.live.Section;
+import shaftwright.filling.Filling;
+import shaftwright.filling.TypedColumn;
+import shaftwright.filling.TypedOver;
+import shaftwright.live.LiveLine;
+import shaftwright.live.LiveLines;
+import shaftwright.live.Section;
+import shaftwright.reading.Sizing;
 
 /** The fingerprint over the varied scenario's figures: no number moves them unseen. */
 class VariantFreshnessTest {

@@ -1,0 +1,132 @@
+package shaftwright.live;
+
+import java.util.ArrayList;
+import java.util.List;
+import shaftwright.study.Sentence;
+import shaftwright.study.Slot;
+import shaftwright.study.Wording;
+
+/**
+ * Numbers and sentences as formulas that give what {@link Wording} writes. They round before they
+ * format and never use a locale's separators, so that both give the same text everywhere.
+ */
+final class Phrases {
+    /** Longest text that a spreadsheet takes inside a formula. */
+    private static final int LONGEST_LITERAL = 255;
+
+    /** A space of its own, since programs lose one at the end of a cell's stored text. */
+    private static final String UNIT = "\" \"&unit_symbol";
+
+    private Phrases() {}
+
+    /** What stands in a sentence's slot, as a formula with places. */
+    interface Places<S> {
+        /** In mm, rad, N·m or plain; a text for a name; from 1 for a choice. */
+        String place(S slot);
+    }
+
+    /** A whole sentence. */
+    static <S extends Enum<S> & Slot> String sentence(Sentence<S> sentence, Places<S> places) {
+        List<String> parts = new ArrayList<>();
+        for (Sentence.Part<S> part : sentence.parts()) {
+            for (int at = 0; at < part.text().length(); at += LONGEST_LITERAL) {
+                int end = Math.min(part.text().length(), at + LONGEST_LITERAL);
+                parts.add(literal(part.text().substring(at, end)));
+            }
+            for (S slot : part.slots()) {
+                parts.add(written(slot, places.place(slot)));
+            }
+        }
+        return String.join("&", parts);
+    }
+
+    static String literal(String text) {
+        return "\"" + text.replace("\"", "\"\"") + "\"";
+    }
+
+    private static String written(Slot slot, String place) {
+        return switch (slot.kind()) {
+            case LENGTH -> length(place);
+            case FINE_LENGTH -> fineLength(place);
+            case EXCESS -> atLeastOneStep("(" + place + ")/tape_mm", "unit_decimals", UNIT);
+            case ANGLE -> angle(place);
+            case ANGLE_EXCESS ->
+                    atLeastOneStep(
+                            "DEGREES(" + place + ")",
+                            String.valueOf(Wording.ANGLE_DECIMALS),
+                            "\"°\"");
+            case TRAVEL -> travel(place);
+            case FACTOR -> "FIXED(ROUND(ROUND(" + place + ",8),2),2,1)";
+            case FACTOR_BELOW -> "FIXED(ROUNDDOWN(ROUND(" + place + ",8),2),2,1)";
+            case FACTOR_ABOVE -> "FIXED(ROUNDUP(ROUND(" + place + ",8),2),2,1)";
+            case TORQUE ->
+                    "FIXED(ROUNDDOWN(ROUND("
+                            + place
+                            + "/torque_nm,8),0),0,1)&IF(unit=\"inch\",\" lb·ft\",\" N·m\")";
+            case COUNT -> "FIXED(" + place + ",0,1)";
+            case NAME -> place;
+            case CHOICE -> choice(slot.words(), place);
+        };
+    }
+
+    private static String choice(List<String> words, String place) {
+        StringBuilder text = new StringBuilder("CHOOSE(").append(place);
+        for (String word : words) {
+            text.append(',').append(literal(word));
+        }
+        return text.append(')').toString();
+    }
+
+    private static String atLeastOneStep(String value, String decimals, String unit) {
+        String rounded = "ROUND(ROUND(" + value + ",8)," + decimals + ")";
+        return "IF("
+                + rounded
+                + "=0,\"less than \"&FIXED(1/10^"
+                + decimals
+                + ","
+                + decimals
+                + ",1),FIXED("
+                + rounded
+                + ","
+                + decimals
+                + ",1))&"
+                + unit;
+    }
+
+    /** A length in the workbook's unit, with the unit. */
+    static String length(String millimetres) {
+        return length(millimetres, "unit_decimals");
+    }
+
+    /** The same to two decimals more. */
+    static String fineLength(String millimetres) {
+        return length(millimetres, "(unit_decimals+2)");
+    }
+
+    private static String length(String millimetres, String decimals) {
+        return "FIXED(ROUND(ROUND(("
+                + millimetres
+                + ")/tape_mm,8),"
+                + decimals
+                + "),"
+                + decimals
+                + ",1)&"
+                + UNIT;
+    }
+
+    /** An angle in degrees, with the sign. */
+    static String angle(String radians) {
+        return "FIXED(ROUND(ROUND(DEGREES(" + radians + "),8),1),1,1)&\"°\"";
+    }
+
+    /** A travel: "3.20 in bump", "ride height". */
+    static String travel(String millimetres) {
+        return "IF(ROUND(ROUND(ABS("
+                + millimetres
+                + ")/tape_mm,8),unit_decimals)=0,\"ride height\","
+                + length("ABS(" + millimetres + ")")
+                + "&IF("
+                + millimetres
+                + ">0,\" bump\",\" droop\"))";
+    }
+}

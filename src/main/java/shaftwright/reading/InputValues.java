@@ -1,0 +1,265 @@
+package shaftwright.reading;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
+import shaftwright.units.LengthUnit;
+
+/**
+ * All inputs of a workbook as numbers (mm, rad or plain) and texts, with the cells they came from.
+ */
+public final class InputValues {
+    /**
+     * One typed cell.
+     *
+     * @param place where it stands, null when the workbook is older than the input
+     * @param raw what it holds
+     * @param number its number, the declared one for an empty cell, NaN when there is none
+     * @param text its text, empty for an empty cell
+     */
+    public record Entry(CellPlace place, CellValue raw, double number, String text) {}
+
+    private final LengthUnit unit;
+    private final int scenarios;
+
+    /** Columns of cells by defined name, as they were read; never changed. */
+    private final Map<String, Entry[]> entries;
+
+    /**
+     * Columns in which a cell was changed, in place of the read ones: few, so that trials are
+     * quick.
+     */
+    private final Map<String, Entry[]> changed;
+
+    /** Values as read; the map must not be changed afterwards. */
+    InputValues(LengthUnit unit, int scenarios, Map<String, Entry[]> entries) {
+        this(unit, scenarios, entries, Map.of());
+    }
+
+    private InputValues(
+            LengthUnit unit,
+            int scenarios,
+            Map<String, Entry[]> entries,
+            Map<String, Entry[]> changed) {
+        this.unit = unit;
+        this.scenarios = scenarios;
+        this.entries = entries;
+        this.changed = changed;
+    }
+
+    private Entry[] columnOrNull(String definedName) {
+        Entry[] column = changed.isEmpty() ? null : changed.get(definedName);
+        return column == null ? entries.get(definedName) : column;
+    }
+
+    /** A length as a builder of this workbook reads it, for messages. */
+    String shownLength(double mm) {
+        double shown = mm / unit.mm();
+        double scale = unit == LengthUnit.INCH ? 1e3 : 1e2;
+        return Math.rint(shown * scale) / scale + (unit == LengthUnit.INCH ? " in" : " mm");
+    }
+
+    /** Unit of bare numbers and of results. */
+    public LengthUnit unit() {
+        return unit;
+    }
+
+    /** Whether every input has its cells. */
+    public boolean complete() {
+        for (String name : Contract.definedNames()) {
+            if (!entries.containsKey(name)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Scenario columns. */
+    public int scenarios() {
+        return scenarios;
+    }
+
+    /** Number of an input that occurs once. */
+    public double number(String name) {
+        return number(name, Side.LEFT, 0);
+    }
+
+    /** Number of a row on a side. */
+    public double number(String name, Side side, int row) {
+        return number(name, new Index(side, 0, row));
+    }
+
+    /** Number of an input, NaN when its cell is empty and stands for nothing, or does not exist. */
+    public double number(String name, Index index) {
+        Entry entry = entryOrNull(name, index);
+        return entry == null ? Double.NaN : entry.number();
+    }
+
+    /** Text of an input, empty when its cell is empty or does not exist. */
+    public String text(String name, Index index) {
+        Entry entry = entryOrNull(name, index);
+        return entry == null ? "" : entry.text();
+    }
+
+    /** What the cell of an input holds, blank when it does not exist. */
+    public CellValue content(String name, Index index) {
+        Entry entry = entryOrNull(name, index);
+        return entry == null ? CellValue.BLANK : entry.raw();
+    }
+
+    /**
+     * Number that is typed into a cell, the declared one for an empty cell: mm for a length, for
+     * others as it stands there. NaN where there is none.
+     *
+     * @throws IllegalArgumentException if what is typed can't be read
+     */
+    public double typed(Input input, Index index) {
+        Entry entry = entryOrNull(input.name(), index);
+        if (entry == null) {
+            return Double.NaN;
+        }
+        return InputReader.isEmpty(entry.raw())
+                ? input.whenEmpty()
+                : InputReader.typed(input, entry.raw(), unit);
+    }
+
+    /** Text of an input that occurs once. */
+    public String text(String name) {
+        return text(name, new Index(Side.LEFT, 0, 0));
+    }
+
+    /**
+     * What is typed into the cells of an input, in order, up to the last cell that is not empty.
+     * Numbers come as the shortest text that reads back the same.
+     *
+     * @param definedName with side suffix where the input is sided
+     */
+    public List<String> typed(String definedName) {
+        List<String> texts = new ArrayList<>();
+        Entry[] column = columnOrNull(definedName);
+        int filled = 0;
+        for (int at = 0; column != null && at < column.length; at++) {
+            String text = asTyped(column[at].raw());
+            texts.add(text);
+            filled = text.isEmpty() ? filled : at + 1;
+        }
+        return List.copyOf(texts.subList(0, filled));
+    }
+
+    /**
+     * What the cells of an input hold, in order, blank ones included.
+     *
+     * @param definedName with side suffix where the input is sided
+     */
+    public List<CellValue> contents(String definedName) {
+        List<CellValue> contents = new ArrayList<>();
+        Entry[] column = columnOrNull(definedName);
+        for (int at = 0; column != null && at < column.length; at++) {
+            contents.add(column[at].raw());
+        }
+        return contents;
+    }
+
+    /**
+     * Where the cells of an input stand, in order; none when the workbook is older than the input.
+     *
+     * @param definedName with side suffix where the input is sided
+     */
+    public List<CellPlace> places(String definedName) {
+        List<CellPlace> places = new ArrayList<>();
+        Entry[] column = columnOrNull(definedName);
+        for (int at = 0; column != null && at < column.length; at++) {
+            if (column[at].place() != null) {
+                places.add(column[at].place());
+            }
+        }
+        return places;
+    }
+
+    public static String asTyped(CellValue raw) {
+        if (raw instanceof CellValue.Text text) {
+            return text.value();
+        }
+        if (raw instanceof CellValue.Numeric number) {
+            long whole = (long) number.value();
+            return whole == number.value() ? Long.toString(whole) : Double.toString(number.value());
+        }
+        return "";
+    }
+
+    /** The cell of an input, null when it does not exist. */
+    public CellPlace placeOrNull(String name, Index index) {
+        Entry entry = entryOrNull(name, index);
+        return entry == null ? null : entry.place();
+    }
+
+    /** Whether something is typed there that stands for no usable number; it is said already. */
+    boolean unreadable(String name, Index index) {
+        Entry entry = entryOrNull(name, index);
+        return entry != null && Double.isNaN(entry.number()) && !InputReader.isEmpty(entry.raw());
+    }
+
+    /** Rows that a table's column has, inserted ones included. */
+    public int rows(String name, Side side) {
+        Entry[] column = columnOrNull(Contract.definedName(name, side));
+        return column == null ? 0 : column.length;
+    }
+
+    /** All cells of an input on a side, in order. */
+    public Entry[] column(Input input, Side side) {
+        Entry[] column = columnOrNull(Contract.definedName(input.name(), side));
+        return column == null ? new Entry[0] : column;
+    }
+
+    /** A copy with some cells changed, to try them. */
+    public InputValues with(List<Change> changes) {
+        Map<String, Entry[]> columns = new HashMap<>(changed);
+        for (Change change : changes) {
+            CellValue raw =
+                    change.text().isEmpty()
+                            ? CellValue.of(change.input().kind().typed(change.number(), unit))
+                            : CellValue.of(change.text());
+            set(columns, change.name(), change.place(), raw, change.number(), change.text());
+        }
+        return new InputValues(unit, scenarios, entries, columns);
+    }
+
+    /** A copy with one number changed. */
+    public InputValues with(String name, Index index, double number) {
+        Input input = Contract.input(name);
+        Map<String, Entry[]> columns = new HashMap<>(changed);
+        int at = input.grid().perScenario() ? index.scenario() : index.row();
+        CellValue raw = CellValue.of(input.kind().typed(number, unit));
+        set(columns, input.definedName(index.side()), at, raw, number, "");
+        return new InputValues(unit, scenarios, entries, columns);
+    }
+
+    /** An empty text leaves the cell's as it is. */
+    private void set(
+            Map<String, Entry[]> columns,
+            String name,
+            int at,
+            CellValue raw,
+            double number,
+            String text) {
+        Entry[] now = columns.containsKey(name) ? columns.get(name) : entries.get(name);
+        Entry[] column = now.clone();
+        Entry old = column[at];
+        column[at] = new Entry(old.place(), raw, number, text.isEmpty() ? old.text() : text);
+        columns.put(name, column);
+    }
+
+    private Entry entryOrNull(String name, Index index) {
+        Input input = Contract.input(name);
+        Entry[] column = columnOrNull(Contract.definedName(name, index.side()));
+        int offset = input.grid().perScenario() ? index.scenario() : index.row();
+        return column == null || offset >= column.length ? null : column[offset];
+    }
+}

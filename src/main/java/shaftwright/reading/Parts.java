@@ -1,0 +1,298 @@
+package shaftwright.reading;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.joint.BenchTable;
+import shaftwright.joint.CupLip;
+import shaftwright.joint.Joint;
+import shaftwright.joint.OutwardStop;
+import shaftwright.shaft.Blank;
+import shaftwright.shaft.BlankEnd;
+import shaftwright.strength.Material;
+import shaftwright.strength.ShaftMaterial;
+import shaftwright.strength.SplineStrength;
+
+/**
+ * The parts tables of a workbook, by row. A row is found by its name the way in which spreadsheets
+ * match texts: first row, case ignored.
+ */
+public final class Parts {
+    private static final String JOINT_NAME = "joint_name";
+
+    private final InputValues inputs;
+    private final int[] benchJoint = new int[Grid.BENCH_SLOT.rows()];
+    private final List<Blank> blanks = new ArrayList<>();
+    private final int[] blankListed = new int[Grid.BLANK_SLOT.rows()];
+    private final List<Integer> blankSlots = new ArrayList<>();
+
+    Parts(InputValues inputs) {
+        this.inputs = inputs;
+        for (int row = 0; row < benchJoint.length; row++) {
+            benchJoint[row] = row("joint_name", text("bench_joint", row));
+        }
+        for (int row = 0; row < blankListed.length; row++) {
+            blankListed[row] = -1;
+            if (blankUsed(row) && groovesInside(row)) {
+                blankListed[row] = blanks.size();
+                blankSlots.add(row);
+                blanks.add(blank(row));
+            }
+        }
+    }
+
+    /** Row, from 1, of the part of this name; 0 when the name is empty or not there. */
+    int row(String column, String name) {
+        if (name.isEmpty()) {
+            return 0;
+        }
+        int rows = Math.min(inputs.rows(column, Side.LEFT), slots(column));
+        for (int row = 0; row < rows; row++) {
+            if (text(column, row).equalsIgnoreCase(name)) {
+                return row + 1;
+            }
+        }
+        return 0;
+    }
+
+    /** Rows that the live cells of a parts table can read. */
+    static int slots(String column) {
+        return switch (Contract.input(column).grid()) {
+            case JOINT -> Grid.JOINT_SLOT.rows();
+            case BENCH -> Grid.BENCH_SLOT.rows();
+            case BOOT -> Grid.BOOT_SLOT.rows();
+            case BLANK -> Grid.BLANK_SLOT.rows();
+            case MATERIAL -> Grid.MATERIAL_SLOT.rows();
+            case RATED -> Grid.RATED_SLOT.rows();
+            case RATING -> Grid.RATING_SLOT.rows();
+            case DUTY -> Grid.DUTY_SLOT.rows();
+            case DOUBT -> Grid.DOUBT_SLOT.rows();
+            case RESTRAINT -> Grid.RESTRAINT_SLOT.rows();
+            case TUBE -> Grid.TUBE_SLOT.rows();
+            case OWN_POINT -> Grid.OWN_POINT_SLOT.rows();
+            default -> throw new IllegalArgumentException(column + " is in no parts table");
+        };
+    }
+
+    private boolean groovesInside(int row) {
+        double length = number("blank_length", row);
+        return !(ringFace(row, "inner") > length || ringFace(row, "outer") > length);
+    }
+
+    /** Number in a row of a parts table, NaN when the cell is empty or beyond the table. */
+    double number(String column, int row) {
+        return inputs.number(column, Side.LEFT, row);
+    }
+
+    String text(String column, int row) {
+        return inputs.text(column, new Index(Side.LEFT, 0, row));
+    }
+
+    /** Row, from 1, of the joint that a bench row belongs to; 0 for none. */
+    public int benchJoint(int row) {
+        return benchJoint[row];
+    }
+
+    /** Whether a row holds a blank with all sizes that a review needs. */
+    public boolean blankUsed(int row) {
+        return !text("blank_name", row).isEmpty()
+                && !Double.isNaN(
+                        number("blank_length", row)
+                                + number("blank_spline_length_inner", row)
+                                + number("blank_spline_length_outer", row));
+    }
+
+    /** The usable rows as blanks. */
+    List<Blank> blanks() {
+        return blanks;
+    }
+
+    /** Place of a row in {@link #blanks()}, or -1. */
+    public int blankListed(int row) {
+        return blankListed[row];
+    }
+
+    /** Row of the blank at a place in {@link #blanks()}. */
+    public int blankSlot(int listed) {
+        return blankSlots.get(listed);
+    }
+
+    /** A bore that leaves no bar is a problem already. */
+    private Blank blank(int row) {
+        double bore = number("blank_bore", row);
+        return new Blank(
+                text("blank_name", row),
+                number("blank_length", row),
+                orZero(number("blank_diameter", row)),
+                end(row, "inner"),
+                end(row, "outer"),
+                orZero(number("blank_price", row)),
+                !text("blank_in_stock", row).equalsIgnoreCase("no"),
+                bore >= number("blank_diameter", row) ? 0 : orZero(bore),
+                material(materialRow(row)));
+    }
+
+    private BlankEnd end(int row, String end) {
+        return new BlankEnd(
+                (int) orZero(number("blank_splines_" + end, row)),
+                number("blank_spline_length_" + end, row),
+                optional(ringFace(row, end)),
+                optional(number("blank_spline_outside_" + end, row)),
+                optional(number("blank_spline_root_" + end, row)));
+    }
+
+    /**
+     * Blank's end to the face of a ring in its existing groove that the race bears on, mm: the ring
+     * leans on the groove's outer wall, which is what a builder can measure.
+     */
+    public double ringFace(int row, String end) {
+        return number("blank_groove_" + end, row) + inputs.number("ring_thickness");
+    }
+
+    /** Columns of the joint table that a length needs. */
+    static final List<String> JOINT_NEEDS =
+            List.of(
+                    "joint_race_half_width",
+                    "joint_datum_offset",
+                    "joint_cup_bottom",
+                    "joint_angle_max");
+
+    /** Names in a parts table that scenarios can pick, in its order. */
+    List<String> names(String column) {
+        List<String> names = new ArrayList<>();
+        int rows = Math.min(inputs.rows(column, Side.LEFT), slots(column));
+        for (int row = 0; row < rows; row++) {
+            String name = text(column, row);
+            boolean complete = !column.equals(JOINT_NAME) || jointComplete(row + 1);
+            if (!name.isEmpty() && complete) {
+                names.add(name);
+            }
+        }
+        return names;
+    }
+
+    /** Whether a joint's row has every size that a length needs. */
+    boolean jointComplete(int row) {
+        for (String need : JOINT_NEEDS) {
+            if (Double.isNaN(number(need, row - 1))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Row, from 1, of a blank's material; 0 for none. */
+    public int materialRow(int blank) {
+        return row("material_name", text("blank_material", blank));
+    }
+
+    /** The material of a row, from 1, as far as its figures are there; 0 for none. */
+    private ShaftMaterial material(int row) {
+        return row == 0 ? ShaftMaterial.UNKNOWN : new ShaftMaterial(steel(row - 1), teeth(row - 1));
+    }
+
+    private Optional<Material> steel(int row) {
+        double yield = number("material_yield", row);
+        double elastic = number("material_elastic", row);
+        double shear = number("material_shear", row);
+        double density = number("material_density", row);
+        return Double.isNaN(yield + elastic + shear + density)
+                ? Optional.empty()
+                : Optional.of(
+                        new Material(
+                                text("material_name", row),
+                                yield,
+                                elastic,
+                                shear,
+                                density * Material.TONNE_PER_MM3));
+    }
+
+    private Optional<SplineStrength> teeth(int row) {
+        double shear = number("material_spline_shear", row);
+        double pressure = number("material_spline_pressure", row);
+        return Double.isNaN(shear + pressure)
+                ? Optional.empty()
+                : Optional.of(SplineStrength.allowing(shear, pressure));
+    }
+
+    /** A joint's travel limits by angle, empty when it has neither bench nor plunge. */
+    private BenchTable limits(JointLimits limits, int joint) {
+        int count = 0;
+        boolean benched = false;
+        double[] angle = new double[Grid.LIMIT.rows()];
+        double[] inward = new double[Grid.LIMIT.rows()];
+        double[] outward = new double[Grid.LIMIT.rows()];
+        for (int row = 0; row < Grid.LIMIT.rows(); row++) {
+            benched |= limits.joint(row) == joint && limits.isBench(row);
+            if (limits.joint(row) == joint && (limits.isBench(row) || !benched)) {
+                angle[count] = limits.angle(row);
+                inward[count] = limits.inward(row);
+                outward[count] = limits.outward(row);
+                count++;
+            }
+        }
+        BenchTable table =
+                BenchTable.of(
+                        Arrays.copyOf(angle, count),
+                        Arrays.copyOf(inward, count),
+                        Arrays.copyOf(outward, count));
+        double most = number("joint_angle_max", joint - 1);
+        double left = number("joint_plunge_residual", joint - 1);
+        return Double.isNaN(most + left) ? table : table.endingAt(most, left);
+    }
+
+    /**
+     * The joint of a complete row.
+     *
+     * @throws shaftwright.units.ContradictingSizesException if two of its sizes contradict each
+     *     other
+     */
+    Joint joint(int row, JointLimits limits) {
+        int at = row - 1;
+        double max = number("joint_angle_max", at);
+        double running = number("joint_angle_continuous", at);
+        Joint.Builder joint =
+                Joint.named(
+                                text("joint_name", at),
+                                number("joint_race_half_width", at),
+                                limits(limits, row),
+                                max)
+                        .bodyDiameter(orZero(number("joint_body_diameter", at)))
+                        .datumOffset(number("joint_datum_offset", at))
+                        .cupBottom(number("joint_cup_bottom", at))
+                        .angleContinuous(Double.isNaN(running) ? max : running)
+                        .outwardStop(
+                                text("joint_outward_stop", at).equalsIgnoreCase("soft")
+                                        ? OutwardStop.SOFT
+                                        : OutwardStop.HARD)
+                        .splines((int) orZero(number("joint_splines", at)))
+                        .mass(orZero(number("joint_mass", at)))
+                        .price(orZero(number("joint_price", at)));
+        optional(number("joint_cup_radius", at)).ifPresent(joint::cupRadius);
+        optional(number("joint_mouth", at)).ifPresent(joint::mouth);
+        lip(at).ifPresent(joint::lip);
+        return joint.build();
+    }
+
+    private Optional<CupLip> lip(int at) {
+        double radius = number("joint_lip_radius", at);
+        double depth = number("joint_lip_depth", at);
+        return Double.isNaN(radius + depth)
+                ? Optional.empty()
+                : Optional.of(new CupLip(radius, depth));
+    }
+
+    static double orZero(double number) {
+        return Double.isNaN(number) ? 0 : number;
+    }
+
+    static OptionalDouble optional(double number) {
+        return Double.isNaN(number) ? OptionalDouble.empty() : OptionalDouble.of(number);
+    }
+}

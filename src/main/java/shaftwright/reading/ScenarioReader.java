@@ -1,0 +1,497 @@
+package shaftwright.reading;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import shaftwright.book.Problem;
+import shaftwright.build.BumpRule;
+import shaftwright.build.Drive;
+import shaftwright.build.DriveUnitMove;
+import shaftwright.build.Margins;
+import shaftwright.build.Scenario;
+import shaftwright.build.Side;
+import shaftwright.build.Wheel;
+import shaftwright.build.WheelTravel;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.InputKind;
+import shaftwright.joint.Boot;
+import shaftwright.joint.MountedJoint;
+import shaftwright.reading.ScenarioOutcome.Picks;
+import shaftwright.reading.ScenarioOutcome.WheelOutcome;
+import shaftwright.shaft.CutPlan;
+import shaftwright.study.PathStudy;
+import shaftwright.study.Price;
+import shaftwright.study.ScenarioStudy;
+import shaftwright.study.SetCost;
+import shaftwright.study.SideStudy;
+import shaftwright.study.StrengthStudy;
+import shaftwright.study.WheelFigures;
+import shaftwright.tyre.TyreSize;
+import shaftwright.tyre.UnreadableTyreSizeException;
+import shaftwright.units.ContradictionException;
+
+/** Turns one scenario column into a set-up for each side, and computes it. */
+public final class ScenarioReader {
+    private static final Price NO_JOINT = Price.lacking("no joint");
+
+    private final Sizing sizing;
+    private final InputValues inputs;
+    private final Parts parts;
+    private final List<Problem> problems;
+
+    ScenarioReader(Sizing sizing, List<Problem> problems) {
+        this.sizing = sizing;
+        inputs = sizing.inputs();
+        parts = sizing.parts();
+        this.problems = problems;
+    }
+
+    ScenarioOutcome of(int scenario) {
+        boolean used = !text("scenario_name", scenario).isEmpty();
+        Picks picks = picks(scenario);
+        TyreFigures tyre = tyre(scenario);
+        String trouble = used ? trouble(scenario, picks) : "";
+        String misread = used ? sizing.misread().in(scenario) : "";
+        trouble = misread.isEmpty() ? trouble : misread;
+        SideOutcome left = side(scenario, Side.LEFT, used, trouble, picks, tyre);
+        SideOutcome right = side(scenario, Side.RIGHT, used, trouble, picks, tyre);
+        return new ScenarioOutcome(
+                scenario,
+                used,
+                trouble,
+                picks,
+                wheelOutcome(scenario, tyre, left, right),
+                left,
+                right,
+                cost(scenario, used, picks, left, right),
+                () -> strength(scenario, picks, tyre, left, right));
+    }
+
+    private StrengthStudy strength(
+            int scenario, Picks picks, TyreFigures tyre, SideOutcome left, SideOutcome right) {
+        return StrengthStudy.of(
+                sizing.strength().loads(),
+                drive(scenario, picks),
+                wheel(scenario, tyre).tyre(),
+                Optional.ofNullable(left.study()),
+                Optional.ofNullable(right.study()));
+    }
+
+    private Drive drive(int scenario, Picks picks) {
+        return sizing.strength().drive(scenario, picks.innerJoint(), picks.outerJoint());
+    }
+
+    private Picks picks(int scenario) {
+        String blank = text("blank_choice", scenario);
+        return new Picks(
+                parts.row("joint_name", text("joint_inner", scenario)),
+                parts.row("joint_name", text("joint_outer", scenario)),
+                parts.row("boot_name", text("boot_inner", scenario)),
+                parts.row("boot_name", text("boot_outer", scenario)),
+                blank.equalsIgnoreCase("auto") ? 0 : parts.row("blank_name", blank));
+    }
+
+    private record TyreFigures(
+            double nominal, double nominalWidth, double diameter, double width) {}
+
+    private TyreFigures tyre(int scenario) {
+        double nominal = Double.NaN;
+        double section = Double.NaN;
+        String size = text("tyre_size", scenario);
+        if (!size.isEmpty()) {
+            try {
+                TyreSize read = TyreSize.parse(size);
+                nominal = read.freeDiameter().orElse(Double.NaN);
+                section = read.sectionWidth();
+            } catch (UnreadableTyreSizeException e) {
+                // The reader has said so.
+                nominal = Double.NaN;
+            }
+        }
+        double measured = number("tyre_measured", scenario);
+        double diameter = Double.isNaN(measured) ? nominal : measured;
+        if (Double.isNaN(diameter) && !Double.isNaN(section)) {
+            askForDiameter(scenario, size);
+        }
+        double measuredWidth = number("tyre_width_measured", scenario);
+        double width = Double.isNaN(measuredWidth) ? section : measuredWidth;
+        return new TyreFigures(nominal, section, diameter, width);
+    }
+
+    private void askForDiameter(int scenario, String size) {
+        problems.add(
+                Problem.warning(
+                        inputs.placeOrNull("tyre_measured", new Index(Side.LEFT, scenario, 0)),
+                        Contract.input("tyre_measured").label()
+                                + ", scenario "
+                                + ScenarioOutcome.letter(scenario),
+                        "nothing",
+                        "the diameter by a tape: the size \"" + size + "\" states none"));
+    }
+
+    /** What is missing, or wrong with a part; the latter is a problem too. */
+    private String trouble(int scenario, Picks picks) {
+        String joint = jointTrouble(scenario, "inner", picks.innerJoint());
+        String other = jointTrouble(scenario, "outer", picks.outerJoint());
+        part(scenario, "boot_inner", picks.innerBoot(), "boot table");
+        part(scenario, "boot_outer", picks.outerBoot(), "boot table");
+        if (!text("blank_choice", scenario).equalsIgnoreCase("auto")) {
+            part(scenario, "blank_choice", picks.blank(), "blank table, or auto");
+            blankWithoutSizes(scenario, picks.blank());
+        }
+        counterbore(scenario, "inner", picks.innerJoint());
+        counterbore(scenario, "outer", picks.outerJoint());
+        if (!joint.isEmpty() || !other.isEmpty()) {
+            return joint.isEmpty() ? other : joint;
+        }
+        if (number("steer_angle", scenario) != 0 && sizing.kingpin().isEmpty()) {
+            return Sizing.NO_KINGPIN;
+        }
+        if (Double.isNaN(number("droop_limit", scenario))) {
+            return Sizing.NO_DROOP;
+        }
+        if (byClearance(scenario)) {
+            double needed = inputs.number("clearance_ride") + number("clearance_wanted", scenario);
+            return Double.isNaN(needed) ? Sizing.NO_CLEARANCE : "";
+        }
+        return Double.isNaN(number("bump_limit", scenario)) ? Sizing.NO_BUMP : "";
+    }
+
+    /** Not an error: the length can be said all the same, only not what it is cut from. */
+    private void blankWithoutSizes(int scenario, int row) {
+        if (row > 0 && !parts.blankUsed(row - 1)) {
+            problems.add(
+                    Problem.warning(
+                            inputs.placeOrNull("blank_choice", new Index(Side.LEFT, scenario, 0)),
+                            Contract.input("blank_choice").label()
+                                    + ", scenario "
+                                    + ScenarioOutcome.letter(scenario),
+                            "a blank whose row lacks a size",
+                            "length and both spline lengths in its row"));
+        }
+    }
+
+    private void counterbore(int scenario, String end, int row) {
+        double race = row == 0 ? Double.NaN : 2 * parts.number("joint_race_half_width", row - 1);
+        String name = "counterbore_" + end;
+        if (number(name, scenario) > race) {
+            error(
+                    scenario,
+                    name,
+                    shown(name, scenario),
+                    "less than the race is wide: twice the joint's race half width, "
+                            + inputs.shownLength(race));
+        }
+    }
+
+    private String shown(String name, int scenario) {
+        return "\"" + text(name, scenario) + "\"";
+    }
+
+    private String jointTrouble(int scenario, String end, int row) {
+        String pick = "joint_" + end;
+        if (text(pick, scenario).isEmpty()) {
+            return Sizing.noJoint(end);
+        }
+        part(scenario, pick, row, "joint table");
+        if (row == 0) {
+            return "the " + end + " joint is not in the joint table";
+        }
+        if (!parts.jointComplete(row)) {
+            lackingSizes(scenario, end, row);
+            return "the " + end + " joint's row lacks a size";
+        }
+        if (!hasLimits(row)) {
+            if (inputs.unreadable("joint_plunge", new Index(Side.LEFT, 0, row - 1))) {
+                return "the " + end + " joint has neither plunge nor bench rows";
+            }
+            error(
+                    scenario,
+                    pick,
+                    "\"" + text(pick, scenario) + "\", a joint with neither plunge nor bench rows",
+                    "a joint whose travel is known: type its straight plunge, or rows in the bench"
+                            + " table");
+            return "the " + end + " joint has neither plunge nor bench rows";
+        }
+        return "";
+    }
+
+    /** Names the empty cells themselves; those that hold something unreadable are said already. */
+    private void lackingSizes(int scenario, String end, int row) {
+        for (String column : Parts.JOINT_NEEDS) {
+            Index index = new Index(Side.LEFT, 0, row - 1);
+            if (Double.isNaN(inputs.number(column, index)) && !inputs.unreadable(column, index)) {
+                addOnce(
+                        Problem.error(
+                                inputs.placeOrNull(column, index),
+                                Contract.input(column).label() + ", row " + row,
+                                "nothing",
+                                (Contract.input(column).kind() == InputKind.ANGLE
+                                                ? "an angle"
+                                                : "a length")
+                                        + "; scenario "
+                                        + ScenarioOutcome.letter(scenario)
+                                        + " has this joint at its "
+                                        + end
+                                        + " end"));
+            }
+        }
+    }
+
+    private void addOnce(Problem problem) {
+        for (Problem known : problems) {
+            if (known.place().equals(problem.place()) && known.found().equals(problem.found())) {
+                return;
+            }
+        }
+        problems.add(problem);
+    }
+
+    private boolean hasLimits(int row) {
+        for (int i = 0; i < Grid.LIMIT.rows(); i++) {
+            if (sizing.limits().joint(i) == row) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void part(int scenario, String pick, int row, String table) {
+        if (row == 0 && !text(pick, scenario).isEmpty()) {
+            error(scenario, pick, "\"" + text(pick, scenario) + "\"", "a name in the " + table);
+        }
+    }
+
+    private boolean byClearance(int scenario) {
+        return text("bump_rule", scenario).equalsIgnoreCase("clearance");
+    }
+
+    private SideOutcome side(
+            int scenario, Side side, boolean used, String trouble, Picks picks, TyreFigures tyre) {
+        if (!used) {
+            return SideOutcome.lacking(Sizing.UNUSED);
+        }
+        SidePath source = sizing.path(side, scenario);
+        Optional<PathStudy> path = source.study();
+        if (!trouble.isEmpty() || path.isEmpty()) {
+            String none = source.linkage().isChosen() ? Sizing.NO_LINKAGE : Sizing.NO_READINGS;
+            String why = trouble.isEmpty() ? none : trouble;
+            return SideOutcome.lacking(why);
+        }
+        try {
+            SideStudy study =
+                    SideStudy.of(
+                            sizing.build(),
+                            scenario(scenario, picks, tyre),
+                            side,
+                            path.get(),
+                            source.corner().orElseThrow());
+            return new SideOutcome(study, rows(picks), source);
+        } catch (ContradictionException e) {
+            contradiction(scenario, side, e.getMessage());
+            return SideOutcome.lacking("its sizes contradict each other");
+        }
+    }
+
+    /** Only when nothing else was said: a cell that was refused leads here too. */
+    private void contradiction(int scenario, Side side, String reason) {
+        for (Problem problem : problems) {
+            if (problem.isError()) {
+                return;
+            }
+        }
+        problems.add(
+                Problem.error(
+                        inputs.placeOrNull("scenario_name", new Index(side, scenario, 0)),
+                        "scenario " + ScenarioOutcome.letter(scenario) + ", " + side.word(),
+                        "sizes that contradict each other (" + reason + ")",
+                        "sizes of one possible shaft; look at this scenario's shifts and spacers"
+                                + " and at its joints' rows"));
+    }
+
+    private SideOutcome.Rows rows(Picks picks) {
+        return new SideOutcome.Rows(
+                picks.innerJoint(),
+                picks.outerJoint(),
+                firstAngle(picks.innerJoint()),
+                firstAngle(picks.outerJoint()));
+    }
+
+    /** The column as the core has it. */
+    private Scenario scenario(int scenario, Picks picks, TyreFigures tyre) {
+        Scenario.Builder built =
+                Scenario.named(text("scenario_name", scenario))
+                        .joints(
+                                mounted(scenario, "inner", picks.innerJoint(), picks.innerBoot()),
+                                mounted(scenario, "outer", picks.outerJoint(), picks.outerBoot()))
+                        .travel(new WheelTravel(number("droop_limit", scenario), bump(scenario)))
+                        .margins(
+                                new Margins(
+                                        number("margin_inward", scenario),
+                                        number("margin_outward", scenario)))
+                        .bias(number("length_bias", scenario))
+                        .hubShift(number("hub_shift", scenario))
+                        .driveUnit(driveUnit(scenario))
+                        .steerAngle(number("steer_angle", scenario))
+                        .wheel(wheel(scenario, tyre))
+                        .drive(drive(scenario, picks));
+        for (Side side : Side.values()) {
+            SidePath own = sizing.ownPathOrNull(side, scenario);
+            if (own != null) {
+                own.linkage().atRide().ifPresent(linkage -> built.linkage(side, linkage));
+            }
+        }
+        if (picks.blank() > 0) {
+            built.onlyBlank(parts.blankListed(picks.blank() - 1));
+        }
+        return built.build();
+    }
+
+    private BumpRule bump(int scenario) {
+        return byClearance(scenario)
+                ? new BumpRule.Clearance(number("clearance_wanted", scenario))
+                : new BumpRule.Stop(
+                        number("bump_limit", scenario),
+                        Parts.optional(number("clearance_wanted", scenario)));
+    }
+
+    /** The transaxle's own move and its give in the mounts. */
+    private DriveUnitMove driveUnit(int scenario) {
+        return new DriveUnitMove(
+                number("transaxle_forward", scenario) + sizing.mountMove(scenario, "forward"),
+                number("transaxle_left", scenario) + sizing.mountMove(scenario, "left"),
+                number("transaxle_up", scenario) + sizing.mountMove(scenario, "up"),
+                sizing.mountMove(scenario, "roll"));
+    }
+
+    private Wheel wheel(int scenario, TyreFigures tyre) {
+        return new Wheel(
+                Parts.optional(tyre.diameter()),
+                Parts.optional(tyre.width()),
+                Parts.orZero(number("wheel_offset", scenario)),
+                Parts.orZero(number("wheel_spacer", scenario)));
+    }
+
+    private MountedJoint mounted(int scenario, String end, int jointRow, int bootRow) {
+        return new MountedJoint(
+                parts.joint(jointRow, sizing.limits())
+                        .behindSpacer(number("joint_spacer_" + end, scenario)),
+                number("cup_spacer_" + end, scenario),
+                number("counterbore_" + end, scenario),
+                number("stub_" + end, scenario),
+                inputs.number("shaft_end_diameter_" + end),
+                boot(bootRow));
+    }
+
+    private Boot boot(int row) {
+        return row == 0
+                ? Boot.PLAIN
+                : new Boot(
+                        parts.number("boot_outward_change", row - 1),
+                        Parts.optional(parts.number("boot_length", row - 1)),
+                        Parts.optional(parts.number("boot_diameter", row - 1)));
+    }
+
+    private double firstAngle(int row) {
+        int i = 0;
+        while (sizing.limits().joint(i) != row) {
+            i++;
+        }
+        return sizing.limits().angle(i);
+    }
+
+    private WheelOutcome wheelOutcome(
+            int scenario, TyreFigures tyre, SideOutcome left, SideOutcome right) {
+        Wheel wheel = wheel(scenario, tyre);
+        return new WheelOutcome(
+                tyre.nominal(),
+                tyre.nominalWidth(),
+                wheel,
+                WheelFigures.of(sizing.groundClearance(), sizing.hubFaceOffset(), wheel),
+                left.clearanceAtBump(),
+                left.isSetUp() && right.isSetUp()
+                        ? ScenarioStudy.trackWidth(wheel, left.study(), right.study())
+                        : OptionalDouble.empty());
+    }
+
+    private SetCost cost(
+            int scenario, boolean used, Picks picks, SideOutcome left, SideOutcome right) {
+        if (!used) {
+            return SetCost.NONE;
+        }
+        Price shafts = shafts(scenario, left, right);
+        Price inner = jointPrice(picks.innerJoint());
+        Price outer = jointPrice(picks.outerJoint());
+        Price innerBoot = bootPrice(picks.innerBoot());
+        Price outerBoot = bootPrice(picks.outerBoot());
+        Price spares =
+                shafts.times(inputs.number("spare_shafts") / 2)
+                        .plus(inner.times(inputs.number("spare_joints_inner")))
+                        .plus(outer.times(inputs.number("spare_joints_outer")))
+                        .plus(innerBoot.times(inputs.number("spare_boots_inner")))
+                        .plus(outerBoot.times(inputs.number("spare_boots_outer")));
+        return new SetCost(
+                shafts,
+                picks.innerJoint() * picks.outerJoint() == 0
+                        ? NO_JOINT
+                        : inner.plus(outer).times(2),
+                innerBoot.plus(outerBoot).times(2),
+                number("other_cost", scenario),
+                spares.isKnown() ? spares : Price.lacking(Price.NOT_PRICED));
+    }
+
+    /** The typed pair's price, else those of the blanks that the shafts are cut from. */
+    private Price shafts(int scenario, SideOutcome left, SideOutcome right) {
+        double pair = number("shaft_pair_price", scenario);
+        if (!Double.isNaN(pair)) {
+            return Price.of(pair);
+        }
+        if (left.resultOrNull() == null || right.resultOrNull() == null) {
+            return Price.lacking("no shaft");
+        }
+        Optional<CutPlan> one = left.resultOrNull().plan();
+        Optional<CutPlan> other = right.resultOrNull().plan();
+        return one.isPresent() && other.isPresent()
+                ? blankPrice(one.get()).plus(blankPrice(other.get()))
+                : Price.lacking("no blank");
+    }
+
+    private Price blankPrice(CutPlan plan) {
+        return price("blank_price", parts.blankSlot(plan.row()));
+    }
+
+    private Price jointPrice(int row) {
+        return row == 0 ? NO_JOINT : price("joint_price", row - 1);
+    }
+
+    /** A joint may be left without a boot. */
+    private Price bootPrice(int row) {
+        return row == 0 ? Price.of(0) : price("boot_price", row - 1);
+    }
+
+    private Price price(String column, int slot) {
+        double typed = parts.number(column, slot);
+        return Price.typed(Double.isNaN(typed) ? OptionalDouble.empty() : OptionalDouble.of(typed));
+    }
+
+    private double number(String name, int scenario) {
+        return inputs.number(name, new Index(Side.LEFT, scenario, 0));
+    }
+
+    private String text(String name, int scenario) {
+        return inputs.text(name, new Index(Side.LEFT, scenario, 0));
+    }
+
+    private void error(int scenario, String name, String found, String expected) {
+        problems.add(
+                Problem.error(
+                        inputs.placeOrNull(name, new Index(Side.LEFT, scenario, 0)),
+                        Contract.input(name).label()
+                                + ", scenario "
+                                + ScenarioOutcome.letter(scenario),
+                        found,
+                        expected));
+    }
+}

@@ -1,0 +1,461 @@
+package shaftwright.reading;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.CompletableFuture;
+import shaftwright.book.Problem;
+import shaftwright.build.Build;
+import shaftwright.build.Corner;
+import shaftwright.build.GroundClearance;
+import shaftwright.build.MarginChoice;
+import shaftwright.build.Side;
+import shaftwright.build.Stock;
+import shaftwright.build.Uncertainty;
+import shaftwright.build.Vehicle;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
+import shaftwright.contract.MountLoad;
+import shaftwright.shaft.InnerFlange;
+import shaftwright.shaft.RingSpec;
+import shaftwright.shaft.SideResult;
+import shaftwright.study.Lack;
+import shaftwright.study.PathFacts;
+import shaftwright.study.ScenarioVerdict;
+import shaftwright.study.Verdict;
+import shaftwright.suspension.DegreeChoice;
+import shaftwright.suspension.Kingpin;
+import shaftwright.suspension.TapeSettings;
+import shaftwright.units.LengthUnit;
+
+/** Everything computed from one workbook's inputs: paths, scenarios, verdicts. */
+public final class Sizing {
+    /** Said of a scenario column without a name. */
+    public static final String UNUSED = "unused";
+
+    public static final String NO_KINGPIN = Lack.KINGPIN.words() + ": see the sheet Measure";
+    public static final String NO_CENTRE = Lack.CENTRE.words();
+    public static final String NO_DROOP = "droop travel is missing";
+    public static final String NO_BUMP = "bump travel is missing";
+    public static final String NO_CLEARANCE = Lack.CLEARANCE.words();
+    public static final String NO_BUMP_LEFT = Lack.BUMP.words();
+    public static final String BUMP_BEYOND =
+            "bump travel goes beyond the measured or solved heights";
+    public static final String DROOP_BEYOND =
+            "droop travel goes beyond the measured or solved heights";
+
+    /** Said of a side whose path is to come from readings, when there are none. */
+    public static final String NO_READINGS = "no readings yet";
+
+    /** Said of a side whose path is to come from a linkage that was not solved yet. */
+    public static final String NO_LINKAGE = "no linkage worked out yet: fill";
+
+    private final InputValues inputs;
+    private final Parts parts;
+    private final JointLimits limits;
+    private final Map<Side, SidePath> paths;
+
+    /** Of scenarios with points of their own, by side and scenario. */
+    private final Map<Side, Map<Integer, SidePath>> ownPaths;
+
+    private final List<ScenarioOutcome> scenarios = new ArrayList<>();
+    private final Map<Integer, ScenarioVerdict> verdicts = new HashMap<>();
+
+    /** Made when first asked for: of the many variants that are tried few ask. */
+    private CompletableFuture<Variants> variants;
+
+    /** Made when first asked for, likewise. */
+    private KnownPrints prints;
+
+    /** Made when first asked for, likewise. */
+    private Build build;
+
+    /** Made when first asked for, likewise. */
+    private StrengthReader strength;
+
+    private final Map<Side, SideDrawing> drawings = new EnumMap<>(Side.class);
+
+    private final Doubts doubts;
+    private Misread misread = Misread.nothing();
+
+    private Sizing(
+            InputValues inputs,
+            Parts parts,
+            JointLimits limits,
+            Map<Side, SidePath> paths,
+            Map<Side, Map<Integer, SidePath>> ownPaths,
+            Doubts doubts) {
+        this.inputs = inputs;
+        this.parts = parts;
+        this.limits = limits;
+        this.paths = paths;
+        this.ownPaths = ownPaths;
+        this.doubts = doubts;
+    }
+
+    /**
+     * Computes a workbook.
+     *
+     * @param inputs as read
+     * @param problems where to say what is wrong; with an error among them the result is not to be
+     *     shown
+     */
+    public static Sizing of(InputValues inputs, List<Problem> problems) {
+        return of(inputs, problems, false);
+    }
+
+    /**
+     * Computes a workbook whose variants will be asked for: they are tried beside all the rest as
+     * soon as there are scenarios to vary, which takes about as long. Nothing of it moves a
+     * linkage, which is for one thread at a time.
+     */
+    public static Sizing withVariants(InputValues inputs, List<Problem> problems) {
+        return of(inputs, problems, true);
+    }
+
+    private static Sizing of(InputValues inputs, List<Problem> problems, boolean variantsAhead) {
+        Parts parts = new Parts(inputs);
+        Sizing sizing =
+                new Sizing(
+                        inputs,
+                        parts,
+                        JointLimits.of(parts),
+                        new EnumMap<>(Side.class),
+                        new EnumMap<>(Side.class),
+                        new Doubts(inputs));
+        if (problems.stream().anyMatch(Problem::isError)) {
+            sizing.misread = Misread.of(inputs);
+        }
+        new PartsCheck(inputs, sizing.parts, problems).run();
+        for (Side side : Side.values()) {
+            sizing.paths.put(side, sizing.path(side, problems));
+        }
+        sizing.ownPaths(problems);
+        ScenarioReader reader = new ScenarioReader(sizing, problems);
+        for (int scenario = 0; scenario < inputs.scenarios(); scenario++) {
+            sizing.scenarios.add(reader.of(scenario));
+        }
+        if (variantsAhead) {
+            sizing.variants = CompletableFuture.supplyAsync(() -> Variants.of(sizing));
+        }
+        sizing.shopLetter(problems);
+        OpenChecks.check(sizing, problems);
+        FinishedShafts.check(sizing, problems);
+        Variants.check(sizing, problems);
+        sizing.marginChoice(problems);
+        new RestraintCheck(sizing, problems).run();
+        return sizing;
+    }
+
+    /**
+     * One scenario with some inputs changed. Paths stay as they are; nothing is said of what the
+     * changes make impossible, the outcome is incomplete then.
+     */
+    ScenarioOutcome trial(int scenario, List<Change> changes) {
+        InputValues changed = inputs.with(changes);
+        boolean ofParts = false;
+        for (Change change : changes) {
+            ofParts |= change.ofParts();
+        }
+        Parts changedParts = ofParts ? new Parts(changed) : parts;
+        JointLimits changedLimits = ofParts ? JointLimits.of(changedParts) : limits;
+        Sizing sizing = new Sizing(changed, changedParts, changedLimits, paths, ownPaths, doubts);
+        return new ScenarioReader(sizing, new ArrayList<>()).of(scenario);
+    }
+
+    /** The fingerprints that were worked out so far. */
+    public KnownPrints prints() {
+        if (prints == null) {
+            prints = new KnownPrints();
+        }
+        return prints;
+    }
+
+    /** Variants of the scenario that the builder wants varied, computed when first asked for. */
+    public Variants variants() {
+        if (variants == null) {
+            variants = CompletableFuture.completedFuture(Variants.of(this));
+        }
+        return variants.join();
+    }
+
+    private void marginChoice(List<Problem> problems) {
+        Uncertainty uncertainty = doubts.uncertainty();
+        if (uncertainty.margins() != MarginChoice.TYPED && uncertainty.contributions().isEmpty()) {
+            problems.add(
+                    Problem.warning(
+                            inputs.placeOrNull("margin_choice", new Index(Side.LEFT, 0, 0)),
+                            Contract.input("margin_choice").label(),
+                            "\"" + inputs.text("margin_choice") + "\" with nothing to build up",
+                            "rows in the table of what may move; the typed margins count until"
+                                    + " then"));
+        }
+    }
+
+    private SidePath path(Side side, List<Problem> problems) {
+        SideReadings readings = SideReadings.of(inputs, side, tapeSettings(), problems);
+        return readings.source() == side
+                ? SidePath.of(inputs, readings, problems)
+                : SidePath.again(inputs, readings);
+    }
+
+    private void ownPaths(List<Problem> problems) {
+        OwnPoints points = new OwnPoints(inputs);
+        if (!points.check(this, problems)) {
+            return;
+        }
+        for (Side side : Side.values()) {
+            for (int scenario = 0; scenario < inputs.scenarios(); scenario++) {
+                Index column = new Index(Side.LEFT, scenario, 0);
+                boolean used = !inputs.text("scenario_name", column).isEmpty();
+                if (used && points.has(scenario, side) && path(side).chosen().isPresent()) {
+                    SidePath path = points.path(scenario, side, path(side), problems);
+                    if (!ownPaths.containsKey(side)) {
+                        ownPaths.put(side, new HashMap<>());
+                    }
+                    ownPaths.get(side).put(scenario, path);
+                }
+            }
+        }
+    }
+
+    private void shopLetter(List<Problem> problems) {
+        String letter = inputs.text("shop_scenario");
+        if (!letter.isEmpty() && shopScenario() < 0) {
+            problems.add(
+                    Problem.warning(
+                            inputs.placeOrNull("shop_scenario", new Index(Side.LEFT, 0, 0)),
+                            Contract.input("shop_scenario").label(),
+                            "\"" + letter + "\"",
+                            "a letter from A to "
+                                    + ScenarioOutcome.letter(scenarios.size() - 1)
+                                    + "; the shop cards stay empty"));
+        }
+    }
+
+    /** Said of a scenario that lacks a joint at this end. */
+    public static String noJoint(String end) {
+        return "choose an " + end + " joint";
+    }
+
+    /** What was typed and can't be used. */
+    public Misread misread() {
+        return misread;
+    }
+
+    public InputValues inputs() {
+        return inputs;
+    }
+
+    public LengthUnit unit() {
+        return inputs.unit();
+    }
+
+    public Parts parts() {
+        return parts;
+    }
+
+    public JointLimits limits() {
+        return limits;
+    }
+
+    public Doubts doubts() {
+        return doubts;
+    }
+
+    /** What is typed about torque and what parts carry. */
+    public StrengthReader strength() {
+        if (strength == null) {
+            strength = new StrengthReader(inputs, parts);
+        }
+        return strength;
+    }
+
+    public SideReadings readings(Side side) {
+        return paths.get(side).readings();
+    }
+
+    /** A side's path in a scenario, which may have points of its own. */
+    public SidePath path(Side side, int scenario) {
+        SidePath own = ownPathOrNull(side, scenario);
+        return own == null ? paths.get(side) : own;
+    }
+
+    /** A side's path in a scenario that has points of its own, else null. */
+    public SidePath ownPathOrNull(Side side, int scenario) {
+        Map<Integer, SidePath> own = ownPaths.get(side);
+        return own == null ? null : own.get(scenario);
+    }
+
+    /** A side's hub path and its sources, in all scenarios without points of their own. */
+    public SidePath path(Side side) {
+        return paths.get(side);
+    }
+
+    public ScenarioOutcome scenario(int scenario) {
+        return scenarios.get(scenario);
+    }
+
+    public List<ScenarioOutcome> scenarios() {
+        return List.copyOf(scenarios);
+    }
+
+    /** The verdict on a scenario, empty while its column is not in use. */
+    public Optional<ScenarioVerdict> verdict(int scenario) {
+        if (!scenarios.get(scenario).used()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                verdicts.computeIfAbsent(
+                        scenario, n -> new VerdictFacts(this, scenarios.get(n)).verdict()));
+    }
+
+    /** The verdict on one of its sides, likewise. */
+    public Optional<Verdict> verdict(Index index) {
+        return verdict(index.scenario())
+                .map(both -> index.side() == Side.LEFT ? both.left() : both.right());
+    }
+
+    /** Result of a side of a scenario, null when there is none. */
+    public SideResult resultOrNull(Index index) {
+        return scenarios.get(index.scenario()).side(index.side()).resultOrNull();
+    }
+
+    /** A side's drawing, null while there is no path to draw. */
+    public SideDrawing drawingOrNull(Side side) {
+        if (!drawings.containsKey(side)) {
+            drawings.put(side, SideDrawing.orNull(this, side));
+        }
+        return drawings.get(side);
+    }
+
+    /** Zero-based scenario on the shop cards, -1 when its letter is none of the columns'. */
+    public int shopScenario() {
+        return column(inputs.text("shop_scenario"));
+    }
+
+    /** Zero-based scenario of a letter, -1 when no column has it. */
+    int column(String letter) {
+        int number = ScenarioOutcome.number(letter);
+        return number < scenarios.size() ? number : -1;
+    }
+
+    /** What is said of a side that lacks something. */
+    static String words(Lack lack) {
+        return lack == Lack.KINGPIN ? NO_KINGPIN : lack.words();
+    }
+
+    /** What is said of a side whose travel leaves its path. */
+    static String words(PathFacts.Way way) {
+        return way == PathFacts.Way.BUMP ? BUMP_BEYOND : DROOP_BEYOND;
+    }
+
+    /**
+     * The vehicle, its readings and what shafts are made from, as the core has them, without
+     * scenarios.
+     *
+     * @throws IllegalArgumentException if a figure of them is not usable
+     */
+    Build build() {
+        if (build == null) {
+            build =
+                    new Build(
+                            new Vehicle(
+                                    innerFlange(), hubFaceOffset(), groundClearance(), kingpin()),
+                            corner(Side.LEFT),
+                            corner(Side.RIGHT),
+                            new Stock(parts.blanks(), ring(), inputs.number("shop_increment")),
+                            strength().loads(),
+                            doubts.uncertainty(),
+                            List.of());
+        }
+        return build;
+    }
+
+    /** The line about which hubs are steered, empty while one of its figures is not known. */
+    Optional<Kingpin> kingpin() {
+        Kingpin kingpin =
+                new Kingpin(
+                        inputs.number("kingpin_inclination"),
+                        inputs.number("kingpin_caster"),
+                        inputs.number("kingpin_inward"),
+                        inputs.number("kingpin_ahead"));
+        double all = kingpin.inclination() + kingpin.caster() + kingpin.inward() + kingpin.ahead();
+        return Double.isNaN(all) ? Optional.empty() : Optional.of(kingpin);
+    }
+
+    /**
+     * How far the drive unit gives in its mounts in a scenario, mm or rad; NaN when it can't be
+     * read.
+     *
+     * @param way one of {@link MountLoad#WAYS}
+     */
+    public double mountMove(int scenario, String way) {
+        MountLoad load =
+                MountLoad.ofWord(inputs.text("mount_load", new Index(Side.LEFT, scenario, 0)));
+        return load == MountLoad.REST ? 0 : inputs.number(load.input(way));
+    }
+
+    private Corner corner(Side side) {
+        Corner plain = path(side).source();
+        return path(side).restraints().canMove()
+                ? plain.with(path(side).rows().surroundings())
+                : plain;
+    }
+
+    GroundClearance groundClearance() {
+        return new GroundClearance(
+                Parts.optional(inputs.number("clearance_ride")),
+                Parts.optional(inputs.number("clearance_tyre_diameter")));
+    }
+
+    OptionalDouble hubFaceOffset() {
+        return Parts.optional(inputs.number("hub_face_offset"));
+    }
+
+    /** The inner flange where it was measured; the same in both sides' frames. */
+    public InnerFlange innerFlange() {
+        return InnerFlange.of(inputs.number("inner_tilt"), inputs.number("inner_sweep"));
+    }
+
+    /** The retaining rings and their grooves. */
+    public RingSpec ring() {
+        return new RingSpec(
+                inputs.number("ring_thickness"),
+                inputs.number("groove_width"),
+                inputs.number("groove_depth"),
+                inputs.number("spline_runout"));
+    }
+
+    private TapeSettings tapeSettings() {
+        DegreeChoice degree =
+                switch (inputs.text("fit_degree")) {
+                    case "4" -> DegreeChoice.QUARTIC;
+                    case "5" -> DegreeChoice.QUINTIC;
+                    default -> DegreeChoice.AUTO;
+                };
+        return new TapeSettings(
+                aboveZero(inputs.number("tape_graduation")),
+                aboveZero(inputs.number("height_graduation")),
+                degree,
+                orUsual(
+                        inputs.number("curve_allowance_quadratic"),
+                        TapeSettings.USUAL_QUADRATIC_ALLOWANCE),
+                orUsual(
+                        inputs.number("curve_allowance_cubic"),
+                        TapeSettings.USUAL_CUBIC_ALLOWANCE));
+    }
+
+    private static double aboveZero(double graduation) {
+        return graduation > 0 ? graduation : 1;
+    }
+
+    /** An unreadable setting is a problem already; computing goes on to find the others. */
+    private static double orUsual(double number, double usual) {
+        return number >= 0 ? number : usual;
+    }
+}

@@ -1,0 +1,156 @@
+package shaftwright.template;
+
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.live.LiveLine;
+import shaftwright.live.LiveLines;
+import shaftwright.live.Quantity;
+import shaftwright.live.Section;
+import shaftwright.study.Cautions;
+import shaftwright.template.Run.Direction;
+
+/** What one shaft needs at the lathe and the bench, on one printed page. */
+final class CardSheet {
+    private static final int COLUMNS = 5;
+
+    /** Whether to cut at all, and what stands against it. */
+    private static final List<String> ON_TOP = List.of("card_cut", "card_verdict", "card_readings");
+
+    private static final List<String> CHECKS =
+            List.of(
+                    "Blank measured end to end before the first cut",
+                    "Mock-up stick tried at full bump, ride and full droop, both plunges free",
+                    "Both ends cut and chamfered (carbide or a grinding wheel on hardened steel)",
+                    "Grooves cut: the ring bears on the outer wall; land outside at least three depths",
+                    "Race stopped inboard: shoulder, second ring or spline run-out",
+                    "Cup edges that the ring or the shaft end could catch on are chamfered",
+                    "Boot: length range, clamp seats and angle held at full droop",
+                    "Rings seated, joints greased, boot clamps tight",
+                    "Bolts torqued; torque checked again after the first run");
+
+    private CardSheet() {}
+
+    static String name(Side side) {
+        return "Card " + side.word();
+    }
+
+    static void lay(Draft draft, Side side) {
+        XSSFSheet sheet = draft.sheet(name(side));
+        Look look = draft.look();
+        Page.widths(sheet, 36, 19, 20, 15, 16);
+        draft.text(sheet, 0, 0, "Shop card, " + side.word() + " shaft", look.title());
+        int row = 2;
+        draft.text(sheet, row, 0, Contract.input("shop_scenario").label(), look.label());
+        if (side == Side.LEFT) {
+            draft.input(Contract.input("shop_scenario"), side, sheet, row, 1, Direction.DOWN);
+        } else {
+            draft.text(sheet, row, 1, "as on the left card", look.note());
+        }
+        row++;
+        for (String name : ON_TOP) {
+            row = words(draft, sheet, side, row, LiveLines.all().line(name));
+        }
+        Highlights.filled(
+                sheet, new CellRangeAddress(row - ON_TOP.size(), row - ON_TOP.size(), 1, 4));
+        for (LiveLine line : LiveLines.all().in(Section.SHOP_CARD)) {
+            if (!isLength(line) && !isLengthText(line) && !ON_TOP.contains(line.name())) {
+                row = words(draft, sheet, side, row, line);
+            }
+        }
+        Page.heading(draft, sheet, row + 1, COLUMNS, "To scale, inner end on the left");
+        row = new ShaftPicture(draft, sheet, side).lay(row + 2, COLUMNS, COLUMNS + 2);
+        row = lengths(draft, sheet, side, row + 1);
+        row = checks(draft, sheet, row + 1);
+        draft.text(sheet, row + 1, 0, Cautions.BENCH, look.prose());
+        sheet.addMergedRegion(new CellRangeAddress(row + 1, row + 1, 0, 4));
+        sheet.getRow(row + 1).setHeightInPoints(44);
+        Page.printOnOnePage(sheet);
+        draft.workbook()
+                .setPrintArea(draft.workbook().getSheetIndex(sheet), 0, COLUMNS - 1, 0, row + 1);
+    }
+
+    private static int words(Draft draft, XSSFSheet sheet, Side side, int row, LiveLine line) {
+        Look look = draft.look();
+        draft.text(sheet, row, 0, line.label(), look.label());
+        draft.live(line, side, sheet, row, 1, Direction.DOWN, look.result(Quantity.TEXT));
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 1, 4));
+        sheet.getRow(row).setHeightInPoints(height(line.name()));
+        return row + 1;
+    }
+
+    private static float height(String line) {
+        return switch (line) {
+            case "card_verdict" -> 112;
+            case "card_readings", "card_put_in" -> 30;
+            default -> 16;
+        };
+    }
+
+    private static boolean isLength(LiveLine line) {
+        return LiveLines.all().has(line.name() + "_inch");
+    }
+
+    private static boolean isLengthText(LiveLine line) {
+        return line.name().endsWith("_inch") || line.name().endsWith("_64");
+    }
+
+    private static int lengths(Draft draft, XSSFSheet sheet, Side side, int top) {
+        Look look = draft.look();
+        Page.heading(draft, sheet, top, COLUMNS, "Lengths");
+        String[] heads = {"decimal", "nearest 1/64", "mm", "as cut, write here"};
+        for (int column = 0; column < heads.length; column++) {
+            draft.text(sheet, top + 1, 1 + column, heads[column], look.columnHead());
+        }
+        int row = top + 2;
+        for (LiveLine line : LiveLines.all().in(Section.SHOP_CARD)) {
+            if (isLength(line)) {
+                draft.text(sheet, row, 0, line.label(), look.label());
+                form(draft, sheet, side, row, 1, line.name() + "_inch");
+                form(draft, sheet, side, row, 2, line.name() + "_64");
+                draft.live(
+                        line,
+                        side,
+                        sheet,
+                        row,
+                        3,
+                        Direction.DOWN,
+                        // Walls make a pair, and a ring is a tight fit between them.
+                        line.name().startsWith("card_wall")
+                                ? look.result(Quantity.FACTOR)
+                                : look.result(line.quantity()));
+                Draft.cell(sheet, row, 4).setCellStyle(look.blankBox());
+                sheet.getRow(row).setHeightInPoints(18);
+                row++;
+            }
+        }
+        return row;
+    }
+
+    private static void form(
+            Draft draft, XSSFSheet sheet, Side side, int row, int column, String name) {
+        draft.live(
+                LiveLines.all().line(name),
+                side,
+                sheet,
+                row,
+                column,
+                Direction.DOWN,
+                draft.look().result(Quantity.TEXT));
+    }
+
+    private static int checks(Draft draft, XSSFSheet sheet, int top) {
+        Page.heading(draft, sheet, top, COLUMNS, "Tick when done");
+        int row = top + 1;
+        for (String check : CHECKS) {
+            draft.text(sheet, row, 0, check, draft.look().label());
+            sheet.addMergedRegion(new CellRangeAddress(row, row, 0, 3));
+            Draft.cell(sheet, row, 4).setCellStyle(draft.look().blankBox());
+            sheet.getRow(row).setHeightInPoints(20);
+            row++;
+        }
+        return row;
+    }
+}

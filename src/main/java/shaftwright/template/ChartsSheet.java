@@ -1,0 +1,279 @@
+package shaftwright.template;
+
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xddf.usermodel.PresetColor;
+import org.apache.poi.xddf.usermodel.PresetLineDash;
+import org.apache.poi.xddf.usermodel.XDDFColor;
+import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
+import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
+import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
+import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
+import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.AxisTickLabelPosition;
+import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.LegendPosition;
+import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
+import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
+import org.apache.poi.xddf.usermodel.chart.XDDFChartLegend;
+import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
+import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
+import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
+import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTValAx;
+import org.openxmlformats.schemas.drawingml.x2006.chart.STDispBlanksAs;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.build.Side;
+import shaftwright.contract.Grid;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.template.Run.Direction;
+import shaftwright.units.LengthUnit;
+
+/**
+ * One side's charts: over travel with all scenarios overlaid and limits drawn heavy, the band of
+ * lengths with the chosen shaft inside, and bars of every scenario's least slack.
+ */
+final class ChartsSheet {
+    /** Most scenarios that a chart can keep apart without colour. */
+    private static final int MOST_LINES = 8;
+
+    private static final int CHART_ROWS = 20;
+    private static final int CHART_COLUMNS = 6;
+
+    private ChartsSheet() {}
+
+    static String name(Side side) {
+        return "Charts " + side.word();
+    }
+
+    static void lay(Draft draft, Side side) {
+        XSSFSheet sheet = draft.sheet(name(side));
+        for (int column = 0; column <= 2 * CHART_COLUMNS; column++) {
+            sheet.setColumnWidth(column, (column == CHART_COLUMNS ? 2 : 12) * 256);
+        }
+        draft.text(sheet, 0, 0, "Charts, " + side.word() + " side", draft.look().title());
+        String unit = draft.unit().symbol();
+        Canvas canvas = new Canvas(draft, side, sheet);
+        canvas.chart(0, "Slack before bottoming, " + unit, "table_slack_in", "limit_slack");
+        canvas.chart(1, "Slack before pull-out, " + unit, "table_slack_out", "limit_slack");
+        canvas.chart(2, "Inner joint angle, °", "table_angle_in", "limit_angle_in");
+        canvas.chart(3, "Outer joint angle, °", "table_angle_out", "limit_angle_out");
+        canvas.chart(4, "Centre distance, " + unit, "table_distance", "");
+        canvas.band(5, "Card's shaft, E, and its limits, " + unit);
+        canvas.bars(6, "Least slack of each scenario, " + unit);
+        Page.printOnOnePage(sheet);
+    }
+
+    private record Canvas(Draft draft, Side side, XSSFSheet sheet) {
+        void chart(int number, String title, String table, String limit) {
+            XSSFChart chart = titled(anchor(number, 1), title);
+            XDDFScatterChartData data = overTravel(chart, title);
+            int lines = Math.min(MOST_LINES, draft.scenarios());
+            for (int scenario = 0; scenario < lines; scenario++) {
+                scenario(data, table, scenario);
+            }
+            if (!limit.isEmpty()) {
+                drawn(data, "limit_travel", limit, LIMIT);
+            }
+            chart.plot(data);
+            finish(chart);
+        }
+
+        /** The chosen shaft between what bottoms and what pulls out. */
+        void band(int number, String title) {
+            XSSFChart chart = titled(anchor(number, 1), title);
+            XDDFScatterChartData data = overTravel(chart, title);
+            drawn(data, "band_travel", "band_longest", LINES.get(0));
+            drawn(data, "band_travel", "band_chosen", LIMIT);
+            drawn(data, "band_travel", "band_shortest", LINES.get(1));
+            chart.plot(data);
+            finish(chart);
+        }
+
+        /** Both slacks of every scenario, side by side. */
+        void bars(int number, String title) {
+            Run in = draft.places().run("result_slack_in", side);
+            Run out = draft.places().run("result_slack_out", side);
+            String[] letters = new String[draft.scenarios()];
+            for (int scenario = 0; scenario < letters.length; scenario++) {
+                letters[scenario] = ScenarioOutcome.letter(scenario);
+            }
+            new BarChart(
+                            sheet,
+                            anchor(number, 2),
+                            title,
+                            draft.unit(),
+                            draft.places().run("work_letter", Side.LEFT).area(),
+                            letters)
+                    .draw(
+                            in.area(),
+                            new CellReference(in.sheet(), in.row(), 0, true, true),
+                            out.area(),
+                            new CellReference(out.sheet(), out.row(), 0, true, true));
+        }
+
+        private XSSFClientAnchor anchor(int number, int wide) {
+            int column = number % 2 * (CHART_COLUMNS + 1);
+            int row = 2 + number / 2 * (CHART_ROWS + 1);
+            return sheet.createDrawingPatriarch()
+                    .createAnchor(
+                            0,
+                            0,
+                            0,
+                            0,
+                            column,
+                            row,
+                            column + wide * CHART_COLUMNS + wide - 1,
+                            row + CHART_ROWS);
+        }
+
+        private XSSFChart titled(XSSFClientAnchor anchor, String title) {
+            XSSFChart chart = sheet.createDrawingPatriarch().createChart(anchor);
+            chart.setTitleText(title);
+            chart.setTitleOverlay(false);
+            return chart;
+        }
+
+        private XDDFScatterChartData overTravel(XSSFChart chart, String title) {
+            XDDFValueAxis travel =
+                    axis(
+                            chart,
+                            AxisPosition.BOTTOM,
+                            "Travel, " + draft.unit().symbol() + " (droop − … bump +)");
+            XDDFValueAxis value = axis(chart, AxisPosition.LEFT, title);
+            travel.crossAxis(value);
+            value.crossAxis(travel);
+            XDDFScatterChartData data =
+                    (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, travel, value);
+            data.setStyle(ScatterStyle.LINE);
+            return data;
+        }
+
+        private void scenario(XDDFScatterChartData data, String table, int scenario) {
+            Run x = draft.places().run("table_travel", side);
+            Run y = draft.places().run(table, side);
+            XDDFScatterChartData.Series series =
+                    series(data, column(x, scenario), column(y, scenario));
+            Run titles = draft.places().run("work_letter", Side.LEFT);
+            SeriesTitle.set(series, sheet.getWorkbook(), reference(titles.place(scenario)));
+            style(series, LINES.get(scenario));
+        }
+
+        /** A line of its own cells, named by the cell above them. */
+        private void drawn(XDDFScatterChartData data, String travel, String name, Stroke stroke) {
+            Run x = draft.places().run(travel, side);
+            Run y = draft.places().run(name, side);
+            XDDFScatterChartData.Series series = series(data, x.area(), y.area());
+            SeriesTitle.set(
+                    series,
+                    sheet.getWorkbook(),
+                    new CellReference(y.sheet(), y.row() - 1, y.column(), true, true));
+            style(series, stroke);
+        }
+
+        private static XDDFScatterChartData.Series series(
+                XDDFScatterChartData data, Area x, Area y) {
+            return (XDDFScatterChartData.Series) data.addSeries(source(x), source(y));
+        }
+
+        /** Evaluating every formula for the cached points would take longer than all the rest. */
+        private static XDDFNumericalDataSource<Double> source(Area area) {
+            Double[] none = new Double[area.size()];
+            CellRangeAddress range =
+                    new CellRangeAddress(
+                            area.firstRow(), area.lastRow(), area.firstColumn(), area.lastColumn());
+            return XDDFDataSourcesFactory.fromArray(none, range.formatAsString(area.sheet(), true));
+        }
+
+        private static CellReference reference(CellPlace place) {
+            return new CellReference(place.sheet(), place.row(), place.column(), true, true);
+        }
+
+        private Area column(Run block, int scenario) {
+            if (block.direction() != Direction.BLOCK) {
+                throw new IllegalStateException(block.name() + " is no block");
+            }
+            int column = block.column() + scenario;
+            return new Area(
+                    block.sheet(),
+                    block.row(),
+                    column,
+                    block.row() + Grid.TABLE.rows() - 1,
+                    column);
+        }
+
+        private XDDFValueAxis axis(XSSFChart chart, AxisPosition position, String title) {
+            XDDFValueAxis axis = chart.createValueAxis(position);
+            axis.setTitle(title);
+            axis.setCrosses(AxisCrosses.MIN);
+            axis.setTickLabelPosition(AxisTickLabelPosition.LOW);
+            axis.getOrAddShapeProperties()
+                    .setLineProperties(line(new Stroke("black", PresetLineDash.SOLID, 1)));
+            axis.getOrAddMajorGridProperties()
+                    .setLineProperties(line(new Stroke("grey", PresetLineDash.DOT, 0.5)));
+            return axis;
+        }
+
+        private void finish(XSSFChart chart) {
+            XDDFChartLegend legend = chart.getOrAddLegend();
+            legend.setPosition(LegendPosition.RIGHT);
+            legend.setOverlay(false);
+            chart.getCTChart().addNewDispBlanksAs().setVal(STDispBlanksAs.GAP);
+            if (chart.getCTChartSpace().isSetRoundedCorners()) {
+                chart.getCTChartSpace().unsetRoundedCorners();
+            }
+            chart.getCTChartSpace().addNewRoundedCorners().setVal(false);
+            for (CTValAx axis : chart.getCTChart().getPlotArea().getValAxArray()) {
+                if (!axis.isSetNumFmt()) {
+                    axis.addNewNumFmt();
+                }
+                axis.getNumFmt().setFormatCode(draft.unit() == LengthUnit.INCH ? "0.0#" : "0");
+                axis.getNumFmt().setSourceLinked(false);
+            }
+        }
+    }
+
+    /** How a line is drawn: told apart by dash and weight, not by colour. */
+    private record Stroke(String colour, PresetLineDash dash, double points) {}
+
+    private static final List<Stroke> LINES =
+            List.of(
+                    new Stroke("black", PresetLineDash.SOLID, 1.5),
+                    new Stroke("black", PresetLineDash.DASH, 1.5),
+                    new Stroke("black", PresetLineDash.DOT, 1.75),
+                    new Stroke("black", PresetLineDash.DASH_DOT, 1.5),
+                    new Stroke("mid", PresetLineDash.LARGE_DASH, 1.5),
+                    new Stroke("mid", PresetLineDash.LARGE_DASH_DOT, 1.5),
+                    new Stroke("mid", PresetLineDash.LARGE_DASH_DOT_DOT, 1.5),
+                    new Stroke("grey", PresetLineDash.SOLID, 3));
+
+    private static final Stroke LIMIT = new Stroke("black", PresetLineDash.SOLID, 4);
+
+    private static XDDFLineProperties line(Stroke stroke) {
+        PresetColor colour =
+                switch (stroke.colour()) {
+                    case "mid" -> PresetColor.DIM_GRAY;
+                    case "grey" -> PresetColor.SILVER;
+                    default -> PresetColor.BLACK;
+                };
+        XDDFLineProperties line =
+                new XDDFLineProperties(new XDDFSolidFillProperties(XDDFColor.from(colour)));
+        line.setWidth(stroke.points());
+        line.setPresetDash(new XDDFPresetLineDash(stroke.dash()));
+        return line;
+    }
+
+    private static void style(XDDFScatterChartData.Series series, Stroke stroke) {
+        series.setSmooth(false);
+        series.setMarkerStyle(MarkerStyle.NONE);
+        XDDFShapeProperties shape = new XDDFShapeProperties();
+        shape.setLineProperties(line(stroke));
+        series.setShapeProperties(shape);
+    }
+}

@@ -1,0 +1,106 @@
+package shaftwright.template;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import shaftwright.comparison.Column;
+import shaftwright.comparison.ComparedBook;
+import shaftwright.comparison.Comparison;
+import shaftwright.comparison.PartBook;
+import shaftwright.units.LengthUnit;
+import shaftwright.xlsx.XmlText;
+
+/**
+ * Writes a comparison: pages that lay scenarios side by side, and behind them every sizing workbook
+ * whole, but no computed value yet.
+ */
+public final class ComparisonTemplate {
+    private static final int LONGEST_LABEL = 40;
+
+    private ComparisonTemplate() {}
+
+    /**
+     * Writes a comparison that a fill then completes.
+     *
+     * @param file to be written
+     * @param unit of the pages that compare
+     * @param books with at least one scenario each, in the order of the columns
+     * @throws IOException if the file can't be written
+     */
+    public static void write(Path file, LengthUnit unit, List<ComparedBook> books)
+            throws IOException {
+        try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+            Map<LengthUnit, Look> looks = new EnumMap<>(LengthUnit.class);
+            for (LengthUnit each : LengthUnit.values()) {
+                looks.put(each, new Look(workbook, each));
+            }
+            XSSFSheet front = workbook.createSheet(SideBySideSheet.NAME);
+            XSSFSheet inputs = workbook.createSheet(AllInputsSheet.NAME);
+            XSSFSheet charts = workbook.createSheet(ComparisonCharts.NAME);
+            List<Draft> drafts = new ArrayList<>();
+            List<Column> columns = new ArrayList<>();
+            for (ComparedBook book : books) {
+                int number = drafts.size() + 1;
+                drafts.add(layOut(book, number, looks.get(book.unit())));
+                for (int scenario : book.used()) {
+                    columns.add(new Column(number, scenario));
+                }
+            }
+            if (columns.isEmpty() || columns.size() > Comparison.MOST_COLUMNS) {
+                throw new IllegalArgumentException("not so many columns: " + columns.size());
+            }
+            ComparisonDraft draft =
+                    new ComparisonDraft(looks.get(unit), unit, books, drafts, columns);
+            AllInputsSheet.lay(draft, inputs);
+            SideBySideSheet.lay(draft, front);
+            ComparisonCharts.lay(draft, charts);
+            workbook.setForceFormulaRecalculation(true);
+            workbook.setActiveSheet(0);
+            ShapeNumbers.set(workbook);
+            IgnoredErrors.set(workbook);
+            SteadyFile.write(workbook, file);
+        }
+    }
+
+    private static Draft layOut(ComparedBook book, int number, Look look) {
+        BookMark mark =
+                new BookMark(PartBook.prefix(number), PartBook.sheetPrefix(number), Map.of());
+        Draft draft = new Draft(look, mark, book.unit(), book.scenarios(), book.typed());
+        StartSheet.layAmongOthers(draft);
+        Template.sizing(draft);
+        draft.finish();
+        for (XSSFSheet sheet : draft.sheets()) {
+            XSSFCell title = sheet.getRow(0).getCell(0);
+            title.setCellValue(
+                    XmlText.stored(
+                            "Book "
+                                    + number
+                                    + " ("
+                                    + shortened(book.label())
+                                    + "): "
+                                    + title.getStringCellValue()));
+        }
+        for (XSSFSheet sheet : draft.sheets()) {
+            String name = sheet.getSheetName();
+            if (name.startsWith(mark.sheets() + "Working")
+                    || name.startsWith(mark.sheets() + "Drawing")
+                    || name.startsWith(mark.sheets() + "Card")) {
+                XSSFWorkbook workbook = draft.workbook();
+                workbook.setSheetHidden(workbook.getSheetIndex(sheet), true);
+            }
+        }
+        return draft;
+    }
+
+    private static String shortened(String label) {
+        return label.length() <= LONGEST_LABEL
+                ? label
+                : label.substring(0, LONGEST_LABEL - 1) + "…";
+    }
+}

@@ -1,0 +1,328 @@
+package shaftwright.template;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCellFormula;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellFormulaType;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.Input;
+import shaftwright.live.LiveLine;
+import shaftwright.live.Quantity;
+import shaftwright.template.Run.Direction;
+import shaftwright.units.LengthUnit;
+import shaftwright.xlsx.XmlText;
+
+/** A workbook being laid out: places first, then, when all are known, names and formulas. */
+final class Draft {
+    private record Pending(LiveLine line, Side side, Run run) {}
+
+    private static final List<CellValue> NONE = List.of();
+
+    private final XSSFWorkbook workbook;
+    private final BookMark mark;
+    private final Places places = new Places();
+    private final List<Pending> pending = new ArrayList<>();
+    private final LengthUnit unit;
+    private final int scenarios;
+    private final Map<String, List<CellValue>> typed;
+    private final Look look;
+    private final Set<String> defined = new HashSet<>();
+    private final List<XSSFSheet> sheets = new ArrayList<>();
+    private int sharedFormulas;
+
+    /** The last one, since most cells of a line have the same formula. */
+    private FormulaExpansion expansion;
+
+    /**
+     * @param look of a workbook, into which everything is laid
+     * @param mark what its names and sheets are told by
+     * @param typed what the typed cells hold, by defined name, one entry a cell; names that are
+     *     missing hold their declared start
+     */
+    Draft(
+            Look look,
+            BookMark mark,
+            LengthUnit unit,
+            int scenarios,
+            Map<String, List<CellValue>> typed) {
+        this.look = look;
+        this.mark = mark;
+        this.unit = unit;
+        this.scenarios = scenarios;
+        this.typed = typed;
+        workbook = look.workbook();
+    }
+
+    XSSFWorkbook workbook() {
+        return workbook;
+    }
+
+    Places places() {
+        return places;
+    }
+
+    Look look() {
+        return look;
+    }
+
+    LengthUnit unit() {
+        return unit;
+    }
+
+    int scenarios() {
+        return scenarios;
+    }
+
+    XSSFSheet sheet(String name) {
+        XSSFSheet sheet = workbook.createSheet(mark.sheet(name));
+        sheets.add(sheet);
+        return sheet;
+    }
+
+    /** Those laid out so far. */
+    List<XSSFSheet> sheets() {
+        return sheets;
+    }
+
+    /** A formula with places, as a cell of a sheet outside reads one scenario of this workbook. */
+    String seenFrom(CellPlace cell, String formula, int scenario) {
+        Run own =
+                new Run(
+                        "",
+                        Grid.BOOK,
+                        Direction.DOWN,
+                        cell.sheet(),
+                        cell.row(),
+                        cell.column(),
+                        1,
+                        scenarios);
+        Index index = new Index(Side.LEFT, scenario, 0);
+        return mark.on(
+                new FormulaExpansion(places, formula, index.side(), own).at(index).text(), defined);
+    }
+
+    /** Rows of a table: as many as a new workbook has, more when more are typed. */
+    int rows(Grid grid) {
+        int rows = grid.rows();
+        for (Input input : Contract.inputs(grid)) {
+            for (Side side : Side.values()) {
+                rows = Math.max(rows, typed.getOrDefault(input.definedName(side), NONE).size());
+            }
+        }
+        return rows;
+    }
+
+    /** Cells of one name of this grid. */
+    private int cells(Grid grid) {
+        return grid.perScenario() ? grid.cells(scenarios) : rows(grid);
+    }
+
+    /** The cell at a place, made when it is not there. */
+    static XSSFCell cell(XSSFSheet sheet, int row, int column) {
+        XSSFRow line = sheet.getRow(row) == null ? sheet.createRow(row) : sheet.getRow(row);
+        XSSFCell cell = line.getCell(column);
+        return cell == null ? line.createCell(column) : cell;
+    }
+
+    void text(XSSFSheet sheet, int row, int column, String text, CellStyle style) {
+        XSSFCell cell = cell(sheet, row, column);
+        cell.setCellValue(text);
+        cell.setCellStyle(style);
+    }
+
+    /** Lays a name over constant cells. */
+    void constants(String name, XSSFSheet sheet, int row, int column, int rows, int columns) {
+        name(
+                name,
+                new Area(sheet.getSheetName(), row, column, row + rows - 1, column + columns - 1));
+    }
+
+    /** Lays out an input's typed cells. */
+    void input(Input input, Side side, XSSFSheet sheet, int row, int column, Direction direction) {
+        Run run =
+                new Run(
+                        input.definedName(side),
+                        input.grid(),
+                        direction,
+                        sheet.getSheetName(),
+                        row,
+                        column,
+                        cells(input.grid()),
+                        scenarios);
+        places.put(run);
+        List<CellValue> values = typed.getOrDefault(run.name(), NONE);
+        String start = unit == LengthUnit.INCH ? input.initialInch() : input.initialMillimetre();
+        for (int offset = 0; offset < run.cells(); offset++) {
+            CellPlace place = run.place(offset);
+            XSSFCell cell = cell(sheet, place.row(), place.column());
+            cell.setCellStyle(look.input(input.kind()));
+            boolean given = typed.containsKey(run.name());
+            type(
+                    cell,
+                    offset < values.size()
+                            ? values.get(offset)
+                            : given ? CellValue.BLANK : input.typed(start));
+        }
+        Validations.on(sheet, run.area(), input, unit, mark);
+    }
+
+    /** Types a value as a builder would: numbers as numbers where the kind is one. */
+    private static void type(XSSFCell cell, CellValue value) {
+        if (value instanceof CellValue.Numeric number) {
+            cell.setCellValue(number.value());
+        } else if (value instanceof CellValue.Text text) {
+            cell.setCellValue(XmlText.stored(text.value()));
+        }
+    }
+
+    /**
+     * Lays out a live line's cells, styled; the formulas follow when all places are known. An
+     * engine line's cells stay empty until a fill.
+     */
+    void live(
+            LiveLine line,
+            Side side,
+            XSSFSheet sheet,
+            int row,
+            int column,
+            Direction direction,
+            CellStyle style) {
+        Run run =
+                new Run(
+                        line.definedName(side),
+                        line.grid(),
+                        direction,
+                        sheet.getSheetName(),
+                        row,
+                        column,
+                        cells(line.grid()),
+                        line.grid().blockColumns(scenarios));
+        places.put(run);
+        for (int offset = 0; offset < run.cells(); offset++) {
+            CellPlace place = run.place(offset);
+            cell(sheet, place.row(), place.column()).setCellStyle(style);
+        }
+        if (!line.isEngine()) {
+            pending.add(new Pending(line, side, run));
+        }
+    }
+
+    /** Writes all names and formulas. */
+    void finish() {
+        for (Run run : places.all()) {
+            name(run.name(), run.area());
+        }
+        for (Pending cells : pending) {
+            formulas(cells);
+        }
+    }
+
+    private void name(String name, Area area) {
+        defined.add(name);
+        define(workbook, mark.names() + name, area);
+    }
+
+    /** Lays a defined name over cells. */
+    static void define(XSSFWorkbook workbook, String name, Area area) {
+        XSSFName defined = workbook.createName();
+        defined.setNameName(name);
+        CellReference first =
+                new CellReference(area.sheet(), area.firstRow(), area.firstColumn(), true, true);
+        CellReference last =
+                new CellReference(area.sheet(), area.lastRow(), area.lastColumn(), true, true);
+        defined.setRefersToFormula(
+                area.size() == 1
+                        ? first.formatAsString()
+                        : new AreaReference(first, last, workbook.getSpreadsheetVersion())
+                                .formatAsString());
+    }
+
+    /** Cells of a run whose formulas have one shape share it. */
+    private void formulas(Pending cells) {
+        int start = 0;
+        int count = cells.run().cells();
+        FormulaExpansion.Text first = null;
+        for (int offset = 0; offset <= count; offset++) {
+            FormulaExpansion.Text next = offset < count ? expand(cells, offset) : null;
+            boolean same =
+                    first != null
+                            && next != null
+                            && first.mayBeShared()
+                            && first.shape().equals(next.shape())
+                            && inOneRun(cells.run(), start, offset);
+            if (!same) {
+                if (first != null) {
+                    write(cells, start, offset - 1, first);
+                }
+                first = next;
+                start = offset;
+            }
+        }
+    }
+
+    private FormulaExpansion.Text expand(Pending cells, int offset) {
+        Index index = Index.at(cells.line().grid(), cells.side(), offset, scenarios);
+        String formula = cells.line().formula().at(index);
+        if (expansion == null || !expansion.isOf(formula, cells.run())) {
+            expansion = new FormulaExpansion(places, formula, cells.side(), cells.run());
+        }
+        return expansion.at(index);
+    }
+
+    /** A shared formula covers one column or one row. */
+    private static boolean inOneRun(Run run, int first, int last) {
+        return run.direction() != Direction.BLOCK
+                || run.place(first).row() == run.place(last).row();
+    }
+
+    private void write(Pending cells, int first, int last, FormulaExpansion.Text formula) {
+        boolean constant = cells.line().quantity() == Quantity.ORDINAL;
+        XSSFSheet sheet = workbook.getSheet(cells.run().sheet());
+        int shared = last > first && !constant ? sharedFormulas++ : -1;
+        for (int offset = first; offset <= last; offset++) {
+            CellPlace place = cells.run().place(offset);
+            XSSFCell cell = cell(sheet, place.row(), place.column());
+            if (constant) {
+                constant(cell, expand(cells, offset).text());
+                continue;
+            }
+            CTCellFormula f = cell.getCTCell().addNewF();
+            if (shared >= 0) {
+                f.setT(STCellFormulaType.SHARED);
+                f.setSi(shared);
+            }
+            if (offset == first) {
+                f.setStringValue(mark.on(formula.text(), defined));
+                if (shared >= 0) {
+                    CellPlace end = cells.run().place(last);
+                    f.setRef(place.address() + ":" + end.address());
+                }
+            }
+        }
+    }
+
+    private static void constant(XSSFCell cell, String text) {
+        if (Character.isDigit(text.charAt(0))) {
+            cell.setCellValue(Double.parseDouble(text));
+        } else {
+            cell.setCellValue(text);
+        }
+    }
+}

@@ -1,0 +1,331 @@
+package shaftwright.template;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import shaftwright.contract.InputKind;
+import shaftwright.live.LiveLine;
+import shaftwright.live.Quantity;
+import shaftwright.units.LengthUnit;
+
+/**
+ * Cell styles. Typed cells have a solid box and a pale fill, results a dotted line below, figures
+ * of an engine block a double one, working cells grey digits: four looks that a black-and-white
+ * printer keeps apart.
+ */
+final class Look {
+    private static final XSSFColor STRAW = opaque(0xFF, 0xF4, 0xCC);
+    private static final XSSFColor BAND = opaque(0xE4, 0xE8, 0xEC);
+    private static final XSSFColor INK = opaque(0x22, 0x2B, 0x35);
+    private static final XSSFColor GREY = opaque(0x66, 0x66, 0x66);
+
+    private final XSSFWorkbook workbook;
+    private final LengthUnit unit;
+    private final Map<String, XSSFCellStyle> styles = new HashMap<>();
+
+    Look(XSSFWorkbook workbook, LengthUnit unit) {
+        this.workbook = workbook;
+        this.unit = unit;
+        XSSFFont plain = workbook.getFontAt(0);
+        plain.setFontName("Liberation Sans");
+        plain.setFontHeightInPoints((short) 10);
+        // Both refer to a theme, and the workbook has none.
+        plain.getCTFont().setColorArray(null);
+        plain.getCTFont().setSchemeArray(null);
+    }
+
+    /** Whose styles these are. */
+    XSSFWorkbook workbook() {
+        return workbook;
+    }
+
+    /** A typed cell. */
+    XSSFCellStyle input(InputKind kind) {
+        return style(
+                "input " + kind,
+                style -> {
+                    fill(style, STRAW);
+                    box(style, BorderStyle.THIN);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                    style.setAlignment(
+                            kind.numeric() ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
+                    style.setWrapText(!kind.numeric());
+                    style.setIndention((short) 1);
+                    style.setDataFormat(format(inputFormat(kind)));
+                });
+    }
+
+    private static String inputFormat(InputKind kind) {
+        return switch (kind) {
+            case ANGLE -> "0.0##";
+            case NUMBER -> "0.0##";
+            case TORQUE, LOAD, STRESS, SPEED, DENSITY -> "General";
+            case COUNT -> "0";
+            case MONEY -> "#,##0.00";
+            default -> "@";
+        };
+    }
+
+    /** A result that a builder reads. */
+    XSSFCellStyle result(Quantity quantity) {
+        return shown("result ", quantity, BorderStyle.DOTTED);
+    }
+
+    /** Words that follow a number in the cell before. */
+    XSSFCellStyle said() {
+        return style(
+                "said",
+                style -> {
+                    style.cloneStyleFrom(result(Quantity.TEXT));
+                    style.setIndention((short) 1);
+                });
+    }
+
+    /** A figure that a fill writes and that does not follow changes by itself. */
+    XSSFCellStyle engine(Quantity quantity) {
+        return shown("engine ", quantity, BorderStyle.DOUBLE);
+    }
+
+    /** A live line's cells: a result, or figures that a fill writes. */
+    XSSFCellStyle of(LiveLine line) {
+        return line.isEngine() ? engine(line.quantity()) : result(line.quantity());
+    }
+
+    private XSSFCellStyle shown(String name, Quantity quantity, BorderStyle below) {
+        return style(
+                name + quantity,
+                style -> {
+                    style.setBorderBottom(below);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                    // Money may be words: what is lacking.
+                    style.setWrapText(quantity == Quantity.TEXT || quantity == Quantity.MONEY);
+                    style.setAlignment(
+                            quantity == Quantity.TEXT
+                                    ? HorizontalAlignment.LEFT
+                                    : HorizontalAlignment.RIGHT);
+                    style.setDataFormat(format(resultFormat(quantity)));
+                });
+    }
+
+    /** A verdict: wrapped, boxed, at the top of its cell. */
+    XSSFCellStyle verdict() {
+        return style(
+                "verdict",
+                style -> {
+                    style.setWrapText(true);
+                    style.setVerticalAlignment(VerticalAlignment.TOP);
+                    box(style, BorderStyle.MEDIUM);
+                });
+    }
+
+    /** A figure on a working sheet. */
+    XSSFCellStyle working(Quantity quantity) {
+        return style(
+                "working " + quantity,
+                style -> {
+                    style.setFont(font(GREY, false, 9));
+                    style.setDataFormat(
+                            format(
+                                    switch (quantity) {
+                                        case MILLIMETRE, SHOWN_LENGTH -> "0.0000";
+                                        case RADIAN -> "0.000000";
+                                        case WHOLE, ORDINAL -> "0";
+                                        default -> "General";
+                                    }));
+                });
+    }
+
+    private String resultFormat(Quantity quantity) {
+        return switch (quantity) {
+            case SHOWN_LENGTH -> unit == LengthUnit.INCH ? "0.000" : "0.0";
+            case MILLIMETRE -> "0.0";
+            case DEGREE -> "0.0";
+            case MONEY -> "#,##0.00";
+            case NUMBER -> "0.0";
+            case FACTOR -> "0.00";
+            case WHOLE, ORDINAL, TORQUE -> "0";
+            default -> "General";
+        };
+    }
+
+    XSSFCellStyle title() {
+        return style("title", style -> style.setFont(font(INK, true, 16)));
+    }
+
+    XSSFCellStyle heading() {
+        return style(
+                "heading",
+                style -> {
+                    style.setFont(font(INK, true, 11));
+                    fill(style, BAND);
+                    style.setBorderBottom(BorderStyle.MEDIUM);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                });
+    }
+
+    /** A scenario's letter in a heading, over figures that stand on the right of their cells. */
+    XSSFCellStyle letter() {
+        return style(
+                "letter",
+                style -> {
+                    style.cloneStyleFrom(heading());
+                    style.setAlignment(HorizontalAlignment.RIGHT);
+                });
+    }
+
+    XSSFCellStyle columnHead() {
+        return style(
+                "column head",
+                style -> {
+                    style.setFont(font(INK, true, 10));
+                    style.setWrapText(true);
+                    style.setAlignment(HorizontalAlignment.CENTER);
+                    style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+                    style.setBorderBottom(BorderStyle.THIN);
+                });
+    }
+
+    XSSFCellStyle label() {
+        return style(
+                "label",
+                style -> {
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                    style.setWrapText(true);
+                });
+    }
+
+    XSSFCellStyle bold() {
+        return style("bold", style -> style.setFont(font(INK, true, 10)));
+    }
+
+    XSSFCellStyle boldLabel() {
+        return style(
+                "bold label",
+                style -> {
+                    style.setFont(font(INK, true, 10));
+                    style.setVerticalAlignment(VerticalAlignment.TOP);
+                });
+    }
+
+    XSSFCellStyle note() {
+        return style(
+                "note",
+                style -> {
+                    style.setFont(font(GREY, false, 9));
+                    style.setWrapText(true);
+                    style.setAlignment(HorizontalAlignment.LEFT);
+                    style.setIndention((short) 1);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                });
+    }
+
+    /** A sentence over several cells. */
+    XSSFCellStyle prose() {
+        return style(
+                "prose",
+                style -> {
+                    style.setWrapText(true);
+                    style.setVerticalAlignment(VerticalAlignment.TOP);
+                });
+    }
+
+    /** A short mark, number or letter in the middle of its column. */
+    XSSFCellStyle centred() {
+        return style(
+                "centred",
+                style -> {
+                    style.setAlignment(HorizontalAlignment.CENTER);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                });
+    }
+
+    /** A text or a number of whatever kind, on one line of a list; long ones come smaller. */
+    XSSFCellStyle listed() {
+        return style(
+                "listed",
+                style -> {
+                    style.setAlignment(HorizontalAlignment.RIGHT);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                    style.setShrinkToFit(true);
+                });
+    }
+
+    /** A length along an edge of a drawing, at the line that it stands for. */
+    XSSFCellStyle tick(HorizontalAlignment toward) {
+        return style(
+                "tick " + toward,
+                style -> {
+                    style.setFont(font(INK, false, 8));
+                    style.setAlignment(toward);
+                    style.setVerticalAlignment(
+                            toward == HorizontalAlignment.CENTER
+                                    ? VerticalAlignment.BOTTOM
+                                    : VerticalAlignment.TOP);
+                    switch (toward) {
+                        case LEFT -> style.setBorderLeft(BorderStyle.THIN);
+                        case RIGHT -> style.setBorderRight(BorderStyle.THIN);
+                        default -> style.setBorderBottom(BorderStyle.THIN);
+                    }
+                    style.setDataFormat(format("General"));
+                });
+    }
+
+    /** A box to tick or to write into on paper. */
+    XSSFCellStyle blankBox() {
+        return style("blank box", style -> box(style, BorderStyle.THIN));
+    }
+
+    private interface Shape {
+        void on(XSSFCellStyle style);
+    }
+
+    private XSSFCellStyle style(String name, Shape shape) {
+        XSSFCellStyle style = styles.get(name);
+        if (style == null) {
+            style = workbook.createCellStyle();
+            shape.on(style);
+            styles.put(name, style);
+        }
+        return style;
+    }
+
+    private short format(String text) {
+        return workbook.createDataFormat().getFormat(text);
+    }
+
+    /** Each call appends an element to the font, and their order is fixed: name last. */
+    private XSSFFont font(XSSFColor colour, boolean bold, int points) {
+        XSSFFont font = workbook.createFont();
+        font.getCTFont().setNameArray(null);
+        font.getCTFont().setSzArray(null);
+        font.setBold(bold);
+        font.setFontHeightInPoints((short) points);
+        font.setColor(colour);
+        font.setFontName("Liberation Sans");
+        return font;
+    }
+
+    /** Files name colours by four bytes, opacity first. */
+    private static XSSFColor opaque(int red, int green, int blue) {
+        return new XSSFColor(new byte[] {(byte) 0xFF, (byte) red, (byte) green, (byte) blue}, null);
+    }
+
+    private static void fill(XSSFCellStyle style, XSSFColor colour) {
+        style.setFillForegroundColor(colour);
+        style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    }
+
+    private static void box(XSSFCellStyle style, BorderStyle border) {
+        style.setBorderTop(border);
+        style.setBorderBottom(border);
+        style.setBorderLeft(border);
+        style.setBorderRight(border);
+    }
+}

@@ -1,0 +1,156 @@
+package shaftwright.template;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Input;
+import shaftwright.contract.MountLoad;
+import shaftwright.live.LiveLine;
+import shaftwright.live.LiveLines;
+import shaftwright.live.Section;
+import shaftwright.template.Run.Direction;
+
+/** Vehicle sizes and tape readings of both sides, with what the readings say of each other. */
+final class MeasureSheet {
+    static final String NAME = "Measure";
+
+    private static final List<String> SINGLE =
+            List.of(
+                    "right_side",
+                    "tape_graduation",
+                    "height_graduation",
+                    "shop_increment",
+                    "inner_tilt",
+                    "inner_sweep",
+                    "hub_face_offset",
+                    "clearance_ride",
+                    "clearance_tyre_diameter",
+                    "width_limit",
+                    "fit_degree",
+                    "curve_allowance_quadratic",
+                    "curve_allowance_cubic");
+
+    private static final List<String> KINGPIN =
+            List.of("kingpin_inclination", "kingpin_caster", "kingpin_inward", "kingpin_ahead");
+
+    private MeasureSheet() {}
+
+    static void lay(Draft draft) {
+        XSSFSheet sheet = draft.sheet(NAME);
+        Page.widths(sheet, 34, 13, 13, 13, 13, 13, 11, 11, 12, 34);
+        draft.text(sheet, 0, 0, "Measure", draft.look().title());
+        draft.text(
+                sheet,
+                1,
+                0,
+                "Heights are taken at the centre of the outer datum face, from one level floor, for both"
+                        + " ends. Distances run from inner to outer datum face.",
+                draft.look().note());
+        sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, 9));
+        sheet.getRow(1).setHeightInPoints(18);
+        int row = readings(draft, sheet, Side.LEFT, 3);
+        sheet.setRowBreak(row);
+        row = readings(draft, sheet, Side.RIGHT, row + 1);
+        sheet.setRowBreak(row);
+        row = singles(draft, sheet, row + 1, "Vehicle and tape", SINGLE);
+        sheet.setRowBreak(row);
+        row = singles(draft, sheet, row + 1, "Steered hubs, where driven hubs steer", KINGPIN);
+        singles(
+                draft,
+                sheet,
+                row + 1,
+                "Give of the drive unit's mounts, where they are soft",
+                give());
+        sheet.createFreezePane(1, 0);
+        Page.printByBreaks(sheet, true, 10);
+    }
+
+    private static int readings(Draft draft, XSSFSheet sheet, Side side, int top) {
+        Look look = draft.look();
+        Page.heading(
+                draft,
+                sheet,
+                top,
+                10,
+                side == Side.LEFT
+                        ? "Left side"
+                        : "Right side (used when the right side is set to measured, below)");
+        int row = top + 1;
+        for (Input input : Contract.inputs(Grid.SIDE)) {
+            if (LinkageSheet.has(input)) {
+                continue;
+            }
+            single(draft, sheet, row, input, side);
+            row++;
+        }
+        row = summary(draft, sheet, side, row);
+        draft.text(sheet, row, 0, "Row", look.columnHead());
+        int column = 1;
+        for (Input input : Contract.inputs(Grid.READING)) {
+            draft.text(sheet, row, column, Page.label(input, draft.unit()), look.columnHead());
+            draft.input(input, side, sheet, row + 1, column++, Direction.DOWN);
+        }
+        for (LiveLine line : LiveLines.all().in(Section.MEASURE_NOTES)) {
+            if (line.grid() != Grid.READING) {
+                continue;
+            }
+            draft.text(sheet, row, column, Page.label(line, draft.unit()), look.columnHead());
+            draft.live(
+                    line,
+                    side,
+                    sheet,
+                    row + 1,
+                    column++,
+                    Direction.DOWN,
+                    look.result(line.quantity()));
+        }
+        sheet.getRow(row).setHeightInPoints(42);
+        for (int reading = 0; reading < draft.rows(Grid.READING); reading++) {
+            draft.text(
+                    sheet, row + 1 + reading, 0, side.word() + " " + (reading + 1), look.label());
+            // What the other readings say of a row takes two lines.
+            sheet.getRow(row + 1 + reading).setHeightInPoints(24);
+        }
+        return row + 1 + draft.rows(Grid.READING);
+    }
+
+    /** One sentence on the side's readings, above them. */
+    private static int summary(Draft draft, XSSFSheet sheet, Side side, int row) {
+        LiveLine line = LiveLines.all().line("reading_summary");
+        draft.text(sheet, row, 0, line.label(), draft.look().boldLabel());
+        draft.live(line, side, sheet, row, 1, Direction.DOWN, draft.look().result(line.quantity()));
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 1, 9));
+        sheet.getRow(row).setHeightInPoints(30);
+        return row + 1;
+    }
+
+    private static int singles(
+            Draft draft, XSSFSheet sheet, int top, String title, List<String> names) {
+        Page.heading(draft, sheet, top, 10, title);
+        int row = top + 1;
+        for (String name : names) {
+            single(draft, sheet, row, Contract.input(name), Side.LEFT);
+            row++;
+        }
+        return row;
+    }
+
+    private static List<String> give() {
+        List<String> names = new ArrayList<>();
+        for (MountLoad load : List.of(MountLoad.DRIVE, MountLoad.OVERRUN)) {
+            for (String way : MountLoad.WAYS) {
+                names.add(load.input(way));
+            }
+        }
+        return names;
+    }
+
+    private static void single(Draft draft, XSSFSheet sheet, int row, Input input, Side side) {
+        Page.single(draft, sheet, row, input, side, 9);
+        sheet.getRow(row).setHeightInPoints(26);
+    }
+}

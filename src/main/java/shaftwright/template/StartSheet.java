@@ -1,0 +1,150 @@
+package shaftwright.template;
+
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.InputKind;
+import shaftwright.live.LiveLine;
+import shaftwright.live.LiveLines;
+import shaftwright.live.Quantity;
+import shaftwright.live.Section;
+import shaftwright.study.Cautions;
+import shaftwright.template.Run.Direction;
+
+/** The first sheet: verdicts, order of work, legend, cautions. */
+final class StartSheet {
+    static final String NAME = "Start";
+
+    private static final String[] STEPS = {
+        "Guide, before you measure: what comes first, what is read from where to where, what to"
+                + " tick.",
+        "Measure: type heights and distances as the tape shows them: 25 3/8, 25-3/8\", 645 mm.",
+        "Parts: list your joints, boots and blanks. Bench rows beat a catalogue's plunge.",
+        "Scenarios: one column a variant. The verdict stands on top of each column and here.",
+        "Tables and charts: slack and angles over the travel, scenarios side by side.",
+        "Card left, Card right: choose the scenario to build, print, take them to the lathe.",
+    };
+
+    private StartSheet() {}
+
+    static void lay(Draft draft) {
+        XSSFSheet sheet = draft.sheet(NAME);
+        int row = top(draft, sheet);
+        row = list(draft, sheet, row + 1, 3, "Order of work", STEPS);
+        row = legend(draft, sheet, row + 1);
+        row = list(draft, sheet, row + 1, 3, "Cautions", Cautions.ALL.toArray(new String[0]));
+        version(draft, sheet, row + 1);
+    }
+
+    /** In a file of several, which says the rest once on its own first sheet. */
+    static void layAmongOthers(Draft draft) {
+        XSSFSheet sheet = draft.sheet(NAME);
+        version(draft, sheet, top(draft, sheet) + 1);
+    }
+
+    private static int top(Draft draft, XSSFSheet sheet) {
+        Look look = draft.look();
+        Page.widths(sheet, 30, 78, 14);
+        draft.text(sheet, 0, 0, "Half-shaft sizing", look.title());
+        draft.text(sheet, 1, 0, "Vehicle", look.bold());
+        draft.input(Contract.input("vehicle_name"), Side.LEFT, sheet, 1, 1, Direction.DOWN);
+        draft.text(sheet, 2, 0, "Unit of this workbook", look.bold());
+        draft.input(Contract.input("unit"), Side.LEFT, sheet, 2, 1, Direction.DOWN);
+        packNote(draft, sheet, 3);
+        int row = verdicts(draft, sheet, 4);
+        draft.text(sheet, row, 0, "Readings", look.bold());
+        GuideSheet.note(draft, sheet, row, "guide_note_start", Side.LEFT, 2);
+        sheet.getRow(row).setHeightInPoints(42);
+        return row + 1;
+    }
+
+    /** Empty until a fill finds cells that need the function pack. */
+    private static void packNote(Draft draft, XSSFSheet sheet, int row) {
+        for (int column = 0; column <= 2; column++) {
+            Draft.cell(sheet, row, column).setCellStyle(draft.look().prose());
+        }
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 0, 2));
+        sheet.getRow(row).setHeightInPoints(28);
+        draft.constants(Contract.PACK_NOTE_NAME, sheet, row, 0, 1, 1);
+    }
+
+    private static void version(Draft draft, XSSFSheet sheet, int row) {
+        Look look = draft.look();
+        draft.text(sheet, row, 0, "Workbook contract version", look.note());
+        Draft.cell(sheet, row, 1).setCellValue(Contract.VERSION);
+        Draft.cell(sheet, row, 1).setCellStyle(look.note());
+        draft.constants(Contract.VERSION_NAME, sheet, row, 1, 1, 1);
+        Page.printOnOnePage(sheet);
+    }
+
+    private static int verdicts(Draft draft, XSSFSheet sheet, int top) {
+        Page.heading(draft, sheet, top, 3, "Verdicts");
+        int column = 0;
+        for (LiveLine line : LiveLines.all().in(Section.START)) {
+            draft.live(
+                    line,
+                    Side.LEFT,
+                    sheet,
+                    top + 1,
+                    column++,
+                    Direction.DOWN,
+                    draft.look().result(line.quantity()));
+        }
+        draft.text(sheet, top, 2, "Cost", draft.look().heading());
+        for (int row = top + 1; row <= top + draft.scenarios(); row++) {
+            sheet.getRow(row).setHeightInPoints(44);
+        }
+        Highlights.verdicts(sheet, new CellRangeAddress(top + 1, top + draft.scenarios(), 1, 1));
+        return top + draft.scenarios() + 1;
+    }
+
+    /** Numbered items under a heading. */
+    static int list(
+            Draft draft, XSSFSheet sheet, int top, int columns, String title, String[] items) {
+        Page.heading(draft, sheet, top, columns, title);
+        int row = top + 1;
+        for (String item : items) {
+            draft.text(sheet, row, 0, (row - top) + ".  " + item, draft.look().prose());
+            sheet.addMergedRegion(new CellRangeAddress(row, row, 0, columns - 1));
+            sheet.getRow(row).setHeightInPoints(28);
+            row++;
+        }
+        return row;
+    }
+
+    private static int legend(Draft draft, XSSFSheet sheet, int top) {
+        Look look = draft.look();
+        Page.heading(draft, sheet, top, 3, "Legend");
+        draft.text(sheet, top + 1, 0, "solid box, pale fill", look.input(InputKind.TEXT));
+        draft.text(
+                sheet,
+                top + 1,
+                1,
+                "You type here. Select the cell to see what it means.",
+                look.label());
+        draft.text(sheet, top + 2, 0, "dotted line below", look.result(Quantity.TEXT));
+        draft.text(
+                sheet,
+                top + 2,
+                1,
+                "A result. It follows every change at once, with nothing installed.",
+                look.label());
+        draft.text(sheet, top + 3, 0, "double line below", look.engine(Quantity.TEXT));
+        draft.text(
+                sheet,
+                top + 3,
+                1,
+                "Written by a fill and kept until the next. The line above it says whether it is"
+                        + " current.",
+                look.label());
+        draft.text(sheet, top + 4, 0, "1234.5678", look.working(Quantity.TEXT));
+        draft.text(
+                sheet,
+                top + 4,
+                1,
+                "Working figures in mm and rad on the last sheets. Leave them as they are.",
+                look.label());
+        return top + 5;
+    }
+}

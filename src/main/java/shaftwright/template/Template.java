@@ -1,0 +1,113 @@
+package shaftwright.template;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import shaftwright.book.CellValue;
+import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Input;
+import shaftwright.units.LengthUnit;
+
+/**
+ * Writes a new sizing workbook: every sheet, formula, style and chart, but no computed value yet.
+ */
+public final class Template {
+    private Template() {}
+
+    /**
+     * Writes a workbook that a fill then completes.
+     *
+     * @param file to be written
+     * @param unit of bare numbers and results
+     * @param scenarios scenario columns, 1 to {@link Contract#MOST_SCENARIOS}
+     * @param typed contents of typed cells by defined name, one entry a cell
+     * @throws IOException if the file can't be written
+     */
+    public static void write(
+            Path file, LengthUnit unit, int scenarios, Map<String, List<String>> typed)
+            throws IOException {
+        if (scenarios < 1 || scenarios > Contract.MOST_SCENARIOS) {
+            throw new IllegalArgumentException(
+                    "scenarios must number 1 to "
+                            + Contract.MOST_SCENARIOS
+                            + "; have "
+                            + scenarios);
+        }
+        try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+            layOut(workbook, BookMark.NONE, unit, scenarios, values(typed));
+            SteadyFile.write(workbook, file);
+        }
+    }
+
+    /** Lays a whole workbook out. */
+    static Draft layOut(
+            XSSFWorkbook workbook,
+            BookMark mark,
+            LengthUnit unit,
+            int scenarios,
+            Map<String, List<CellValue>> typed) {
+        Draft draft = new Draft(new Look(workbook, unit), mark, unit, scenarios, typed);
+        StartSheet.lay(draft);
+        sizing(draft);
+        for (Side side : Side.values()) {
+            ChartsSheet.lay(draft, side);
+            int tables = workbook.getSheetIndex(mark.sheet(TablesSheet.name(side)));
+            workbook.setSheetOrder(mark.sheet(ChartsSheet.name(side)), tables + 1);
+        }
+        for (Side side : Side.values()) {
+            int charts = workbook.getSheetIndex(mark.sheet(ChartsSheet.name(Side.RIGHT)));
+            workbook.setSheetOrder(
+                    mark.sheet(DrawingSheet.name(side)), charts + (side == Side.LEFT ? 1 : 2));
+        }
+        draft.finish();
+        workbook.setForceFormulaRecalculation(true);
+        workbook.setActiveSheet(0);
+        ShapeNumbers.set(workbook);
+        IgnoredErrors.set(workbook);
+        return draft;
+    }
+
+    /** Everything between the first sheet and the charts. */
+    static void sizing(Draft draft) {
+        GuideSheet.lay(draft);
+        MeasureSheet.lay(draft);
+        LinkageSheet.lay(draft);
+        DampersSheet.lay(draft);
+        PartsSheet.lay(draft);
+        ScenariosSheet.lay(draft);
+        VariantsSheet.lay(draft);
+        for (Side side : Side.values()) {
+            TablesSheet.lay(draft, side);
+        }
+        BlanksSheet.lay(draft);
+        PartsListSheet.lay(draft);
+        StrengthSheet.lay(draft);
+        DoubtSheet.lay(draft);
+        for (Side side : Side.values()) {
+            CardSheet.lay(draft, side);
+        }
+        BuiltSheet.lay(draft);
+        WorkingSheets.lay(draft);
+        for (Side side : Side.values()) {
+            DrawingSheet.lay(draft, side);
+        }
+    }
+
+    private static Map<String, List<CellValue>> values(Map<String, List<String>> typed) {
+        Map<String, List<CellValue>> values = new HashMap<>();
+        for (Map.Entry<String, List<String>> column : typed.entrySet()) {
+            Input input = Contract.named(column.getKey());
+            List<CellValue> cells = new ArrayList<>();
+            for (String text : column.getValue()) {
+                cells.add(input.typed(text));
+            }
+            values.put(column.getKey(), cells);
+        }
+        return values;
+    }
+}

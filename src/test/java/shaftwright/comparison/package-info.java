@@ -1,0 +1,2 @@
+/** Tests of several workbooks side by side. */
+package shaftwright.comparison;

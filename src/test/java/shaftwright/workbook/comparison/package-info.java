@@ -1,2 +1,0 @@
-/** Tests of several workbooks side by side. */
-package shaftwright.workbook.comparison;
