@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import shaftwright.suspension.TapeRow;
 import shaftwright.suspension.TapeSettings;
@@ -18,26 +19,31 @@ import shaftwright.suspension.TapeSettings;
  *     measured
  * @param settings graduations of the tape, and the curve to be fitted
  * @param rows in any order, at different heights
+ * @param checksOpen what was not made sure of before measuring
  */
 public record Readings(
         double innerHeight,
         double rideHeight,
         OptionalDouble centreToDatum,
         TapeSettings settings,
-        List<TapeRow> rows)
+        List<TapeRow> rows,
+        Set<MeasuringCheck> checksOpen)
         implements PathSource {
     public Readings {
         rows = List.copyOf(rows);
+        checksOpen = Set.copyOf(checksOpen);
     }
 
     /** A side of which nothing was read yet. */
     public static Readings of(double innerHeight, double rideHeight, TapeSettings settings) {
-        return new Readings(innerHeight, rideHeight, OptionalDouble.empty(), settings, List.of());
+        return new Readings(
+                innerHeight, rideHeight, OptionalDouble.empty(), settings, List.of(), Set.of());
     }
 
     /** These with the inner datum so far from the vehicle's centre plane, mm. */
     public Readings withCentreToDatum(double outward) {
-        return new Readings(innerHeight, rideHeight, OptionalDouble.of(outward), settings, rows);
+        return new Readings(
+                innerHeight, rideHeight, OptionalDouble.of(outward), settings, rows, checksOpen);
     }
 
     /**
@@ -61,6 +67,11 @@ public record Readings(
     public Readings and(TapeRow row) {
         List<TapeRow> more = new ArrayList<>(rows);
         more.add(row);
-        return new Readings(innerHeight, rideHeight, centreToDatum, settings, more);
+        return new Readings(innerHeight, rideHeight, centreToDatum, settings, more, checksOpen);
+    }
+
+    /** These, taken without having made sure of some things before. */
+    public Readings withOpen(Set<MeasuringCheck> checks) {
+        return new Readings(innerHeight, rideHeight, centreToDatum, settings, rows, checks);
     }
 }

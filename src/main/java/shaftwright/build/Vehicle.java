@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.suspension.Kingpin;
+import shaftwright.units.Require;
 
 /**
  * What all scenarios have in common beside readings and parts.
@@ -12,12 +13,14 @@ import shaftwright.suspension.Kingpin;
  * @param hubFaceOffset outer datum to the hub's mounting face along the stub axis, mm, empty when
  *     it is not known
  * @param clearance under the vehicle
+ * @param widthLimit what the vehicle may measure over its tyres, mm, empty when there is no limit
  * @param kingpin line about which the hubs are steered, empty when it is not known
  */
 public record Vehicle(
         InnerFlange flange,
         OptionalDouble hubFaceOffset,
         GroundClearance clearance,
+        OptionalDouble widthLimit,
         Optional<Kingpin> kingpin) {
     /** A vehicle whose flange stands square, and of which nothing else is known. */
     public static final Vehicle PLAIN =
@@ -25,5 +28,10 @@ public record Vehicle(
                     InnerFlange.of(0, 0),
                     OptionalDouble.empty(),
                     GroundClearance.UNKNOWN,
+                    OptionalDouble.empty(),
                     Optional.empty());
+
+    public Vehicle {
+        widthLimit.ifPresent(limit -> Require.positive("width limit", limit));
+    }
 }

@@ -157,7 +157,7 @@ public final class Contract {
         VehicleInputs.declare(all);
         SteerInputs.vehicle(all);
         MountLoad.vehicle(all);
-        MeasuringCheck.declare(all);
+        CheckInputs.declare(all);
         ReadingInputs.declare(all);
         LinkageInputs.declare(all);
         JointInputs.declare(all);

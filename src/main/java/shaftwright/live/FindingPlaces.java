@@ -186,7 +186,7 @@ final class FindingPlaces {
             case OUTER_RUNNING -> "{angle_run_out}";
             case OUTER_RUNNING_OVER -> "{shaft_angle_out#12}-{angle_run_out}";
             case CHECKS_OPEN -> "guide_open";
-            case CHECKS -> String.valueOf(shaftwright.contract.MeasuringCheck.values().length);
+            case CHECKS -> String.valueOf(shaftwright.build.MeasuringCheck.values().length);
             case UNREAD -> unread();
             case SLACK_IN -> "{worst_slack_in}";
             case SLACK_IN_AT -> "{worst_slack_in_travel}";

@@ -1,11 +1,12 @@
 package shaftwright.live;
 
-import java.util.List;
+import java.util.Set;
 import shaftwright.book.CellValue;
+import shaftwright.build.MeasuringCheck;
 import shaftwright.build.Side;
+import shaftwright.contract.CheckInputs;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
-import shaftwright.contract.MeasuringCheck;
 import shaftwright.reading.OpenChecks;
 import shaftwright.reading.Sizing;
 
@@ -106,8 +107,8 @@ enum GuideLines implements LiveLine.Formula, LiveLine.Core {
         for (MeasuringCheck check : MeasuringCheck.values()) {
             text.append(text.length() == 0 ? "" : between)
                     .append("IF(")
-                    .append(check.input())
-                    .append("=\"yes\",")
+                    .append(CheckInputs.name(check))
+                    .append("=\"" + CheckInputs.TICKED + "\",")
                     .append(ticked)
                     .append(',')
                     .append(open == null ? "\"" + check.warning() + " \"" : open)
@@ -118,7 +119,7 @@ enum GuideLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        List<MeasuringCheck> open = OpenChecks.of(sizing);
+        Set<MeasuringCheck> open = OpenChecks.of(sizing);
         return switch (this) {
             case OPEN -> CellValue.of(open.size());
             case NOTE, START -> CellValue.of(bothSides(sizing, sentences(sizing, open)));
@@ -130,11 +131,11 @@ enum GuideLines implements LiveLine.Formula, LiveLine.Core {
         };
     }
 
-    private static String shortly(List<MeasuringCheck> open) {
+    private static String shortly(Set<MeasuringCheck> open) {
         return open.isEmpty() ? "" : open.size() + SHORT;
     }
 
-    private static String sentences(Sizing sizing, List<MeasuringCheck> open) {
+    private static String sentences(Sizing sizing, Set<MeasuringCheck> open) {
         if (open.isEmpty()) {
             return sizing.readings(Side.LEFT).path().isEmpty() ? "" : ALL_TICKED;
         }

@@ -1,24 +1,29 @@
 package shaftwright.reading;
 
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import shaftwright.book.Problem;
+import shaftwright.build.MeasuringCheck;
 import shaftwright.build.Side;
+import shaftwright.contract.CheckInputs;
 import shaftwright.contract.Index;
-import shaftwright.contract.MeasuringCheck;
 
 /** Checks before measuring that a workbook's builder has not ticked. */
 public final class OpenChecks {
     private OpenChecks() {}
 
     /** Those that are not ticked although there are readings. */
-    public static List<MeasuringCheck> of(Sizing sizing) {
-        List<MeasuringCheck> open = new ArrayList<>();
-        if (sizing.readings(Side.LEFT).path().isPresent()) {
-            for (MeasuringCheck check : MeasuringCheck.values()) {
-                if (!sizing.inputs().text(check.input()).equalsIgnoreCase("yes")) {
-                    open.add(check);
-                }
+    public static Set<MeasuringCheck> of(Sizing sizing) {
+        return sizing.readings(Side.LEFT).path().isPresent() ? typed(sizing.inputs()) : Set.of();
+    }
+
+    /** Those that are not ticked, in their order. */
+    static Set<MeasuringCheck> typed(InputValues inputs) {
+        Set<MeasuringCheck> open = EnumSet.noneOf(MeasuringCheck.class);
+        for (MeasuringCheck check : MeasuringCheck.values()) {
+            if (!inputs.text(CheckInputs.name(check)).equalsIgnoreCase(CheckInputs.TICKED)) {
+                open.add(check);
             }
         }
         return open;
@@ -26,7 +31,7 @@ public final class OpenChecks {
 
     /** Warns of them. */
     static void check(Sizing sizing, List<Problem> problems) {
-        List<MeasuringCheck> open = of(sizing);
+        Set<MeasuringCheck> open = of(sizing);
         if (open.isEmpty()) {
             return;
         }
@@ -37,7 +42,9 @@ public final class OpenChecks {
         problems.add(
                 Problem.warning(
                         sizing.inputs()
-                                .placeOrNull(open.get(0).input(), new Index(Side.LEFT, 0, 0)),
+                                .placeOrNull(
+                                        CheckInputs.name(open.iterator().next()),
+                                        new Index(Side.LEFT, 0, 0)),
                         "before measuring",
                         open.size() + " of " + MeasuringCheck.values().length + " not ticked",
                         "each ticked with yes once it is so." + warnings));

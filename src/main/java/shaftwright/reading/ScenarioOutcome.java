@@ -6,11 +6,11 @@ import shaftwright.book.CellPlace;
 import shaftwright.build.Side;
 import shaftwright.build.Wheel;
 import shaftwright.contract.Contract;
+import shaftwright.study.ScenarioFacts;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.study.SetCost;
 import shaftwright.study.StrengthStudy;
 import shaftwright.study.WheelFigures;
-import shaftwright.tyre.Tyre;
 
 /** One scenario column: its tyre, the rows of the parts it picks, both sides, widths and cost. */
 public final class ScenarioOutcome {
@@ -26,6 +26,7 @@ public final class ScenarioOutcome {
      * @param figures what it does to the ground clearance
      * @param clearanceAtBump mm, empty while it is not known
      * @param track mm, empty while it is not known
+     * @param overall over both tyres, mm, empty while it is not known
      */
     record WheelOutcome(
             double nominalDiameter,
@@ -33,7 +34,8 @@ public final class ScenarioOutcome {
             Wheel wheel,
             WheelFigures figures,
             OptionalDouble clearanceAtBump,
-            OptionalDouble track) {}
+            OptionalDouble track,
+            OptionalDouble overall) {}
 
     private final int number;
     private final boolean used;
@@ -106,6 +108,17 @@ public final class ScenarioOutcome {
 
     public SideOutcome side(Side side) {
         return side == Side.LEFT ? left : right;
+    }
+
+    /**
+     * The verdict on it, while it is in use.
+     *
+     * @param widthLimit over both tyres, mm, empty when there is none
+     */
+    ScenarioVerdict verdict(OptionalDouble widthLimit) {
+        ScenarioFacts facts =
+                ScenarioFacts.of(strength(), left.study(), wheel.overall(), widthLimit);
+        return new ScenarioVerdict(left.verdict(facts), right.verdict(facts));
     }
 
     /** What the shafts alone decide, whatever else stands against them. */
@@ -196,7 +209,7 @@ public final class ScenarioOutcome {
 
     /** Track and tyre section, mm. */
     public double overallWidth() {
-        return Tyre.overallWidth(track(), tyreSectionWidth());
+        return wheel.overall().orElse(Double.NaN);
     }
 
     /** What the vehicle's set costs; none in a column that is not used. */

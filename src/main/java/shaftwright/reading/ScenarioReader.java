@@ -75,8 +75,8 @@ public final class ScenarioReader {
                 sizing.strength().loads(),
                 drive(scenario, picks),
                 wheel(scenario, tyre).tyre(),
-                Optional.ofNullable(left.study()),
-                Optional.ofNullable(right.study()));
+                left.study(),
+                right.study());
     }
 
     private Drive drive(int scenario, Picks picks) {
@@ -271,14 +271,14 @@ public final class ScenarioReader {
     private SideOutcome side(
             int scenario, Side side, boolean used, String trouble, Picks picks, TyreFigures tyre) {
         if (!used) {
-            return SideOutcome.lacking(Sizing.UNUSED);
+            return SideOutcome.lacking(Sizing.UNUSED, Optional.empty());
         }
         SidePath source = sizing.path(side, scenario);
         Optional<PathStudy> path = source.study();
         if (!trouble.isEmpty() || path.isEmpty()) {
             String none = source.linkage().isChosen() ? Sizing.NO_LINKAGE : Sizing.NO_READINGS;
             String why = trouble.isEmpty() ? none : trouble;
-            return SideOutcome.lacking(why);
+            return SideOutcome.lacking(why, path);
         }
         try {
             SideStudy study =
@@ -291,7 +291,7 @@ public final class ScenarioReader {
             return new SideOutcome(study, rows(picks), source);
         } catch (ContradictionException e) {
             contradiction(scenario, side, e.getMessage());
-            return SideOutcome.lacking("its sizes contradict each other");
+            return SideOutcome.lacking("its sizes contradict each other", path);
         }
     }
 
@@ -405,15 +405,19 @@ public final class ScenarioReader {
     private WheelOutcome wheelOutcome(
             int scenario, TyreFigures tyre, SideOutcome left, SideOutcome right) {
         Wheel wheel = wheel(scenario, tyre);
+        OptionalDouble track =
+                left.isSetUp() && right.isSetUp()
+                        ? ScenarioStudy.trackWidth(
+                                wheel, left.study().orElseThrow(), right.study().orElseThrow())
+                        : OptionalDouble.empty();
         return new WheelOutcome(
                 tyre.nominal(),
                 tyre.nominalWidth(),
                 wheel,
                 WheelFigures.of(sizing.groundClearance(), sizing.hubFaceOffset(), wheel),
-                left.clearanceAtBump(),
-                left.isSetUp() && right.isSetUp()
-                        ? ScenarioStudy.trackWidth(wheel, left.study(), right.study())
-                        : OptionalDouble.empty());
+                left.study().map(SideStudy::clearanceAtBump).orElse(OptionalDouble.empty()),
+                track,
+                ScenarioStudy.overallWidth(wheel, track));
     }
 
     private SetCost cost(

@@ -1,18 +1,15 @@
 package shaftwright.reading;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import shaftwright.doubt.SlackChances;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.SideResult;
-import shaftwright.study.PathFacts;
-import shaftwright.study.ShaftFacts;
-import shaftwright.study.SideFacts;
+import shaftwright.study.PathStudy;
+import shaftwright.study.ScenarioFacts;
 import shaftwright.study.SideStops;
 import shaftwright.study.SideStudy;
 import shaftwright.study.StopsAlone;
-import shaftwright.study.TravelFacts;
 import shaftwright.study.Verdict;
 import shaftwright.travel.ClearanceRule;
 import shaftwright.travel.LongestTravel;
@@ -34,111 +31,114 @@ public final class SideOutcome {
      */
     record Rows(int innerJoint, int outerJoint, double innerFirstAngle, double outerFirstAngle) {}
 
+    /** What a side that is set up stands on. */
+    private record SetUp(SideStudy study, Rows rows, SidePath path) {}
+
     /** What keeps it from being set up, empty when nothing does. */
     private final String notSetUp;
 
-    /** Null while it is not set up, as are rows and path. */
-    private final SideStudy study;
+    /** What is known of its path where it is not set up. */
+    private final Optional<PathStudy> source;
 
-    private final Rows rows;
-    private final SidePath path;
+    private final Optional<SetUp> setUp;
 
     /** Found when first asked for: trials of many variants never do. */
     private Optional<SlackChances> chances;
 
     private Verdict shaftVerdict;
 
-    private SideOutcome(String notSetUp, SideStudy study, Rows rows, SidePath path) {
+    private SideOutcome(String notSetUp, Optional<PathStudy> source, Optional<SetUp> setUp) {
         this.notSetUp = notSetUp;
-        this.study = study;
-        this.rows = rows;
-        this.path = path;
+        this.source = source;
+        this.setUp = setUp;
     }
 
     /** A side that can't be set up. */
-    static SideOutcome lacking(String trouble) {
-        return new SideOutcome(trouble, null, null, null);
+    static SideOutcome lacking(String trouble, Optional<PathStudy> source) {
+        return new SideOutcome(trouble, source, Optional.empty());
     }
 
     SideOutcome(SideStudy study, Rows rows, SidePath path) {
-        this("", study, rows, path);
+        this("", Optional.of(study.path()), Optional.of(new SetUp(study, rows, path)));
+    }
+
+    /** The core's part of it, where it is set up. */
+    public Optional<SideStudy> study() {
+        return setUp.map(SetUp::study);
+    }
+
+    /** What it stands on; asked for only where it is set up. */
+    private SetUp here() {
+        return setUp.orElseThrow();
     }
 
     /** What keeps it from being computed, empty when nothing does. */
     public String trouble() {
-        if (!isSetUp()) {
+        if (setUp.isEmpty()) {
             return notSetUp;
         }
+        SideStudy study = here().study();
         if (study.lack().isPresent()) {
             return Sizing.words(study.lack().get());
         }
         return study.beyond().isEmpty() ? "" : Sizing.words(study.beyond().get().way());
     }
 
+    /** The judgement on it. */
+    Verdict verdict(ScenarioFacts scenarios) {
+        return study().map(side -> side.verdict(scenarios)).orElseGet(this::lacking);
+    }
+
     /** What the shaft alone decides: of trials of many variants nothing else is asked. */
     public Verdict shaftVerdict() {
         if (shaftVerdict == null) {
-            shaftVerdict = Verdict.of(SideFacts.of(pathFacts(0), shaftFacts()));
+            shaftVerdict = study().map(SideStudy::shaftVerdict).orElseGet(this::lacking);
         }
         return shaftVerdict;
     }
 
-    /** Whether it is computed, and how far its path reaches, with nothing said of its readings. */
-    PathFacts pathFacts(int checks) {
-        if (!isSetUp()) {
-            return PathFacts.sound(checks).lacking(notSetUp);
-        }
-        return study.pathFacts(checks);
-    }
-
-    /** Its shaft as a verdict needs it, empty while there is none. */
-    Optional<ShaftFacts> shaftFacts() {
-        return isSetUp() ? study.shaftFacts() : Optional.empty();
+    private Verdict lacking() {
+        return Verdict.lacking(notSetUp, source);
     }
 
     /** Whether joints, shifts and travel are known. */
     public boolean isSetUp() {
-        return study != null;
+        return setUp.isPresent();
+    }
+
+    /** The result, when there is one. */
+    public Optional<SideResult> result() {
+        return study().flatMap(SideStudy::result);
     }
 
     /** The result, null when there is none. */
     public SideResult resultOrNull() {
-        return isSetUp() ? study.result().orElse(null) : null;
-    }
-
-    /** The core's part of it; asked for only where it is set up. */
-    SideStudy study() {
-        return study;
-    }
-
-    /** Ground clearance at full bump, mm; empty while it is not known. */
-    OptionalDouble clearanceAtBump() {
-        return isSetUp() ? study.clearanceAtBump() : OptionalDouble.empty();
+        return result().orElse(null);
     }
 
     /** Where its hub goes; asked for only where there is a result. */
     SidePath path() {
-        return path;
+        return here().path();
     }
 
     /** Travel that the final shaft allows, empty when there is no result. */
     public Optional<TravelRange> travelAllowed() {
-        return isSetUp() ? study.travelAllowed() : Optional.empty();
+        return study().flatMap(SideStudy::travelAllowed);
     }
 
     /** Longest travel that any shaft from the blanks allows, empty when there is none. */
     public Optional<LongestTravel> longestTravel() {
-        return isSetUp() ? study.longestTravel() : Optional.empty();
+        return study().flatMap(SideStudy::longestTravel);
     }
 
     /** Where each thing would end the travel alone, empty when there is no result. */
     public Optional<StopsAlone> stopsAlone() {
-        return isSetUp() ? study.stopsAlone() : Optional.empty();
+        return study().flatMap(SideStudy::stopsAlone);
     }
 
     /** What dampers, straps and tubes make of it, empty when there is no result. */
     public Optional<SideStops> stops() {
-        return isSetUp() ? study.stops() : Optional.empty();
+        return study().flatMap(SideStudy::stops);
     }
 
     /**
@@ -148,17 +148,12 @@ public final class SideOutcome {
      * @param row in its table, zero-based
      */
     public Optional<Span.Course> course(int row) {
-        return stops().flatMap(met -> path.restraints().course(met, row));
+        return stops().flatMap(met -> here().path().restraints().course(met, row));
     }
 
     /** Row of the tube that comes nearest to a boot, zero-based. */
     public int tubeRow(SideStops.Gap gap) {
-        return path.restraints().tubeRow(gap);
-    }
-
-    /** What else than the shaft ends its travel, as a verdict needs it. */
-    TravelFacts travelFacts(OptionalDouble clearance) {
-        return isSetUp() ? study.travelFacts(clearance) : TravelFacts.FREE;
+        return here().path().restraints().tubeRow(gap);
     }
 
     /**
@@ -167,59 +162,61 @@ public final class SideOutcome {
      */
     public Optional<SlackChances> chances() {
         if (chances == null) {
-            chances = isSetUp() ? study.chances() : Optional.empty();
+            chances = study().flatMap(SideStudy::chances);
         }
         return chances;
     }
 
     public MountedJoint inner() {
-        return study.scenario().inner();
+        return here().study().scenario().inner();
     }
 
     public MountedJoint outer() {
-        return study.scenario().outer();
+        return here().study().scenario().outer();
     }
 
     /** Row, from 1, of the joint at an end: {@code inner} or {@code outer}. */
     public int jointRow(String end) {
-        return end.equals("inner") ? rows.innerJoint() : rows.outerJoint();
+        return end.equals("inner") ? here().rows().innerJoint() : here().rows().outerJoint();
     }
 
     /** First angle of the joint's travel limits at an end, rad. */
     public double firstAngle(String end) {
-        return end.equals("inner") ? rows.innerFirstAngle() : rows.outerFirstAngle();
+        return end.equals("inner")
+                ? here().rows().innerFirstAngle()
+                : here().rows().outerFirstAngle();
     }
 
     /** Where the inner flange is. */
     public InnerFlange flange() {
-        return study.flange();
+        return here().study().flange();
     }
 
     /** Outward, mm. */
     public double hubShift() {
-        return study.scenario().hubShift();
+        return here().study().scenario().hubShift();
     }
 
     public double marginInward() {
-        return study.margins().inward();
+        return here().study().margins().inward();
     }
 
     public double marginOutward() {
-        return study.margins().outward();
+        return here().study().margins().outward();
     }
 
     /** Travel at full droop, mm, below zero. */
     public double droop() {
-        return study.droop();
+        return here().study().droop();
     }
 
     /** Travel at full bump, mm. */
     public double bump() {
-        return study.bump();
+        return here().study().bump();
     }
 
     /** Bump limit after a step of the clearance rule, mm; the typed limit in every step else. */
     public double bumpStep(int step) {
-        return study.bumpSteps().get(step);
+        return here().study().bumpSteps().get(step);
     }
 }

@@ -72,15 +72,15 @@ public record SidePath(
 
     /** The chosen source's path, when it has one, with its source. */
     Optional<PathStudy> study() {
-        return linkage.isChosen()
-                ? linkage.study().map(PathStudy.Solved::new)
-                : readings.path().map(PathStudy.Measured::new);
+        return linkage.isChosen() ? linkage.study().map(PathStudy.Solved::new) : readings.study();
     }
 
     /** What the core needs to work it out: readings, and the linkage where it is chosen. */
     Corner source() {
         Corner read = Corner.of(readings.measured());
-        return linkage.isChosen() ? linkage.atRide().map(read::with).orElse(read) : read;
+        return linkage.isChosen()
+                ? linkage.atRide().map(read::with).orElse(read)
+                : linkage.study().map(solved -> read.carriedBy(solved.linkage())).orElse(read);
     }
 
     /** Whether a length may be judged by it: two measured heights are too few. */

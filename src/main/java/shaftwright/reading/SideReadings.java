@@ -4,14 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import shaftwright.book.CellPlace;
 import shaftwright.book.Problem;
+import shaftwright.build.MeasuringCheck;
 import shaftwright.build.Readings;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.Input;
+import shaftwright.study.PathStudy;
 import shaftwright.study.ReadingWording;
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
@@ -31,6 +34,7 @@ public final class SideReadings {
     private final InputValues inputs;
     private final Side source;
     private final TapeSettings settings;
+    private final Set<MeasuringCheck> checksOpen;
     private final List<Integer> slots = new ArrayList<>();
     private final List<TapeRow> rows = new ArrayList<>();
     private final List<Problem> problems;
@@ -38,9 +42,14 @@ public final class SideReadings {
     private MeasuredPath path;
 
     private SideReadings(
-            InputValues inputs, Side source, TapeSettings settings, List<Problem> problems) {
+            InputValues inputs,
+            Side source,
+            TapeSettings settings,
+            Set<MeasuringCheck> checksOpen,
+            List<Problem> problems) {
         this.inputs = inputs;
         this.settings = settings;
+        this.checksOpen = checksOpen;
         this.source = source;
         this.problems = problems;
     }
@@ -55,16 +64,22 @@ public final class SideReadings {
      *
      * @param side whose path is wanted
      * @param settings graduations, degree and allowances
+     * @param checksOpen checks before measuring that are not ticked
      * @param problems where to say what is wrong
      */
     static SideReadings of(
-            InputValues inputs, Side side, TapeSettings settings, List<Problem> problems) {
+            InputValues inputs,
+            Side side,
+            TapeSettings settings,
+            Set<MeasuringCheck> checksOpen,
+            List<Problem> problems) {
         boolean own = side == Side.LEFT || rightMeasured(inputs);
         SideReadings readings =
                 new SideReadings(
                         inputs,
                         own ? side : Side.LEFT,
                         settings,
+                        checksOpen,
                         own ? problems : new ArrayList<>());
         readings.collect();
         if (!readings.rows.isEmpty() || readings.unreadable) {
@@ -305,6 +320,14 @@ public final class SideReadings {
         return Double.isNaN(number) ? OptionalDouble.empty() : OptionalDouble.of(number);
     }
 
+    /** The path with what is to be said of it, when there are readings. */
+    Optional<PathStudy> study() {
+        return path().map(
+                        measured ->
+                                new PathStudy.Measured(
+                                        measured, contradiction().orElseThrow(), checksOpen));
+    }
+
     /** The side as the core has it, rows that were refused left out. */
     Readings measured() {
         return new Readings(
@@ -312,7 +335,8 @@ public final class SideReadings {
                 inputs.number("ride_height", source, 0),
                 Parts.optional(inputs.number("inner_offset", source, 0)),
                 settings,
-                rows);
+                rows,
+                checksOpen);
     }
 
     /** Side whose cells are read: the left when the right is the same as the left. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import shaftwright.book.Problem;
 import shaftwright.build.Build;
@@ -197,7 +198,15 @@ public final class Sizing {
     }
 
     private SidePath path(Side side, List<Problem> problems) {
-        SideReadings readings = SideReadings.of(inputs, side, tapeSettings(), problems);
+        // The guide's ticks are about the left side's readings.
+        boolean guided = side == Side.LEFT || path(Side.LEFT).readings().path().isPresent();
+        SideReadings readings =
+                SideReadings.of(
+                        inputs,
+                        side,
+                        tapeSettings(),
+                        guided ? OpenChecks.typed(inputs) : Set.of(),
+                        problems);
         return readings.source() == side
                 ? SidePath.of(inputs, readings, problems)
                 : SidePath.again(inputs, readings);
@@ -310,8 +319,7 @@ public final class Sizing {
             return Optional.empty();
         }
         return Optional.of(
-                verdicts.computeIfAbsent(
-                        scenario, n -> new VerdictFacts(this, scenarios.get(n)).verdict()));
+                verdicts.computeIfAbsent(scenario, n -> scenarios.get(n).verdict(widthLimit())));
     }
 
     /** The verdict on one of its sides, likewise. */
@@ -360,12 +368,16 @@ public final class Sizing {
      *
      * @throws IllegalArgumentException if a figure of them is not usable
      */
-    Build build() {
+    public Build build() {
         if (build == null) {
             build =
                     new Build(
                             new Vehicle(
-                                    innerFlange(), hubFaceOffset(), groundClearance(), kingpin()),
+                                    innerFlange(),
+                                    hubFaceOffset(),
+                                    groundClearance(),
+                                    widthLimit(),
+                                    kingpin()),
                             corner(Side.LEFT),
                             corner(Side.RIGHT),
                             new Stock(parts.blanks(), ring(), inputs.number("shop_increment")),
@@ -411,6 +423,10 @@ public final class Sizing {
         return new GroundClearance(
                 Parts.optional(inputs.number("clearance_ride")),
                 Parts.optional(inputs.number("clearance_tyre_diameter")));
+    }
+
+    private OptionalDouble widthLimit() {
+        return Parts.optional(inputs.number("width_limit"));
     }
 
     OptionalDouble hubFaceOffset() {

@@ -258,7 +258,7 @@ public enum Finding {
             case INNER_BOOT_TOUCHES -> TravelFacts.touches(side.travel().innerBoot());
             case OUTER_BOOT_TOUCHES -> TravelFacts.touches(side.travel().outerBoot());
             case TOO_WIDE -> side.width().isPresent() && side.width().get().tooWide();
-            case CHECKS_OPEN -> path.checksOpen() > 0;
+            case CHECKS_OPEN -> !path.checksOpen().isEmpty();
             case ANGLES_UNREAD -> path.unread() != PathFacts.Unread.NOTHING;
             default -> !path.silent() && side.shaft().isPresent() && holds(side.shaft().get());
         };

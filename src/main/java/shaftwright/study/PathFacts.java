@@ -1,6 +1,8 @@
 package shaftwright.study;
 
 import java.util.Optional;
+import java.util.Set;
+import shaftwright.build.MeasuringCheck;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.MeasuredQuantity;
 import shaftwright.suspension.ReadingContradiction;
@@ -15,7 +17,6 @@ import shaftwright.suspension.ReadingContradiction;
  * @param beyond travel wanted beyond the known path
  * @param contradiction readings that contradict each other, one at least
  * @param checksOpen checks before measuring that are not ticked
- * @param checks how many there are
  * @param unread what was never read and counts as zero
  */
 public record PathFacts(
@@ -23,9 +24,15 @@ public record PathFacts(
         boolean twoHeights,
         Optional<Beyond> beyond,
         Optional<ReadingContradiction> contradiction,
-        int checksOpen,
-        int checks,
+        Set<MeasuringCheck> checksOpen,
         Unread unread) {
+    /** A path with nothing against it. */
+    public static final PathFacts SOUND =
+            new PathFacts("", false, Optional.empty(), Optional.empty(), Set.of(), Unread.NOTHING);
+
+    public PathFacts {
+        checksOpen = Set.copyOf(checksOpen);
+    }
 
     /** One of the two ways of the wheel. */
     public enum Way {
@@ -58,12 +65,6 @@ public record PathFacts(
         }
     }
 
-    /** A path with nothing against it. */
-    public static PathFacts sound(int checks) {
-        return new PathFacts(
-                "", false, Optional.empty(), Optional.empty(), 0, checks, Unread.NOTHING);
-    }
-
     /** Whether there is no verdict on what rests on the path. */
     boolean silent() {
         return !missing.isEmpty() || twoHeights || beyond.isPresent();
@@ -71,36 +72,29 @@ public record PathFacts(
 
     /** The same with something missing. */
     public PathFacts lacking(String what) {
-        return new PathFacts(what, twoHeights, beyond, contradiction, checksOpen, checks, unread);
+        return new PathFacts(what, twoHeights, beyond, contradiction, checksOpen, unread);
     }
 
     public PathFacts ofTwoHeights() {
-        return new PathFacts(missing, true, beyond, contradiction, checksOpen, checks, unread);
+        return new PathFacts(missing, true, beyond, contradiction, checksOpen, unread);
     }
 
     public PathFacts beyond(Beyond travel) {
         return new PathFacts(
-                missing,
-                twoHeights,
-                Optional.of(travel),
-                contradiction,
-                checksOpen,
-                checks,
-                unread);
+                missing, twoHeights, Optional.of(travel), contradiction, checksOpen, unread);
     }
 
     public PathFacts contradicting(ReadingContradiction readings) {
         return new PathFacts(
-                missing, twoHeights, beyond, Optional.of(readings), checksOpen, checks, unread);
+                missing, twoHeights, beyond, Optional.of(readings), checksOpen, unread);
     }
 
     /** The same with checks before measuring open. */
-    public PathFacts open(int open) {
-        return new PathFacts(missing, twoHeights, beyond, contradiction, open, checks, unread);
+    public PathFacts open(Set<MeasuringCheck> open) {
+        return new PathFacts(missing, twoHeights, beyond, contradiction, open, unread);
     }
 
     public PathFacts without(Unread angles) {
-        return new PathFacts(
-                missing, twoHeights, beyond, contradiction, checksOpen, checks, angles);
+        return new PathFacts(missing, twoHeights, beyond, contradiction, checksOpen, angles);
     }
 }

@@ -2,6 +2,8 @@ package shaftwright.study;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
+import shaftwright.build.MeasuringCheck;
 import shaftwright.doubt.SlackTable;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.SideResult;
@@ -11,6 +13,7 @@ import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.OrthogonalBasis;
 import shaftwright.suspension.Polynomial;
+import shaftwright.suspension.ReadingContradiction;
 import shaftwright.travel.WheelMotion;
 
 /** A side's hub path by the source that it comes from. */
@@ -55,8 +58,17 @@ public sealed interface PathStudy {
     @SuppressWarnings("ArrayRecordComponent") // Goes into a table that is read by trials at once.
     record PathSpread(double[][] shapes, double allowance) {}
 
-    /** By tape readings. */
-    record Measured(MeasuredPath measured) implements PathStudy {
+    /**
+     * By tape readings.
+     *
+     * @param contradiction how they contradict each other, told by rows and columns as typed
+     * @param checksOpen what was not made sure of before measuring
+     */
+    record Measured(
+            MeasuredPath measured,
+            ReadingContradiction contradiction,
+            Set<MeasuringCheck> checksOpen)
+            implements PathStudy {
         @Override
         public HubPath path() {
             return measured.path();
@@ -74,10 +86,8 @@ public sealed interface PathStudy {
 
         @Override
         public PathFacts said(PathFacts facts) {
-            PathFacts read = facts.without(PathFacts.Unread.of(measured));
-            return measured.contradiction().exists()
-                    ? read.contradicting(measured.contradiction())
-                    : read;
+            PathFacts read = facts.without(PathFacts.Unread.of(measured)).open(checksOpen);
+            return contradiction.exists() ? read.contradicting(contradiction) : read;
         }
 
         /** Each share of the curve is off by itself; so is what suspect readings move. */

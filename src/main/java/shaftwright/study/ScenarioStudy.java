@@ -3,7 +3,6 @@ package shaftwright.study;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.build.Build;
-import shaftwright.build.Loads;
 import shaftwright.build.Scenario;
 import shaftwright.build.Side;
 import shaftwright.build.Wheel;
@@ -11,13 +10,13 @@ import shaftwright.tyre.Tyre;
 
 /** One scenario on both sides of the vehicle. */
 public final class ScenarioStudy {
-    private final Loads loads;
+    private final Build build;
     private final Scenario scenario;
     private final SideStudy left;
     private final SideStudy right;
 
     ScenarioStudy(Study study, Build build, Scenario scenario) {
-        loads = build.loads();
+        this.build = build;
         this.scenario = scenario;
         left = side(study, build, Side.LEFT);
         right = side(study, build, Side.RIGHT);
@@ -36,7 +35,7 @@ public final class ScenarioStudy {
     /** What its parts carry. */
     public StrengthStudy strength() {
         return StrengthStudy.of(
-                loads,
+                build.loads(),
                 scenario.drive(),
                 scenario.wheel().tyre(),
                 Optional.of(left),
@@ -45,16 +44,13 @@ public final class ScenarioStudy {
 
     /** What it comes to. */
     public ScenarioVerdict verdict() {
-        StrengthFacts strength = strength().facts();
-        return new ScenarioVerdict(verdict(left, strength), verdict(right, strength));
-    }
-
-    private Verdict verdict(SideStudy side, StrengthFacts strength) {
-        PathFacts path = side.path().said(side.pathFacts(0));
-        return Verdict.of(
-                SideFacts.of(path, side.shaftFacts())
-                        .with(strength)
-                        .with(side.travelFacts(clearanceAtBump())));
+        ScenarioFacts facts =
+                ScenarioFacts.of(
+                        strength(),
+                        Optional.of(left),
+                        overallWidth(),
+                        build.vehicle().widthLimit());
+        return new ScenarioVerdict(left.verdict(facts), right.verdict(facts));
     }
 
     /** Ground clearance at full bump of the left wheel, mm; empty while it is not known. */
@@ -82,8 +78,12 @@ public final class ScenarioStudy {
 
     /** Width over both tyres, mm; empty while it is not known. */
     public OptionalDouble overallWidth() {
-        OptionalDouble track = trackWidth();
-        OptionalDouble section = scenario.wheel().sectionWidth();
+        return overallWidth(scenario.wheel(), trackWidth());
+    }
+
+    /** The same of a wheel on this track, mm. */
+    public static OptionalDouble overallWidth(Wheel wheel, OptionalDouble track) {
+        OptionalDouble section = wheel.sectionWidth();
         return track.isEmpty() || section.isEmpty()
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(Tyre.overallWidth(track.getAsDouble(), section.getAsDouble()));

@@ -15,6 +15,7 @@ import static shaftwright.study.SlotKind.TORQUE;
 import static shaftwright.study.SlotKind.TRAVEL;
 
 import java.util.List;
+import shaftwright.build.MeasuringCheck;
 import shaftwright.shaft.Binding;
 import shaftwright.study.TravelFacts.EarlyEnd;
 import shaftwright.suspension.ReadingContradiction;
@@ -179,8 +180,8 @@ public enum SideSlot implements Slot {
         return switch (this) {
             case BEYOND_WANTED -> side.path().beyond().orElseThrow().wanted();
             case BEYOND_KNOWN -> side.path().beyond().orElseThrow().known();
-            case CHECKS_OPEN -> side.path().checksOpen();
-            case CHECKS -> side.path().checks();
+            case CHECKS_OPEN -> side.path().checksOpen().size();
+            case CHECKS -> MeasuringCheck.values().length;
             case INNER_BOLT_SHARE -> side.strength().innerBolts().orElseThrow().share();
             case INNER_BOLT_MOST -> side.strength().innerBolts().orElseThrow().most();
             case INNER_BOLT_TORQUE -> side.strength().innerBolts().orElseThrow().mostTorque();

@@ -294,7 +294,7 @@ public final class SideStudy {
      *
      * @param clearanceAtBump ground clearance at full bump, mm, empty while it is not known
      */
-    public TravelFacts travelFacts(OptionalDouble clearanceAtBump) {
+    private TravelFacts travelFacts(OptionalDouble clearanceAtBump) {
         TravelFacts free = TravelFacts.FREE.with(tooLow(clearanceAtBump));
         return stops().map(met -> free.with(met, bump(), droop())).orElse(free);
     }
@@ -339,19 +339,33 @@ public final class SideStudy {
     }
 
     /** Whether it is computed and inside its path, nothing said of the path's readings. */
-    public PathFacts pathFacts(int checks) {
+    private PathFacts ownFacts() {
         PathFacts facts =
-                source.mayGiveVerdict()
-                        ? PathFacts.sound(checks)
-                        : PathFacts.sound(checks).ofTwoHeights();
+                source.mayGiveVerdict() ? PathFacts.SOUND : PathFacts.SOUND.ofTwoHeights();
         if (lack.isPresent()) {
             return facts.lacking(lack.get().words());
         }
         return beyond.map(facts::beyond).orElse(facts);
     }
 
+    /** The judgement on it. */
+    public Verdict verdict(ScenarioFacts scenarios) {
+        return Verdict.of(
+                new SideFacts(
+                        source.said(ownFacts()),
+                        shaftFacts(),
+                        scenarios.strength(),
+                        travelFacts(scenarios.clearanceAtBump()),
+                        scenarios.width()));
+    }
+
+    /** What the shaft alone decides, whatever else stands against it. */
+    public Verdict shaftVerdict() {
+        return Verdict.of(SideFacts.of(ownFacts(), shaftFacts()));
+    }
+
     /** Its shaft as a verdict needs it; empty while there is none. */
-    public Optional<ShaftFacts> shaftFacts() {
+    private Optional<ShaftFacts> shaftFacts() {
         return result.map(shaft -> ShaftFacts.of(shaft, lengthRule()));
     }
 }

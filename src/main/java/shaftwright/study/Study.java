@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import shaftwright.build.Build;
 import shaftwright.build.Corner;
+import shaftwright.build.LinkageAtRide;
 import shaftwright.build.Readings;
 import shaftwright.build.Scenario;
 import shaftwright.build.Side;
 import shaftwright.suspension.MeasuredPath;
+import shaftwright.travel.WheelMotion;
 
 /**
  * What follows from a build: the hub's path on each side, and every scenario's shafts with the
@@ -45,7 +47,12 @@ public final class Study {
         return corner.linkage().isPresent()
                 ? new PathStudy.Solved(
                         LinkageStudy.of(corner.linkage().get(), compared(corner.readings())))
-                : new PathStudy.Measured(fit(corner.readings()));
+                : measured(corner.readings());
+    }
+
+    private static PathStudy measured(Readings readings) {
+        MeasuredPath path = fit(readings);
+        return new PathStudy.Measured(path, path.contradiction(), readings.checksOpen());
     }
 
     /** Of a linkage nothing need have been read. */
@@ -62,8 +69,15 @@ public final class Study {
     }
 
     private static CornerStudy corner(Corner corner, PathStudy path) {
+        WheelMotion motion = path.motion(corner.readings().centreToDatum());
         return CornerStudy.of(
-                path.motion(corner.readings().centreToDatum()), corner.surroundings());
+                corner.carrier().map(linkage -> carried(motion, linkage)).orElse(motion),
+                corner.surroundings());
+    }
+
+    private static WheelMotion carried(WheelMotion motion, LinkageAtRide linkage) {
+        LinkageStudy solved = LinkageStudy.of(linkage, Optional.empty());
+        return motion.carriedBy(linkage.linkage(), solved.solved());
     }
 
     /** Where a side's wheel goes among its dampers and straps, whatever the shaft. */

@@ -41,6 +41,18 @@ public record Verdict(SideFacts side, List<Finding> findings) {
         return new Verdict(side, findings);
     }
 
+    /**
+     * Judges a side that can't be studied.
+     *
+     * @param missing what is lacking, such as "choose an inner joint"
+     * @param path what is known of its hub path
+     */
+    public static Verdict lacking(String missing, Optional<PathStudy> path) {
+        PathFacts facts = PathFacts.SOUND.lacking(missing);
+        return of(
+                SideFacts.of(path.map(known -> known.said(facts)).orElse(facts), Optional.empty()));
+    }
+
     /** The gravest finding, empty when there is none. */
     public Optional<Finding> leading() {
         return findings.isEmpty() ? Optional.empty() : Optional.of(findings.get(0));

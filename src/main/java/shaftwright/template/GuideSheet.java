@@ -2,9 +2,10 @@ package shaftwright.template;
 
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.build.MeasuringCheck;
 import shaftwright.build.Side;
+import shaftwright.contract.CheckInputs;
 import shaftwright.contract.Contract;
-import shaftwright.contract.MeasuringCheck;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
 import shaftwright.live.Quantity;
@@ -96,7 +97,13 @@ final class GuideSheet {
         Page.heading(draft, sheet, top, COLUMNS, "Tick with yes before measuring");
         int row = top + 1;
         for (MeasuringCheck check : MeasuringCheck.values()) {
-            Page.single(draft, sheet, row, Contract.input(check.input()), Side.LEFT, COLUMNS - 1);
+            Page.single(
+                    draft,
+                    sheet,
+                    row,
+                    Contract.input(CheckInputs.name(check)),
+                    Side.LEFT,
+                    COLUMNS - 1);
             sheet.getRow(row++).setHeightInPoints(26);
         }
         note(draft, sheet, row, "guide_note", Side.LEFT, COLUMNS - 1);

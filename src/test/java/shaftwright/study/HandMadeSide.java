@@ -1,7 +1,10 @@
 package shaftwright.study;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import shaftwright.build.MeasuringCheck;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.GrooveWalls;
 import shaftwright.study.PathFacts.Beyond;
@@ -25,12 +28,15 @@ import shaftwright.travel.TravelStop;
 
 /** A side made by hand on which all is well, and what spoils it for each finding. */
 final class HandMadeSide {
+    private static final Set<MeasuringCheck> THREE_CHECKS =
+            EnumSet.of(MeasuringCheck.ALIGNMENT, MeasuringCheck.LEVEL, MeasuringCheck.MOUNTS);
+
     private HandMadeSide() {}
 
     /** E 642.9 mm in a window of 30 mm, angles well inside, everything known and good. */
     static SideFacts healthy() {
         return new SideFacts(
-                PathFacts.sound(6),
+                PathFacts.SOUND,
                 Optional.of(shaft()),
                 new StrengthFacts(
                         Optional.of(new Bolts(0.7, 0.75, 60)),
@@ -243,7 +249,7 @@ final class HandMadeSide {
             case TOO_WIDE -> side.with(new SideFacts.Width(2131.5, 2100));
             case INNER_RUNS_STEEP -> side.with(shaft.withInner(running(shaft.inner(), 14.5)));
             case OUTER_RUNS_STEEP -> side.with(shaft.withOuter(running(shaft.outer(), 14.01)));
-            case CHECKS_OPEN -> side.with(path.open(3));
+            case CHECKS_OPEN -> side.with(path.open(THREE_CHECKS));
             case ANGLES_UNREAD -> side.with(path.without(Unread.CAMBER));
         };
     }

@@ -53,7 +53,7 @@ final class LinkageBuild {
 
     /** Nothing was read. */
     static Readings unread() {
-        return new Readings(300, 300, OptionalDouble.of(200), TapeSettings.of(1, 1), List.of());
+        return Readings.of(300, 300, TapeSettings.of(1, 1)).withCentreToDatum(200);
     }
 
     /** Seven heights read without a slip, then lengthened, mm. */
@@ -76,13 +76,14 @@ final class LinkageBuild {
 
     /** Both sides on such arms, compared with these readings; one scenario, A. */
     static Build of(Readings readings) {
+        return Build.of(Vehicle.PLAIN, Corner.of(readings).with(arm()), stock())
+                .withScenario(scenario("A").build());
+    }
+
+    static Stock stock() {
         BlankEnd splined = new BlankEnd(30, 90, OptionalDouble.empty());
         Blank blank = new Blank("730 mm", 730, 30, splined, splined, 90, true);
-        return Build.of(
-                        Vehicle.PLAIN,
-                        Corner.of(readings).with(arm()),
-                        new Stock(List.of(blank), new RingSpec(2, 2.2, 1.2, 3), 1))
-                .withScenario(scenario("A").build());
+        return new Stock(List.of(blank), new RingSpec(2, 2.2, 1.2, 3), 1);
     }
 
     static Scenario.Builder scenario(String name) {

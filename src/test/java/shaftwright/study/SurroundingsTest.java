@@ -185,6 +185,7 @@ class SurroundingsTest {
                         Vehicle.PLAIN.flange(),
                         OptionalDouble.empty(),
                         new GroundClearance(OptionalDouble.of(200), OptionalDouble.empty()),
+                        OptionalDouble.empty(),
                         Optional.empty());
         WheelTravel travel = new WheelTravel(110, new BumpRule.Stop(110, OptionalDouble.of(150)));
         ScenarioStudy study = study(vehicle, Surroundings.NONE, scenario().travel(travel));

@@ -8,12 +8,21 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import shaftwright.build.Build;
+import shaftwright.build.GroundClearance;
+import shaftwright.build.MeasuringCheck;
+import shaftwright.build.Readings;
+import shaftwright.build.Scenario;
+import shaftwright.build.Vehicle;
+import shaftwright.build.Wheel;
+import shaftwright.build.WheelTravel;
 import shaftwright.shaft.Binding;
 import shaftwright.study.ListedFinding.On;
 import shaftwright.study.WindowFacts.Lower;
@@ -149,7 +158,7 @@ class VerdictTest {
                                 + " that does not pull out at 4.75 in droop bottoms at 5.00 in"
                                 + " bump. See Levers. The inner joint's flange bolts are tightened to 0.76 of their proof"
                                 + " load, more than 0.75: tighten them with at most 44 lb·ft. 3 of"
-                                + " 6 checks before measuring are not ticked, so lengths may move:"
+                                + " 5 checks before measuring are not ticked, so lengths may move:"
                                 + " see Guide.");
     }
 
@@ -231,7 +240,7 @@ class VerdictTest {
 
     @Test
     void sideWithoutShaftMustLackSomething() {
-        SideFacts side = SideFacts.of(PathFacts.sound(6), Optional.empty());
+        SideFacts side = SideFacts.of(PathFacts.SOUND, Optional.empty());
 
         assertThatThrownBy(() -> Verdict.of(side)).isInstanceOf(IllegalArgumentException.class);
     }
@@ -359,5 +368,57 @@ class VerdictTest {
                 .isEqualTo(
                         "Fits: left E 25.31 in, right E 25.37 in; least 1.13 in before bottoming,"
                                 + " 0.54 in before pull-out.");
+    }
+
+    @Test
+    void checksLeftOpenBeforeMeasuringAreFoundOnWhatRestsOnReadings() {
+        Readings tape =
+                LinkageBuild.read(0)
+                        .withOpen(EnumSet.of(MeasuringCheck.SPRINGS, MeasuringCheck.STRAIGHT));
+        Build taped = Build.of(Vehicle.PLAIN, tape, LinkageBuild.stock());
+        Build linked = LinkageBuild.of(tape);
+
+        assertThat(verdict(taped, Wheel.UNKNOWN).listed(LengthUnit.MILLIMETRE))
+                .extracting(ListedFinding::finding, ListedFinding::line)
+                .containsExactly(
+                        tuple(
+                                Finding.CHECKS_OPEN,
+                                "Both sides: 2 of 5 checks before measuring are not ticked, so"
+                                        + " lengths may move: see Guide."));
+        assertThat(verdict(linked, Wheel.UNKNOWN).findings()).isEmpty();
+    }
+
+    /** Hub faces 200 + 650 + 30 mm from the centre plane, tyres 200 mm wide: 1960 in all. */
+    @Test
+    void overallWidthBeyondTheLimitIsFoundOnBothSides() {
+        Wheel wheel = new Wheel(OptionalDouble.empty(), OptionalDouble.of(200), 0, 0);
+
+        assertThat(verdict(limitedTo(1950), wheel).listed(LengthUnit.MILLIMETRE))
+                .extracting(ListedFinding::finding, ListedFinding::line)
+                .containsExactly(
+                        tuple(
+                                Finding.TOO_WIDE,
+                                "Both sides: The overall width is 10.0 mm over the limit of"
+                                        + " 1950.0 mm: take less wheel spacer, more offset or"
+                                        + " narrower tyres."));
+        assertThat(verdict(limitedTo(1961), wheel).findings()).isEmpty();
+        assertThat(verdict(limitedTo(1950), Wheel.UNKNOWN).findings()).isEmpty();
+    }
+
+    private static Build limitedTo(double width) {
+        Vehicle vehicle =
+                new Vehicle(
+                        Vehicle.PLAIN.flange(),
+                        OptionalDouble.of(30),
+                        GroundClearance.UNKNOWN,
+                        OptionalDouble.of(width),
+                        Optional.empty());
+        return Build.of(vehicle, LinkageBuild.read(0), LinkageBuild.stock());
+    }
+
+    private static ScenarioVerdict verdict(Build build, Wheel wheel) {
+        Scenario scenario =
+                LinkageBuild.scenario("A").travel(WheelTravel.of(80, 80)).wheel(wheel).build();
+        return Study.of(build.withScenario(scenario)).scenario("A").verdict();
     }
 }

@@ -8,10 +8,14 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.build.Scenario;
+import shaftwright.build.Side;
 import shaftwright.filling.Filling;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.study.Finding;
+import shaftwright.study.ScenarioVerdict;
+import shaftwright.study.Study;
 import shaftwright.xlsx.XlsxBook;
 
 /** Findings of a workbook with much against it: found by the core, and said by its formulas. */
@@ -49,6 +53,20 @@ class FindingsAgreeWithCoreTest {
                         Finding.INNER_RUNS_STEEP,
                         Finding.CHECKS_OPEN,
                         Finding.ANGLES_UNREAD);
+    }
+
+    @Test
+    void studyOfTheSameBuildSaysTheSame() {
+        Sizing sizing = Filling.compute(XlsxBook.open(book)).sizing().orElseThrow();
+        for (ScenarioOutcome scenario : sizing.scenarios()) {
+            Scenario column = scenario.side(Side.LEFT).study().orElseThrow().scenario();
+            ScenarioVerdict alone =
+                    Study.of(sizing.build().withScenario(column)).scenario(column.name()).verdict();
+
+            assertThat(alone.listed(sizing.unit()))
+                    .isEqualTo(
+                            sizing.verdict(scenario.number()).orElseThrow().listed(sizing.unit()));
+        }
     }
 
     @Test

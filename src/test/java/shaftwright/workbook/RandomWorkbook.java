@@ -11,8 +11,9 @@ import shaftwright.book.Area;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.book.OpenBook;
+import shaftwright.build.MeasuringCheck;
+import shaftwright.contract.CheckInputs;
 import shaftwright.contract.Grid;
-import shaftwright.contract.MeasuringCheck;
 import shaftwright.units.LengthUnit;
 
 /**
@@ -115,7 +116,9 @@ public final class RandomWorkbook {
         typed.put("service_boots", List.of(text(choose("good", "torn", "replaced"))));
         typed.put("service_bolts", List.of(CellValue.BLANK, text(choose("yes", "no"))));
         for (MeasuringCheck check : MeasuringCheck.values()) {
-            put(check.input(), often(0.7) ? text(choose("yes", "Yes", "no")) : CellValue.BLANK);
+            put(
+                    CheckInputs.name(check),
+                    often(0.7) ? text(choose("yes", "Yes", "no")) : CellValue.BLANK);
         }
         put("shop_scenario", text(choose("A", "a", "B", "C", "Z")));
     }
