@@ -1,47 +1,45 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.BOOK;
+import static shaftwright.live.Quantity.MILLIMETRE;
+import static shaftwright.live.Quantity.WHOLE;
 
-import shaftwright.book.CellValue;
+import java.util.function.Function;
 import shaftwright.contract.Contract;
-import shaftwright.contract.Index;
-import shaftwright.reading.Sizing;
 import shaftwright.study.Wording;
+import shaftwright.units.LengthUnit;
 
 /** The workbook's unit, and single typed cells as numbers. */
-enum BookLines implements LiveLine.Formula, LiveLine.Core {
-    TAPE_MM("tape_mm", "Unit of bare numbers", Quantity.MILLIMETRE, "IF(unit=\"inch\",25.4,1)"),
-    /** For the formulas of older workbooks; LibreOffice drops its space when it loads the file. */
-    UNIT_WORD("unit_word", "Unit as written", Quantity.TEXT, "IF(unit=\"inch\",\" in\",\" mm\")"),
-    UNIT_SYMBOL(
-            "unit_symbol", "Unit in sentences", Quantity.TEXT, "IF(unit=\"inch\",\"in\",\"mm\")"),
-    UNIT_DECIMALS(
-            "unit_decimals", "Decimals in sentences", Quantity.WHOLE, "IF(unit=\"inch\",2,1)");
-
-    private final String name;
-    private final String label;
-    private final Quantity quantity;
-    private final String formula;
-
-    BookLines(String name, String label, Quantity quantity, String formula) {
-        this.name = name;
-        this.label = label;
-        this.quantity = quantity;
-        this.formula = formula;
-    }
+final class BookLines {
+    private BookLines() {}
 
     static void declare(LiveLines lines) {
-        for (BookLines line : values()) {
-            lines.add(
-                    new LiveLine(
-                            line.name,
-                            Section.BOOK_WORK,
-                            BOOK,
-                            line.label,
-                            line.quantity,
-                            line,
-                            line));
-        }
+        LineSet<LengthUnit> set =
+                LineSet.in(lines, Section.BOOK_WORK, BOOK).of((sizing, index) -> sizing.unit());
+        set.number(
+                "tape_mm",
+                "Unit of bare numbers",
+                MILLIMETRE,
+                byUnit(unit -> Phrases.number(unit.mm())),
+                LengthUnit::mm);
+        // For the formulas of older workbooks; LibreOffice drops its space when it loads the file.
+        set.text(
+                "unit_word",
+                "Unit as written",
+                byUnit(unit -> Phrases.literal(" " + unit.symbol())),
+                unit -> " " + unit.symbol());
+        set.since(2)
+                .text(
+                        "unit_symbol",
+                        "Unit in sentences",
+                        byUnit(unit -> Phrases.literal(unit.symbol())),
+                        LengthUnit::symbol);
+        set.number(
+                "unit_decimals",
+                "Decimals in sentences",
+                WHOLE,
+                byUnit(unit -> Phrases.number(Wording.decimals(unit))),
+                Wording::decimals);
         ReadLines.declare(
                 lines,
                 Contract.inputs(BOOK),
@@ -50,23 +48,11 @@ enum BookLines implements LiveLine.Formula, LiveLine.Core {
                 (input, index) -> input.name());
     }
 
-    @Override
-    public int since() {
-        return this == UNIT_SYMBOL ? 2 : 1;
-    }
-
-    @Override
-    public String at(Index index) {
-        return formula;
-    }
-
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        return switch (this) {
-            case TAPE_MM -> CellValue.of(sizing.unit().mm());
-            case UNIT_WORD -> CellValue.of(" " + sizing.unit().symbol());
-            case UNIT_SYMBOL -> CellValue.of(sizing.unit().symbol());
-            case UNIT_DECIMALS -> CellValue.of(Wording.decimals(sizing.unit()));
-        };
+    private static String byUnit(Function<LengthUnit, String> written) {
+        return "IF(unit=\"inch\","
+                + written.apply(LengthUnit.INCH)
+                + ","
+                + written.apply(LengthUnit.MILLIMETRE)
+                + ")";
     }
 }

@@ -200,7 +200,7 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
 
     /** A figure of the shop scenario's column on this side. */
     private static String chosen(String name) {
-        return CardWordLines.chosen("{" + name + ":each}", CardWordLines.WORKING_COLUMN);
+        return Card.cell(name);
     }
 
     private static String joined(String formula) {

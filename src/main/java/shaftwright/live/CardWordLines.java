@@ -2,119 +2,162 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.BOOK;
 import static shaftwright.contract.Grid.SIDE;
-import static shaftwright.live.Quantity.TEXT;
+import static shaftwright.live.Quantity.MILLIMETRE;
+import static shaftwright.live.Quantity.WHOLE;
 
-import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.SideResult;
+import shaftwright.study.CardPrint;
+import shaftwright.study.Wording;
 
-/** Texts that the shop card of each side prints, and which scenario it is for. */
-enum CardWordLines implements LiveLine.Formula, LiveLine.Core {
-    INDEX("card_index", "Scenario on the cards", "work_letter"),
-    VEHICLE("card_vehicle", "Vehicle", "vehicle_name"),
-    NAME("card_name", "Scenario", "scenario_name"),
-    VERDICT("card_verdict", "Verdict", "side_verdict"),
-    BLANK("card_blank", "Blank", "result_blank"),
-    PUT_IN("card_put_in", "Getting it in", "result_put_in"),
-    JOINT_INNER("card_joint_inner", "Joint, inner", "joint_inner"),
-    BOOT_INNER("card_boot_inner", "Boot, inner", "boot_inner"),
-    JOINT_OUTER("card_joint_outer", "Joint, outer", "joint_outer"),
-    BOOT_OUTER("card_boot_outer", "Boot, outer", "boot_outer");
+/** Texts that the shop card of each side prints, what it may print, and for which scenario. */
+final class CardWordLines {
+    private static final String DO_NOT_CUT = CardPrint.NOTHING.warning() + " See the verdict.";
+    private static final String NO_STEP =
+            CardPrint.WINDOW.warning() + " The shop increment misses the window: E ";
+    private static final String NO_BLANK =
+            CardPrint.LENGTHS.warning() + " No blank gives this length.";
+    private static final String NOTE = "Read the verdict before you cut.";
 
-    /** The shop scenario's column among the working ones. */
-    static final String WORKING_COLUMN = "card_index";
-
-    /** Its column among the typed ones, where a builder may have put columns between. */
+    /** The scenario's column among the typed ones, where a builder may have put columns between. */
     private static final String TYPED_COLUMN = "MATCH(shop_scenario,scenario_letter,0)";
 
-    private final String name;
-    private final String label;
-    private final String source;
-
-    CardWordLines(String name, String label, String source) {
-        this.name = name;
-        this.label = label;
-        this.source = source;
-    }
+    private CardWordLines() {}
 
     static void declare(LiveLines lines) {
-        lines.add(
-                new LiveLine(
-                        INDEX.name,
-                        Section.BOOK_WORK,
-                        BOOK,
-                        INDEX.label,
-                        Quantity.WHOLE,
-                        INDEX,
-                        INDEX));
-        for (CardWordLines line : values()) {
-            if (line != INDEX) {
-                lines.add(
-                        new LiveLine(
-                                line.name, Section.SHOP_CARD, SIDE, line.label, TEXT, line, line));
-            }
+        LineSet<Sizing> card = LineSet.in(lines, Section.SHOP_CARD, SIDE);
+        gates(card.since(2));
+        card.in(Section.BOOK_WORK, BOOK)
+                .number(
+                        "card_index",
+                        "Scenario on the cards",
+                        WHOLE,
+                        "IFERROR(MATCH(shop_scenario,{work_letter:each},0),0)",
+                        sizing -> sizing.shopScenario() + 1);
+        card.text(
+                "card_vehicle",
+                "Vehicle",
+                "vehicle_name&\"\"",
+                sizing -> sizing.inputs().text("vehicle_name"));
+        typed(card, "card_name", "Scenario", "scenario_name");
+        card.text(
+                "card_verdict",
+                "Verdict",
+                index -> words("side_verdict", "card_index"),
+                (sizing, index) ->
+                        sizing.shopScenario() < 0
+                                ? ""
+                                : VerdictLines.words(sizing, inScenario(sizing, index)));
+        LineSet<Card.Printed> printed = Card.printed(card.revised(2));
+        printed.text(
+                "card_blank",
+                "Blank",
+                Card.ifLengths(words("result_blank", TYPED_COLUMN)),
+                print -> ResultLines.blank(print.shaft()));
+        printed.text(
+                "card_put_in",
+                "Getting it in",
+                index -> Card.ifLengths(words("result_put_in", TYPED_COLUMN)),
+                (print, index) ->
+                        RimLines.sentence(print.sizing(), inScenario(print.sizing(), index)));
+        for (ShaftEnd end : ShaftEnd.values()) {
+            typed(card, "card_joint_" + end.word, "Joint, " + end.word, "joint_" + end.word);
+            typed(card, "card_boot_" + end.word, "Boot, " + end.word, "boot_" + end.word);
         }
     }
 
-    @Override
-    public int revised() {
-        return this == BLANK || this == PUT_IN ? 2 : 1;
+    /** A text that was typed for the scenario. */
+    private static void typed(LineSet<Sizing> card, String name, String label, String input) {
+        card.text(
+                name,
+                label,
+                index -> words(input, TYPED_COLUMN),
+                (sizing, index) ->
+                        sizing.shopScenario() < 0
+                                ? ""
+                                : sizing.inputs().text(input, inScenario(sizing, index)));
     }
 
-    @Override
-    public String at(Index index) {
-        return switch (this) {
-            case INDEX -> "IFERROR(MATCH(shop_scenario,{" + source + ":each},0),0)";
-            case VEHICLE -> source + "&\"\"";
-            case VERDICT -> words(WORKING_COLUMN);
-            case BLANK, PUT_IN -> CardGateLines.ifLengths(words(TYPED_COLUMN));
-            default -> words(TYPED_COLUMN);
-        };
+    private static Index inScenario(Sizing sizing, Index index) {
+        return new Index(index.side(), sizing.shopScenario(), 0);
     }
 
-    private String words(String column) {
+    private static String words(String source, String column) {
         return "IF(card_index=0,\"\",IFERROR("
-                + chosen("{" + source + ":each}", column)
+                + Card.inColumn("{" + source + ":each}", column)
                 + "&\"\",\"\"))";
     }
 
-    /** The shop scenario's cell; Gnumeric's INDEX refuses a row of a single cell. */
-    static String chosen(String row, String column) {
-        return "IF(COLUMNS(" + row + ")=1," + row + ",INDEX(" + row + ",1," + column + "))";
+    private static void gates(LineSet<Sizing> card) {
+        LineSet<Sizing> sizes = card.in(Section.SHAFT_SIZES, SIDE);
+        sizes.number(
+                "card_allowed",
+                "What the card prints (0 nothing, 4 all)",
+                WHOLE,
+                index ->
+                        "IF(card_index=0,"
+                                + CardPrint.ALL.level()
+                                + ",IFERROR("
+                                + Card.cell("card_prints")
+                                + ","
+                                + CardPrint.NOTHING.level()
+                                + "))",
+                (sizing, index) -> Card.allowed(sizing, index).level());
+        card.text(
+                "card_cut",
+                "To cut or not",
+                index ->
+                        "CHOOSE({card_allowed}+1,\""
+                                + DO_NOT_CUT
+                                + "\",\""
+                                + NO_STEP
+                                + "\"&"
+                                + Phrases.fineLength(Card.cell("e_low"))
+                                + "&\" to \"&"
+                                + Phrases.fineLength(Card.cell("e_high"))
+                                + "&\".\",\""
+                                + NO_BLANK
+                                + "\",\""
+                                + NOTE
+                                + "\",\"\")",
+                CardWordLines::cutOrNot);
+        // Of the scenario on the card, printed or not: finished shafts are held against them.
+        LineSet<SideResult> shop = sizes.about(Card.SHAFT.source(), Lacking.EMPTY.value());
+        shop.number(
+                "shop_e",
+                "E of that scenario",
+                MILLIMETRE,
+                Card.cellOr("\"\"", "e_final"),
+                shaft -> shaft.length().endToEnd());
+        shop.number(
+                "shop_k",
+                "K of that scenario",
+                MILLIMETRE,
+                Card.cellOr("\"\"", "k_final"),
+                shaft -> shaft.length().clipToClip());
     }
 
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        int scenario = sizing.shopScenario();
-        if (this == INDEX) {
-            return CellValue.of(scenario + 1);
-        }
-        if (this == VEHICLE) {
-            return CellValue.of(sizing.inputs().text(source));
-        }
-        return CellValue.of(scenario < 0 ? "" : core(sizing, scenario, index));
+    private static String cutOrNot(Sizing sizing, Index index) {
+        return switch (Card.allowed(sizing, index)) {
+            case NOTHING -> DO_NOT_CUT;
+            case WINDOW ->
+                    NO_STEP
+                            + Card.SHAFT
+                                    .source()
+                                    .of(sizing, index)
+                                    .map(shaft -> window(shaft, sizing))
+                                    .orElseThrow();
+            case LENGTHS -> NO_BLANK;
+            case ALL_WITH_NOTE -> NOTE;
+            case ALL -> "";
+        };
     }
 
-    private String core(Sizing sizing, int scenario, Index index) {
-        if (this == VERDICT) {
-            return VerdictLines.words(sizing, new Index(index.side(), scenario, 0));
-        }
-        if (this == BLANK) {
-            SideResult result = CardGateLines.printedOrNull(sizing, index);
-            return result == null ? "" : ResultLines.blank(result);
-        }
-        if (this == PUT_IN) {
-            return CardGateLines.printedOrNull(sizing, index) == null
-                    ? ""
-                    : RimLines.sentence(sizing, new Index(index.side(), scenario, 0));
-        }
-        return sizing.inputs().text(source, new Index(index.side(), scenario, 0));
-    }
-
-    /** The shop scenario's result on a side, null when there is none. */
-    static SideResult resultOrNull(Sizing sizing, Index index) {
-        int scenario = sizing.shopScenario();
-        return scenario < 0 ? null : sizing.resultOrNull(new Index(index.side(), scenario, 0));
+    private static String window(SideResult shaft, Sizing sizing) {
+        return Wording.fineLength(shaft.choice().shortest().endToEnd(), sizing.unit())
+                + " to "
+                + Wording.fineLength(shaft.choice().longest().endToEnd(), sizing.unit())
+                + ".";
     }
 }

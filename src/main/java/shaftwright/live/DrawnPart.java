@@ -1,5 +1,7 @@
 package shaftwright.live;
 
+import java.util.Locale;
+
 /**
  * A line of the shaft's drawing: its points as pairs of a {@link DrawnStation} and a height, by
  * their letters. The heights: {@code i o} half the end diameters, {@code j p} the floors of the
@@ -53,7 +55,7 @@ public enum DrawnPart {
 
     /** Name of the cells that hold its words. */
     public String words() {
-        return "draw_words_" + DrawnWordLines.suffix(this);
+        return "draw_words_" + name().toLowerCase(Locale.ROOT);
     }
 
     private static String point(int row) {

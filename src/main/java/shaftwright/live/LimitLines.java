@@ -2,11 +2,10 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.BENCH_SLOT;
 import static shaftwright.contract.Grid.LIMIT;
+import static shaftwright.live.Quantity.NUMBER;
 
-import shaftwright.book.CellValue;
-import shaftwright.contract.Index;
+import java.util.StringJoiner;
 import shaftwright.reading.JointLimits;
-import shaftwright.reading.Sizing;
 
 /**
  * Travel limits of all joints in one sorted list, so that a single approximate look-up finds a
@@ -14,190 +13,224 @@ import shaftwright.reading.Sizing;
  * rows have keys beyond all others. Joints without bench rows bring two rows made from their
  * straight plunge, joints whose bench rows end below their angle limit one at that limit.
  */
-enum LimitLines implements LiveLine.Formula, LiveLine.Core {
-    SOURCE_JOINT("limit_source_joint", "Joint row"),
-    SOURCE_ANGLE("limit_source_angle", "Angle"),
-    SOURCE_INWARD("limit_source_inward", "Inward"),
-    SOURCE_OUTWARD("limit_source_outward", "Outward"),
-    SOURCE_KEY("limit_source_key", "Key"),
-    KEY("limit_key", "Key"),
-    FROM("limit_from", "From row"),
-    JOINT("limit_joint", "Joint row"),
-    ANGLE("limit_angle", "Angle"),
-    INWARD("limit_inward", "Travel inward"),
-    INWARD_SLOPE("limit_inward_slope", "Change per rad"),
-    INWARD_AT_ZERO("limit_inward_at_zero", "Line at angle 0"),
-    OUTWARD("limit_outward", "Travel outward"),
-    OUTWARD_SLOPE("limit_outward_slope", "Change per rad"),
-    OUTWARD_AT_ZERO("limit_outward_at_zero", "Line at angle 0");
-
-    private final String name;
-    private final String label;
-
-    LimitLines(String name, String label) {
-        this.name = name;
-        this.label = label;
-    }
+final class LimitLines {
+    private LimitLines() {}
 
     static void declare(LiveLines lines) {
         lines.add(LiveLine.ordinal("limit_ordinal", Section.PARTS_WORK, LIMIT, "Row", 1));
-        for (LimitLines line : values()) {
-            lines.add(
-                    new LiveLine(
-                            line.name,
-                            Section.PARTS_WORK,
-                            LIMIT,
-                            line.label,
-                            Quantity.NUMBER,
-                            line,
-                            line));
+        LineSet<JointLimits> limits =
+                LineSet.in(lines, Section.PARTS_WORK, LIMIT).of((sizing, index) -> sizing.limits());
+        limits.revised(2)
+                .number(
+                        "limit_source_joint",
+                        "Joint row",
+                        NUMBER,
+                        index -> sourceJoint(index.row()),
+                        (list, index) -> list.sourceJoint(index.row()));
+        limits.number(
+                "limit_source_angle",
+                "Angle",
+                NUMBER,
+                index -> used(sourceAngle(index.row()), "0"),
+                (list, index) -> list.sourceAngle(index.row()));
+        for (Travel travel : Travel.values()) {
+            limits.revised(2)
+                    .number(
+                            "limit_source_" + travel.way,
+                            travel.label,
+                            NUMBER,
+                            index -> used(sourceTravel(index.row(), "bench_" + travel.way), "0"),
+                            (list, index) -> travel.inSource.of(list, index.row()));
+        }
+        limits.number(
+                "limit_source_key",
+                "Key",
+                NUMBER,
+                used(
+                        "{limit_source_joint}*" + JointLimits.KEY_STEP + "+{limit_source_angle}",
+                        JointLimits.UNUSED_KEY + "+{limit_ordinal}"),
+                (list, index) -> list.sourceKey(index.row()));
+        limits.number(
+                "limit_key",
+                "Key",
+                NUMBER,
+                "SMALL({limit_source_key:all},{limit_ordinal})",
+                (list, index) -> list.key(index.row()));
+        limits.number(
+                "limit_from",
+                "From row",
+                NUMBER,
+                "MATCH({limit_key},{limit_source_key:all},0)",
+                (list, index) -> list.from(index.row()));
+        limits.number(
+                "limit_joint",
+                "Joint row",
+                NUMBER,
+                sorted("limit_source_joint"),
+                (list, index) -> list.joint(index.row()));
+        limits.number(
+                "limit_angle",
+                "Angle",
+                NUMBER,
+                sorted("limit_source_angle"),
+                (list, index) -> list.angle(index.row()));
+        for (Travel travel : Travel.values()) {
+            sorted(limits, travel);
         }
     }
 
-    @Override
-    public int revised() {
-        return switch (this) {
-            case SOURCE_JOINT, SOURCE_INWARD, SOURCE_OUTWARD, INWARD_SLOPE, OUTWARD_SLOPE -> 2;
-            default -> since();
-        };
+    /** Inward or outward. */
+    private enum Travel {
+        INWARD("Inward", JointLimits::sourceInward, JointLimits::inward, JointLimits::inwardSlope),
+        OUTWARD(
+                "Outward",
+                JointLimits::sourceOutward,
+                JointLimits::outward,
+                JointLimits::outwardSlope);
+
+        /** A figure of a row. */
+        interface Figure {
+            double of(JointLimits list, int row);
+        }
+
+        final String label;
+        final String way;
+        final Figure inSource;
+        final Figure travel;
+        final Figure slope;
+
+        Travel(String label, Figure inSource, Figure travel, Figure slope) {
+            this.label = label;
+            this.way = label.toLowerCase(java.util.Locale.ROOT);
+            this.inSource = inSource;
+            this.travel = travel;
+            this.slope = slope;
+        }
     }
 
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        return CellValue.of(core(sizing.limits(), index.row()));
+    private static void sorted(LineSet<JointLimits> limits, Travel travel) {
+        String name = "limit_" + travel.way;
+        limits.number(
+                name,
+                "Travel " + travel.way,
+                NUMBER,
+                sorted("limit_source_" + travel.way),
+                (list, index) -> travel.travel.of(list, index.row()));
+        limits.revised(2)
+                .number(
+                        name + "_slope",
+                        "Change per rad",
+                        NUMBER,
+                        index -> slope(index.row(), name),
+                        (list, index) -> travel.slope.of(list, index.row()));
+        limits.number(
+                name + "_at_zero",
+                "Line at angle 0",
+                NUMBER,
+                "{" + name + "}-{limit_angle}*{" + name + "_slope}",
+                (list, index) ->
+                        travel.travel.of(list, index.row())
+                                - list.angle(index.row()) * travel.slope.of(list, index.row()));
     }
 
-    private double core(JointLimits limits, int row) {
-        return switch (this) {
-            case SOURCE_JOINT -> limits.sourceJoint(row);
-            case SOURCE_ANGLE -> limits.sourceAngle(row);
-            case SOURCE_INWARD -> limits.sourceInward(row);
-            case SOURCE_OUTWARD -> limits.sourceOutward(row);
-            case SOURCE_KEY -> limits.sourceKey(row);
-            case KEY -> limits.key(row);
-            case FROM -> limits.from(row);
-            case JOINT -> limits.joint(row);
-            case ANGLE -> limits.angle(row);
-            case INWARD -> limits.inward(row);
-            case INWARD_SLOPE -> limits.inwardSlope(row);
-            case INWARD_AT_ZERO -> limits.inward(row) - limits.angle(row) * limits.inwardSlope(row);
-            case OUTWARD -> limits.outward(row);
-            case OUTWARD_SLOPE -> limits.outwardSlope(row);
-            case OUTWARD_AT_ZERO ->
-                    limits.outward(row) - limits.angle(row) * limits.outwardSlope(row);
-        };
+    private static String sorted(String source) {
+        return "INDEX({" + source + ":all},{limit_from})";
     }
 
-    @Override
-    public String at(Index index) {
-        int row = index.row();
-        return switch (this) {
-            case SOURCE_JOINT -> sourceJoint(row);
-            case SOURCE_ANGLE -> sourceAngle(row);
-            case SOURCE_INWARD -> travel(row, "bench_inward_read");
-            case SOURCE_OUTWARD -> travel(row, "bench_outward_read");
-            case SOURCE_KEY ->
-                    "IF({limit_source_joint}>0,{limit_source_joint}*10+{limit_source_angle},"
-                            + "1000000+{limit_ordinal})";
-            case KEY -> "SMALL({limit_source_key:all},{limit_ordinal})";
-            case FROM -> "MATCH({limit_key},{limit_source_key:all},0)";
-            case JOINT -> "INDEX({limit_source_joint:all},{limit_from})";
-            case ANGLE -> "INDEX({limit_source_angle:all},{limit_from})";
-            case INWARD -> "INDEX({limit_source_inward:all},{limit_from})";
-            case INWARD_SLOPE -> slope(row, "limit_inward");
-            case INWARD_AT_ZERO -> "{limit_inward}-{limit_angle}*{limit_inward_slope}";
-            case OUTWARD -> "INDEX({limit_source_outward:all},{limit_from})";
-            case OUTWARD_SLOPE -> slope(row, "limit_outward");
-            case OUTWARD_AT_ZERO -> "{limit_outward}-{limit_angle}*{limit_outward_slope}";
-        };
+    private static String used(String formula, String otherwise) {
+        return "IF({limit_source_joint}>0," + formula + "," + otherwise + ")";
     }
 
     /** A bench row counts when it is complete, a straight joint when it has no bench row. */
     private static String sourceJoint(int row) {
         if (bench(row)) {
-            return "IF(COUNT({bench_angle_read#"
-                    + row
-                    + "},{bench_inward_read#"
-                    + row
-                    + "},{bench_outward_read#"
-                    + row
-                    + "})=3,{bench_of#"
+            return complete(row, "bench_angle", "bench_inward", "bench_outward")
+                    + ",{bench_of#"
                     + row
                     + "},0)";
         }
         int joint = joint(row);
+        String number = "," + (joint + 1) + ",0)";
         String benched =
                 straight(row)
                         ? "0"
                         : "IF(SUMIF({bench_of:all},"
                                 + (joint + 1)
-                                + ",{bench_below:all})>0,IF(COUNT({joint_plunge_residual_read#"
-                                + joint
-                                + "})=1,"
-                                + (joint + 1)
-                                + ",0),0)";
-        return "IF(COUNTIF({bench_of:all},"
-                + (joint + 1)
-                + ")=0,IF(COUNT({joint_plunge_read#"
-                + joint
-                + "},{joint_plunge_residual_read#"
-                + joint
-                + "},{joint_angle_max_read#"
-                + joint
-                + "})=3,"
-                + (joint + 1)
-                + ",0),"
+                                + ",{bench_below:all})>0,"
+                                + complete(joint, "joint_plunge_residual")
+                                + number
+                                + ",0)";
+        return "IF("
+                + benches(joint)
+                + "=0,"
+                + complete(joint, "joint_plunge", "joint_plunge_residual", "joint_angle_max")
+                + number
+                + ","
                 + benched
                 + ")";
     }
 
-    private static String sourceAngle(int row) {
-        String angle;
-        if (bench(row)) {
-            angle = "{bench_angle_read#" + row + "}";
-        } else {
-            angle = straight(row) ? "0" : "{joint_angle_max_read#" + joint(row) + "}";
+    /** The beginning of a formula that looks whether a row has all these numbers. */
+    private static String complete(int row, String... inputs) {
+        StringJoiner cells = new StringJoiner(",", "IF(COUNT(", ")=" + inputs.length);
+        for (String input : inputs) {
+            cells.add(read(input, row));
         }
-        return "IF({limit_source_joint}>0," + angle + ",0)";
+        return cells.toString();
     }
 
-    private static String travel(int row, String benchColumn) {
-        String travel;
+    private static String read(String input, int row) {
+        return "{" + ReadLines.name(input) + "#" + row + "}";
+    }
+
+    /** How many bench rows a joint has. */
+    private static String benches(int joint) {
+        return "COUNTIF({bench_of:all}," + (joint + 1) + ")";
+    }
+
+    private static String sourceAngle(int row) {
         if (bench(row)) {
-            travel = "{" + benchColumn + "#" + row + "}";
-        } else {
-            travel = "{joint_plunge_read#" + joint(row) + "}/2";
-            if (!straight(row)) {
-                travel =
-                        "IF(COUNTIF({bench_of:all},"
-                                + (joint(row) + 1)
-                                + ")=0,"
-                                + travel
-                                + "*{joint_plunge_residual_read#"
-                                + joint(row)
-                                + "},"
-                                + leftAtLimit(joint(row), benchColumn)
-                                + ")";
-            }
+            return read("bench_angle", row);
         }
-        return "IF({limit_source_joint}>0," + travel + ",0)";
+        return straight(row) ? "0" : read("joint_angle_max", joint(row));
+    }
+
+    private static String sourceTravel(int row, String benchColumn) {
+        if (bench(row)) {
+            return read(benchColumn, row);
+        }
+        int joint = joint(row);
+        String half = read("joint_plunge", joint) + "/2";
+        return straight(row)
+                ? half
+                : "IF("
+                        + benches(joint)
+                        + "=0,"
+                        + half
+                        + "*"
+                        + read("joint_plunge_residual", joint)
+                        + ","
+                        + leftAtLimit(joint, benchColumn)
+                        + ")";
     }
 
     /** What is left at the angle limit of a joint whose bench rows end below it. */
     private static String leftAtLimit(int joint, String benchColumn) {
+        // Above the keys of all its angles.
+        double after = JointLimits.KEY_STEP * (joint + 1) + 9.9;
         String first = "MATCH(" + (joint + 1) + ",{limit_joint:all},0)";
-        String end = "MATCH(" + (10 * (joint + 1) + 9.9) + ",{limit_key:all},1)";
+        String end = "MATCH(" + after + ",{limit_key:all},1)";
         return "MIN("
                 + benchTravel(benchColumn, end + "-1")
-                + ",{joint_plunge_residual_read#"
-                + joint
-                + "}*"
+                + ","
+                + read("joint_plunge_residual", joint)
+                + "*"
                 + benchTravel(benchColumn, first)
                 + ")";
     }
 
-    private static String benchTravel(String column, String sorted) {
-        return "INDEX({" + column + ":all},INDEX({limit_from:all}," + sorted + "))";
+    private static String benchTravel(String column, String row) {
+        return "INDEX({" + ReadLines.name(column) + ":all},INDEX({limit_from:all}," + row + "))";
     }
 
     private static boolean bench(int row) {

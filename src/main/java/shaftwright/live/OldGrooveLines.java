@@ -8,7 +8,6 @@ import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.GrooveWalls;
-import shaftwright.shaft.SideResult;
 import shaftwright.study.Wording;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
@@ -73,7 +72,7 @@ record OldGrooveLines(ShaftEnd end, Place place, Form form)
 
         @Override
         public String at(Index index) {
-            return CardLines.printed("plan_leftover_" + end.suffix);
+            return Card.printed("plan_leftover_" + end.suffix);
         }
 
         @Override
@@ -160,7 +159,6 @@ record OldGrooveLines(ShaftEnd end, Place place, Form form)
     }
 
     private static Optional<CutPlan> plan(Sizing sizing, Index index) {
-        SideResult result = CardGateLines.printedOrNull(sizing, index);
-        return result == null ? Optional.empty() : result.plan();
+        return Card.printed(sizing, index).flatMap(Card.Printed::plan);
     }
 }

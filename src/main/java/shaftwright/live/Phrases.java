@@ -40,6 +40,11 @@ final class Phrases {
         return String.join("&", parts);
     }
 
+    /** A number in a formula, a whole one without decimals. */
+    static String number(double number) {
+        return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
+    }
+
     static String literal(String text) {
         return "\"" + text.replace("\"", "\"\"") + "\"";
     }

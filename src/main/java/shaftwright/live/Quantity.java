@@ -23,5 +23,19 @@ public enum Quantity {
     /** An amount in the builder's currency. */
     MONEY,
     /** A text. */
-    TEXT
+    TEXT;
+
+    /**
+     * A number of the core as a cell of this quantity holds it.
+     *
+     * @param number in mm or rad where it is a length or an angle
+     * @param unit the workbook's own unit of length, mm
+     */
+    double shown(double number, double unit) {
+        return switch (this) {
+            case SHOWN_LENGTH -> number / unit;
+            case DEGREE -> Math.toDegrees(number);
+            default -> number;
+        };
+    }
 }

@@ -1,111 +1,187 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.SIDE;
+import static shaftwright.live.Quantity.MILLIMETRE;
+import static shaftwright.live.Quantity.WHOLE;
 
-import shaftwright.book.CellValue;
-import shaftwright.contract.Index;
+import java.util.function.ToDoubleFunction;
 import shaftwright.reading.Sizing;
-import shaftwright.shaft.Blank;
 import shaftwright.shaft.CutPlan;
-import shaftwright.shaft.SideResult;
 import shaftwright.study.CardPrint;
+import shaftwright.units.Length;
+import shaftwright.units.LengthStyle;
 
-/** Sizes of the shaft that a shop card draws, beside those that it prints. */
-enum ShaftDrawingLines implements LiveLine.Formula, LiveLine.Core {
-    ROW("draw_row", "Blank's row", ""),
-    TOTAL(
-            "draw_total",
-            "Blank, or shaft without one",
-            "{card_e}+SUM({card_cut_in},{card_cut_out})"),
-    BODY(
-            "draw_body",
-            "Half the bar",
-            "IF(SUM(INDEX(blank_diameter_read,{draw_row}))>0,"
-                    + "INDEX(blank_diameter_read,{draw_row})/2,shaft_end_diameter_inner_read/2)"),
-    SPLINE_IN(
-            "draw_spline_in",
-            "Spline left, inner end",
-            "INDEX(blank_spline_length_inner_read,{draw_row})-{card_cut_in}"),
-    SPLINE_OUT(
-            "draw_spline_out",
-            "Spline left, outer end",
-            "INDEX(blank_spline_length_outer_read,{draw_row})-{card_cut_out}");
+/** Sizes of the shaft that a shop card draws, beside those that it prints, and words beside it. */
+final class ShaftDrawingLines {
+    private static final String GROOVE = "groove from this end: ";
 
-    private final String name;
-    private final String label;
-    private final String formula;
-
-    ShaftDrawingLines(String name, String label, String formula) {
-        this.name = name;
-        this.label = label;
-        this.formula = formula;
-    }
+    private ShaftDrawingLines() {}
 
     static void declare(LiveLines lines) {
-        for (ShaftDrawingLines line : values()) {
-            lines.add(
-                    new LiveLine(
-                            line.name,
-                            Section.SHAFT_SIZES,
-                            SIDE,
-                            line.label,
-                            line == ROW ? Quantity.WHOLE : Quantity.MILLIMETRE,
-                            line,
-                            line));
-        }
+        LineSet<Sizing> sizes = LineSet.in(lines, Section.SHAFT_SIZES, SIDE);
+        sizes(sizes);
         DrawnPointLines.declare(lines);
-        DrawnWordLines.declare(lines);
+        words(Card.printed(sizes));
     }
 
-    @Override
-    public int revised() {
-        return this == ROW ? 2 : 1;
-    }
-
-    @Override
-    public String at(Index index) {
-        return switch (this) {
-            case ROW ->
-                    "IF(OR(card_index=0,{card_allowed}<"
-                            + CardPrint.LENGTHS.level()
-                            + "),0,IFERROR("
-                            + CardWordLines.chosen("{plan_row:each}", CardWordLines.WORKING_COLUMN)
-                            + ",0))";
-            case TOTAL -> "IF(ISNUMBER({card_e})," + formula + ",\"\")";
-            default -> "IF({draw_row}=0,\"\"," + formula + ")";
-        };
-    }
-
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        SideResult result = CardGateLines.printedOrNull(sizing, index);
-        CutPlan plan = result == null ? null : result.plan().orElse(null);
-        if (this == ROW) {
-            return CellValue.of(plan == null ? 0 : sizing.parts().blankSlot(plan.row()) + 1);
+    private static void sizes(LineSet<Sizing> set) {
+        set.revised(2)
+                .number(
+                        "draw_row",
+                        "Blank's row",
+                        WHOLE,
+                        "IF(OR(card_index=0,{card_allowed}<"
+                                + CardPrint.LENGTHS.level()
+                                + "),0,IFERROR("
+                                + Card.cell("plan_row")
+                                + ",0))",
+                        (sizing, index) ->
+                                Card.printed(sizing, index)
+                                        .flatMap(Card.Printed::plan)
+                                        .map(plan -> sizing.parts().blankSlot(plan.row()) + 1)
+                                        .orElse(0));
+        LineSet<Card.Printed> printed = Card.printed(set);
+        printed.number(
+                "draw_total",
+                "Blank, or shaft without one",
+                MILLIMETRE,
+                "IF(ISNUMBER({card_e}),{card_e}+SUM({card_cut_in},{card_cut_out}),\"\")",
+                ShaftDrawingLines::total);
+        printed.number(
+                "draw_body",
+                "Half the bar",
+                MILLIMETRE,
+                ofBlank(
+                        "IF(SUM(INDEX(blank_diameter_read,{draw_row}))>0,"
+                                + "INDEX(blank_diameter_read,{draw_row})/2,"
+                                + "shaft_end_diameter_inner_read/2)"),
+                ShaftDrawingLines::body);
+        for (ShaftEnd end : ShaftEnd.values()) {
+            printed.number(
+                    "draw_spline_" + end.suffix,
+                    "Spline left, " + end.word + " end",
+                    MILLIMETRE,
+                    ofBlank(
+                            "INDEX(blank_spline_length_"
+                                    + end.word
+                                    + "_read,{draw_row})-{card_cut_"
+                                    + end.suffix
+                                    + "}"),
+                    print -> splineLeft(print, end));
         }
-        return ReadLines.shown(result == null ? Double.NaN : core(sizing, result));
     }
 
-    /** Value by the core, mm; NaN where there is nothing to draw. */
-    double core(Sizing sizing, SideResult result) {
-        CutPlan plan = result.plan().orElse(null);
-        if (this == TOTAL) {
-            return result.length().endToEnd() + (plan == null ? 0 : plan.scrap());
-        }
-        return plan == null ? Double.NaN : core(sizing, plan);
+    private static String ofBlank(String formula) {
+        return "IF({draw_row}=0,\"\"," + formula + ")";
     }
 
-    private double core(Sizing sizing, CutPlan plan) {
-        Blank blank = plan.blank();
-        return switch (this) {
-            case BODY ->
-                    (blank.diameter() > 0
-                                    ? blank.diameter()
-                                    : sizing.inputs().number("shaft_end_diameter_inner"))
-                            / 2;
-            case SPLINE_IN -> blank.inner().splineLength() - plan.inner().cut();
-            case SPLINE_OUT -> blank.outer().splineLength() - plan.outer().cut();
-            case ROW, TOTAL -> throw new IllegalStateException(name + " needs no blank");
-        };
+    /** Length of the blank, or of the shaft without one, mm. */
+    static double total(Card.Printed print) {
+        return print.shaft().length().endToEnd() + print.plan().map(CutPlan::scrap).orElse(0.0);
+    }
+
+    /** Half the bar's diameter, mm; NaN without a blank. */
+    static double body(Card.Printed print) {
+        return print.ofPlan(
+                plan ->
+                        (plan.blank().diameter() > 0
+                                        ? plan.blank().diameter()
+                                        : print.endDiameter(ShaftEnd.INNER))
+                                / 2);
+    }
+
+    /** Splined length that is left when an end is cut, mm; NaN without a blank. */
+    static double splineLeft(Card.Printed print, ShaftEnd end) {
+        return print.ofPlan(plan -> end.of(plan.blank()).splineLength() - end.cut(plan).cut());
+    }
+
+    private static void words(LineSet<Card.Printed> printed) {
+        words(
+                printed,
+                DrawnPart.LENGTH,
+                "E ",
+                "card_e",
+                print -> print.shaft().length().endToEnd());
+        words(
+                printed,
+                DrawnPart.CLIPS,
+                "K ",
+                "card_k",
+                print -> print.shaft().length().clipToClip());
+        groove(printed.revised(2), DrawnPart.GROOVE_IN, ShaftEnd.INNER);
+        groove(printed.revised(2), DrawnPart.GROOVE_OUT, ShaftEnd.OUTER);
+        cut(printed, DrawnPart.CUT_IN, ShaftEnd.INNER);
+        cut(printed, DrawnPart.CUT_OUT, ShaftEnd.OUTER);
+    }
+
+    private static void cut(LineSet<Card.Printed> printed, DrawnPart part, ShaftEnd end) {
+        words(
+                printed,
+                part,
+                "cut off ",
+                "card_cut_" + end.suffix,
+                print -> print.ofPlan(plan -> end.cut(plan).cut()));
+    }
+
+    /** A length as words beside the drawing: in decimal inch and mm. */
+    private static void words(
+            LineSet<Card.Printed> printed,
+            DrawnPart part,
+            String before,
+            String line,
+            ToDoubleFunction<Card.Printed> core) {
+        printed.text(
+                part.words(),
+                "Words",
+                ifNumber(line, Phrases.literal(before) + "&" + both(line)),
+                print ->
+                        Double.isNaN(core.applyAsDouble(print))
+                                ? ""
+                                : before + both(core.applyAsDouble(print)));
+    }
+
+    private static void groove(LineSet<Card.Printed> printed, DrawnPart part, ShaftEnd end) {
+        String line = "card_wall_" + end.suffix;
+        printed.text(
+                part.words(),
+                "Words",
+                ifNumber(
+                        line,
+                        Phrases.literal(GROOVE)
+                                + "&"
+                                + both(line)
+                                + "&\", \"&"
+                                + CardLines.grooveWidth()
+                                + "&\" wide\""),
+                print ->
+                        print.plan()
+                                .map(
+                                        plan ->
+                                                GROOVE
+                                                        + both(end.cut(plan).outerWall())
+                                                        + ", "
+                                                        + CardLines.grooveWidth(print.sizing())
+                                                        + " wide")
+                                .orElse(""));
+    }
+
+    private static String ifNumber(String line, String words) {
+        return "IF(ISNUMBER({" + line + "})," + words + ",\"\")";
+    }
+
+    private static String both(String line) {
+        return "{"
+                + line
+                + "_inch}&\" (\"&"
+                + LengthTextFormula.millimetres("{" + line + "}")
+                + "&\")\"";
+    }
+
+    private static String both(double mm) {
+        Length length = new Length(mm);
+        return length.format(LengthStyle.DECIMAL_INCH)
+                + " ("
+                + length.format(LengthStyle.MILLIMETRES)
+                + ")";
     }
 }

@@ -2,6 +2,8 @@ package shaftwright.live;
 
 import shaftwright.joint.MountedJoint;
 import shaftwright.reading.SideOutcome;
+import shaftwright.shaft.Blank;
+import shaftwright.shaft.BlankEnd;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 
@@ -27,6 +29,10 @@ enum ShaftEnd {
 
     MountedJoint joint(SideOutcome side) {
         return this == INNER ? side.inner() : side.outer();
+    }
+
+    BlankEnd of(Blank blank) {
+        return this == INNER ? blank.inner() : blank.outer();
     }
 
     EndCut cut(CutPlan plan) {

@@ -123,7 +123,7 @@ enum VariantLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private static String chosen(String row) {
-        return CardWordLines.chosen(row, "{try_index}");
+        return Card.inColumn(row, "{try_index}");
     }
 
     /** The picked word's number, 0 for none. */

@@ -1,49 +1,42 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.TABLE;
+import static shaftwright.live.Quantity.DEGREE;
 
 import shaftwright.book.CellValue;
-import shaftwright.contract.Index;
-import shaftwright.reading.Sizing;
 import shaftwright.shaft.FittedPosition;
-import shaftwright.shaft.SideResult;
 import shaftwright.shaft.ViewAngles;
 
 /** The angle of each joint in front view and in plan, with the shaft in. */
-enum ViewAngleLines implements LiveLine.Formula, LiveLine.Core {
-    FRONT_IN("table_front_in", "Inner joint in front view, shaft rising outward +", "u", "z"),
-    PLAN_IN("table_plan_in", "Inner joint in plan, shaft running forward +", "u", "x"),
-    FRONT_OUT("table_front_out", "Outer joint in front view, shaft rising outward +", "n", "z"),
-    PLAN_OUT("table_plan_out", "Outer joint in plan, shaft running forward +", "n", "x");
-
-    private final String name;
-    private final String label;
-    private final String axis;
-    private final String across;
-
-    ViewAngleLines(String name, String label, String axis, String across) {
-        this.name = name;
-        this.label = label;
-        this.axis = axis;
-        this.across = across;
-    }
+final class ViewAngleLines {
+    private ViewAngleLines() {}
 
     static void declare(LiveLines lines) {
-        for (ViewAngleLines line : values()) {
-            lines.add(
-                    new LiveLine(
-                            line.name,
-                            Section.TABLES,
-                            TABLE,
-                            line.label,
-                            Quantity.DEGREE,
-                            line,
-                            line));
-        }
+        LineSet<FittedPosition> set =
+                LineSet.in(lines, Section.TABLES, TABLE)
+                        .about(Known.RESULT.source(), CellValue.NOT_AVAILABLE)
+                        .of((result, index) -> result.fitted().get(index.row()));
+        joint(set.of((position, index) -> position.innerViews()), ShaftEnd.INNER, "u");
+        joint(set.of((position, index) -> position.outerViews()), ShaftEnd.OUTER, "n");
     }
 
-    @Override
-    public String at(Index index) {
+    private static void joint(LineSet<ViewAngles> set, ShaftEnd end, String axis) {
+        String joint = end == ShaftEnd.INNER ? "Inner" : "Outer";
+        set.number(
+                "table_front_" + end.suffix,
+                joint + " joint in front view, shaft rising outward +",
+                DEGREE,
+                angle(axis, "z"),
+                ViewAngles::front);
+        set.number(
+                "table_plan_" + end.suffix,
+                joint + " joint in plan, shaft running forward +",
+                DEGREE,
+                angle(axis, "x"),
+                ViewAngles::plan);
+    }
+
+    private static String angle(String axis, String across) {
         return "DEGREES(ATAN2("
                 + shaft("y")
                 + ","
@@ -60,17 +53,5 @@ enum ViewAngleLines implements LiveLine.Formula, LiveLine.Core {
     /** The shaft's direction with both races pushed in equally. */
     private static String shaft(String along) {
         return "{d_" + along + "}+{push}*({u_" + along + "}+{n_" + along + "})";
-    }
-
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        SideResult result = sizing.resultOrNull(index);
-        if (result == null) {
-            return CellValue.NOT_AVAILABLE;
-        }
-        FittedPosition position = result.fitted().get(index.row());
-        ViewAngles views =
-                this == FRONT_IN || this == PLAN_IN ? position.innerViews() : position.outerViews();
-        return CellValue.of(Math.toDegrees(across.equals("z") ? views.front() : views.plan()));
     }
 }

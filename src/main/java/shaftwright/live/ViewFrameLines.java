@@ -145,13 +145,7 @@ enum ViewFrameLines implements LiveLine.Formula, LiveLine.Core {
 
     /** A figure of the scenario on the shop cards, or another where it has none. */
     static String chosen(String line, String none) {
-        return "IF(card_index=0,"
-                + none
-                + ",IFERROR("
-                + CardWordLines.chosen("{" + line + ":each}", CardWordLines.WORKING_COLUMN)
-                + ","
-                + none
-                + "))";
+        return Card.cellOr(none, line);
     }
 
     private static String least(String way) {

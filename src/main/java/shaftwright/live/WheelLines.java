@@ -4,6 +4,7 @@ import static shaftwright.contract.Grid.TABLE;
 import static shaftwright.live.Quantity.DEGREE;
 import static shaftwright.live.Quantity.SHOWN_LENGTH;
 
+import java.util.Optional;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
@@ -16,77 +17,57 @@ import shaftwright.suspension.HubPoint;
  * How the wheel stands and where its centre has gone, steered straight ahead, over the travel of
  * each scenario.
  */
-enum WheelLines implements LiveLine.Formula, LiveLine.Core {
-    CAMBER("table_camber", "Camber, top outward +", DEGREE, "DEGREES({path_camber})"),
-    TOE("table_toe", "Toe, toe-in +", DEGREE, "DEGREES({path_toe})"),
-    RISE(
-            "table_wheel_rise",
-            "Wheel centre above ride",
-            SHOWN_LENGTH,
-            "({travel}+{wheel_arm}*(SIN({path_camber#"
-                    + TravelSteps.RIDE
-                    + "})-SIN({path_camber})))/tape_mm"),
-    TRACK(
-            "table_track",
-            "Change of track from ride, this side's part, wider +",
-            SHOWN_LENGTH,
-            "(SQRT({path_reach_squared})-SQRT({path_reach_squared#"
-                    + TravelSteps.RIDE
-                    + "})+{wheel_arm}*(COS({path_toe})*COS({path_camber})-COS({path_toe#"
-                    + TravelSteps.RIDE
-                    + "})*COS({path_camber#"
-                    + TravelSteps.RIDE
-                    + "})))/tape_mm");
-
-    private final String name;
-    private final String label;
-    private final Quantity quantity;
-    private final String formula;
-
-    WheelLines(String name, String label, Quantity quantity, String formula) {
-        this.name = name;
-        this.label = label;
-        this.quantity = quantity;
-        this.formula = formula;
-    }
+final class WheelLines {
+    private WheelLines() {}
 
     static void declare(LiveLines lines) {
-        for (WheelLines line : values()) {
-            lines.add(
-                    new LiveLine(
-                            line.name,
-                            Section.TABLES,
-                            TABLE,
-                            line.label,
-                            line.quantity,
-                            line,
-                            line));
-        }
+        LineSet<Sizing> tables = LineSet.in(lines, Section.TABLES, TABLE);
+        LineSet<HubPoint> hub =
+                tables.about(Known.RESULT.source(), CellValue.NOT_AVAILABLE)
+                        .of((result, index) -> hub(result, index.row()));
+        hub.number(
+                "table_camber",
+                "Camber, top outward +",
+                DEGREE,
+                "DEGREES({path_camber})",
+                HubPoint::camber);
+        hub.number("table_toe", "Toe, toe-in +", DEGREE, "DEGREES({path_toe})", HubPoint::toe);
+        LineSet<WheelMove> move = tables.about(WheelLines::move, CellValue.NOT_AVAILABLE);
+        String camber = "{path_camber#" + TravelSteps.RIDE + "}";
+        String toe = "{path_toe#" + TravelSteps.RIDE + "}";
+        move.number(
+                "table_wheel_rise",
+                "Wheel centre above ride",
+                SHOWN_LENGTH,
+                "({travel}+{wheel_arm}*(SIN(" + camber + ")-SIN({path_camber})))/tape_mm",
+                WheelMove::rise);
+        move.number(
+                "table_track",
+                "Change of track from ride, this side's part, wider +",
+                SHOWN_LENGTH,
+                "(SQRT({path_reach_squared})-SQRT({path_reach_squared#"
+                        + TravelSteps.RIDE
+                        + "})+{wheel_arm}*(COS({path_toe})*COS({path_camber})-COS("
+                        + toe
+                        + ")*COS("
+                        + camber
+                        + ")))/tape_mm",
+                WheelMove::outward);
     }
 
-    @Override
-    public String at(Index index) {
-        return formula;
+    private static HubPoint hub(SideResult result, int row) {
+        return result.positions().get(row).hub();
     }
 
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        SideResult result = sizing.resultOrNull(index);
-        if (result == null) {
-            return CellValue.NOT_AVAILABLE;
-        }
-        HubPoint hub = result.positions().get(index.row()).hub();
-        return switch (this) {
-            case CAMBER -> CellValue.of(Math.toDegrees(hub.camber()));
-            case TOE -> CellValue.of(Math.toDegrees(hub.toe()));
-            case RISE -> CellValue.of(move(sizing, result, hub, index).rise() / sizing.unit().mm());
-            case TRACK ->
-                    CellValue.of(move(sizing, result, hub, index).outward() / sizing.unit().mm());
-        };
-    }
-
-    private static WheelMove move(Sizing sizing, SideResult result, HubPoint hub, Index index) {
-        HubPoint ride = result.positions().get(TravelSteps.RIDE).hub();
-        return WheelMove.of(ride, hub, sizing.scenario(index.scenario()).wheelArm());
+    private static Optional<WheelMove> move(Sizing sizing, Index index) {
+        return Known.RESULT
+                .source()
+                .of(sizing, index)
+                .map(
+                        result ->
+                                WheelMove.of(
+                                        hub(result, TravelSteps.RIDE),
+                                        hub(result, index.row()),
+                                        sizing.scenario(index.scenario()).wheelArm()));
     }
 }

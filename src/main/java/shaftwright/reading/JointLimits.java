@@ -14,13 +14,13 @@ import shaftwright.joint.BenchTable;
  */
 public final class JointLimits {
     /** Keys of two joints are this far apart; angles in rad stay well below. */
-    private static final double KEY_STEP = 10;
+    public static final int KEY_STEP = 10;
 
     /** Outweighs all rows that are below, so that one row that is not makes their sum negative. */
     public static final int NOT_BELOW = -1000;
 
     /** Keys of unused rows begin here. */
-    private static final double UNUSED_KEY = 1_000_000;
+    public static final int UNUSED_KEY = 1_000_000;
 
     private final int[] sourceJoint = new int[Grid.LIMIT.rows()];
     private final double[] sourceAngle = new double[Grid.LIMIT.rows()];

@@ -1,0 +1,39 @@
+package shaftwright.live;
+
+import java.util.Optional;
+import shaftwright.contract.Index;
+import shaftwright.reading.SideOutcome;
+import shaftwright.reading.Sizing;
+import shaftwright.shaft.SideResult;
+import shaftwright.suspension.HubPath;
+
+/**
+ * Something that lines are about and that may not be known yet.
+ *
+ * @param condition whether it is known, as a formula
+ * @param source the same by the core
+ */
+record Known<T>(String condition, Source<T> source) {
+    /** Where the core has it. */
+    interface Source<T> {
+        Optional<T> of(Sizing sizing, Index index);
+    }
+
+    /** A side's hub path. */
+    static final Known<HubPath> PATH =
+            new Known<>("{path_ready}=1", (sizing, index) -> sizing.path(index.side()).chosen());
+
+    /** A side of a scenario with joints, shifts and travel. */
+    static final Known<SideOutcome> SETUP =
+            new Known<>(
+                    "{setup_ready}=1",
+                    (sizing, index) ->
+                            Optional.of(SideLines.outcome(sizing, index))
+                                    .filter(SideOutcome::isSetUp));
+
+    /** The shaft of a side of a scenario. */
+    static final Known<SideResult> RESULT =
+            new Known<>(
+                    "{ready}=1",
+                    (sizing, index) -> Optional.ofNullable(sizing.resultOrNull(index)));
+}

@@ -1,0 +1,254 @@
+package shaftwright.live;
+
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.reading.Sizing;
+
+/**
+ * Declares live lines that share section, grid, contract version and what they are about. Where
+ * that is not known, all of them show the same, and where they are guarded, so do their formulas.
+ *
+ * <p>The core gives numbers in mm and rad, which are shown in the unit of the line's quantity, and
+ * NaN for an empty cell. Lines without a formula hold values that a fill writes.
+ *
+ * @param <T> what the core answers from
+ */
+final class LineSet<T> {
+    /** A number by the core. */
+    interface Number<T> {
+        double of(T from, Index index);
+    }
+
+    /** A cell by the core. */
+    interface Cell<T> {
+        CellValue of(T from, Index index);
+    }
+
+    /** Where the lines stand, and which contract versions brought and last changed them. */
+    private record Place(Section section, Grid grid, int since, int revised) {}
+
+    private static final int FIRST_VERSION = 1;
+
+    private final LiveLines lines;
+    private final Place place;
+    private final Known.Source<T> source;
+
+    /** Condition of all formulas, empty for none. */
+    private final String guard;
+
+    /** What the formulas show without it. */
+    private final Lacking lacking;
+
+    /** What the core shows without its source. */
+    private final CellValue nothing;
+
+    private LineSet(
+            LiveLines lines,
+            Place place,
+            Known.Source<T> source,
+            String guard,
+            Lacking lacking,
+            CellValue nothing) {
+        this.lines = lines;
+        this.place = place;
+        this.source = source;
+        this.guard = guard;
+        this.lacking = lacking;
+        this.nothing = nothing;
+    }
+
+    /** A set of lines that are about the whole workbook. */
+    static LineSet<Sizing> in(LiveLines lines, Section section, Grid grid) {
+        return new LineSet<>(
+                lines,
+                new Place(section, grid, FIRST_VERSION, FIRST_VERSION),
+                (sizing, index) -> Optional.of(sizing),
+                "",
+                Lacking.EMPTY,
+                CellValue.of(""));
+    }
+
+    /** The same about something else, whose absence the formulas see by themselves. */
+    <U> LineSet<U> about(Known.Source<U> other, CellValue otherwise) {
+        return new LineSet<>(lines, place, other, guard, lacking, otherwise);
+    }
+
+    /** The same, every formula and value only where something is known. */
+    <U> LineSet<U> only(Known<U> known, Lacking otherwise) {
+        return new LineSet<>(
+                lines, place, known.source(), known.condition(), otherwise, otherwise.value());
+    }
+
+    /** The same about a part of it that is always there. */
+    <U> LineSet<U> of(BiFunction<T, Index, U> part) {
+        return new LineSet<>(
+                lines,
+                place,
+                (sizing, index) -> source.of(sizing, index).map(whole -> part.apply(whole, index)),
+                guard,
+                lacking,
+                nothing);
+    }
+
+    private LineSet<T> at(Place other) {
+        return new LineSet<>(lines, other, source, guard, lacking, nothing);
+    }
+
+    /** The same elsewhere. */
+    LineSet<T> in(Section section, Grid grid) {
+        return at(new Place(section, grid, place.since, place.revised));
+    }
+
+    /** The same for lines that this contract version brought. */
+    LineSet<T> since(int version) {
+        return at(new Place(place.section, place.grid, version, Math.max(version, place.revised)));
+    }
+
+    /** The same for lines whose formulas this contract version last changed. */
+    LineSet<T> revised(int version) {
+        return at(new Place(place.section, place.grid, place.since, version));
+    }
+
+    /** A line with a number. */
+    void number(
+            String name,
+            String label,
+            Quantity quantity,
+            String formula,
+            ToDoubleFunction<T> core) {
+        number(name, label, quantity, index -> formula, (from, index) -> core.applyAsDouble(from));
+    }
+
+    /** A line with a number that the core tells by row. */
+    void number(String name, String label, Quantity quantity, String formula, Number<T> core) {
+        number(name, label, quantity, index -> formula, core);
+    }
+
+    /** A line with a number whose formula differs by side or row. */
+    void number(
+            String name,
+            String label,
+            Quantity quantity,
+            LiveLine.Formula formula,
+            Number<T> core) {
+        add(name, label, quantity, guarded(formula), number(quantity, core));
+    }
+
+    /** A line with a number that a fill writes. */
+    void filled(String name, String label, Quantity quantity, ToDoubleFunction<T> core) {
+        filled(name, label, quantity, (from, index) -> core.applyAsDouble(from));
+    }
+
+    /** The same, told by row. */
+    void filled(String name, String label, Quantity quantity, Number<T> core) {
+        engine(name, label, quantity, number(quantity, core));
+    }
+
+    /** A line with a text. */
+    void text(String name, String label, String formula, Function<T, String> core) {
+        text(name, label, index -> formula, (from, index) -> core.apply(from));
+    }
+
+    /** A line with a text that differs by side or row. */
+    void text(
+            String name,
+            String label,
+            LiveLine.Formula formula,
+            BiFunction<T, Index, String> core) {
+        cell(
+                name,
+                label,
+                Quantity.TEXT,
+                formula,
+                (from, index) -> CellValue.of(core.apply(from, index)));
+    }
+
+    /** A line with a text that a fill writes. */
+    void filled(String name, String label, Function<T, String> core) {
+        filledCell(name, label, Quantity.TEXT, (from, index) -> CellValue.of(core.apply(from)));
+    }
+
+    /** A line with a number or a text. */
+    void cell(String name, String label, Quantity quantity, String formula, Cell<T> core) {
+        cell(name, label, quantity, index -> formula, core);
+    }
+
+    /** The same whose formula differs by side or row. */
+    void cell(
+            String name, String label, Quantity quantity, LiveLine.Formula formula, Cell<T> core) {
+        add(name, label, quantity, guarded(formula), value(core));
+    }
+
+    /** A line with a number or a text that a fill writes. */
+    void filledCell(String name, String label, Quantity quantity, Cell<T> core) {
+        engine(name, label, quantity, value(core));
+    }
+
+    /**
+     * A fingerprint of what is known.
+     *
+     * @param terms by how many weights a row begins after the row above it
+     */
+    void print(String name, String label, Fingerprint print, int terms) {
+        add(
+                name,
+                label,
+                Quantity.WHOLE,
+                guarded(index -> print.formula(terms * index.row())),
+                (sizing, index) ->
+                        source.of(sizing, index).isPresent()
+                                ? CellValue.of(print.of(sizing, index, terms * index.row()))
+                                : nothing);
+    }
+
+    private LiveLine.Formula guarded(LiveLine.Formula formula) {
+        return guard.isEmpty() ? formula : index -> lacking.unless(guard, formula.at(index));
+    }
+
+    private LiveLine.Core value(Cell<T> core) {
+        return (sizing, index) -> {
+            Optional<T> from = source.of(sizing, index);
+            return from.isPresent() ? core.of(from.get(), index) : nothing;
+        };
+    }
+
+    private LiveLine.Core number(Quantity quantity, Number<T> core) {
+        return (sizing, index) -> {
+            Optional<T> from = source.of(sizing, index);
+            return from.isPresent()
+                    ? ReadLines.shown(
+                            quantity.shown(core.of(from.get(), index), sizing.unit().mm()))
+                    : nothing;
+        };
+    }
+
+    private void add(
+            String name,
+            String label,
+            Quantity quantity,
+            LiveLine.Formula formula,
+            LiveLine.Core core) {
+        lines.add(
+                new LiveLine(
+                        name,
+                        place.section,
+                        place.grid,
+                        label,
+                        quantity,
+                        formula,
+                        core,
+                        place.since,
+                        place.revised));
+    }
+
+    private void engine(String name, String label, Quantity quantity, LiveLine.Core core) {
+        lines.add(
+                LiveLine.engine(name, place.section, place.grid, label, quantity, core)
+                        .since(place.since));
+    }
+}
