@@ -105,7 +105,8 @@ public class SideBenchmark {
                 bench,
                 33,
                 2.5,
-                90);
+                OptionalDouble.of(90),
+                0);
     }
 
     static List<Blank> blanks() {

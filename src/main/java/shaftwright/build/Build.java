@@ -11,6 +11,7 @@ import java.util.List;
  * @param right the right corner, which may be the left's
  * @param stock blanks, rings, shop increment
  * @param loads what the parts are held against
+ * @param market what else can be had, and what it costs
  * @param uncertainty what may move the joints beside the paths' own doubt
  * @param scenarios by different names
  */
@@ -20,6 +21,7 @@ public record Build(
         Corner right,
         Stock stock,
         Loads loads,
+        Market market,
         Uncertainty uncertainty,
         List<Scenario> scenarios) {
     public Build {
@@ -48,12 +50,20 @@ public record Build(
 
     /** The same with more than readings at each corner. */
     public static Build of(Vehicle vehicle, Corner both, Stock stock) {
-        return new Build(vehicle, both, both, stock, Loads.UNKNOWN, Uncertainty.NONE, List.of());
+        return new Build(
+                vehicle,
+                both,
+                both,
+                stock,
+                Loads.UNKNOWN,
+                Market.NONE,
+                Uncertainty.NONE,
+                List.of());
     }
 
     /** A copy with other things that may move the joints. */
     public Build with(Uncertainty other) {
-        return new Build(vehicle, left, right, stock, loads, other, scenarios);
+        return new Build(vehicle, left, right, stock, loads, market, other, scenarios);
     }
 
     /** The corner at a side. */
@@ -68,7 +78,12 @@ public record Build(
 
     /** A copy whose parts are held against these. */
     public Build withLoads(Loads other) {
-        return new Build(vehicle, left, right, stock, other, uncertainty, scenarios);
+        return new Build(vehicle, left, right, stock, other, market, uncertainty, scenarios);
+    }
+
+    /** A copy with other parts and work to be had. */
+    public Build with(Market other) {
+        return new Build(vehicle, left, right, stock, loads, other, uncertainty, scenarios);
     }
 
     /** The scenario of this name. */
@@ -88,6 +103,6 @@ public record Build(
         } else {
             all.set(place, scenario);
         }
-        return new Build(vehicle, left, right, stock, loads, uncertainty, all);
+        return new Build(vehicle, left, right, stock, loads, market, uncertainty, all);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import shaftwright.joint.MountedJoint;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.units.Require;
 
 /**
@@ -21,6 +22,7 @@ import shaftwright.units.Require;
  * @param steerAngle both hubs turned to the left from straight ahead, rad
  * @param wheel both wheels
  * @param drive what reaches its shafts and what its joints carry
+ * @param costs what is paid apart from its parts' own prices
  * @param ownLinkages of sides whose pick-up points are elsewhere than in other scenarios
  * @param onlyBlank place in the list of the only blank to consider, from 0; empty for the best
  */
@@ -36,6 +38,7 @@ public record Scenario(
         double steerAngle,
         Wheel wheel,
         Drive drive,
+        OwnCosts costs,
         Map<Side, LinkageAtRide> ownLinkages,
         OptionalInt onlyBlank) {
     /** Nearer the short end: bottoming breaks the transaxle, pull-out tears a boot. */
@@ -66,10 +69,16 @@ public record Scenario(
                         .driveUnit(driveUnit)
                         .steerAngle(steerAngle)
                         .wheel(wheel)
-                        .drive(drive);
+                        .drive(drive)
+                        .costs(costs);
         ownLinkages.forEach(builder::linkage);
         onlyBlank.ifPresent(builder::onlyBlank);
         return builder;
+    }
+
+    /** The joint at an end. */
+    public MountedJoint joint(ShaftEnd end) {
+        return end == ShaftEnd.INNER ? inner : outer;
     }
 
     /** The linkage that a side has in this scenario alone. */
@@ -90,6 +99,7 @@ public record Scenario(
         private double steerAngle;
         private Wheel wheel = Wheel.UNKNOWN;
         private Drive drive = Drive.UNKNOWN;
+        private OwnCosts costs = OwnCosts.NONE;
         private final Map<Side, LinkageAtRide> ownLinkages = new EnumMap<>(Side.class);
         private OptionalInt onlyBlank = OptionalInt.empty();
 
@@ -101,6 +111,16 @@ public record Scenario(
         public Builder joints(MountedJoint atTransaxle, MountedJoint atHub) {
             inner = Optional.of(atTransaxle);
             outer = Optional.of(atHub);
+            return this;
+        }
+
+        /** Another joint at one end. */
+        public Builder joint(ShaftEnd end, MountedJoint other) {
+            if (end == ShaftEnd.INNER) {
+                inner = Optional.of(other);
+            } else {
+                outer = Optional.of(other);
+            }
             return this;
         }
 
@@ -147,9 +167,20 @@ public record Scenario(
             return this;
         }
 
+        public Builder costs(OwnCosts own) {
+            costs = own;
+            return this;
+        }
+
         /** Pick-up points that a side has in this scenario alone. */
         public Builder linkage(Side side, LinkageAtRide own) {
             ownLinkages.put(side, own);
+            return this;
+        }
+
+        /** Any blank of the list. */
+        public Builder anyBlank() {
+            onlyBlank = OptionalInt.empty();
             return this;
         }
 
@@ -178,6 +209,7 @@ public record Scenario(
                     steerAngle,
                     wheel,
                     drive,
+                    costs,
                     ownLinkages,
                     onlyBlank);
         }

@@ -23,7 +23,9 @@ import shaftwright.units.Require;
  * @param bench travel limits over angle
  * @param splines spline count of the race; 0 when not given
  * @param mass kg; 0 when not given
- * @param price in the builder's currency; 0 when not given
+ * @param price in the builder's currency, empty when it is not known
+ * @param spacer thickness of the spacer between it and its cup, mm, which datum offset, cup bottom,
+ *     lip and mouth count with; 0 for none
  */
 public record Joint(
         String name,
@@ -40,7 +42,8 @@ public record Joint(
         BenchTable bench,
         int splines,
         double mass,
-        double price) {
+        OptionalDouble price,
+        double spacer) {
     public Joint {
         Require.named("joint name", name);
         Require.notNegative("joint body diameter", bodyDiameter);
@@ -65,24 +68,26 @@ public record Joint(
             throw new IllegalArgumentException("spline count must not be negative: " + splines);
         }
         Require.notNegative("joint mass", mass);
-        Require.notNegative("joint price", price);
+        price.ifPresent(amount -> Require.notNegative("joint price", amount));
+        Require.notNegative("spacer between joint and cup", spacer);
     }
 
     /**
-     * The joint with a spacer between it and its cup: everything in the cup moves away from the
-     * joint centre by its thickness.
+     * The joint with a spacer between it and its cup, in place of one that is there: everything in
+     * the cup moves away from the joint centre by its thickness.
      *
      * @param thickness mm, 0 or more
      * @throws IllegalArgumentException if it is negative
      */
     public Joint behindSpacer(double thickness) {
-        if (Require.notNegative("spacer between joint and cup", thickness) == 0) {
+        double more = thickness - spacer;
+        if (more == 0) {
             return this;
         }
-        Builder behind =
-                toBuilder().datumOffset(datumOffset + thickness).cupBottom(cupBottom + thickness);
-        lip.ifPresent(step -> behind.lip(new CupLip(step.radius(), step.depth() + thickness)));
-        mouth.ifPresent(rim -> behind.mouth(rim + thickness));
+        Builder behind = toBuilder().datumOffset(datumOffset + more).cupBottom(cupBottom + more);
+        behind.spacer = thickness;
+        lip.ifPresent(step -> behind.lip(new CupLip(step.radius(), step.depth() + more)));
+        mouth.ifPresent(rim -> behind.mouth(rim + more));
         return behind.build();
     }
 
@@ -109,15 +114,16 @@ public record Joint(
                         .angleContinuous(angleContinuous)
                         .outwardStop(outwardStop)
                         .splines(splines)
-                        .mass(mass)
-                        .price(price);
+                        .mass(mass);
+        builder.spacer = spacer;
+        price.ifPresent(builder::price);
         cupRadius.ifPresent(builder::cupRadius);
         lip.ifPresent(builder::lip);
         mouth.ifPresent(builder::mouth);
         return builder;
     }
 
-    /** Gathers a joint. What is not said is not known, or 0. */
+    /** Gathers a joint. What is not said is not known, or none. */
     public static final class Builder {
         private final String name;
         private final double raceHalfWidth;
@@ -133,7 +139,8 @@ public record Joint(
         private OutwardStop outwardStop = OutwardStop.HARD;
         private int splines;
         private double mass;
-        private double price;
+        private OptionalDouble price = OptionalDouble.empty();
+        private double spacer;
 
         private Builder(String name, double raceHalfWidth, BenchTable bench, double angleMax) {
             this.name = name;
@@ -203,7 +210,7 @@ public record Joint(
 
         /** In the builder's currency. */
         public Builder price(double amount) {
-            price = amount;
+            price = OptionalDouble.of(amount);
             return this;
         }
 
@@ -230,7 +237,8 @@ public record Joint(
                     bench,
                     splines,
                     mass,
-                    price);
+                    price,
+                    spacer);
         }
     }
 }

@@ -286,7 +286,7 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
                 ? UNUSABLE_SCORE
                 : (GROOVE_STEPS * plan.flaw().level() + plan.newGrooves()) * GROOVE_SCORE
                         + plan.scrapToHundredths() * SCRAP_SCORE
-                        + plan.blank().price();
+                        + plan.blank().comparedPrice();
     }
 
     /** Which of the four ways a plan is. */

@@ -67,6 +67,16 @@ public final class JointLimits {
         return limits;
     }
 
+    /** Whether anything is known of a joint's travel. */
+    boolean has(int joint) {
+        for (int row = 0; row < Grid.LIMIT.rows(); row++) {
+            if (joint(row) == joint) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether a joint has bench rows and all of them below its angle limit. */
     private boolean endsBelow(int joint) {
         int sum = 0;

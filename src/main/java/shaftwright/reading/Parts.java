@@ -5,11 +5,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shaftwright.build.RatedJoint;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.joint.BenchTable;
+import shaftwright.joint.Boot;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
 import shaftwright.joint.OutwardStop;
@@ -18,6 +20,7 @@ import shaftwright.shaft.BlankEnd;
 import shaftwright.strength.Material;
 import shaftwright.strength.ShaftMaterial;
 import shaftwright.strength.SplineStrength;
+import shaftwright.units.ContradictionException;
 
 /**
  * The parts tables of a workbook, by row. A row is found by its name the way in which spreadsheets
@@ -132,7 +135,7 @@ public final class Parts {
                 orZero(number("blank_diameter", row)),
                 end(row, "inner"),
                 end(row, "outer"),
-                orZero(number("blank_price", row)),
+                optional(number("blank_price", row)),
                 !text("blank_in_stock", row).equalsIgnoreCase("no"),
                 bore >= number("blank_diameter", row) ? 0 : orZero(bore),
                 material(materialRow(row)));
@@ -272,12 +275,50 @@ public final class Parts {
                                         ? OutwardStop.SOFT
                                         : OutwardStop.HARD)
                         .splines((int) orZero(number("joint_splines", at)))
-                        .mass(orZero(number("joint_mass", at)))
-                        .price(orZero(number("joint_price", at)));
+                        .mass(orZero(number("joint_mass", at)));
+        optional(number("joint_price", at)).ifPresent(joint::price);
         optional(number("joint_cup_radius", at)).ifPresent(joint::cupRadius);
         optional(number("joint_mouth", at)).ifPresent(joint::mouth);
         lip(at).ifPresent(joint::lip);
         return joint.build();
+    }
+
+    /** The boot of a row, from 1; none for 0. */
+    Boot boot(int row) {
+        return row == 0
+                ? Boot.PLAIN
+                : new Boot(
+                        text("boot_name", row - 1),
+                        number("boot_outward_change", row - 1),
+                        optional(number("boot_length", row - 1)),
+                        optional(number("boot_diameter", row - 1)),
+                        optional(number("boot_price", row - 1)));
+    }
+
+    /** Joints that can be had: those of which sizes and travel are known, and agree. */
+    List<RatedJoint> joints(JointLimits limits, StrengthReader strength) {
+        List<RatedJoint> joints = new ArrayList<>();
+        for (String name : names(JOINT_NAME)) {
+            int row = row(JOINT_NAME, name);
+            if (limits.has(row)) {
+                try {
+                    joints.add(new RatedJoint(joint(row, limits), strength.ratingOf(row)));
+                } catch (ContradictionException e) {
+                    // A problem already; it can't be had.
+                    continue;
+                }
+            }
+        }
+        return joints;
+    }
+
+    /** Boots that can be had. */
+    List<Boot> boots() {
+        List<Boot> boots = new ArrayList<>();
+        for (String name : names("boot_name")) {
+            boots.add(boot(row("boot_name", name)));
+        }
+        return boots;
     }
 
     private Optional<CupLip> lip(int at) {

@@ -8,19 +8,18 @@ import shaftwright.build.BumpRule;
 import shaftwright.build.Drive;
 import shaftwright.build.DriveUnitMove;
 import shaftwright.build.Margins;
+import shaftwright.build.OwnCosts;
 import shaftwright.build.Scenario;
 import shaftwright.build.Side;
 import shaftwright.build.Wheel;
 import shaftwright.build.WheelTravel;
 import shaftwright.contract.Contract;
-import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.InputKind;
-import shaftwright.joint.Boot;
 import shaftwright.joint.MountedJoint;
 import shaftwright.reading.ScenarioOutcome.Picks;
 import shaftwright.reading.ScenarioOutcome.WheelOutcome;
-import shaftwright.shaft.CutPlan;
+import shaftwright.study.PartPrices;
 import shaftwright.study.PathStudy;
 import shaftwright.study.Price;
 import shaftwright.study.ScenarioStudy;
@@ -34,8 +33,6 @@ import shaftwright.units.ContradictionException;
 
 /** Turns one scenario column into a set-up for each side, and computes it. */
 public final class ScenarioReader {
-    private static final Price NO_JOINT = Price.lacking("no joint");
-
     private final Sizing sizing;
     private final InputValues inputs;
     private final Parts parts;
@@ -203,7 +200,7 @@ public final class ScenarioReader {
             lackingSizes(scenario, end, row);
             return "the " + end + " joint's row lacks a size";
         }
-        if (!hasLimits(row)) {
+        if (!sizing.limits().has(row)) {
             if (inputs.unreadable("joint_plunge", new Index(Side.LEFT, 0, row - 1))) {
                 return "the " + end + " joint has neither plunge nor bench rows";
             }
@@ -247,15 +244,6 @@ public final class ScenarioReader {
             }
         }
         problems.add(problem);
-    }
-
-    private boolean hasLimits(int row) {
-        for (int i = 0; i < Grid.LIMIT.rows(); i++) {
-            if (sizing.limits().joint(i) == row) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private void part(int scenario, String pick, int row, String table) {
@@ -336,7 +324,8 @@ public final class ScenarioReader {
                         .driveUnit(driveUnit(scenario))
                         .steerAngle(number("steer_angle", scenario))
                         .wheel(wheel(scenario, tyre))
-                        .drive(drive(scenario, picks));
+                        .drive(drive(scenario, picks))
+                        .costs(ownCosts(scenario));
         for (Side side : Side.values()) {
             SidePath own = sizing.ownPathOrNull(side, scenario);
             if (own != null) {
@@ -382,16 +371,7 @@ public final class ScenarioReader {
                 number("counterbore_" + end, scenario),
                 number("stub_" + end, scenario),
                 inputs.number("shaft_end_diameter_" + end),
-                boot(bootRow));
-    }
-
-    private Boot boot(int row) {
-        return row == 0
-                ? Boot.PLAIN
-                : new Boot(
-                        parts.number("boot_outward_change", row - 1),
-                        Parts.optional(parts.number("boot_length", row - 1)),
-                        Parts.optional(parts.number("boot_diameter", row - 1)));
+                parts.boot(bootRow));
     }
 
     private double firstAngle(int row) {
@@ -425,59 +405,33 @@ public final class ScenarioReader {
         if (!used) {
             return SetCost.NONE;
         }
-        Price shafts = shafts(scenario, left, right);
-        Price inner = jointPrice(picks.innerJoint());
-        Price outer = jointPrice(picks.outerJoint());
-        Price innerBoot = bootPrice(picks.innerBoot());
-        Price outerBoot = bootPrice(picks.outerBoot());
-        Price spares =
-                shafts.times(inputs.number("spare_shafts") / 2)
-                        .plus(inner.times(inputs.number("spare_joints_inner")))
-                        .plus(outer.times(inputs.number("spare_joints_outer")))
-                        .plus(innerBoot.times(inputs.number("spare_boots_inner")))
-                        .plus(outerBoot.times(inputs.number("spare_boots_outer")));
-        return new SetCost(
-                shafts,
-                picks.innerJoint() * picks.outerJoint() == 0
-                        ? NO_JOINT
-                        : inner.plus(outer).times(2),
-                innerBoot.plus(outerBoot).times(2),
-                number("other_cost", scenario),
-                spares.isKnown() ? spares : Price.lacking(Price.NOT_PRICED));
+        OwnCosts own = ownCosts(scenario);
+        return SetCost.of(
+                SetCost.shafts(
+                        own.shaftPair(),
+                        Optional.ofNullable(left.resultOrNull()),
+                        Optional.ofNullable(right.resultOrNull())),
+                prices(picks.innerJoint(), picks.innerBoot()),
+                prices(picks.outerJoint(), picks.outerBoot()),
+                own.other(),
+                sizing.spares());
     }
 
-    /** The typed pair's price, else those of the blanks that the shafts are cut from. */
-    private Price shafts(int scenario, SideOutcome left, SideOutcome right) {
-        double pair = number("shaft_pair_price", scenario);
-        if (!Double.isNaN(pair)) {
-            return Price.of(pair);
-        }
-        if (left.resultOrNull() == null || right.resultOrNull() == null) {
-            return Price.lacking("no shaft");
-        }
-        Optional<CutPlan> one = left.resultOrNull().plan();
-        Optional<CutPlan> other = right.resultOrNull().plan();
-        return one.isPresent() && other.isPresent()
-                ? blankPrice(one.get()).plus(blankPrice(other.get()))
-                : Price.lacking("no blank");
+    private OwnCosts ownCosts(int scenario) {
+        return new OwnCosts(
+                Parts.optional(number("shaft_pair_price", scenario)),
+                Parts.orZero(number("other_cost", scenario)));
     }
 
-    private Price blankPrice(CutPlan plan) {
-        return price("blank_price", parts.blankSlot(plan.row()));
+    /** A joint's row may lack a size and still have a price. */
+    private PartPrices prices(int jointRow, int bootRow) {
+        return new PartPrices(
+                jointRow == 0 ? Optional.empty() : Optional.of(price("joint_price", jointRow)),
+                bootRow == 0 ? Price.of(0) : price("boot_price", bootRow));
     }
 
-    private Price jointPrice(int row) {
-        return row == 0 ? NO_JOINT : price("joint_price", row - 1);
-    }
-
-    /** A joint may be left without a boot. */
-    private Price bootPrice(int row) {
-        return row == 0 ? Price.of(0) : price("boot_price", row - 1);
-    }
-
-    private Price price(String column, int slot) {
-        double typed = parts.number(column, slot);
-        return Price.typed(Double.isNaN(typed) ? OptionalDouble.empty() : OptionalDouble.of(typed));
+    private Price price(String column, int row) {
+        return Price.typed(Parts.optional(parts.number(column, row - 1)));
     }
 
     private double number(String name, int scenario) {

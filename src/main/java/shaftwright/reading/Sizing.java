@@ -14,10 +14,13 @@ import shaftwright.build.Build;
 import shaftwright.build.Corner;
 import shaftwright.build.GroundClearance;
 import shaftwright.build.MarginChoice;
+import shaftwright.build.Market;
 import shaftwright.build.Side;
+import shaftwright.build.Spares;
 import shaftwright.build.Stock;
 import shaftwright.build.Uncertainty;
 import shaftwright.build.Vehicle;
+import shaftwright.build.WorkPrices;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.contract.MountLoad;
@@ -382,10 +385,39 @@ public final class Sizing {
                             corner(Side.RIGHT),
                             new Stock(parts.blanks(), ring(), inputs.number("shop_increment")),
                             strength().loads(),
+                            market(),
                             doubts.uncertainty(),
                             List.of());
         }
         return build;
+    }
+
+    private Market market() {
+        return new Market(
+                parts.joints(limits, strength()),
+                parts.boots(),
+                new WorkPrices(
+                        Parts.optional(inputs.number("strap_price")),
+                        Parts.optional(inputs.number("bump_stop_price")),
+                        Parts.optional(inputs.number("transaxle_price")),
+                        Parts.optional(inputs.number("hub_price")),
+                        Parts.optional(inputs.number("counterbore_price")),
+                        Parts.optional(inputs.number("spacer_price"))),
+                spares());
+    }
+
+    /** Parts to be carried; an unreadable count is a problem. */
+    Spares spares() {
+        return new Spares(
+                spares("spare_shafts"),
+                spares("spare_joints_inner"),
+                spares("spare_joints_outer"),
+                spares("spare_boots_inner"),
+                spares("spare_boots_outer"));
+    }
+
+    private int spares(String name) {
+        return (int) Parts.orZero(inputs.number(name));
     }
 
     /** The line about which hubs are steered, empty while one of its figures is not known. */

@@ -161,7 +161,8 @@ public final class StrengthReader {
                 ratingOf(outerJoint));
     }
 
-    private JointRating ratingOf(int joint) {
+    /** What a row of the joint table, from 1, carries; nothing is known for 0. */
+    JointRating ratingOf(int joint) {
         int row = rowOf(joint);
         return row == 0 ? JointRating.UNKNOWN : ratings.get(row - 1);
     }

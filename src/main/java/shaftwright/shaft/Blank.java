@@ -1,6 +1,7 @@
 package shaftwright.shaft;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import shaftwright.strength.Bar;
 import shaftwright.strength.ShaftMaterial;
 import shaftwright.units.Require;
@@ -13,7 +14,7 @@ import shaftwright.units.Require;
  * @param diameter of the bar, mm; 0 when not given
  * @param inner the end meant for the transaxle
  * @param outer the end meant for the wheel
- * @param price in the builder's currency; 0 when not given
+ * @param price in the builder's currency, empty when it is not known
  * @param inStock whether it can be had
  * @param bore of a hollow one, mm; 0 when solid
  * @param material what it is made of
@@ -24,7 +25,7 @@ public record Blank(
         double diameter,
         BlankEnd inner,
         BlankEnd outer,
-        double price,
+        OptionalDouble price,
         boolean inStock,
         double bore,
         ShaftMaterial material) {
@@ -32,7 +33,7 @@ public record Blank(
         Require.named("blank name", name);
         Require.positive("length of a blank", length);
         Require.notNegative("diameter of a blank", diameter);
-        Require.notNegative("price of a blank", price);
+        price.ifPresent(amount -> Require.notNegative("price of a blank", amount));
         Require.notNegative("bore of a blank", bore);
         if (diameter > 0) {
             Require.moreThan("diameter of a blank", diameter, "its bore", bore);
@@ -41,7 +42,7 @@ public record Blank(
         groove(outer, length);
     }
 
-    /** A solid blank of which the material is not known. */
+    /** A solid blank of this price, of which the material is not known. */
     public Blank(
             String name,
             double length,
@@ -50,7 +51,16 @@ public record Blank(
             BlankEnd outer,
             double price,
             boolean inStock) {
-        this(name, length, diameter, inner, outer, price, inStock, 0, ShaftMaterial.UNKNOWN);
+        this(
+                name,
+                length,
+                diameter,
+                inner,
+                outer,
+                OptionalDouble.of(price),
+                inStock,
+                0,
+                ShaftMaterial.UNKNOWN);
     }
 
     private static void groove(BlankEnd end, double length) {
@@ -63,6 +73,11 @@ public record Blank(
     /** The same of this material. */
     public Blank of(ShaftMaterial other) {
         return new Blank(name, length, diameter, inner, outer, price, inStock, bore, other);
+    }
+
+    /** Its price where plans are compared, which an unknown one must not keep from: 0 then. */
+    public double comparedPrice() {
+        return price.orElse(0);
     }
 
     /**

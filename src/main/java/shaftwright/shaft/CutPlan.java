@@ -58,8 +58,8 @@ public record CutPlan(Blank blank, int row, ShaftLength length, EndCut inner, En
         if (scrap != otherScrap) {
             return scrap < otherScrap;
         }
-        if (blank.price() != that.blank.price()) {
-            return blank.price() < that.blank.price();
+        if (blank.comparedPrice() != that.blank.comparedPrice()) {
+            return blank.comparedPrice() < that.blank.comparedPrice();
         }
         return row < that.row;
     }

@@ -42,6 +42,16 @@ public final class ScenarioStudy {
                 Optional.of(right));
     }
 
+    /** What the vehicle's set costs. */
+    public SetCost cost() {
+        return SetCost.of(
+                SetCost.shafts(scenario.costs().shaftPair(), left.result(), right.result()),
+                PartPrices.of(scenario.inner()),
+                PartPrices.of(scenario.outer()),
+                scenario.costs().other(),
+                build.market().spares());
+    }
+
     /** What it comes to. */
     public ScenarioVerdict verdict() {
         ScenarioFacts facts =

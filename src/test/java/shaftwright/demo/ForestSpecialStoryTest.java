@@ -242,7 +242,8 @@ class ForestSpecialStoryTest {
                 bench(name, row, angleMax),
                 (int) inputs.number("joint_splines", row),
                 inputs.number("joint_mass", row),
-                inputs.number("joint_price", row));
+                OptionalDouble.of(inputs.number("joint_price", row)),
+                0);
     }
 
     private BenchTable bench(String name, int row, double angleMax) {

@@ -38,6 +38,7 @@ class MountedJointTest {
                         FREE,
                         33,
                         0,
+                        OptionalDouble.empty(),
                         0);
         return new MountedJoint(joint, 5, 3, 8, 24, -2);
     }

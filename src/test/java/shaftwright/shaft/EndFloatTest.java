@@ -115,7 +115,8 @@ class EndFloatTest {
                         plain.bench(),
                         plain.splines(),
                         plain.mass(),
-                        plain.price());
+                        plain.price(),
+                        plain.spacer());
         return new MountedJoint(joint, 0, 0, sample.stub(), sample.endDiameter(), 0);
     }
 }

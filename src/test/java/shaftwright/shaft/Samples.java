@@ -92,7 +92,8 @@ final class Samples {
                         bench,
                         33,
                         2.5,
-                        90);
+                        OptionalDouble.of(90),
+                        0);
         return new MountedJoint(joint, 0, counterbore, 12, 25, 0);
     }
 }

@@ -48,6 +48,7 @@ class TradeFactsTest {
                         bench,
                         33,
                         0,
+                        OptionalDouble.empty(),
                         0);
         return new MountedJoint(joint, 0, counterbore, HALF_INCH, 0, 0);
     }

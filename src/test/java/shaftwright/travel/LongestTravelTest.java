@@ -237,6 +237,7 @@ class LongestTravelTest {
                                 new double[] {plunge, plunge}),
                         28,
                         0,
+                        OptionalDouble.empty(),
                         0);
         return new MountedJoint(joint, 0, 0, STUB, 24, 0);
     }

@@ -311,6 +311,7 @@ class TravelRangeTest {
                         bench,
                         0,
                         0,
+                        OptionalDouble.empty(),
                         0);
         return new MountedJoint(joint, 0, 0, 12, 24, 0);
     }

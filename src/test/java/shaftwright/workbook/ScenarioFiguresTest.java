@@ -147,7 +147,13 @@ class ScenarioFiguresTest {
     }
 
     private static double price(ScenarioOutcome scenario, Side side) {
-        return scenario.side(side).resultOrNull().plan().orElseThrow().blank().price();
+        return scenario.side(side)
+                .resultOrNull()
+                .plan()
+                .orElseThrow()
+                .blank()
+                .price()
+                .orElseThrow();
     }
 
     /** Common practice, no source: a 30 in tyre that measures 29 costs half an inch. */
