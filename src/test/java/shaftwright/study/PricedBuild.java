@@ -77,6 +77,7 @@ final class PricedBuild {
                         InnerFlange.of(0, 0),
                         OptionalDouble.of(60),
                         new GroundClearance(OptionalDouble.of(250), OptionalDouble.of(740)),
+                        OptionalDouble.empty(),
                         Optional.empty());
         Stock stock =
                 new Stock(
