@@ -75,9 +75,9 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
             Section.BUILT_WORK,
             BUILT,
             "IF("
-                    + placed(PositionLines.pushRoot(spacing()))
+                    + placed(CentreFormulas.pushRoot(spacing()))
                     + "<0,\"\","
-                    + placed(PositionLines.push(spacing()))
+                    + placed(CentreFormulas.push(spacing()))
                     + ")"),
     ANGLE_IN(
             "built_inner_plan",
@@ -85,14 +85,14 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
             RADIAN,
             Section.BUILT_WORK,
             BUILT,
-            joined(placed(PositionLines.innerAngle("{built_push}", "{built_push}")))),
+            joined(placed(CentreFormulas.angle(ShaftEnd.INNER, "{built_push}", "{built_push}")))),
     ANGLE_OUT(
             "built_outer_plan",
             "Outer angle of the shaft as cut",
             RADIAN,
             Section.BUILT_WORK,
             BUILT,
-            joined(placed(PositionLines.outerAngle("{built_push}", "{built_push}")))),
+            joined(placed(CentreFormulas.angle(ShaftEnd.OUTER, "{built_push}", "{built_push}")))),
     ANGLE_DOUBT(
             "built_angle_doubt",
             "Doubt of an angle",

@@ -1,6 +1,7 @@
 package shaftwright.live;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -112,6 +113,77 @@ final class LineSet<T> {
     /** The same for lines whose formulas this contract version last changed. */
     LineSet<T> revised(int version) {
         return at(new Place(place.section, place.grid, place.since, version));
+    }
+
+    /** A working length, mm. */
+    NumberLine<T> mm(String name, String label) {
+        return new NumberLine<>(this, name, label, Quantity.MILLIMETRE);
+    }
+
+    /** A length as a builder reads it; the core has mm. */
+    NumberLine<T> shown(String name, String label) {
+        return new NumberLine<>(this, name, label, Quantity.SHOWN_LENGTH);
+    }
+
+    /** A working angle, rad. */
+    NumberLine<T> rad(String name, String label) {
+        return new NumberLine<>(this, name, label, Quantity.RADIAN);
+    }
+
+    /** A number with its own meaning. */
+    NumberLine<T> number(String name, String label) {
+        return new NumberLine<>(this, name, label, Quantity.NUMBER);
+    }
+
+    /** A count, a row, or 1 for yes and 0 for no. */
+    NumberLine<T> whole(String name, String label) {
+        return new NumberLine<>(this, name, label, Quantity.WHOLE);
+    }
+
+    /** A number of another quantity. */
+    NumberLine<T> of(Quantity quantity, String name, String label) {
+        return new NumberLine<>(this, name, label, quantity);
+    }
+
+    /** A text. */
+    TextLine<T> text(String name, String label) {
+        return new TextLine<>(this, name, label);
+    }
+
+    /** A line with a number, once it is said what it is. */
+    record NumberLine<T>(LineSet<T> set, String name, String label, Quantity quantity) {
+        /** Declares it. */
+        void is(String formula, ToDoubleFunction<T> core) {
+            set.number(name, label, quantity, formula, core);
+        }
+
+        /** The same where the core tells by row. */
+        void is(String formula, Number<T> core) {
+            set.number(name, label, quantity, formula, core);
+        }
+
+        /** The same where the formula differs by side or row. */
+        void is(LiveLine.Formula formula, Number<T> core) {
+            set.number(name, label, quantity, formula, core);
+        }
+
+        /** Declares one that may not be known. */
+        void ifKnown(String formula, Function<T, OptionalDouble> core) {
+            is(formula, from -> core.apply(from).orElse(Double.NaN));
+        }
+    }
+
+    /** A line with a text, once it is said what it is. */
+    record TextLine<T>(LineSet<T> set, String name, String label) {
+        /** Declares it. */
+        void is(String formula, Function<T, String> core) {
+            set.text(name, label, formula, core);
+        }
+
+        /** The same where the core tells by row. */
+        void is(String formula, BiFunction<T, Index, String> core) {
+            set.text(name, label, index -> formula, core);
+        }
     }
 
     /** A line with a number. */

@@ -1,5 +1,6 @@
 package shaftwright.live;
 
+import java.util.Locale;
 import shaftwright.joint.MountedJoint;
 import shaftwright.reading.SideOutcome;
 import shaftwright.shaft.Blank;
@@ -24,11 +25,33 @@ enum ShaftEnd {
     }
 
     ShaftEnd other() {
-        return this == INNER ? OUTER : INNER;
+        return either(OUTER, INNER);
+    }
+
+    /** What belongs to this end of two things. */
+    <T> T either(T inner, T outer) {
+        return this == INNER ? inner : outer;
+    }
+
+    double either(double inner, double outer) {
+        return this == INNER ? inner : outer;
+    }
+
+    /**
+     * A name, formula or label of this end: {@code END} stands for the suffix of its names, {@code
+     * OTHER} for that of the other end's, {@code WORD} for its word.
+     */
+    String in(String text) {
+        return text.replace("END", suffix).replace("OTHER", other().suffix).replace("WORD", word);
+    }
+
+    /** A label that begins with this end's word: "Inner angle". */
+    String heading(String rest) {
+        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1) + rest;
     }
 
     MountedJoint joint(SideOutcome side) {
-        return this == INNER ? side.inner() : side.outer();
+        return either(side.inner(), side.outer());
     }
 
     BlankEnd of(Blank blank) {
@@ -36,6 +59,6 @@ enum ShaftEnd {
     }
 
     EndCut cut(CutPlan plan) {
-        return this == INNER ? plan.inner() : plan.outer();
+        return either(plan.inner(), plan.outer());
     }
 }

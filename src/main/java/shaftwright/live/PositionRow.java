@@ -1,0 +1,35 @@
+package shaftwright.live;
+
+import shaftwright.contract.Index;
+import shaftwright.joint.MountedJoint;
+import shaftwright.shaft.FittedPosition;
+import shaftwright.shaft.Position;
+import shaftwright.shaft.SideResult;
+
+/**
+ * What the core knows of one row of a side's position table.
+ *
+ * @param number from 0
+ */
+record PositionRow(SideResult side, int number) {
+    static PositionRow of(SideResult side, Index index) {
+        return new PositionRow(side, index.row());
+    }
+
+    Position before() {
+        return side.positions().get(number);
+    }
+
+    /** The same with the shaft in. */
+    FittedPosition after() {
+        return side.fitted().get(number);
+    }
+
+    MountedJoint joint(ShaftEnd end) {
+        return end.either(side.setup().inner(), side.setup().outer());
+    }
+
+    double midAngle(ShaftEnd end) {
+        return end.either(before().innerAngle(), before().outerAngle());
+    }
+}
