@@ -1,5 +1,7 @@
 package shaftwright.contract;
 
+import shaftwright.study.ViewPart;
+
 /**
  * How often a named quantity occurs in a workbook: once, once a side, once a scenario, once a row
  * of some table, or a combination. A sided quantity has one defined name a side; the cells of one

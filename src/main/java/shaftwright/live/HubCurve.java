@@ -5,28 +5,24 @@ import shaftwright.suspension.Polynomial;
 
 /** The curves over travel that together carry a hub and all that is fast to it. */
 enum HubCurve {
-    FORE_AFT("fore_aft", "Fore-aft, mm"),
-    REACH_SQUARED("reach_squared", "Squared reach, mm²"),
-    CAMBER("camber", "Camber, rad"),
-    TOE("toe", "Toe, rad"),
-    PITCH("pitch", "Pitch of the hub, front up, rad");
-
-    private final String word;
-    private final String label;
-
-    HubCurve(String word, String label) {
-        this.word = word;
-        this.label = label;
-    }
+    FORE_AFT("fore_aft", "fore-aft", "Fore-aft, mm"),
+    REACH_SQUARED("reach_squared", "squared reach", "Squared reach, mm²"),
+    CAMBER("camber", "camber", "Camber, rad"),
+    TOE("toe", "toe", "Toe, rad"),
+    PITCH("pitch", "pitch", "Pitch of the hub, front up, rad");
 
     /** Part of the names of lines that hold its coefficients. */
-    String word() {
-        return word;
-    }
+    final String word;
+
+    final String inSentence;
 
     /** What a builder reads above its coefficients. */
-    String label() {
-        return label;
+    final String label;
+
+    HubCurve(String word, String inSentence, String label) {
+        this.word = word;
+        this.inSentence = inSentence;
+        this.label = label;
     }
 
     /** This one of a path and the pitch that belongs to it, which readings don't tell. */

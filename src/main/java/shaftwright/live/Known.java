@@ -5,6 +5,8 @@ import shaftwright.contract.Index;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.SideResult;
+import shaftwright.study.DrawingFrame;
+import shaftwright.study.SideDrawing;
 import shaftwright.suspension.HubPath;
 
 /**
@@ -22,6 +24,18 @@ record Known<T>(String condition, Source<T> source) {
     /** A side's hub path. */
     static final Known<HubPath> PATH =
             new Known<>("{path_ready}=1", (sizing, index) -> sizing.path(index.side()).chosen());
+
+    /** A side's drawing. */
+    static final Known<SideDrawing> DRAWING =
+            new Known<>(PATH.condition, (sizing, index) -> sizing.drawing(index.side()));
+
+    /** The frame of a side's drawing. */
+    static final Known<DrawingFrame> FRAME =
+            new Known<>(
+                    PATH.condition,
+                    (sizing, index) ->
+                            sizing.drawing(index.side())
+                                    .map(drawing -> drawing.frame(sizing.unit())));
 
     /** A side of a scenario with joints, shifts and travel. */
     static final Known<SideOutcome> SETUP =

@@ -21,7 +21,7 @@ import shaftwright.reading.Sizing;
  */
 final class LineSet<T> {
     /** A number by the core. */
-    interface Number<T> {
+    interface Figure<T> {
         double of(T from, Index index);
     }
 
@@ -197,7 +197,7 @@ final class LineSet<T> {
     }
 
     /** A line with a number that the core tells by row. */
-    void number(String name, String label, Quantity quantity, String formula, Number<T> core) {
+    void number(String name, String label, Quantity quantity, String formula, Figure<T> core) {
         number(name, label, quantity, index -> formula, core);
     }
 
@@ -207,7 +207,7 @@ final class LineSet<T> {
             String label,
             Quantity quantity,
             LiveLine.Formula formula,
-            Number<T> core) {
+            Figure<T> core) {
         add(name, label, quantity, guarded(formula), number(quantity, core));
     }
 
@@ -217,7 +217,7 @@ final class LineSet<T> {
     }
 
     /** The same, told by row. */
-    void filled(String name, String label, Quantity quantity, Number<T> core) {
+    void filled(String name, String label, Quantity quantity, Figure<T> core) {
         engine(name, label, quantity, number(quantity, core));
     }
 
@@ -289,7 +289,7 @@ final class LineSet<T> {
         };
     }
 
-    private LiveLine.Core number(Quantity quantity, Number<T> core) {
+    private LiveLine.Core number(Quantity quantity, Figure<T> core) {
         return (sizing, index) -> {
             Optional<T> from = source.of(sizing, index);
             return from.isPresent()

@@ -89,10 +89,10 @@ enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
         for (HubCurve curve : HubCurve.values()) {
             lines.add(
                     LiveLine.engine(
-                            "linkage_" + curve.word(),
+                            "linkage_" + curve.word,
                             Section.LINKAGE_CURVES,
                             POWER,
-                            curve.label(),
+                            curve.label,
                             NUMBER,
                             new Curve(curve)));
         }

@@ -91,10 +91,10 @@ enum OwnPointLines implements LiveLine.Formula, LiveLine.Core {
         for (HubCurve curve : HubCurve.values()) {
             lines.add(
                     LiveLine.engine(
-                            "own_" + curve.word(),
+                            "own_" + curve.word,
                             Section.OWN_CURVES,
                             SCENARIO_POWER,
-                            curve.label(),
+                            curve.label,
                             NUMBER,
                             new Curve(curve)));
         }

@@ -9,6 +9,7 @@ import shaftwright.contract.Contract;
 import shaftwright.study.ScenarioFacts;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.study.SetCost;
+import shaftwright.study.SideDrawing;
 import shaftwright.study.StrengthStudy;
 import shaftwright.study.WheelFigures;
 
@@ -193,6 +194,11 @@ public final class ScenarioOutcome {
     /** Outer datum to wheel centre along the stub axis, mm. */
     public double wheelArm() {
         return wheel.figures().arm();
+    }
+
+    /** Its wheel as it is drawn. */
+    SideDrawing.Wheel drawnWheel() {
+        return SideDrawing.Wheel.of(wheel.figures(), wheel.wheel());
     }
 
     public double clearanceAtRide() {

@@ -271,6 +271,15 @@ public final class SideLinkage {
         return inputs.number(name, source, row);
     }
 
+    /** From where heights and the fore-aft mark are to where points are seen from, mm. */
+    Vector origin() {
+        return new Vector(orZero(typed("inner_ahead", 0)), 0, orZero(typed("inner_height", 0)));
+    }
+
+    private static double orZero(double typed) {
+        return Double.isNaN(typed) ? 0 : typed;
+    }
+
     /** The linkage, when its points make one. */
     public Optional<Linkage> linkage() {
         return atRide.map(LinkageAtRide::linkage);

@@ -30,9 +30,12 @@ import shaftwright.shaft.SideResult;
 import shaftwright.study.Lack;
 import shaftwright.study.PathFacts;
 import shaftwright.study.ScenarioVerdict;
+import shaftwright.study.SideDrawing;
+import shaftwright.study.SideStudy;
 import shaftwright.study.Verdict;
 import shaftwright.suspension.DegreeChoice;
 import shaftwright.suspension.Kingpin;
+import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.TapeSettings;
 import shaftwright.units.LengthUnit;
 
@@ -81,7 +84,7 @@ public final class Sizing {
     /** Made when first asked for, likewise. */
     private StrengthReader strength;
 
-    private final Map<Side, SideDrawing> drawings = new EnumMap<>(Side.class);
+    private final Map<Side, Optional<SideDrawing>> drawings = new EnumMap<>(Side.class);
 
     private final Doubts doubts;
     private Misread misread = Misread.nothing();
@@ -336,12 +339,33 @@ public final class Sizing {
         return scenarios.get(index.scenario()).side(index.side()).resultOrNull();
     }
 
-    /** A side's drawing, null while there is no path to draw. */
-    public SideDrawing drawingOrNull(Side side) {
-        if (!drawings.containsKey(side)) {
-            drawings.put(side, SideDrawing.orNull(this, side));
-        }
-        return drawings.get(side);
+    /** A side's drawing of the scenario on the shop cards, empty while there is no path to draw. */
+    public Optional<SideDrawing> drawing(Side side) {
+        return drawings.computeIfAbsent(side, this::draw);
+    }
+
+    private Optional<SideDrawing> draw(Side side) {
+        Optional<ScenarioOutcome> shown =
+                Optional.of(shopScenario()).filter(number -> number >= 0).map(this::scenario);
+        Optional<SideStudy> shaft = shown.flatMap(scenario -> scenario.side(side).study());
+        SidePath path = path(side, shopScenario());
+        return path.corner()
+                .map(
+                        corner ->
+                                SideDrawing.of(
+                                        new SideDrawing.Shown(
+                                                corner.motion(),
+                                                path.linkage().origin(),
+                                                shaft.map(SideStudy::flange)
+                                                        .orElseGet(this::innerFlange),
+                                                shown.map(ScenarioOutcome::drawnWheel)
+                                                        .orElse(SideDrawing.Wheel.NONE),
+                                                shaft)));
+    }
+
+    /** The typed kind of linkage, empty when there is none. */
+    public Optional<LinkageKind> linkageKind() {
+        return Optional.ofNullable(SideLinkage.kindOrNull(inputs));
     }
 
     /** Zero-based scenario on the shop cards, -1 when its letter is none of the columns'. */

@@ -312,6 +312,17 @@ public final class SideStudy {
                 new TravelFacts.Clearance(atBump.getAsDouble(), rule.clearance().getAsDouble()));
     }
 
+    /** Its drawing, seen from the inner datum's fore-aft place and height. */
+    public SideDrawing drawing() {
+        return SideDrawing.of(
+                new SideDrawing.Shown(
+                        corner.motion(),
+                        Vector.ZERO,
+                        flange,
+                        SideDrawing.Wheel.of(wheel, scenario.wheel()),
+                        Optional.of(this)));
+    }
+
     /** Its hub path. */
     public PathStudy path() {
         return source;

@@ -14,10 +14,10 @@ import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.book.Area;
 import shaftwright.build.Side;
-import shaftwright.contract.ViewPart;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
 import shaftwright.live.Section;
+import shaftwright.study.ViewPart;
 import shaftwright.template.Run.Direction;
 
 /**

@@ -35,8 +35,16 @@ public final class WheelMotion {
      *
      * @param innerDatum in the frame of {@link CarriedPoint}
      * @param reach travel over which it carries them
+     * @param linkage empty when a measured path carries the upright alone
      */
-    private record Carrier(Vector innerDatum, TravelEnds reach, Supplier<Motion> motion) {}
+    private record Carrier(
+            Vector innerDatum,
+            TravelEnds reach,
+            Supplier<Motion> motion,
+            Optional<Carriage> linkage) {}
+
+    /** A linkage that carries points, solved over its travel. */
+    public record Carriage(Linkage linkage, LinkagePath solved) {}
 
     /**
      * Along a path that was measured.
@@ -55,7 +63,8 @@ public final class WheelMotion {
                                 new Carrier(
                                         new Vector(0, centreToDatum.getAsDouble(), 0),
                                         known,
-                                        () -> new PathMotion(path, centreToDatum.getAsDouble()))));
+                                        () -> new PathMotion(path, centreToDatum.getAsDouble()),
+                                        Optional.empty())));
     }
 
     /**
@@ -83,12 +92,18 @@ public final class WheelMotion {
                         new Carrier(
                                 linkage.hub().innerDatum(),
                                 reach,
-                                () -> new LinkageMotion(linkage))));
+                                () -> new LinkageMotion(linkage),
+                                Optional.of(new Carriage(linkage, solved)))));
     }
 
     /** Where the hub goes. */
     public HubPath path() {
         return path;
+    }
+
+    /** The linkage that carries points; empty where none does. */
+    public Optional<Carriage> linkage() {
+        return carrier.flatMap(Carrier::linkage);
     }
 
     /** As far as the path is known. */

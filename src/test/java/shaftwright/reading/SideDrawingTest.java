@@ -15,12 +15,15 @@ import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
-import shaftwright.contract.ViewPart;
 import shaftwright.filling.Filling;
-import shaftwright.reading.SideDrawing.Way;
+import shaftwright.study.LinkageOutline;
+import shaftwright.study.SideDrawing;
+import shaftwright.study.SideDrawing.Way;
+import shaftwright.study.ViewPart;
 import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.LinkageSolver;
 import shaftwright.suspension.Vector;
+import shaftwright.units.LengthUnit;
 import shaftwright.workbook.DemoBook;
 import shaftwright.workbook.LinkageSourceTest;
 import shaftwright.xlsx.XlsxBook;
@@ -47,14 +50,14 @@ class SideDrawingTest {
     /** The drawing carries points by curves; the solver moves them by the ties themselves. */
     @Test
     void pointsOfTheLinkageStandWhereTheSolverPutsThem() {
-        SideDrawing drawing = sizing.drawingOrNull(Side.LEFT);
+        SideDrawing drawing = sizing.drawing(Side.LEFT).orElseThrow();
         var linkage = sizing.path(Side.LEFT).linkage().linkage().orElseThrow();
         Vector seenFrom =
                 new Vector(
                         number("inner_ahead_used_left", 0), 0, number("inner_height_used_left", 0));
         for (int stand = 0; stand < ViewPart.STANDS; stand++) {
             LinkageSolver solver = new LinkageSolver(linkage);
-            assertThat(solver.moveTo(drawing.travel(stand))).isTrue();
+            assertThat(solver.moveTo(drawing.stand(stand).travel())).isTrue();
             for (int point = 0; point < LinkageKind.DOUBLE_WISHBONE.points(); point++) {
                 Vector atRide = linkage.points().get(point);
                 Vector moved = point % 3 == 2 || point == 7 ? solver.pose().carry(atRide) : atRide;
@@ -108,12 +111,12 @@ class SideDrawingTest {
                 }
             }
         }
-        SideDrawing drawing = sizing.drawingOrNull(Side.LEFT);
+        SideDrawing drawing = sizing.drawing(Side.LEFT).orElseThrow();
         double most = 0;
         for (Way way : Way.values()) {
             most = Math.max(most, drawing.high(way) - drawing.low(way));
         }
-        assertThat(most / (drawing.square() * INCH)).isGreaterThan(4.5);
+        assertThat(most / drawing.frame(LengthUnit.INCH).step()).isGreaterThan(4.5);
     }
 
     @Test
@@ -132,7 +135,7 @@ class SideDrawingTest {
         for (LinkageKind kind : LinkageKind.values()) {
             boolean[] met = new boolean[kind.points() + 1];
             for (int row = 0; row < ViewPart.LINKAGE.size(); row++) {
-                met[SideDrawing.order(kind.members(), row)] = true;
+                met[new LinkageOutline(kind.members()).point(row)] = true;
             }
             assertThat(met).as(kind.tradeName()).doesNotContain(false);
         }

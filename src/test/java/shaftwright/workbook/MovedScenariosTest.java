@@ -15,15 +15,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.book.Problem;
 import shaftwright.build.Side;
-import shaftwright.contract.ViewPart;
 import shaftwright.filling.Filling;
 import shaftwright.filling.TypedColumn;
 import shaftwright.filling.TypedOver;
-import shaftwright.reading.SideDrawing;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Position;
 import shaftwright.study.Finding;
+import shaftwright.study.SideDrawing;
+import shaftwright.study.ViewPart;
+import shaftwright.suspension.Vector;
 import shaftwright.xlsx.XlsxBook;
 
 /** Columns of the demo with steered hubs, and with its drive unit pushed. All figures invented. */
@@ -135,24 +136,18 @@ class MovedScenariosTest {
                                 typed("mount_load", B, "drive"),
                                 typed("mount_drive_roll", 0, "3"),
                                 typed("shop_scenario", 0, "B")));
-        SideDrawing drawing = sizing.drawingOrNull(Side.LEFT);
-        double square = drawing.square() * sizing.unit().mm();
+        SideDrawing drawing = sizing.drawing(Side.LEFT).orElseThrow();
         int[] rows = {0, 12, 24};
 
         for (int stand = 0; stand < ViewPart.STANDS; stand++) {
-            int inner = ViewPart.CHAIN.first(stand) + 1;
-            double squared = 0;
-            for (SideDrawing.Way way : SideDrawing.Way.values()) {
-                double apart = drawing.drawn(inner + 1, way) - drawing.drawn(inner, way);
-                squared += Math.pow(apart * square, 2);
-            }
-            assertThat(Math.sqrt(squared))
+            List<Vector> chain = drawing.line(ViewPart.CHAIN, stand);
+            assertThat(chain.get(1).distanceTo(chain.get(2)))
                     .isCloseTo(
                             positions(sizing, B, Side.LEFT).get(rows[stand]).distance(),
                             within(1e-6));
             // Steered to the left, the left wheel's front goes outward: toe-out.
-            double straight = drawing.axes(stand).toe();
-            assertThat(Math.toDegrees(straight - drawing.wheelAxes(stand).toe()))
+            double straight = drawing.stand(stand).axes().toe();
+            assertThat(Math.toDegrees(straight - drawing.stand(stand).steered().axes().toe()))
                     .isBetween(19.0, 21.0);
         }
     }

@@ -21,13 +21,13 @@ import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.Input;
-import shaftwright.contract.ViewPart;
 import shaftwright.filling.Filling;
 import shaftwright.filling.TypedColumn;
 import shaftwright.live.LiveLines;
-import shaftwright.reading.SideDrawing;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Position;
+import shaftwright.study.SideDrawing;
+import shaftwright.study.ViewPart;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageSolver;
 import shaftwright.suspension.Vector;
@@ -122,14 +122,14 @@ class OwnPointsTest {
     /** A pitched hub is drawn by curves; the linkage's own solver moves it by its ties. */
     @Test
     void drawingShowsTheScenariosOwnPoints() {
-        SideDrawing drawing = sizing.drawingOrNull(Side.LEFT);
+        SideDrawing drawing = sizing.drawing(Side.LEFT).orElseThrow();
         Linkage linkage = sizing.path(Side.LEFT, B).linkage().linkage().orElseThrow();
         LinkageSolver solver = new LinkageSolver(linkage);
-        assertThat(solver.moveTo(drawing.travel(2))).isTrue();
+        assertThat(solver.moveTo(drawing.stand(2).travel())).isTrue();
         Vector ball = solver.pose().carry(linkage.points().get(2));
         assertThat(drawing.point(2, 2).y()).isCloseTo(ball.y(), within(0.03));
         assertThat(drawing.point(2, ViewPart.RIDE).y()).isCloseTo(30.625 * 25.4, within(0.03));
-        Vector mirrored = sizing.drawingOrNull(Side.RIGHT).point(2, ViewPart.RIDE);
+        Vector mirrored = sizing.drawing(Side.RIGHT).orElseThrow().point(2, ViewPart.RIDE);
         assertThat(mirrored.y()).isCloseTo(29.625 * 25.4, within(0.03));
     }
 

@@ -1,4 +1,4 @@
-package shaftwright.contract;
+package shaftwright.study;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -67,9 +67,9 @@ public enum ViewPart {
 
     /** One point: the row of a table of points. */
     public record Spot(ViewPart part, int stand, int number) {
-        /** The point that a row draws. */
-        public static Spot at(int row) {
-            return SPOTS.get(row);
+        /** The points of all lines, by their rows. */
+        public static List<Spot> all() {
+            return SPOTS;
         }
 
         /** Of a tyre's point: how many half widths outward of the wheel's centre. */
