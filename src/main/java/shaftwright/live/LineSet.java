@@ -158,12 +158,12 @@ final class LineSet<T> {
         }
 
         /** The same where the core tells by row. */
-        void is(String formula, Number<T> core) {
+        void is(String formula, Figure<T> core) {
             set.number(name, label, quantity, formula, core);
         }
 
         /** The same where the formula differs by side or row. */
-        void is(LiveLine.Formula formula, Number<T> core) {
+        void is(LiveLine.Formula formula, Figure<T> core) {
             set.number(name, label, quantity, formula, core);
         }
 
