@@ -1,9 +1,13 @@
 package shaftwright.cli;
 
 import java.io.PrintStream;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
 import shaftwright.book.Area;
 import shaftwright.book.CellPlace;
 import shaftwright.book.OpenBook;
@@ -17,20 +21,28 @@ import shaftwright.reading.ScenarioFinding;
 import shaftwright.xlsx.XlsxBook;
 
 /** Says all that is wrong or doubtful in a workbook. */
-final class CheckCommand {
-    private final Request request;
+@Command(
+        name = "check",
+        description = {
+            "Says all that is wrong or doubtful in a workbook: readings, parts, names, formulas that were overwritten or edited.",
+            "Changes nothing."
+        },
+        footer = {"  shaftwright check shafts.xlsx"})
+final class CheckCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "the workbook")
+    private Path file;
+
     private final Terminal terminal;
     private final Progress progress;
 
-    CheckCommand(Request request, Terminal terminal, Progress progress) {
-        this.request = request;
+    CheckCommand(Terminal terminal, Progress progress) {
         this.terminal = terminal;
         this.progress = progress;
     }
 
-    int run() {
-        progress.step("Reading " + request.file().getFileName());
-        XlsxBook book = XlsxBook.open(request.file(), new OwnFormulas(progress));
+    @Override
+    public Integer call() {
+        XlsxBook book = OpenedWorkbook.of(file, progress);
         progress.step("Checking it");
         if (Comparison.is(book)) {
             ComparisonFilling.Report report = ComparisonFilling.check(book);
@@ -83,11 +95,11 @@ final class CheckCommand {
 
     private int say(XlsxBook book, List<Problem> found, List<String> findings, int strayed) {
         book.refuseDamaged();
-        ProblemList problems = new ProblemList(request.file(), LostNotice.behind(found, book));
+        ProblemList problems = new ProblemList(file, LostNotice.behind(found, book));
         PrintStream out = terminal.out();
         problems.print(out);
         for (String finding : findings) {
-            out.println("finding: " + request.file().getFileName() + ": " + finding);
+            out.println("finding: " + file.getFileName() + ": " + finding);
         }
         String packUse = PackUse.in(book).sentence();
         if (!packUse.isEmpty()) {
@@ -98,7 +110,7 @@ final class CheckCommand {
             sayLosing(book);
         }
         out.println(
-                request.file().getFileName()
+                file.getFileName()
                         + ": "
                         + counted(errors, "error")
                         + ", "

@@ -1,25 +1,44 @@
 package shaftwright.cli;
 
 import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
 import shaftwright.xlsx.Replaced;
 import shaftwright.xlsx.XlsxBook;
 
 /** Takes out who wrote a workbook, and nothing else. */
-final class ClearAuthorsCommand {
-    private final Request request;
+@Command(
+        name = "clear-authors",
+        description = {
+            "Takes the names of authors out of a workbook before you hand it on: of the document's properties, of notes and of comments, and the folder it was saved in.",
+            "The words of notes and all else stay; the previous file is kept as"
+                    + " NAME.backup.xlsx."
+        },
+        footer = {
+            "  shaftwright clear-authors shafts.xlsx",
+            "  shaftwright clear-authors --out to-send.xlsx shafts.xlsx"
+        })
+final class ClearAuthorsCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "any .xlsx workbook")
+    private Path file;
+
+    @Mixin private OutOption out;
+
     private final Terminal terminal;
     private final Progress progress;
 
-    ClearAuthorsCommand(Request request, Terminal terminal, Progress progress) {
-        this.request = request;
+    ClearAuthorsCommand(Terminal terminal, Progress progress) {
         this.terminal = terminal;
         this.progress = progress;
     }
 
-    int run() {
-        Path target = request.target(request.file());
-        progress.step("Reading " + request.file().getFileName());
-        XlsxBook book = XlsxBook.open(request.file());
+    @Override
+    public Integer call() {
+        Path target = out.target(file);
+        progress.step("Reading " + file.getFileName());
+        XlsxBook book = XlsxBook.open(file);
         int authors = book.authors();
         progress.step("Writing " + target.getFileName());
         Replaced replaced = book.saveWithoutAuthors(target);

@@ -5,6 +5,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import shaftwright.book.OpenBook;
 import shaftwright.book.Problem;
 import shaftwright.comparison.ComparedBook;
@@ -19,23 +25,58 @@ import shaftwright.xlsx.SaveReport;
 import shaftwright.xlsx.XlsxBook;
 
 /** Lays several workbooks side by side in a new one. */
-final class CompareCommand {
-    private final Request request;
+@Command(
+        name = "compare",
+        description = {
+            "Lays the scenarios of several workbooks side by side in a new one, with the inputs that differ.",
+            "It holds every workbook whole, each in its own unit, so that it follows"
+                    + " what is changed in it, and is linked to none of the files. At most 24"
+                    + " scenarios in all."
+        },
+        footer = {
+            "  shaftwright compare mine.xlsx friend.xlsx --out both.xlsx",
+            "  shaftwright compare mine.xlsx yours.xlsx theirs.xlsx --unit mm --out all.xlsx --force"
+        })
+final class CompareCommand implements Callable<Integer> {
+    @Parameters(
+            arity = "2..*",
+            paramLabel = "FILE",
+            description = "the workbooks, which are left alone")
+    private List<Path> files;
+
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "FILE",
+            description = "The comparison to be made.")
+    private Path target;
+
+    @Option(
+            names = "--unit",
+            paramLabel = "inch|mm",
+            description = "Unit of the pages that compare. Default: that of the first file.")
+    private Optional<LengthUnit> unit;
+
+    @Option(
+            names = "--anonymous",
+            description = "Leave out the files' names and the vehicles' names.")
+    private boolean anonymous;
+
+    @Mixin private ForceOption force;
+
     private final Terminal terminal;
     private final Progress progress;
     private final List<ComparedBook> books = new ArrayList<>();
     private boolean failed;
 
-    CompareCommand(Request request, Terminal terminal, Progress progress) {
-        this.request = request;
+    CompareCommand(Terminal terminal, Progress progress) {
         this.terminal = terminal;
         this.progress = progress;
     }
 
-    int run() throws IOException {
-        List<Path> files = files();
-        Path target = target(files);
-        LengthUnit asked = unit();
+    @Override
+    public Integer call() throws IOException {
+        refuseTarget();
         for (Path file : files) {
             read(file);
         }
@@ -54,48 +95,17 @@ final class CompareCommand {
             terminal.err().println(target.getFileName() + ": not made.");
             return ExitCode.PROBLEMS;
         }
-        return make(target, asked == null ? books.get(0).unit() : asked);
+        return make(unit.orElse(books.get(0).unit()));
     }
 
-    private List<Path> files() {
-        List<Path> files = new ArrayList<>();
-        for (String word : request.words()) {
-            files.add(Inputs.path(word));
-        }
-        return files;
-    }
-
-    private Path target(List<Path> files) throws IOException {
-        if (!request.has("--out")) {
-            throw new UsageException("--out is missing: the file to be made");
-        }
-        Path target = Inputs.path(request.value("--out", ""));
+    private void refuseTarget() throws IOException {
         for (Path file : files) {
             if (Files.exists(target) && Files.exists(file) && Files.isSameFile(target, file)) {
                 throw new UsageException(
                         target.getFileName() + ": is one of the workbooks to be compared");
             }
         }
-        if (Files.exists(target) && !request.has("--force")) {
-            throw new UsageException(
-                    target.getFileName()
-                            + ": exists already; --force replaces it and keeps a backup");
-        }
-        return target;
-    }
-
-    /** Null when none was asked for. */
-    private LengthUnit unit() {
-        return switch (request.value("--unit", "")) {
-            case "" -> null;
-            case "inch" -> LengthUnit.INCH;
-            case "mm" -> LengthUnit.MILLIMETRE;
-            default ->
-                    throw new UsageException(
-                            "--unit: found \""
-                                    + request.value("--unit", "")
-                                    + "\"; expected inch or mm.");
-        };
+        force.refuseToReplace(target);
     }
 
     private int columns() {
@@ -108,8 +118,7 @@ final class CompareCommand {
 
     /** A comparison gives the workbooks that are in it. */
     private void read(Path file) {
-        progress.step("Reading " + file.getFileName());
-        XlsxBook book = XlsxBook.open(file, new OwnFormulas(progress));
+        XlsxBook book = OpenedWorkbook.of(file, progress);
         for (OpenBook each : Comparison.books(book)) {
             Filling.Report report = Filling.compute(each);
             if (report.hasErrors()) {
@@ -129,10 +138,7 @@ final class CompareCommand {
                                         + ": found no scenario with a name; expected one or more.");
                 failed = true;
             } else {
-                books.add(
-                        request.has("--anonymous")
-                                ? compared.anonymous("Book " + (books.size() + 1))
-                                : compared);
+                books.add(anonymous ? compared.anonymous("Book " + (books.size() + 1)) : compared);
             }
         }
         book.refuseDamaged();
@@ -156,7 +162,7 @@ final class CompareCommand {
         }
     }
 
-    private int make(Path target, LengthUnit unit) throws IOException {
+    private int make(LengthUnit shown) throws IOException {
         OwnFormulas.quietLogging();
         progress.step("Laying out the comparison");
         Path laid = NewFile.beside(target);
@@ -165,7 +171,7 @@ final class CompareCommand {
                     laid,
                     target,
                     file -> {
-                        ComparisonTemplate.write(file, unit, books);
+                        ComparisonTemplate.write(file, shown, books);
                         return file;
                     });
             progress.step("Computing it");

@@ -1,9 +1,13 @@
 package shaftwright.cli;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import picocli.CommandLine.ParameterException;
+import shaftwright.book.NoSuchCellException;
+import shaftwright.xlsx.BookNotWritableException;
+import shaftwright.xlsx.UnreadableBookException;
 
-/** What the process ends with, for scripts. */
+/** What the process ends with, for scripts; the help tells what each stands for. */
 final class ExitCode {
     static final int SUCCESS = 0;
     static final int PROBLEMS = 1;
@@ -14,15 +18,20 @@ final class ExitCode {
 
     private ExitCode() {}
 
-    /** As the help lists them. */
-    static Map<String, String> meanings() {
-        Map<String, String> meanings = new LinkedHashMap<>();
-        meanings.put(" " + SUCCESS, "done; a scenario that does not fit is a result, not an error");
-        meanings.put(" " + PROBLEMS, "problems found in the workbook; nothing was written");
-        meanings.put(" " + USAGE, "the command line is wrong");
-        meanings.put(" " + UNREADABLE, "a file can't be read");
-        meanings.put(" " + NOT_WRITTEN, "a file could not be written; the old one is whole");
-        meanings.put(" " + FAULT, "a fault of the program itself");
-        return meanings;
+    /** That of a command which this ended. */
+    static int of(Throwable e) {
+        if (e instanceof ParameterException
+                || e instanceof UsageException
+                || e instanceof NoSuchCellException) {
+            return USAGE;
+        }
+        if (e instanceof UnreadableBookException || e instanceof UnreadableInputException) {
+            return UNREADABLE;
+        }
+        boolean unwritten =
+                e instanceof BookNotWritableException
+                        || e instanceof IOException
+                        || e instanceof UncheckedIOException;
+        return unwritten ? NOT_WRITTEN : FAULT;
     }
 }

@@ -1,6 +1,10 @@
 package shaftwright.cli;
 
 import java.io.PrintStream;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
 import shaftwright.functions.Catalogue;
 import shaftwright.functions.CellFunction;
 import shaftwright.functions.Measure;
@@ -8,75 +12,68 @@ import shaftwright.functions.Parameter;
 import shaftwright.functions.Topic;
 
 /** Lists the cell functions, or tells all about one. */
-final class FunctionsCommand {
-    private final Request request;
+@Command(
+        name = "functions",
+        description = "Lists the cell functions of the pack, or tells all about one.",
+        footer = {"  shaftwright functions", "  shaftwright functions reach"})
+final class FunctionsCommand implements Callable<Integer> {
+    @Parameters(arity = "0..1", paramLabel = "NAME", description = "a function, such as REACH")
+    private Optional<CellFunction> function;
+
     private final PrintStream out;
 
-    FunctionsCommand(Request request, Terminal terminal) {
-        this.request = request;
+    FunctionsCommand(Terminal terminal) {
         this.out = terminal.out();
     }
 
-    int run() {
-        if (request.words().isEmpty()) {
-            list();
-        } else {
-            String name = request.words().get(0);
-            tell(
-                    Catalogue.find(name)
-                            .orElseThrow(
-                                    () ->
-                                            new UsageException(
-                                                    "no function is called \""
-                                                            + name
-                                                            + "\"; the command functions lists"
-                                                            + " all")));
-        }
+    @Override
+    public Integer call() {
+        function.ifPresentOrElse(this::tell, this::list);
         return ExitCode.SUCCESS;
     }
 
     private void list() {
         for (Topic topic : Topic.values()) {
             out.println(topic.title());
-            for (CellFunction function : Catalogue.all()) {
-                if (function.topic() == topic) {
-                    out.println("  " + function.signature());
-                    out.println("      " + function.meaning());
+            for (CellFunction each : Catalogue.all()) {
+                if (each.topic() == topic) {
+                    out.println("  " + each.signature());
+                    out.println("      " + each.meaning());
                 }
             }
         }
     }
 
-    private void tell(CellFunction function) {
-        out.println(function.signature());
-        out.println(function.meaning());
+    private void tell(CellFunction told) {
+        out.println(told.signature());
+        out.println(told.meaning());
         out.println();
-        for (Parameter parameter : function.parameters()) {
+        for (Parameter parameter : told.parameters()) {
             out.println("  " + parameter.name() + ": " + parameter.description());
         }
         out.println();
-        out.println("Gives: " + gives(function));
-        out.println("Source: " + function.source());
+        out.println("Gives: " + gives(told));
+        out.println("Source: " + told.source());
         out.println(
                 "Example: ="
-                        + function.example().formula(function.name())
+                        + told.example().formula(told.name())
                         + " gives "
-                        + function.exampleResult()
+                        + told.exampleResult()
                         + " ("
-                        + function.example().from()
+                        + told.example().from()
                         + ")");
-        if (function.expression().isPresent()) {
-            out.println("Closed form: " + function.expression().get().guarded());
+        if (told.expression().isPresent()) {
+            out.println("Closed form: " + told.expression().get().guarded());
         }
         out.println(
                 "Errors: #VALUE! for a text where a number belongs or blocks that do not go together; #NUM! for"
                         + " numbers that cannot be; #N/A when there is no answer.");
     }
 
-    private static String gives(CellFunction function) {
-        Measure measure = function.columns().get(0);
+    private static String gives(CellFunction told) {
+        Measure measure = told.columns().get(0);
         String what = measure.unit().isEmpty() ? "a number" : measure.unit();
-        return function.isBlock()
+        return told.isBlock()
                 ? "a block of cells, " + what + "; enter it as an array formula"
                 : what + "; for columns of cells, as an array formula, one answer a row";
     }

@@ -1,8 +1,14 @@
 package shaftwright.cli;
 
 import java.io.PrintStream;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import shaftwright.reading.Lever;
 import shaftwright.reading.LeverSearch;
 import shaftwright.reading.ScenarioOutcome;
@@ -11,30 +17,47 @@ import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;
 
 /** Says what would give a scenario more room. */
-final class LeversCommand {
-    private final Request request;
+@Command(
+        name = "levers",
+        description = {
+            "Says what would give a scenario more room, one change at a time: joints, boots, ring seats, spacers, limit strap, bump stop, where transaxle and hubs stand.",
+            "What makes it fit comes first, cheapest first; pairs where no single"
+                    + " change does. Costs are your own prices; what has none is not priced."
+                    + " Changes nothing."
+        },
+        footer = {
+            "  shaftwright levers shafts.xlsx",
+            "  shaftwright levers --scenario B shafts.xlsx"
+        })
+final class LeversCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "the workbook")
+    private Path file;
+
+    @Option(names = "--scenario", paramLabel = "LETTER", description = "One scenario only.")
+    private Optional<ScenarioLetter> scenario;
+
     private final Terminal terminal;
     private final Progress progress;
 
-    LeversCommand(Request request, Terminal terminal, Progress progress) {
-        this.request = request;
+    LeversCommand(Terminal terminal, Progress progress) {
         this.terminal = terminal;
         this.progress = progress;
     }
 
-    int run() {
-        XlsxBook book = XlsxBook.open(request.file(), new OwnFormulas(progress));
-        Sizing sizing = Results.orNull(request.file(), book, terminal, progress);
+    @Override
+    public Integer call() {
+        XlsxBook book = OpenedWorkbook.of(file, progress);
+        Sizing sizing = Results.orNull(file, book, terminal, progress);
         if (sizing == null) {
             return ExitCode.PROBLEMS;
         }
         List<ScenarioOutcome> scenarios =
-                request.has("--scenario")
-                        ? List.of(ScenarioChoice.one(request, sizing))
-                        : ScenarioChoice.of(request, sizing);
+                scenario.isPresent()
+                        ? List.of(ScenarioChoice.one(scenario, sizing))
+                        : ScenarioChoice.of(scenario, sizing);
         progress.step("Trying changes");
-        for (ScenarioOutcome scenario : scenarios) {
-            print(sizing, scenario);
+        for (ScenarioOutcome each : scenarios) {
+            print(sizing, each);
         }
         if (scenarios.isEmpty()) {
             terminal.out().println("No scenario has a name yet, so there is nothing to try.");

@@ -1,20 +1,20 @@
 package shaftwright.cli;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
-import shaftwright.contract.Contract;
 
-/** Input names that somebody may have meant. */
+/** Names that somebody may have meant. */
 final class NearNames {
     private static final int MOST = 5;
 
     private NearNames() {}
 
-    /** The names that need the fewest changed letters, or begin or end like this one. */
-    static List<String> of(String typed) {
+    /** Those of the names that need the fewest changed letters, or begin or end like this one. */
+    static List<String> of(String typed, Collection<String> names) {
         List<String> near = new ArrayList<>();
         for (int distance = 0; distance <= 2 + typed.length() / 6; distance++) {
-            for (String name : Contract.definedNames()) {
+            for (String name : names) {
                 if (near.size() < MOST && !near.contains(name) && away(typed, name) == distance) {
                     near.add(name);
                 }
@@ -49,5 +49,11 @@ final class NearNames {
             previous = current;
         }
         return previous[other.length()];
+    }
+
+    /** Says them behind what was found, nothing when there are none. */
+    static String hint(String typed, Collection<String> names) {
+        List<String> near = of(typed, names);
+        return near.isEmpty() ? "" : "; near it: " + String.join(", ", near);
     }
 }

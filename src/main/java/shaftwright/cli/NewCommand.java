@@ -5,6 +5,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import shaftwright.contract.Contract;
 import shaftwright.filling.Filling;
 import shaftwright.template.Template;
@@ -13,115 +20,137 @@ import shaftwright.xlsx.SaveReport;
 import shaftwright.xlsx.XlsxBook;
 
 /** Makes a workbook: lays it out beside its place, fills it, and puts it there when all is well. */
-final class NewCommand {
+@Command(
+        name = "new",
+        description = "Makes a new workbook.",
+        footer = {
+            "  shaftwright new shafts.xlsx",
+            "  shaftwright new --unit mm --scenarios 4 shafts.xlsx",
+            "  shaftwright new --demo forest-special.xlsx",
+            "  shaftwright new --set vehicle_name=Two-seater --set height_left[1]=13-7/16 shafts.xlsx"
+        })
+final class NewCommand implements Callable<Integer> {
     private static final String DEMO = "/shaftwright/demo/forest-special.json";
 
-    private final Request request;
+    @Parameters(paramLabel = "FILE", description = "the workbook to be made")
+    private Path file;
+
+    @Option(
+            names = "--unit",
+            paramLabel = "inch|mm",
+            description = "Unit of bare numbers and results. Default: inch.")
+    private Optional<LengthUnit> unit;
+
+    @Option(
+            names = "--scenarios",
+            paramLabel = "COUNT",
+            converter = ScenarioCount.class,
+            description = "Number of scenario columns, 1 to 24. Default: 8.")
+    private int scenarios = Contract.USUAL_SCENARIOS;
+
+    @Mixin private InputOptions typed;
+
+    @Option(
+            names = "--demo",
+            description = "Fill in the demo vehicle. All its figures are invented.")
+    private boolean demo;
+
+    @Mixin private ForceOption force;
+
     private final Terminal terminal;
     private final Progress progress;
 
-    NewCommand(Request request, Terminal terminal, Progress progress) {
-        this.request = request;
+    NewCommand(Terminal terminal, Progress progress) {
         this.terminal = terminal;
         this.progress = progress;
     }
 
-    int run() throws IOException {
-        int scenarios = scenarios();
-        TypedInputs inputs = TypedInputs.of(request);
-        if (request.has("--demo")) {
-            Map<String, GivenInput> demo = InputsFile.resource(DEMO);
-            boolean metric = request.value("--unit", "inch").equals("mm");
-            for (Map.Entry<String, GivenInput> given :
-                    (metric ? MetricDemo.of(demo) : demo).entrySet()) {
-                inputs.given(given.getKey(), given.getValue());
-            }
+    @Override
+    public Integer call() throws IOException {
+        TypedInputs inputs = typed.start();
+        if (demo) {
+            demo().forEach(inputs::given);
         }
-        Inputs.gather(request, inputs);
-        LengthUnit unit = unit(inputs);
-        Map<String, List<String>> typed = inputs.forNew(unit, scenarios);
-        refuseToReplace();
-        return make(unit, scenarios, inputs, typed);
+        typed.gather(inputs);
+        LengthUnit chosen = unit(inputs);
+        Map<String, List<String>> texts = inputs.forNew(chosen, scenarios);
+        force.refuseToReplace(file);
+        return make(chosen, inputs, texts);
     }
 
-    private int scenarios() {
-        String typed = request.value("--scenarios", String.valueOf(Contract.USUAL_SCENARIOS));
-        try {
-            int scenarios = Integer.parseInt(typed);
-            if (scenarios >= 1 && scenarios <= Contract.MOST_SCENARIOS) {
-                return scenarios;
-            }
-        } catch (NumberFormatException e) {
-            // Said below, as of every number out of range.
-        }
-        throw new UsageException(
-                "--scenarios: found \""
-                        + typed
-                        + "\"; expected a whole number from 1 to "
-                        + Contract.MOST_SCENARIOS
-                        + ".");
+    private Map<String, GivenInput> demo() {
+        Map<String, GivenInput> inches = InputsFile.resource(DEMO);
+        return unit.equals(Optional.of(LengthUnit.MILLIMETRE)) ? MetricDemo.of(inches) : inches;
     }
 
     /** Asked for by option, or by the inputs; both may not differ. */
     private LengthUnit unit(TypedInputs inputs) {
-        String option = request.value("--unit", "");
-        String typed = inputs.text("unit");
-        String unit = option.isEmpty() ? (typed.isEmpty() ? "inch" : typed) : option;
-        if (!unit.equals("inch") && !unit.equals("mm")) {
-            inputs.refuse("unit: found \"" + unit + "\"; expected inch or mm.");
-        } else if (!typed.isEmpty() && !typed.equals(unit)) {
+        String given = inputs.text("unit");
+        if (given.isEmpty()) {
+            return unit.orElse(LengthUnit.INCH);
+        }
+        LengthUnit meant = given.equals("mm") ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+        if (!given.equals("inch") && !given.equals("mm")) {
+            inputs.refuse("unit: found \"" + given + "\"; expected inch or mm.");
+        } else if (unit.isPresent() && unit.get() != meant) {
             inputs.refuse(
                     "unit: the inputs are in "
-                            + typed
+                            + given
                             + ", but --unit "
-                            + unit
+                            + (given.equals("mm") ? "inch" : "mm")
                             + " was asked for; leave one of them out.");
         }
-        return unit.equals("mm") ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+        return meant;
     }
 
-    private void refuseToReplace() {
-        if (Files.exists(request.file()) && !request.has("--force")) {
-            throw new UsageException(
-                    request.file().getFileName()
-                            + ": exists already; --force replaces it and keeps a backup");
-        }
-    }
-
-    private int make(
-            LengthUnit unit, int scenarios, TypedInputs inputs, Map<String, List<String>> typed)
+    private int make(LengthUnit chosen, TypedInputs inputs, Map<String, List<String>> texts)
             throws IOException {
         OwnFormulas.quietLogging();
         progress.step("Laying out the workbook");
-        Path laid = NewFile.beside(request.file());
+        Path laid = NewFile.beside(file);
         try {
             NewFile.layOut(
                     laid,
-                    request.file(),
-                    file -> {
-                        Template.write(file, unit, scenarios, typed);
-                        return file;
+                    file,
+                    beside -> {
+                        Template.write(beside, chosen, scenarios, texts);
+                        return beside;
                     });
             progress.step("Computing it");
             XlsxBook book = XlsxBook.open(laid);
             Filling.Report report = Filling.fill(book);
-            ProblemList problems = new ProblemList(request.file(), report.problems());
+            ProblemList problems = new ProblemList(file, report.problems());
             if (report.hasErrors()) {
                 problems.print(terminal.err());
                 inputs.printLeftOut(terminal.err());
-                terminal.err().println(request.file().getFileName() + ": not made.");
+                terminal.err().println(file.getFileName() + ": not made.");
                 return ExitCode.PROBLEMS;
             }
-            SaveReport saved = book.save(request.file());
+            SaveReport saved = book.save(file);
             new FillSummary(terminal.out(), report).print();
             problems.print(terminal.out());
             inputs.printLeftOut(terminal.out());
-            terminal.out()
-                    .print(request.file() + ": made, " + report.written() + " cells computed");
+            terminal.out().print(file + ": made, " + report.written() + " cells computed");
             FillSummary.previous(terminal.out(), saved.replaced());
             return ExitCode.SUCCESS;
         } finally {
             Files.deleteIfExists(laid);
+        }
+    }
+
+    /** Reads a number of scenario columns. */
+    private static final class ScenarioCount implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String typed) {
+            try {
+                int count = Integer.parseInt(typed);
+                if (count >= 1 && count <= Contract.MOST_SCENARIOS) {
+                    return count;
+                }
+            } catch (NumberFormatException e) {
+                // Said below, as of every number out of range.
+            }
+            throw TypedWords.refused(typed, "a whole number from 1 to " + Contract.MOST_SCENARIOS);
         }
     }
 }

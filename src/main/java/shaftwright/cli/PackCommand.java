@@ -1,6 +1,11 @@
 package shaftwright.cli;
 
 import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import shaftwright.functions.CellFunction;
 import shaftwright.functions.LambdaText;
 import shaftwright.functions.WorkbookUnit;
@@ -9,27 +14,41 @@ import shaftwright.xlsx.Replaced;
 import shaftwright.xlsx.XlsxBook;
 
 /** Puts the functions into a workbook as named formulas, or takes them out. */
-final class PackCommand {
-    private final Request request;
+@Command(
+        name = "pack",
+        description = {
+            "Puts the pack's functions that have a closed form into a workbook, as named formulas for Excel 365 and programs like it.",
+            "Nothing else in the workbook changes; the previous file is kept as"
+                    + " NAME.backup.xlsx."
+        },
+        footer = {"  shaftwright pack shafts.xlsx", "  shaftwright pack --remove shafts.xlsx"})
+final class PackCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "any .xlsx workbook")
+    private Path file;
+
+    @Option(names = "--remove", description = "Take them out again.")
+    private boolean remove;
+
+    @Mixin private OutOption out;
+
     private final Terminal terminal;
     private final Progress progress;
 
-    PackCommand(Request request, Terminal terminal, Progress progress) {
-        this.request = request;
+    PackCommand(Terminal terminal, Progress progress) {
         this.terminal = terminal;
         this.progress = progress;
     }
 
-    int run() {
-        Path target = request.target(request.file());
-        boolean remove = request.has("--remove");
-        progress.step("Reading " + request.file().getFileName());
-        XlsxBook book = XlsxBook.open(request.file());
+    @Override
+    public Integer call() {
+        Path target = out.target(file);
+        progress.step("Reading " + file.getFileName());
+        XlsxBook book = XlsxBook.open(file);
         NamedFormulas names = remove ? NamedFormulas.out(CellFunction.PREFIX) : functions(book);
         progress.step("Writing " + target.getFileName());
         Replaced replaced = book.saveNames(target, names);
         terminal.out().print(target + ": ");
-        if (replaced.backup().isEmpty() && !request.has("--out")) {
+        if (replaced.backup().isEmpty() && !out.given()) {
             terminal.out()
                     .println(remove ? "there were none to take out." : "they are in already.");
             return ExitCode.SUCCESS;

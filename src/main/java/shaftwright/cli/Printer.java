@@ -2,6 +2,7 @@ package shaftwright.cli;
 
 import java.io.OutputStream;
 import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.nio.charset.Charset;
 
 /**
@@ -10,8 +11,16 @@ import java.nio.charset.Charset;
  * what turns the direction of writing. A line that is printed as one stays one.
  */
 final class Printer extends PrintStream {
+    private final Charset charset;
+
     Printer(OutputStream out, Charset charset) {
         super(out, false, charset);
+        this.charset = charset;
+    }
+
+    /** Writes to this, texts of our own only: nothing is shown as an escape. */
+    PrintWriter writer() {
+        return new PrintWriter(this, true, charset);
     }
 
     /** Ends of lines inside pass, as of a help text. */

@@ -1,77 +1,75 @@
 package shaftwright.cli;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Arrays;
-import java.util.Optional;
-import shaftwright.book.NoSuchCellException;
-import shaftwright.xlsx.BookNotWritableException;
-import shaftwright.xlsx.UnreadableBookException;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
 
-/** One run: reads the command line, does what it says, and turns what went wrong into a message. */
+/** One run: has the command line read and carried out, and turns what went wrong into a message. */
 final class Program {
-    private static final String TRACE = "--trace";
-
     private Program() {}
 
     /** Runs a command line and returns its {@link ExitCode}. */
     static int run(String[] args, Terminal terminal) {
-        try {
-            Optional<Request> request = new CommandReader(terminal).read(args);
-            return request.isEmpty() ? ExitCode.SUCCESS : run(request.get(), terminal);
-        } catch (UsageException e) {
-            // Its lines are all meant as such, unlike an end of line in a name of something.
-            terminal.err().print("shaftwright: " + e.getMessage() + System.lineSeparator());
-            return traced(terminal, e, ExitCode.USAGE, args);
-        } catch (NoSuchCellException e) {
-            return failed(terminal, e, ExitCode.USAGE, args);
-        } catch (UnreadableBookException | UnreadableInputException e) {
-            return failed(terminal, e, ExitCode.UNREADABLE, args);
-        } catch (BookNotWritableException | IOException | UncheckedIOException e) {
-            return failed(terminal, e, ExitCode.NOT_WRITTEN, args);
-        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+        List<String> words = Arrays.asList(args);
+        try (Progress progress = Progress.start(terminal)) {
+            CommandLine commands = commands(terminal, progress);
+            commands.setParameterExceptionHandler((e, line) -> failed(terminal, e, words));
+            commands.setExecutionExceptionHandler((e, command, line) -> failed(terminal, e, words));
+            return commands.execute(args);
+        } catch (StackOverflowError | OutOfMemoryError e) {
+            return failed(terminal, e, words);
+        }
+    }
+
+    /** All commands, as they are declared in their classes. */
+    static CommandLine commands(Terminal terminal, Progress progress) {
+        CommandLine commands = new CommandLine(new ShaftwrightCommand());
+        commands.addSubcommand(new NewCommand(terminal, progress));
+        commands.addSubcommand(new FillCommand(terminal, progress));
+        commands.addSubcommand(new CheckCommand(terminal, progress));
+        commands.addSubcommand(new ShowCommand(terminal, progress));
+        commands.addSubcommand(new LeversCommand(terminal, progress));
+        commands.addSubcommand(new SweepCommand(terminal, progress));
+        commands.addSubcommand(new TradeOffsCommand(terminal, progress));
+        commands.addSubcommand(new TakeCommand(terminal, progress));
+        commands.addSubcommand(new CompareCommand(terminal, progress));
+        commands.addSubcommand(new RenewCommand(terminal, progress));
+        commands.addSubcommand(new ClearAuthorsCommand(terminal, progress));
+        commands.addSubcommand(new FunctionsCommand(terminal));
+        commands.addSubcommand(new PackCommand(terminal, progress));
+        TypedWords.register(commands);
+        commands.setExpandAtFiles(false);
+        commands.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        commands.setOut(terminal.writer());
+        return commands.setExitCodeExceptionMapper(ExitCode::of);
+    }
+
+    private static int failed(Terminal terminal, Throwable e, List<String> words) {
+        int code = ExitCode.of(e);
+        boolean traced = words.contains(ShaftwrightCommand.TRACE);
+        if (e instanceof ParameterException unreadable) {
+            misused(terminal, UsageMessage.of(unreadable, words));
+        } else if (e instanceof UsageException) {
+            misused(terminal, e.getMessage());
+        } else if (code == ExitCode.FAULT) {
             terminal.err()
                     .println(
                             "shaftwright: unexpected fault: "
                                     + e
-                                    + (traced(args) ? "" : "; run it with --trace and report it"));
-            return traced(terminal, e, ExitCode.FAULT, args);
+                                    + (traced ? "" : "; run it with --trace and report it"));
+        } else {
+            terminal.err().println("shaftwright: " + e.getMessage());
         }
-    }
-
-    private static int run(Request request, Terminal terminal) throws IOException {
-        try (Progress progress = Progress.start(terminal)) {
-            return switch (request.command()) {
-                case NEW -> new NewCommand(request, terminal, progress).run();
-                case FILL -> new FillCommand(request, terminal, progress).run();
-                case CHECK -> new CheckCommand(request, terminal, progress).run();
-                case SHOW -> new ShowCommand(request, terminal, progress).run();
-                case LEVERS -> new LeversCommand(request, terminal, progress).run();
-                case SWEEP -> new SweepCommand(request, terminal, progress).run();
-                case TRADE_OFFS -> new TradeOffsCommand(request, terminal, progress).run();
-                case FUNCTIONS -> new FunctionsCommand(request, terminal).run();
-                case CLEAR_AUTHORS -> new ClearAuthorsCommand(request, terminal, progress).run();
-                case PACK -> new PackCommand(request, terminal, progress).run();
-                case TAKE -> new TakeCommand(request, terminal, progress).run();
-                case RENEW -> new RenewCommand(request, terminal, progress).run();
-                case COMPARE -> new CompareCommand(request, terminal, progress).run();
-            };
-        }
-    }
-
-    private static int failed(Terminal terminal, Throwable e, int code, String[] args) {
-        terminal.err().println("shaftwright: " + e.getMessage());
-        return traced(terminal, e, code, args);
-    }
-
-    private static int traced(Terminal terminal, Throwable e, int code, String[] args) {
-        if (traced(args)) {
+        if (traced) {
             e.printStackTrace(terminal.err());
         }
         return code;
     }
 
-    private static boolean traced(String[] args) {
-        return Arrays.asList(args).contains(TRACE);
+    /** Its lines are all meant as such, unlike an end of line in a name of something. */
+    private static void misused(Terminal terminal, String message) {
+        terminal.err().print("shaftwright: " + message + System.lineSeparator());
     }
 }

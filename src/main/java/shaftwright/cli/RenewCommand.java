@@ -7,6 +7,10 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
 import shaftwright.comparison.Comparison;
 import shaftwright.contract.Contract;
 import shaftwright.filling.Filling;
@@ -17,50 +21,63 @@ import shaftwright.xlsx.SaveReport;
 import shaftwright.xlsx.XlsxBook;
 
 /** Makes a current workbook of an earlier one, with all that its builder put into it. */
-final class RenewCommand {
-    private final Request request;
+@Command(
+        name = "renew",
+        description = {
+            "Makes a current workbook of one that an earlier version made, or that lost charts or drop-down lists in some program.",
+            "All that is typed comes along, as it is typed, with your formulas in"
+                    + " typed cells, your notes, cells and sheets, and the names and order of"
+                    + " all sheets. What can't come along is named; the previous file is kept as"
+                    + " NAME.backup.xlsx."
+        },
+        footer = {
+            "  shaftwright renew shafts.xlsx",
+            "  shaftwright renew --out current.xlsx shafts.xlsx"
+        })
+final class RenewCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "the workbook")
+    private Path file;
+
+    @Mixin private OutOption out;
+
+    @Mixin private ForceOption force;
+
     private final Terminal terminal;
     private final Progress progress;
 
-    RenewCommand(Request request, Terminal terminal, Progress progress) {
-        this.request = request;
+    RenewCommand(Terminal terminal, Progress progress) {
         this.terminal = terminal;
         this.progress = progress;
     }
 
-    int run() throws IOException {
-        Path old = request.file();
-        progress.step("Reading " + old.getFileName());
-        XlsxBook book = XlsxBook.open(old, new OwnFormulas(progress));
-        Path target = target(old);
+    @Override
+    public Integer call() throws IOException {
+        XlsxBook book = OpenedWorkbook.of(file, progress);
+        Path target = target();
         if (Comparison.is(book)) {
             throw new UsageException(
-                    old.getFileName()
+                    file.getFileName()
                             + ": is a comparison; renew the workbooks that were compared, then"
                             + " compare them anew");
         }
         Filling.Report report = Filling.check(book);
         if (report.hasErrors()) {
-            new ProblemList(old, report.problems()).print(terminal.err());
-            terminal.err().println(old.getFileName() + ": not renewed, nothing was written.");
+            new ProblemList(file, report.problems()).print(terminal.err());
+            terminal.err().println(file.getFileName() + ": not renewed, nothing was written.");
             return ExitCode.PROBLEMS;
         }
-        return renew(book, new Renewal.Source(old, book, book.sheetNames(), report), target);
+        return renew(book, new Renewal.Source(file, book, book.sheetNames(), report), target);
     }
 
-    private Path target(Path old) throws IOException {
-        String out = request.value("--out", "");
-        Path target = out.isEmpty() ? old : Inputs.path(out);
+    private Path target() throws IOException {
+        Path target = out.target(file);
         if (!target.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
             throw new UsageException(
                     target.getFileName()
                             + ": a renewed workbook has no macros; name an .xlsx file with --out");
         }
-        boolean other = !Files.exists(target) || !Files.isSameFile(old, target);
-        if (other && Files.exists(target) && !request.has("--force")) {
-            throw new UsageException(
-                    target.getFileName()
-                            + ": exists already; --force replaces it and keeps a backup");
+        if (!Files.exists(target) || !Files.isSameFile(file, target)) {
+            force.refuseToReplace(target);
         }
         return target;
     }
@@ -72,7 +89,7 @@ final class RenewCommand {
         Path shown = NewFile.beside(target);
         try {
             Renewal.Outcome outcome =
-                    NewFile.layOut(laid, target, file -> Renewal.write(file, source));
+                    NewFile.layOut(laid, target, beside -> Renewal.write(beside, source));
             progress.step("Computing it");
             showBefore(laid, outcome, shown);
             if (book.isChangedBy(NamedFormulas.out(CellFunction.PREFIX))) {

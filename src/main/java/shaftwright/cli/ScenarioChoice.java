@@ -2,6 +2,7 @@ package shaftwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
 
@@ -14,18 +15,17 @@ final class ScenarioChoice {
      *
      * @throws UsageException if there is no such letter
      */
-    static List<ScenarioOutcome> of(Request request, Sizing sizing) {
-        String letter = request.value("--scenario", "");
+    static List<ScenarioOutcome> of(Optional<ScenarioLetter> asked, Sizing sizing) {
         List<ScenarioOutcome> scenarios = new ArrayList<>();
         for (ScenarioOutcome scenario : sizing.scenarios()) {
-            if (letter.isEmpty() ? scenario.used() : scenario.letter().equalsIgnoreCase(letter)) {
+            if (asked.isEmpty() ? scenario.used() : scenario.number() == asked.get().number()) {
                 scenarios.add(scenario);
             }
         }
-        if (scenarios.isEmpty() && !letter.isEmpty()) {
+        if (scenarios.isEmpty() && asked.isPresent()) {
             throw new UsageException(
                     "--scenario: found \""
-                            + letter
+                            + asked.get()
                             + "\"; expected a letter from A to "
                             + ScenarioOutcome.letter(sizing.scenarios().size() - 1)
                             + ".");
@@ -38,9 +38,9 @@ final class ScenarioChoice {
      *
      * @throws UsageException if it is not there or has no name
      */
-    static ScenarioOutcome one(Request request, Sizing sizing) {
+    static ScenarioOutcome one(Optional<ScenarioLetter> asked, Sizing sizing) {
         ScenarioOutcome scenario =
-                request.has("--scenario") ? of(request, sizing).get(0) : sizing.scenario(0);
+                asked.isPresent() ? of(asked, sizing).get(0) : sizing.scenario(0);
         if (!scenario.used()) {
             throw new UsageException(
                     "scenario "

@@ -1,8 +1,14 @@
 package shaftwright.cli;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import shaftwright.book.OpenBook;
 import shaftwright.build.Side;
 import shaftwright.comparison.Comparison;
@@ -12,21 +18,43 @@ import shaftwright.reading.Sizing;
 import shaftwright.xlsx.XlsxBook;
 
 /** Shows results in the terminal or as JSON. */
-final class ShowCommand {
-    private final Request request;
+@Command(
+        name = "show",
+        description = {"Shows the results of every scenario and side.", "Changes nothing."},
+        footer = {
+            "  shaftwright show shafts.xlsx",
+            "  shaftwright show --side left --scenario A shafts.xlsx",
+            "  shaftwright show --json shafts.xlsx"
+        })
+final class ShowCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "the workbook")
+    private Path file;
+
+    @Option(
+            names = "--json",
+            description =
+                    "As JSON for other programs. Every key of a number names its unit:"
+                            + " _mm, _rad. Its \"inputs\" can be fed to --inputs.")
+    private boolean json;
+
+    @Option(names = "--side", paramLabel = "left|right", description = "One side only.")
+    private Optional<Side> side;
+
+    @Option(names = "--scenario", paramLabel = "LETTER", description = "One scenario only.")
+    private Optional<ScenarioLetter> scenario;
+
     private final Terminal terminal;
     private final Progress progress;
 
-    ShowCommand(Request request, Terminal terminal, Progress progress) {
-        this.request = request;
+    ShowCommand(Terminal terminal, Progress progress) {
         this.terminal = terminal;
         this.progress = progress;
     }
 
-    int run() throws IOException {
-        List<Side> sides = sides();
-        progress.step("Reading " + request.file().getFileName());
-        XlsxBook book = XlsxBook.open(request.file(), new OwnFormulas(progress));
+    @Override
+    public Integer call() throws IOException {
+        List<Side> sides = side.map(List::of).orElse(List.of(Side.values()));
+        XlsxBook book = OpenedWorkbook.of(file, progress);
         progress.step("Computing it");
         List<OpenBook> books = Comparison.books(book);
         List<Filling.Report> reports = new ArrayList<>();
@@ -43,7 +71,7 @@ final class ShowCommand {
             return ExitCode.PROBLEMS;
         }
         book.refuseDamaged();
-        if (request.has("--json")) {
+        if (json) {
             json(book, books, reports, sides);
         } else {
             for (int i = 0; i < books.size(); i++) {
@@ -68,7 +96,7 @@ final class ShowCommand {
                             books.get(i).title(),
                             reports.get(i),
                             sides,
-                            ScenarioChoice.of(request, sizing)));
+                            ScenarioChoice.of(scenario, sizing)));
         }
         if (Comparison.is(book)) {
             JsonReport.printBooks(terminal.out(), book.title(), all);
@@ -79,13 +107,13 @@ final class ShowCommand {
 
     private void table(Filling.Report report, List<Side> sides) {
         Sizing sizing = report.sizing().orElseThrow();
-        List<ScenarioOutcome> scenarios = ScenarioChoice.of(request, sizing);
+        List<ScenarioOutcome> scenarios = ScenarioChoice.of(scenario, sizing);
         if (scenarios.isEmpty()) {
             terminal.out().println("No scenario has a name yet, so there is nothing to show.");
         }
         ResultTable table = new ResultTable(terminal.out(), sizing);
-        for (ScenarioOutcome scenario : scenarios) {
-            table.print(scenario, sides);
+        for (ScenarioOutcome each : scenarios) {
+            table.print(each, sides);
         }
         table.printPaths(sides);
         table.printCaution();
@@ -93,20 +121,6 @@ final class ShowCommand {
     }
 
     private ProblemList problems(Filling.Report report) {
-        return new ProblemList(request.file(), report.problems());
-    }
-
-    private List<Side> sides() {
-        String word = request.value("--side", "");
-        List<Side> sides = new ArrayList<>();
-        for (Side side : Side.values()) {
-            if (word.isEmpty() || side.word().equals(word)) {
-                sides.add(side);
-            }
-        }
-        if (sides.isEmpty()) {
-            throw new UsageException("--side: found \"" + word + "\"; expected left or right.");
-        }
-        return sides;
+        return new ProblemList(file, report.problems());
     }
 }

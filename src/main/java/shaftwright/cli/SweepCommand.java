@@ -1,7 +1,13 @@
 package shaftwright.cli;
 
 import java.io.PrintStream;
+import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
@@ -16,35 +22,70 @@ import shaftwright.units.UnreadableLengthException;
 import shaftwright.xlsx.XlsxBook;
 
 /** Varies two inputs of a scenario over ranges. */
-final class SweepCommand {
+@Command(
+        name = "sweep",
+        description = {
+            "Varies two inputs of a scenario over ranges and shows for each pair whether a shaft fits, and its length window.",
+            "Changes nothing."
+        },
+        footer = {
+            "  shaftwright sweep --scenario B shafts.xlsx",
+            "  shaftwright sweep --across tyre_measured=28..33/6 --down hub_shift=0..3/7 shafts.xlsx"
+        })
+final class SweepCommand implements Callable<Integer> {
     private static final int USUAL_ACROSS = 7;
     private static final int USUAL_DOWN = 7;
 
-    private final Request request;
+    @Parameters(paramLabel = "FILE", description = "the workbook")
+    private Path file;
+
+    @Option(
+            names = "--scenario",
+            paramLabel = "LETTER",
+            description = "The scenario to vary. Default: A.")
+    private Optional<ScenarioLetter> scenario;
+
+    @Option(
+            names = "--across",
+            paramLabel = "NAME=FROM..TO/COUNT",
+            description =
+                    "The input that changes from column to column, by its defined name, and"
+                            + " how many values it takes. Default: the measured tyre"
+                            + " diameter around the present one.")
+    private Optional<SweepRange> across;
+
+    @Option(
+            names = "--down",
+            paramLabel = "NAME=FROM..TO/COUNT",
+            description =
+                    "The input that changes from row to row. Default: the hubs' shift"
+                            + " outward, half of what the track gains.")
+    private Optional<SweepRange> down;
+
     private final Terminal terminal;
     private final Progress progress;
 
-    SweepCommand(Request request, Terminal terminal, Progress progress) {
-        this.request = request;
+    SweepCommand(Terminal terminal, Progress progress) {
         this.terminal = terminal;
         this.progress = progress;
     }
 
-    int run() {
-        XlsxBook book = XlsxBook.open(request.file(), new OwnFormulas(progress));
-        Sizing sizing = Results.orNull(request.file(), book, terminal, progress);
+    @Override
+    public Integer call() {
+        XlsxBook book = OpenedWorkbook.of(file, progress);
+        Sizing sizing = Results.orNull(file, book, terminal, progress);
         if (sizing == null) {
             return ExitCode.PROBLEMS;
         }
-        ScenarioOutcome scenario = ScenarioChoice.one(request, sizing);
-        SweepAxis across = axis("--across", sizing, usualAcross(sizing, scenario));
-        SweepAxis down = axis("--down", sizing, usualDown(sizing));
-        if (across.input().name().equals(down.input().name())) {
-            throw new UsageException("--across and --down both vary " + down.input().name());
+        ScenarioOutcome varied = ScenarioChoice.one(scenario, sizing);
+        SweepAxis columns = axis("--across", across, sizing, usualAcross(sizing, varied));
+        SweepAxis rows = axis("--down", down, sizing, usualDown(sizing));
+        if (columns.input().name().equals(rows.input().name())) {
+            throw new UsageException("--across and --down both vary " + rows.input().name());
         }
-        progress.step("Trying " + across.values() * down.values() + " variants");
-        Sweep sweep = Sweep.of(sizing, scenario.number(), across, down);
-        print(sizing, scenario, sweep);
+        progress.step("Trying " + columns.values() * rows.values() + " variants");
+        Sweep sweep = Sweep.of(sizing, varied.number(), columns, rows);
+        print(sizing, varied, sweep);
         return ExitCode.SUCCESS;
     }
 
@@ -65,35 +106,30 @@ final class SweepCommand {
         return new SweepAxis(Contract.input("hub_shift"), 0, (USUAL_DOWN - 1) * step, USUAL_DOWN);
     }
 
-    private SweepAxis axis(String option, Sizing sizing, SweepAxis usual) {
-        String typed = request.value(option, "");
-        if (typed.isEmpty()) {
+    private static SweepAxis axis(
+            String option, Optional<SweepRange> asked, Sizing sizing, SweepAxis usual) {
+        if (asked.isEmpty()) {
             return usual;
         }
-        int equals = typed.indexOf('=');
-        int dots = typed.indexOf("..", equals + 1);
-        int slash = typed.lastIndexOf('/');
-        if (equals < 1 || dots < 0 || slash < dots) {
-            throw refused(option, typed, "NAME=FROM..TO/COUNT");
-        }
+        SweepRange range = asked.get();
         try {
-            Input input = Contract.input(typed.substring(0, equals).trim());
+            Input input = Contract.input(range.input());
             return new SweepAxis(
                     input,
-                    number(input, typed.substring(equals + 1, dots), sizing.unit()),
-                    number(input, typed.substring(dots + 2, slash), sizing.unit()),
-                    Integer.parseInt(typed.substring(slash + 1).trim()));
+                    number(input, range.from(), sizing.unit()),
+                    number(input, range.to(), sizing.unit()),
+                    range.count());
         } catch (NumberFormatException e) {
-            throw refused(option, typed, "numbers in NAME=FROM..TO/COUNT");
+            throw refused(option, range, "numbers in NAME=FROM..TO/COUNT");
         } catch (UnreadableLengthException e) {
-            throw refused(option, typed, UnreadableLengthException.EXPECTED);
+            throw refused(option, range, UnreadableLengthException.EXPECTED);
         } catch (IllegalArgumentException e) {
             throw new UsageException(option + ": " + e.getMessage());
         }
     }
 
-    private static UsageException refused(String option, String typed, String expected) {
-        return new UsageException(option + ": found \"" + typed + "\"; expected " + expected + ".");
+    private static UsageException refused(String option, SweepRange range, String expected) {
+        return new UsageException(option + ": found \"" + range + "\"; expected " + expected + ".");
     }
 
     private static double number(Input input, String typed, LengthUnit unit) {

@@ -3,6 +3,12 @@ package shaftwright.cli;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import shaftwright.book.NoRoomException;
 import shaftwright.filling.Filling;
 import shaftwright.filling.Taking;
@@ -12,33 +18,62 @@ import shaftwright.xlsx.SaveReport;
 import shaftwright.xlsx.XlsxBook;
 
 /** Copies a scenario out of one workbook into another. */
-final class TakeCommand {
-    private final Request request;
+@Command(
+        name = "take",
+        description = {
+            "Copies a scenario of a friend's workbook, with the joints, bench readings, boots and blanks that it names, into an empty scenario column of yours, and fills yours.",
+            "Lengths keep their meaning when the units differ. Tape readings and"
+                    + " settings are not taken; settings that differ are listed."
+        },
+        footer = {
+            "  shaftwright take friend.xlsx B shafts.xlsx",
+            "  shaftwright take friend.xlsx B --as D --out tried.xlsx shafts.xlsx"
+        })
+final class TakeCommand implements Callable<Integer> {
+    @Parameters(
+            index = "0",
+            paramLabel = "FROM",
+            description = "the friend's workbook, which is left alone")
+    private Path from;
+
+    @Parameters(index = "1", paramLabel = "SCENARIO", description = "letter of the scenario there")
+    private ScenarioLetter taken;
+
+    @Parameters(index = "2", paramLabel = "INTO", description = "your workbook")
+    private Path into;
+
+    @Option(
+            names = "--as",
+            paramLabel = "LETTER",
+            description =
+                    "Put it into this column, whatever stands there. Default: the first"
+                            + " empty one.")
+    private Optional<ScenarioLetter> as;
+
+    @Mixin private OutOption out;
+
     private final Terminal terminal;
     private final Progress progress;
 
-    TakeCommand(Request request, Terminal terminal, Progress progress) {
-        this.request = request;
+    TakeCommand(Terminal terminal, Progress progress) {
         this.terminal = terminal;
         this.progress = progress;
     }
 
-    int run() {
-        Path from = request.file();
-        Path into = Inputs.path(request.words().get(2));
-        Path target = request.target(into);
-        OwnFormulas formulas = new OwnFormulas(progress);
-        Sizing source = computed(XlsxBook.open(from, formulas), from);
-        XlsxBook book = XlsxBook.open(into, formulas);
+    @Override
+    public Integer call() {
+        Path target = out.target(into);
+        Sizing source = computed(OpenedWorkbook.of(from, progress), from);
+        XlsxBook book = OpenedWorkbook.of(into, progress);
         Sizing before = source == null ? null : computed(book, into);
         if (source == null || before == null) {
             return ExitCode.PROBLEMS;
         }
-        int scenario = used(source, from, request.words().get(1));
+        int scenario = used(source);
         int column;
         Taking.Plan plan;
         try {
-            column = column(before, into);
+            column = column(before);
             plan = Taking.plan(source, scenario, before, column);
         } catch (NoRoomException e) {
             terminal.err().println("error: " + into.getFileName() + ": " + e.getMessage() + ".");
@@ -54,7 +89,7 @@ final class TakeCommand {
             return ExitCode.PROBLEMS;
         }
         SaveReport saved = book.save(target);
-        say(report, scenario, column, plan, from, target);
+        say(report, scenario, column, plan, target);
         problems.print(terminal.out());
         terminal.out().print(target + ": " + report.written() + " cells filled");
         OwnFormulas.say(terminal.out(), saved);
@@ -71,9 +106,9 @@ final class TakeCommand {
         return sizing;
     }
 
-    private static int used(Sizing source, Path from, String letter) {
-        int scenario = ScenarioOutcome.number(letter);
-        boolean known = scenario >= 0 && scenario < source.scenarios().size();
+    private int used(Sizing source) {
+        int scenario = taken.number();
+        boolean known = scenario < source.scenarios().size();
         if (!known || !source.scenario(scenario).used()) {
             StringBuilder named = new StringBuilder();
             for (ScenarioOutcome each : source.scenarios()) {
@@ -84,23 +119,22 @@ final class TakeCommand {
             throw new UsageException(
                     from.getFileName()
                             + ": found no scenario \""
-                            + letter
+                            + taken
                             + "\"; expected the letter of a scenario that has a name: "
                             + (named.length() == 0 ? "it has none" : named));
         }
         return scenario;
     }
 
-    private int column(Sizing target, Path into) {
-        String letter = request.value("--as", "");
-        if (letter.isEmpty()) {
+    private int column(Sizing target) {
+        if (as.isEmpty()) {
             return Taking.freeColumn(target);
         }
-        int column = ScenarioOutcome.number(letter);
-        if (column < 0 || column >= target.scenarios().size()) {
+        int column = as.get().number();
+        if (column >= target.scenarios().size()) {
             throw new UsageException(
                     "--as: found \""
-                            + letter
+                            + as.get()
                             + "\"; expected a letter from A to "
                             + ScenarioOutcome.letter(target.scenarios().size() - 1)
                             + ", which are the scenario columns of "
@@ -110,16 +144,11 @@ final class TakeCommand {
     }
 
     private void say(
-            Filling.Report report,
-            int scenario,
-            int column,
-            Taking.Plan plan,
-            Path from,
-            Path target) {
-        PrintStream out = terminal.out();
+            Filling.Report report, int scenario, int column, Taking.Plan plan, Path target) {
+        PrintStream print = terminal.out();
         Sizing sizing = report.sizing().orElseThrow();
         ScenarioTexts texts = new ScenarioTexts(sizing, sizing.scenario(column));
-        out.println(
+        print.println(
                 "Scenario "
                         + ScenarioOutcome.letter(scenario)
                         + " of "
@@ -129,9 +158,9 @@ final class TakeCommand {
                         + " of "
                         + target.getFileName()
                         + " now, on the tape readings there.");
-        texts.list(out);
-        list(out, "Parts added: ", plan.added());
-        list(out, "Settings that differ and were not taken: ", plan.different());
+        texts.list(print);
+        list(print, "Parts added: ", plan.added());
+        list(print, "Settings that differ and were not taken: ", plan.different());
     }
 
     private static void list(PrintStream out, String heading, List<String> items) {

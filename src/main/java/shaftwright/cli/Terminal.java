@@ -4,7 +4,7 @@ import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
-import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 
@@ -14,14 +14,14 @@ import java.nio.charset.StandardCharsets;
  * @param out answers
  * @param err errors and progress
  */
-record Terminal(PrintStream out, PrintStream err) {
+record Terminal(Printer out, Printer err) {
     /** The process's own streams. */
     static Terminal ofProcess() {
         return new Terminal(stream(FileDescriptor.out), stream(FileDescriptor.err));
     }
 
     /** A locale that knows nothing but ASCII would turn degree signs into question marks. */
-    private static PrintStream stream(FileDescriptor descriptor) {
+    private static Printer stream(FileDescriptor descriptor) {
         Charset locale = Charset.defaultCharset();
         return new Printer(
                 new BufferedOutputStream(new FileOutputStream(descriptor), 8192),
@@ -32,6 +32,11 @@ record Terminal(PrintStream out, PrintStream err) {
     static Terminal over(OutputStream out, OutputStream err) {
         return new Terminal(
                 new Printer(out, StandardCharsets.UTF_8), new Printer(err, StandardCharsets.UTF_8));
+    }
+
+    /** The answers' stream for what wants a writer, such as helps. */
+    PrintWriter writer() {
+        return out.writer();
     }
 
     void flush() {

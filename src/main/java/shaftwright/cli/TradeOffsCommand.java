@@ -1,8 +1,14 @@
 package shaftwright.cli;
 
 import java.io.PrintStream;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.reading.TradeOff;
@@ -13,33 +19,48 @@ import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;
 
 /** Lists the variants of a scenario that no other beats. */
-final class TradeOffsCommand {
-    private final Request request;
+@Command(
+        name = "trade-offs",
+        description = {
+            "Tries every pairing of your joints at several hub shifts and amounts of travel, each with the best of your blanks, and lists those that fit and that no other beats in cost, travel and least slack.",
+            "Changes nothing."
+        },
+        footer = {"  shaftwright trade-offs --scenario B shafts.xlsx"})
+final class TradeOffsCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "the workbook")
+    private Path file;
+
+    @Option(
+            names = "--scenario",
+            paramLabel = "LETTER",
+            description = "The scenario to vary. Default: A.")
+    private Optional<ScenarioLetter> scenario;
+
     private final Terminal terminal;
     private final Progress progress;
 
-    TradeOffsCommand(Request request, Terminal terminal, Progress progress) {
-        this.request = request;
+    TradeOffsCommand(Terminal terminal, Progress progress) {
         this.terminal = terminal;
         this.progress = progress;
     }
 
-    int run() {
-        XlsxBook book = XlsxBook.open(request.file(), new OwnFormulas(progress));
-        Sizing sizing = Results.orNull(request.file(), book, terminal, progress);
+    @Override
+    public Integer call() {
+        XlsxBook book = OpenedWorkbook.of(file, progress);
+        Sizing sizing = Results.orNull(file, book, terminal, progress);
         if (sizing == null) {
             return ExitCode.PROBLEMS;
         }
-        ScenarioOutcome scenario = ScenarioChoice.one(request, sizing);
+        ScenarioOutcome varied = ScenarioChoice.one(scenario, sizing);
         progress.step("Trying variants");
         PrintStream out = terminal.out();
         out.println(
-                new ScenarioTexts(sizing, scenario).title()
+                new ScenarioTexts(sizing, varied).title()
                         + ": variants that fit and that none beats in cost, travel and slack (slack"
                         + " above "
                         + Wording.length(TradeOffSearch.AMPLE_SLACK, sizing.unit())
                         + " counts as that much)");
-        List<TradeOff> front = TradeOffSearch.of(sizing, scenario.number());
+        List<TradeOff> front = TradeOffSearch.of(sizing, varied.number());
         if (front.isEmpty()) {
             out.println("  none fits");
         } else {

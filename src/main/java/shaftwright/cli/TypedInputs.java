@@ -46,13 +46,9 @@ final class TypedInputs {
     private final UnknownNames unknownAssigned = new UnknownNames();
     private final boolean lenient;
 
-    private TypedInputs(boolean lenient) {
+    /** Nothing typed yet; a lenient one leaves names of files out that no input has. */
+    TypedInputs(boolean lenient) {
         this.lenient = lenient;
-    }
-
-    /** As a command line asks for it: {@code --lenient} leaves unknown names of files out. */
-    static TypedInputs of(Request request) {
-        return new TypedInputs(request.has(Inputs.LENIENT));
     }
 
     /**
@@ -247,7 +243,7 @@ final class TypedInputs {
         List<String> all = new ArrayList<>();
         if (!lenient && !unknown.isEmpty()) {
             all.addAll(unknown.lines());
-            all.add(Inputs.LENIENT + " leaves out what no input of this version is called");
+            all.add(InputOptions.LENIENT + " leaves out what no input of this version is called");
         }
         all.addAll(unknownAssigned.lines());
         all.addAll(wrong);

@@ -2,6 +2,7 @@ package shaftwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import shaftwright.contract.Contract;
 
 /** Names that no input has, one line each; a file of something else may have thousands. */
 final class UnknownNames {
@@ -16,12 +17,11 @@ final class UnknownNames {
         if (count > MOST) {
             return;
         }
-        List<String> near = NearNames.of(name);
         lines.add(
                 "no input is called \""
                         + name
                         + "\""
-                        + (near.isEmpty() ? "" : "; near it: " + String.join(", ", near)));
+                        + NearNames.hint(name, Contract.definedNames()));
     }
 
     boolean isEmpty() {

@@ -1,11 +1,12 @@
 package shaftwright.cli;
 
-/** The program's name and version. */
-final class Version {
-    private Version() {}
+import picocli.CommandLine.IVersionProvider;
 
-    static String text() {
+/** The program's name and version. */
+final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
         String version = Version.class.getPackage().getImplementationVersion();
-        return "shaftwright " + (version == null ? "(not packaged)" : version);
+        return new String[] {"shaftwright " + (version == null ? "(not packaged)" : version)};
     }
 }
