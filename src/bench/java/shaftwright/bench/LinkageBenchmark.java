@@ -13,6 +13,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.suspension.HubAtRide;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageKind;
@@ -49,7 +50,7 @@ public class LinkageBenchmark {
                     new HubAtRide(new Vector(0, 149, 0), new Vector(6, 812, -55), -0.014, 0.005));
     private final LinkagePath path = LinkagePath.of(linkage, DROOP, BUMP);
 
-    private final BootGap.Boot boot = new BootGap.Boot(BootGap.End.OUTER, 110, 42);
+    private final BootGap.Boot boot = new BootGap.Boot(ShaftEnd.OUTER, 110, 42);
     private final BootGap.Centres centres =
             new BootGap.Centres(new Vector(0, 180, 0), 30, 0, Steer.STRAIGHT);
     private final BootGap.Tube tube =

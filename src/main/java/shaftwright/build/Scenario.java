@@ -78,7 +78,7 @@ public record Scenario(
 
     /** The joint at an end. */
     public MountedJoint joint(ShaftEnd end) {
-        return end == ShaftEnd.INNER ? inner : outer;
+        return end.either(inner, outer);
     }
 
     /** The linkage that a side has in this scenario alone. */

@@ -5,9 +5,9 @@ import java.io.IOException;
 import java.util.Optional;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.SideRestraints;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.CornerStudy.RestraintCourse;
 import shaftwright.study.SideStops;
-import shaftwright.travel.BootGap;
 import shaftwright.travel.Restraint;
 import shaftwright.travel.Span;
 import shaftwright.travel.TravelEnds;
@@ -59,8 +59,8 @@ record RestraintReport(JsonGenerator json) {
             }
         }
         json.writeEndArray();
-        gap("inner_boot_gap", side, stops.gap(BootGap.End.INNER));
-        gap("outer_boot_gap", side, stops.gap(BootGap.End.OUTER));
+        gap("inner_boot_gap", side, stops.gap(ShaftEnd.INNER));
+        gap("outer_boot_gap", side, stops.gap(ShaftEnd.OUTER));
     }
 
     private void early(String name, Optional<TravelEnds.End> end) throws IOException {

@@ -26,6 +26,7 @@ import shaftwright.shaft.EndCut;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.GrooveUse;
 import shaftwright.shaft.GrooveWalls;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.CardPrint;
 import shaftwright.study.Cautions;
@@ -38,7 +39,6 @@ import shaftwright.study.SideStops;
 import shaftwright.study.StopsAlone;
 import shaftwright.study.StrengthStudy;
 import shaftwright.study.Verdict;
-import shaftwright.travel.BootGap;
 import shaftwright.travel.LongestTravel;
 import shaftwright.travel.StopAlone;
 import shaftwright.travel.TravelEnds;
@@ -322,8 +322,8 @@ final class ResultTable {
         if (!sizing.path(side).restraints().rows().isEmpty()) {
             row("dampers, straps", StopSentence.of(stops, outcome, sizing));
         }
-        stops.gap(BootGap.End.INNER).ifPresent(gap -> gap("inner boot", outcome, gap));
-        stops.gap(BootGap.End.OUTER).ifPresent(gap -> gap("outer boot", outcome, gap));
+        stops.gap(ShaftEnd.INNER).ifPresent(gap -> gap("inner boot", outcome, gap));
+        stops.gap(ShaftEnd.OUTER).ifPresent(gap -> gap("outer boot", outcome, gap));
     }
 
     private void gap(String label, SideOutcome outcome, SideStops.Gap gap) {

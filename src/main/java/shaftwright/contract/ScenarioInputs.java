@@ -5,6 +5,7 @@ import static shaftwright.contract.InputKind.*;
 
 import java.util.List;
 import shaftwright.contract.Input.Range;
+import shaftwright.shaft.ShaftEnd;
 
 /** What a scenario column says. */
 final class ScenarioInputs {
@@ -134,12 +135,12 @@ final class ScenarioInputs {
         String deeper =
                 "Thickness of a spacer between the joint and its cup: joint centre toward the other"
                         + " end, and the cup that much deeper; 0 for none.";
-        for (String end : new String[] {"inner", "outer"}) {
+        for (ShaftEnd end : ShaftEnd.values()) {
             all.add(
                     Input.length(
-                                    "joint_spacer_" + end,
+                                    "joint_spacer_" + end.word(),
                                     SCENARIO,
-                                    "Joint spacer, " + end,
+                                    "Joint spacer, " + end.word(),
                                     Ranges.NOT_NEGATIVE,
                                     new Range(0, 40),
                                     deeper)

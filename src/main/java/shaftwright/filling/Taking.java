@@ -22,6 +22,7 @@ import shaftwright.reading.InputReader;
 import shaftwright.reading.InputValues;
 import shaftwright.reading.OwnPoints;
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.units.LengthUnit;
 
@@ -109,9 +110,13 @@ public final class Taking {
                     CarriedText.of(input, raw(from, input, scenario), from.unit(), into.unit());
             names.put(input.name(), text);
         }
-        for (String end : new String[] {"inner", "outer"}) {
-            names.put("joint_" + end, part(PartTable.JOINTS, from.text("joint_" + end, at)));
-            names.put("boot_" + end, part(PartTable.BOOTS, from.text("boot_" + end, at)));
+        for (ShaftEnd end : ShaftEnd.values()) {
+            names.put(
+                    "joint_" + end.word(),
+                    part(PartTable.JOINTS, from.text("joint_" + end.word(), at)));
+            names.put(
+                    "boot_" + end.word(),
+                    part(PartTable.BOOTS, from.text("boot_" + end.word(), at)));
         }
         String choice = from.text("blank_choice", at);
         String known = part(PartTable.BLANKS, choice);

@@ -18,6 +18,7 @@ import shaftwright.shaft.BlankReview;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.GrooveFlaw;
 import shaftwright.shaft.Refusal;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.Wording;
 import shaftwright.units.LengthUnit;
@@ -99,8 +100,8 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
                             + "INDEX(blank_name,{blank_slot})<>\"\",COUNT({blank_length_read},"
                             + "{blank_spline_length_inner_read},"
                             + "{blank_spline_length_outer_read})=3),1,0))";
-            case RING_FACE_INNER -> ringFace("inner");
-            case RING_FACE_OUTER -> ringFace("outer");
+            case RING_FACE_INNER -> ringFace(ShaftEnd.INNER);
+            case RING_FACE_OUTER -> ringFace(ShaftEnd.OUTER);
             case STATE ->
                     "IF({ready}=0,0,IF(INDEX(blank_used,{review_slot})=0,0,"
                             + "IF(INDEX(blank_in_stock,{review_slot})=\"no\",1,IF(OR("
@@ -118,17 +119,17 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
         };
     }
 
-    private static String ringFace(String end) {
+    private static String ringFace(ShaftEnd end) {
         return "IF(COUNT({blank_groove_"
-                + end
+                + end.word()
                 + "_read},ring_thickness_read)=2,{blank_groove_"
-                + end
+                + end.word()
                 + "_read}+ring_thickness_read,\"\")";
     }
 
     private static String splinesDiffer(ShaftEnd end) {
-        String joint = "{splines_" + end.suffix + "}";
-        String blank = "INDEX(blank_splines_" + end.word + "_read,{review_slot})";
+        String joint = "{splines_" + end.shortWord() + "}";
+        String blank = "INDEX(blank_splines_" + end.word() + "_read,{review_slot})";
         return "IF(COUNT(" + joint + "," + blank + ")=2," + joint + "<>" + blank + ",FALSE)";
     }
 
@@ -137,17 +138,23 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private static String oldStub(ShaftEnd end) {
-        String groove = "INDEX(blank_ring_face_" + end.word + ",{review_slot})";
-        return "IF(ISNUMBER(" + groove + "),MIN(" + groove + ",{stub_" + end.suffix + "}),\"\")";
+        String groove = "INDEX(blank_ring_face_" + end.word() + ",{review_slot})";
+        return "IF(ISNUMBER("
+                + groove
+                + "),MIN("
+                + groove
+                + ",{stub_"
+                + end.shortWord()
+                + "}),\"\")";
     }
 
     private static String room(ShaftEnd end) {
         return "INDEX(blank_spline_length_"
-                + end.word
+                + end.word()
                 + "_read,{review_slot})-({stub_"
-                + end.suffix
+                + end.shortWord()
                 + "}+{race_depth_"
-                + end.suffix
+                + end.shortWord()
                 + "}+spline_runout_read)";
     }
 
@@ -209,8 +216,10 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
     public CellValue at(Sizing sizing, Index index) {
         return switch (this) {
             case USED -> CellValue.of(sizing.parts().blankUsed(index.row()) ? 1 : 0);
-            case RING_FACE_INNER -> ReadLines.shown(sizing.parts().ringFace(index.row(), "inner"));
-            case RING_FACE_OUTER -> ReadLines.shown(sizing.parts().ringFace(index.row(), "outer"));
+            case RING_FACE_INNER ->
+                    ReadLines.shown(sizing.parts().ringFace(index.row(), ShaftEnd.INNER));
+            case RING_FACE_OUTER ->
+                    ReadLines.shown(sizing.parts().ringFace(index.row(), ShaftEnd.OUTER));
             default -> reviewed(sizing, index);
         };
     }

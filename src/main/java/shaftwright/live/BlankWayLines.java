@@ -11,6 +11,7 @@ import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.GrooveFlaw;
 import shaftwright.shaft.GrooveUse;
 import shaftwright.shaft.RingSpec;
+import shaftwright.shaft.ShaftEnd;
 
 /**
  * Scores of the four ways of cutting a blank by which old grooves they use, and the blank's best. A
@@ -180,7 +181,7 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
         return "IF(ROUND("
                 + LAND_WANTED
                 + "+ring_thickness_read-{blank_old_stub_"
-                + end.suffix
+                + end.shortWord()
                 + "},6)>0,IF("
                 + (end == ShaftEnd.INNER ? TRIM_IN : TRIM_OUT)
                 + ">0,"
@@ -196,8 +197,8 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
      * @param cut what comes off that end
      */
     private static String newLevel(ShaftEnd end, String cut) {
-        String face = "INDEX(blank_ring_face_" + end.word + ",{review_slot})";
-        String stub = "{stub_" + end.suffix + "}";
+        String face = "INDEX(blank_ring_face_" + end.word() + ",{review_slot})";
+        String stub = "{stub_" + end.shortWord() + "}";
         String asked =
                 "IF(ROUND("
                         + LAND_WANTED

@@ -19,6 +19,7 @@ import shaftwright.contract.Index;
 import shaftwright.reading.FinishedShafts;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Binding;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.TravelSteps;
 import shaftwright.study.AsBuilt;

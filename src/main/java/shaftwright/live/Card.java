@@ -6,6 +6,7 @@ import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.CutPlan;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.CardPrint;
 import shaftwright.study.Verdict;
@@ -37,7 +38,7 @@ final class Card {
 
         /** Diameter of an end of the shafts, mm. */
         double endDiameter(ShaftEnd end) {
-            return sizing.inputs().number("shaft_end_diameter_" + end.word);
+            return sizing.inputs().number("shaft_end_diameter_" + end.word());
         }
     }
 

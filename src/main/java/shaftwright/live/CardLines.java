@@ -6,6 +6,7 @@ import static shaftwright.live.Quantity.MILLIMETRE;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.Wording;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
@@ -58,17 +59,17 @@ final class CardLines {
         List<ShaftEnd> ends = List.of(ShaftEnd.values());
         for (ShaftEnd end : ends) {
             card.length(
-                    "card_cut_" + end.suffix,
-                    "Cut off the " + end.word + " end",
-                    "plan_cut_" + end.suffix,
-                    print -> print.ofPlan(plan -> end.cut(plan).cut()));
+                    "card_cut_" + end.shortWord(),
+                    "Cut off the " + end.word() + " end",
+                    "plan_cut_" + end.shortWord(),
+                    print -> print.ofPlan(plan -> plan.cut(end).cut()));
         }
         for (ShaftEnd end : ends) {
             card.length(
-                    "card_stub_" + end.suffix,
-                    "Stub beyond ring, " + end.word,
-                    "plan_stub_" + end.suffix,
-                    print -> print.ofPlan(plan -> end.cut(plan).stub()));
+                    "card_stub_" + end.shortWord(),
+                    "Stub beyond ring, " + end.word(),
+                    "plan_stub_" + end.shortWord(),
+                    print -> print.ofPlan(plan -> plan.cut(end).stub()));
         }
         for (ShaftEnd end : ends) {
             card.walls(end);
@@ -106,17 +107,17 @@ final class CardLines {
      */
     private void walls(ShaftEnd end) {
         String groove = (end == ShaftEnd.INNER ? "Inner" : "Outer") + " end to groove's ";
-        String outer = "card_wall_" + end.suffix;
-        String inner = "card_wall2_" + end.suffix;
+        String outer = "card_wall_" + end.shortWord();
+        String inner = "card_wall2_" + end.shortWord();
         String label = groove + "inner wall";
         ToDoubleFunction<Card.Printed> outerWall =
-                print -> print.ofPlan(plan -> end.cut(plan).outerWall());
-        length(outer, groove + "outer wall", "plan_wall_" + end.suffix, outerWall);
+                print -> print.ofPlan(plan -> plan.cut(end).outerWall());
+        length(outer, groove + "outer wall", "plan_wall_" + end.shortWord(), outerWall);
         millimetres(
                 inner,
                 label,
-                "plan_inner_wall_" + end.suffix,
-                print -> print.ofPlan(plan -> end.cut(plan).innerWall()));
+                "plan_inner_wall_" + end.shortWord(),
+                print -> print.ofPlan(plan -> plan.cut(end).innerWall()));
         for (Written written : Written.values()) {
             set.revised(2)
                     .text(

@@ -7,6 +7,7 @@ import static shaftwright.live.Quantity.WHOLE;
 
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.CardPrint;
 import shaftwright.study.Wording;
@@ -62,8 +63,8 @@ final class CardWordLines {
                 (print, index) ->
                         RimLines.sentence(print.sizing(), inScenario(print.sizing(), index)));
         for (ShaftEnd end : ShaftEnd.values()) {
-            typed(card, "card_joint_" + end.word, "Joint, " + end.word, "joint_" + end.word);
-            typed(card, "card_boot_" + end.word, "Boot, " + end.word, "boot_" + end.word);
+            typed(card, "card_joint_" + end.word(), "Joint, " + end.word(), "joint_" + end.word());
+            typed(card, "card_boot_" + end.word(), "Boot, " + end.word(), "boot_" + end.word());
         }
     }
 

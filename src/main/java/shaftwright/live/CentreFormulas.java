@@ -1,5 +1,7 @@
 package shaftwright.live;
 
+import shaftwright.shaft.ShaftEnd;
+
 /**
  * The geometry between the joint centres in a row of positions as formulas: {@code d} from the
  * inner to the outer centre, {@code u} along the inner joint's axis and {@code n} along the outer
@@ -100,7 +102,7 @@ final class CentreFormulas {
 
     /** How far a race may go out at an angle. */
     static String outwardLimit(ShaftEnd end, String angle) {
-        return limit("outward", end, angle) + end.in("+{boot_change_END}");
+        return limit("outward", end, angle) + EndText.of(end, "+{boot_change_END}");
     }
 
     /** The joint's limit at an angle, looked up in the sorted list of all joints' limits. */
@@ -111,6 +113,6 @@ final class CentreFormulas {
     }
 
     private static String at(ShaftEnd end, String formula, String angle) {
-        return end.in(formula).replace("?", angle);
+        return EndText.of(end, formula).replace("?", angle);
     }
 }

@@ -10,6 +10,7 @@ import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.suspension.HubPath;
 
 /** Limit lines that the charts draw over the whole travel of the hub path. */
@@ -38,17 +39,17 @@ final class ChartLines {
         LineSet<SideOutcome> each =
                 limits.in(Section.SIDE_WORK, SCENARIO_SIDE).only(Known.SETUP, Lacking.EMPTY);
         for (ShaftEnd end : ShaftEnd.values()) {
-            String limit = "chart_limit_" + end.suffix;
+            String limit = "chart_limit_" + end.shortWord();
             each.number(
                     limit,
-                    "Angle limit for charts, " + end.word,
+                    "Angle limit for charts, " + end.word(),
                     DEGREE,
-                    "DEGREES({angle_max_" + end.suffix + "})",
+                    "DEGREES({angle_max_" + end.shortWord() + "})",
                     side -> angleMax(side, end));
             // Of all scenarios that have one.
             limits.cell(
-                    "limit_angle_" + end.suffix,
-                    "Lowest limit, " + end.word,
+                    "limit_angle_" + end.shortWord(),
+                    "Lowest limit, " + end.word(),
                     DEGREE,
                     "IF(COUNT({" + limit + ":each})=0,NA(),MIN({" + limit + ":each}))",
                     (sizing, index) -> lowest(sizing, index, end));
@@ -60,7 +61,7 @@ final class ChartLines {
     }
 
     private static double angleMax(SideOutcome side, ShaftEnd end) {
-        return end.joint(side).joint().angleMax();
+        return side.joint(end).joint().angleMax();
     }
 
     private static CellValue lowest(Sizing sizing, Index index, ShaftEnd end) {

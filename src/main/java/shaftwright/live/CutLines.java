@@ -11,6 +11,7 @@ import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.GrooveUse;
 import shaftwright.shaft.GrooveWalls;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 
 /**
@@ -40,10 +41,10 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
             CutLines line = new CutLines(end, what);
             lines.add(
                     new LiveLine(
-                            what.name + end.suffix,
+                            what.name + end.shortWord(),
                             Section.SIDE_WORK,
                             SCENARIO_SIDE,
-                            what.label + ", " + end.word,
+                            what.label + ", " + end.word(),
                             what == What.NEW ? WHOLE : MILLIMETRE,
                             line,
                             line));
@@ -62,7 +63,7 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
     }
 
     private String planned() {
-        String suffix = end.suffix;
+        String suffix = end.shortWord();
         return switch (what) {
             case STUB -> "IF(" + keepsOld() + "," + oldStub(end) + ",{stub_" + suffix + "})";
             case CUT -> cut();
@@ -79,11 +80,11 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
     }
 
     private static String oldStub(ShaftEnd end) {
-        return "INDEX({blank_old_stub_" + end.suffix + ":all},{plan_row})";
+        return "INDEX({blank_old_stub_" + end.shortWord() + ":all},{plan_row})";
     }
 
     private static String groove(ShaftEnd end) {
-        return "INDEX(blank_ring_face_" + end.word + ",{plan_row})";
+        return "INDEX(blank_ring_face_" + end.word() + ",{plan_row})";
     }
 
     private String cut() {
@@ -93,7 +94,7 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
                 "MAX(0,"
                         + rest
                         + "+{stub_"
-                        + other.suffix
+                        + other.shortWord()
                         + "}-"
                         + oldStub(other)
                         + "-("
@@ -117,9 +118,9 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
 
     /** Outer wall of an existing groove when a new one is cut, if any of it is left. */
     private String leftover() {
-        String wall = groove(end) + "-{plan_cut_" + end.suffix + "}-ring_thickness_read";
+        String wall = groove(end) + "-{plan_cut_" + end.shortWord() + "}-ring_thickness_read";
         return "IF(OR({plan_new_"
-                + end.suffix
+                + end.shortWord()
                 + "}=0,NOT(ISNUMBER("
                 + groove(end)
                 + "))),\"\",IF(ROUND("
@@ -131,7 +132,11 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
 
     /** Condition under which an old groove's outer wall, a number, lies inboard of the ring's. */
     static String inboard(ShaftEnd end) {
-        return "{plan_leftover_" + end.suffix + "}>{plan_wall_" + end.suffix + "}+0.000001";
+        return "{plan_leftover_"
+                + end.shortWord()
+                + "}>{plan_wall_"
+                + end.shortWord()
+                + "}+0.000001";
     }
 
     @Override
@@ -144,7 +149,7 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
         if (plan == null) {
             return what == What.NEW ? CellValue.of(0) : CellValue.of("");
         }
-        return ReadLines.shown(core(end.cut(plan)));
+        return ReadLines.shown(core(plan.cut(end)));
     }
 
     private double core(EndCut cut) {

@@ -8,6 +8,7 @@ import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.EndCut;
+import shaftwright.shaft.ShaftEnd;
 
 /**
  * The points that draw a shaft to scale, both ways in parts of the blank's length, from the inner
@@ -21,8 +22,8 @@ final class DrawnPointLines {
     private record Figure(String formula, ToDoubleFunction<Card.Printed> core) {
         static Figure ofEnd(ShaftEnd end, String line, ToDoubleFunction<EndCut> core) {
             return new Figure(
-                    "{" + line + "_" + end.suffix + "}",
-                    print -> print.ofPlan(plan -> core.applyAsDouble(end.cut(plan))));
+                    "{" + line + "_" + end.shortWord() + "}",
+                    print -> print.ofPlan(plan -> core.applyAsDouble(plan.cut(end))));
         }
 
         double of(Card.Printed print) {
@@ -130,7 +131,7 @@ final class DrawnPointLines {
             case 'k' -> Figure.ofEnd(end, "card_stub", EndCut::stub).inboardOf(end);
             case 's' ->
                     new Figure(
-                                    "{draw_spline_" + end.suffix + "}",
+                                    "{draw_spline_" + end.shortWord() + "}",
                                     print -> ShaftDrawingLines.splineLeft(print, end))
                             .inboardOf(end);
             case 'c' -> cut.outboardOf(end);
@@ -172,7 +173,8 @@ final class DrawnPointLines {
 
     private static Figure radius(ShaftEnd end) {
         return new Figure(
-                "shaft_end_diameter_" + end.word + "_read/2", print -> print.endDiameter(end) / 2);
+                "shaft_end_diameter_" + end.word() + "_read/2",
+                print -> print.endDiameter(end) / 2);
     }
 
     private static Figure grooveFloor(ShaftEnd end) {

@@ -1,6 +1,7 @@
 package shaftwright.live;
 
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.Finding;
 import shaftwright.study.SideSlot;
 
@@ -284,11 +285,11 @@ final class FindingPlaces {
 
     /** What of the land is missing: from the end, or from an old groove left between. */
     private static String landMissing(ShaftEnd end) {
-        String old = "{plan_leftover_" + end.suffix + "}";
+        String old = "{plan_leftover_" + end.shortWord() + "}";
         return "ROUND("
                 + landWanted()
                 + "-{plan_wall_"
-                + end.suffix
+                + end.shortWord()
                 + "}+IF(ISNUMBER("
                 + old
                 + "),IF(OR("
@@ -302,13 +303,13 @@ final class FindingPlaces {
 
     /** Whether an end's new groove is cut into its old one. */
     private static String meet(ShaftEnd end) {
-        String old = "{plan_leftover_" + end.suffix + "}";
+        String old = "{plan_leftover_" + end.shortWord() + "}";
         return "IF(ISNUMBER("
                 + old
                 + "),ROUND(ABS("
                 + old
                 + "-{plan_wall_"
-                + end.suffix
+                + end.shortWord()
                 + "})-groove_width_read,6)<0,FALSE)";
     }
 

@@ -13,6 +13,7 @@ import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.ShaftEnd;
 
 /**
  * A joint on its flange, for one side of each scenario: sizes from the joint's row, with what the
@@ -56,10 +57,10 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
             FlangeLines line = new FlangeLines(end, what);
             lines.add(
                     new LiveLine(
-                            what.name + end.suffix,
+                            what.name + end.shortWord(),
                             Section.SIDE_WORK,
                             SCENARIO_SIDE,
-                            what.label + ", " + end.word,
+                            what.label + ", " + end.word(),
                             what.quantity,
                             line,
                             line));
@@ -77,18 +78,18 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
     }
 
     private String unguarded() {
-        String word = end.word;
-        String row = "{joint_row_" + end.suffix + "}";
+        String word = end.word();
+        String row = "{joint_row_" + end.shortWord() + "}";
         String rim = joint("mouth");
         // A spacer between joint and cup moves all that is in the cup.
         String spaced = "+{joint_spacer_" + word + "_read}";
-        String boot = "{boot_row_" + end.suffix + "}";
+        String boot = "{boot_row_" + end.shortWord() + "}";
         return switch (what) {
             case CENTRE -> joint("datum_offset") + "+{cup_spacer_" + word + "_read}" + spaced;
             case SEAT -> joint("race_half_width") + "-{counterbore_" + word + "_read}";
             case RACE_DEPTH -> "2*" + joint("race_half_width") + "-{counterbore_" + word + "_read}";
             case STUB -> "{stub_" + word + "_read}";
-            case OVERHANG -> "{seat_" + end.suffix + "}+{stub_" + end.suffix + "}";
+            case OVERHANG -> "{seat_" + end.shortWord() + "}+{stub_" + end.shortWord() + "}";
             case END_RADIUS -> "shaft_end_diameter_" + word + "_read/2";
             case CUP_BOTTOM -> joint("cup_bottom") + spaced;
             case CUP_RADIUS -> joint("cup_radius");
@@ -115,7 +116,7 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
 
     /** The row at the angle limit that is put behind bench rows was not read. */
     private String limitLast(String row) {
-        String last = "MATCH({limit_base_" + end.suffix + "}+9.9,limit_key,1)";
+        String last = "MATCH({limit_base_" + end.shortWord() + "}+9.9,limit_key,1)";
         return "INDEX(limit_angle,"
                 + last
                 + "-IF(INDEX(limit_from,"
@@ -128,7 +129,7 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
     }
 
     private String joint(String size) {
-        return "INDEX(joint_" + size + "_read,{joint_row_" + end.suffix + "})";
+        return "INDEX(joint_" + size + "_read,{joint_row_" + end.shortWord() + "})";
     }
 
     private String lip(String size, String more) {
@@ -149,7 +150,7 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
     }
 
     private double core(SideOutcome side) {
-        MountedJoint at = end.joint(side);
+        MountedJoint at = side.joint(end);
         return switch (what) {
             case CENTRE -> at.datumToCentre();
             case SEAT -> at.seatOffset();
@@ -164,8 +165,8 @@ record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLin
             case LIP_DEPTH ->
                     at.joint().lip().isPresent() ? at.joint().lip().get().depth() : Double.NaN;
             case RIM -> at.joint().mouth().orElse(Double.NaN);
-            case LIMIT_BASE -> 10.0 * side.jointRow(end.word);
-            case LIMIT_FIRST -> side.firstAngle(end.word);
+            case LIMIT_BASE -> 10.0 * side.jointRow(end);
+            case LIMIT_FIRST -> side.firstAngle(end);
             case LIMIT_LAST -> at.joint().bench().lastAngle();
             case BOOT_CHANGE -> at.boot().outwardChange();
             case SOFT -> at.joint().outwardStop() == OutwardStop.SOFT ? 1 : 0;

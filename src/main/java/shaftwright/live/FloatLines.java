@@ -2,6 +2,7 @@ package shaftwright.live;
 
 import java.util.function.ToDoubleFunction;
 import shaftwright.shaft.EndFloat;
+import shaftwright.shaft.ShaftEnd;
 
 /**
  * How far the races float in a row of positions, the angles there, and what is left between the
@@ -16,7 +17,9 @@ final class FloatLines {
             race(later, end);
         }
         for (ShaftEnd end : ShaftEnd.values()) {
-            later.rad("float_angle_" + end.suffix, "Steepest " + end.word + " angle, floated")
+            later.rad(
+                            "float_angle_" + end.shortWord(),
+                            "Steepest " + end.word() + " angle, floated")
                     .is(
                             floated(
                                     "MAX("
@@ -35,7 +38,7 @@ final class FloatLines {
         }
         for (ShaftEnd end : ShaftEnd.values()) {
             rows.revised(2)
-                    .mm("mouth_" + end.suffix, "Shaft end to cup, " + end.word)
+                    .mm("mouth_" + end.shortWord(), "Shaft end to cup, " + end.word())
                     .is(
                             mouth(end),
                             row ->
@@ -57,16 +60,21 @@ final class FloatLines {
     /** Where an end's race stands at both ends of the float. */
     private static void race(LineSet<PositionRow> rows, ShaftEnd end) {
         ShaftEnd other = end.other();
-        String out = "0-(" + CentreFormulas.outwardLimit(end, end.in("{shaft_angle_END}")) + ")";
-        String in = CentreFormulas.inwardLimit(end, end.in("{shaft_angle_END}"));
-        String otherIn = CentreFormulas.inwardLimit(other, end.in("{shaft_angle_OTHER}"));
+        String out =
+                "0-("
+                        + CentreFormulas.outwardLimit(end, EndText.of(end, "{shaft_angle_END}"))
+                        + ")";
+        String in = CentreFormulas.inwardLimit(end, EndText.of(end, "{shaft_angle_END}"));
+        String otherIn = CentreFormulas.inwardLimit(other, EndText.of(end, "{shaft_angle_OTHER}"));
         String otherOut =
-                "0-(" + CentreFormulas.outwardLimit(other, end.in("{shaft_angle_OTHER}")) + ")";
-        rows.mm("float_out_" + end.suffix, end.heading(" race, floated outward"))
+                "0-("
+                        + CentreFormulas.outwardLimit(other, EndText.of(end, "{shaft_angle_OTHER}"))
+                        + ")";
+        rows.mm("float_out_" + end.shortWord(), EndText.heading(end, " race, floated outward"))
                 .is(
                         floated("MAX(" + out + "," + against(end, otherIn) + ")"),
                         row -> of(row, ends -> end.either(ends.innerOut(), ends.outerOut())));
-        rows.mm("float_in_" + end.suffix, end.heading(" race, floated inward"))
+        rows.mm("float_in_" + end.shortWord(), EndText.heading(end, " race, floated inward"))
                 .is(
                         floated("MIN(" + in + "," + against(end, otherOut) + ")"),
                         row -> of(row, ends -> end.either(ends.innerIn(), ends.outerIn())));
@@ -76,7 +84,7 @@ final class FloatLines {
     private static String against(ShaftEnd end, String other) {
         return "{push}+({push}-("
                 + other
-                + end.in("))*COS({shaft_angle_OTHER})/COS({shaft_angle_END})");
+                + EndText.of(end, "))*COS({shaft_angle_OTHER})/COS({shaft_angle_END})");
     }
 
     private static double of(PositionRow row, ToDoubleFunction<EndFloat> figure) {
@@ -106,7 +114,8 @@ final class FloatLines {
         String edge =
                 "{lip_radius_END}-(" + off + "*TAN(#)+{end_radius_END}/COS(#))".replace("#", angle);
         String alone = "IF({cup_radius_END}=\"\",\"\"," + corner + ")";
-        return end.in(
+        return EndText.of(
+                end,
                 "IF({lip_radius_END}=\"\","
                         + (alone + ",IF(" + most + ">" + reached)
                         + (",IF({cup_radius_END}=\"\"," + edge)

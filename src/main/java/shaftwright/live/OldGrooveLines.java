@@ -8,6 +8,7 @@ import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.GrooveWalls;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.Wording;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
@@ -31,7 +32,7 @@ record OldGrooveLines(ShaftEnd end, Place place, Form form)
         }
 
         Optional<GrooveWalls> groove(ShaftEnd end, CutPlan plan) {
-            return this == INBOARD ? end.cut(plan).inboardGroove() : end.cut(plan).outboardGroove();
+            return this == INBOARD ? plan.cut(end).inboardGroove() : plan.cut(end).outboardGroove();
         }
     }
 
@@ -72,20 +73,20 @@ record OldGrooveLines(ShaftEnd end, Place place, Form form)
 
         @Override
         public String at(Index index) {
-            return Card.printed("plan_leftover_" + end.suffix);
+            return Card.printed("plan_leftover_" + end.shortWord());
         }
 
         @Override
         public CellValue at(Sizing sizing, Index index) {
             return ReadLines.shown(
                     plan(sizing, index)
-                            .flatMap(plan -> end.cut(plan).oldGroove())
+                            .flatMap(plan -> plan.cut(end).oldGroove())
                             .map(GrooveWalls::outer)
                             .orElse(Double.NaN));
         }
 
         String name() {
-            return "old_wall_" + end.suffix;
+            return "old_wall_" + end.shortWord();
         }
     }
 
@@ -97,7 +98,7 @@ record OldGrooveLines(ShaftEnd end, Place place, Form form)
                             wall.name(),
                             Section.SHAFT_SIZES,
                             SIDE,
-                            "Old groove's outer wall, " + end.word + " end",
+                            "Old groove's outer wall, " + end.word() + " end",
                             Quantity.MILLIMETRE,
                             wall,
                             wall));
@@ -108,10 +109,10 @@ record OldGrooveLines(ShaftEnd end, Place place, Form form)
                     OldGrooveLines line = new OldGrooveLines(end, place, form);
                     lines.add(
                             new LiveLine(
-                                    place.name + end.suffix + form.suffix,
+                                    place.name + end.shortWord() + form.suffix,
                                     Section.SHOP_CARD,
                                     SIDE,
-                                    place.label + ", " + end.word + " end",
+                                    place.label + ", " + end.word() + " end",
                                     Quantity.TEXT,
                                     line,
                                     line));
@@ -132,8 +133,8 @@ record OldGrooveLines(ShaftEnd end, Place place, Form form)
 
     @Override
     public String at(Index index) {
-        String old = "{old_wall_" + end.suffix + "}";
-        String inboard = old + ">{card_wall_" + end.suffix + "}+0.000001";
+        String old = "{old_wall_" + end.shortWord() + "}";
+        String inboard = old + ">{card_wall_" + end.shortWord() + "}+0.000001";
         return "IF(ISNUMBER("
                 + old
                 + "),IF("

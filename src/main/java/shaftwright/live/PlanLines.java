@@ -9,6 +9,7 @@ import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.CutPlan;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 
 /** The blank that one side of each scenario is cut from, and the shaft that it gives. */

@@ -3,6 +3,7 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.POSITION;
 
 import shaftwright.shaft.FittedPosition;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.suspension.HubPoint;
 
 /**
@@ -112,7 +113,7 @@ final class PositionLines {
         rows.mm("centre_distance", "Centre distance")
                 .is(CentreFormulas.distance(), row -> row.before().distance());
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.rad("mid_angle_" + end.suffix, end.heading(" angle, mid-stroke"))
+            rows.rad("mid_angle_" + end.shortWord(), EndText.heading(end, " angle, mid-stroke"))
                     .is(CentreFormulas.angle(end), row -> row.midAngle(end));
         }
     }
@@ -170,7 +171,7 @@ final class PositionLines {
         rows.mm("push", "Push-in, equal at both ends")
                 .is(CentreFormulas.push("{spacing_final}"), FittedPosition::push);
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.rad("shaft_angle_" + end.suffix, end.heading(" angle, shaft in"))
+            rows.rad("shaft_angle_" + end.shortWord(), EndText.heading(end, " angle, shaft in"))
                     .is(
                             CentreFormulas.angle(end, "{push}", "{push}"),
                             row -> end.either(row.innerAngle(), row.outerAngle()));

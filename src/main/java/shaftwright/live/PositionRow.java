@@ -4,6 +4,7 @@ import shaftwright.contract.Index;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.Position;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 
 /**

@@ -3,6 +3,7 @@ package shaftwright.live;
 import java.util.Optional;
 import java.util.function.Function;
 import shaftwright.shaft.PlungeState;
+import shaftwright.shaft.ShaftEnd;
 
 /**
  * Where each race meets its limits in a row of positions, and how far apart the races are then:
@@ -36,7 +37,7 @@ final class RaceLimitLines {
 
         /** A line of an end as it stands that way, positive inward. */
         String stands(ShaftEnd end, String line) {
-            String place = "{" + line + (this == IN ? "_in_" : "_out_") + end.suffix + "}";
+            String place = "{" + line + (this == IN ? "_in_" : "_out_") + end.shortWord() + "}";
             return this == IN ? place : "(0-" + place + ")";
         }
 
@@ -58,17 +59,19 @@ final class RaceLimitLines {
     private static void both(LineSet<PositionRow> rows, Way way) {
         for (ShaftEnd end : ShaftEnd.values()) {
             rows.mm(
-                            end.in(way.in("first_WAY_END")),
-                            end.heading(" travel " + way.word + ", first step"))
+                            EndText.of(end, way.in("first_WAY_END")),
+                            EndText.heading(end, " travel " + way.word + ", first step"))
                     .is(
-                            way.limit(end, end.in("{mid_angle_END}")),
+                            way.limit(end, EndText.of(end, "{mid_angle_END}")),
                             row ->
                                     way == Way.IN
                                             ? row.joint(end).inward(row.midAngle(end))
                                             : row.joint(end).outward(row.midAngle(end)));
         }
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.rad(end.in(way.in("angle_WAY_END")), end.heading(" angle, races " + way.word))
+            rows.rad(
+                            EndText.of(end, way.in("angle_WAY_END")),
+                            EndText.heading(end, " angle, races " + way.word))
                     .is(
                             CentreFormulas.angle(
                                     end,
@@ -77,9 +80,11 @@ final class RaceLimitLines {
                             row -> angle(way.state(row), end));
         }
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.mm(end.in(way.in("last_WAY_END")), end.heading(" travel " + way.word))
+            rows.mm(
+                            EndText.of(end, way.in("last_WAY_END")),
+                            EndText.heading(end, " travel " + way.word))
                     .is(
-                            way.limit(end, end.in(way.in("{angle_WAY_END}"))),
+                            way.limit(end, EndText.of(end, way.in("{angle_WAY_END}"))),
                             row ->
                                     end.either(
                                             way.state(row).innerTravel(),
@@ -99,9 +104,11 @@ final class RaceLimitLines {
 
     /** An end's race pulled out while the other one is in; empty where its stop is hard. */
     private static void pulled(LineSet<PositionRow> rows, ShaftEnd pulled) {
-        String of = ", " + pulled.word + " race pulled out";
+        String of = ", " + pulled.word() + " race pulled out";
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.rad(end.in("soft_" + pulled.suffix + "_angle_END"), end.heading(" angle" + of))
+            rows.rad(
+                            EndText.of(end, "soft_" + pulled.shortWord() + "_angle_END"),
+                            EndText.heading(end, " angle" + of))
                     .is(
                             soft(
                                     pulled,
@@ -113,7 +120,7 @@ final class RaceLimitLines {
                                                     .stands(ShaftEnd.OUTER, "first"))),
                             row -> of(row, pulled, state -> angle(state, end)));
         }
-        rows.mm(pulled.in("soft_END_spacing"), "Race spacing" + of)
+        rows.mm(EndText.of(pulled, "soft_END_spacing"), "Race spacing" + of)
                 .is(
                         soft(
                                 pulled,
@@ -128,13 +135,13 @@ final class RaceLimitLines {
     }
 
     private static String limit(ShaftEnd end, ShaftEnd pulled) {
-        String angle = "{soft_" + pulled.suffix + "_angle_" + end.suffix + "}";
+        String angle = "{soft_" + pulled.shortWord() + "_angle_" + end.shortWord() + "}";
         String limit = way(end, pulled).limit(end, angle);
         return end == pulled ? "(0-(" + limit + "))" : limit;
     }
 
     private static String soft(ShaftEnd end, String formula) {
-        return "IF(" + end.in("{soft_END}") + "=1," + formula + ",\"\")";
+        return "IF(" + EndText.of(end, "{soft_END}") + "=1," + formula + ",\"\")";
     }
 
     private static double of(

@@ -16,6 +16,7 @@ import shaftwright.contract.MountLoad;
 import shaftwright.reading.Misread;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.tyre.TyreSize;
 import shaftwright.tyre.UnreadableTyreSizeException;
 
@@ -219,8 +220,8 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                 + "\",IF(AND(LEN({scenario_name})>0,{bump_rule}<>\"\",{bump_rule}<>\"typed\","
                 + "{bump_rule}<>\"clearance\"),\"the bump rule is neither typed nor clearance\","
                 + mounts()
-                + joint("inner", "in")
-                + joint("outer", "out")
+                + joint(ShaftEnd.INNER)
+                + joint(ShaftEnd.OUTER)
                 + part("boot_inner", "boot_row_in", "the inner boot is not in the boot table")
                 + part("boot_outer", "boot_row_out", "the outer boot is not in the boot table")
                 + "IF(AND({blank_choice}<>\"\",{blank_choice}<>\"auto\",{blank_row_wanted}=0),"
@@ -251,22 +252,22 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                 + "\"),\"what pushes the drive unit is none of the words offered\",";
     }
 
-    private static String joint(String end, String suffix) {
-        String row = "{joint_row_" + suffix + "}";
+    private static String joint(ShaftEnd end) {
+        String row = "{joint_row_" + end.shortWord() + "}";
         return "IF("
                 + row
                 + "=0,IF({joint_"
-                + end
+                + end.word()
                 + "}=\"\",\""
                 + Sizing.noJoint(end)
                 + "\",\"the "
-                + end
+                + end.word()
                 + " joint is not in the joint table\"),IF(SUM(INDEX(joint_flaw,"
                 + row
                 + "))+COUNTIF(bench_flaw,"
                 + row
                 + ")>0,\"the "
-                + end
+                + end.word()
                 + " joint's rows can't be read\",IF(COUNT(INDEX(joint_race_half_width_read,"
                 + row
                 + "),INDEX(joint_datum_offset_read,"
@@ -276,11 +277,11 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                 + "),INDEX(joint_angle_max_read,"
                 + row
                 + "))<4,\"the "
-                + end
+                + end.word()
                 + " joint's row lacks a size\",IF(COUNTIF(limit_joint,"
                 + row
                 + ")=0,\"the "
-                + end
+                + end.word()
                 + " joint has neither plunge nor bench rows\",";
     }
 

@@ -7,6 +7,7 @@ import static shaftwright.live.Quantity.WHOLE;
 import java.util.function.ToDoubleFunction;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.CutPlan;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.CardPrint;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
@@ -58,14 +59,14 @@ final class ShaftDrawingLines {
                 ShaftDrawingLines::body);
         for (ShaftEnd end : ShaftEnd.values()) {
             printed.number(
-                    "draw_spline_" + end.suffix,
-                    "Spline left, " + end.word + " end",
+                    "draw_spline_" + end.shortWord(),
+                    "Spline left, " + end.word() + " end",
                     MILLIMETRE,
                     ofBlank(
                             "INDEX(blank_spline_length_"
-                                    + end.word
+                                    + end.word()
                                     + "_read,{draw_row})-{card_cut_"
-                                    + end.suffix
+                                    + end.shortWord()
                                     + "}"),
                     print -> splineLeft(print, end));
         }
@@ -92,7 +93,7 @@ final class ShaftDrawingLines {
 
     /** Splined length that is left when an end is cut, mm; NaN without a blank. */
     static double splineLeft(Card.Printed print, ShaftEnd end) {
-        return print.ofPlan(plan -> end.of(plan.blank()).splineLength() - end.cut(plan).cut());
+        return print.ofPlan(plan -> plan.blank().end(end).splineLength() - plan.cut(end).cut());
     }
 
     private static void words(LineSet<Card.Printed> printed) {
@@ -119,8 +120,8 @@ final class ShaftDrawingLines {
                 printed,
                 part,
                 "cut off ",
-                "card_cut_" + end.suffix,
-                print -> print.ofPlan(plan -> end.cut(plan).cut()));
+                "card_cut_" + end.shortWord(),
+                print -> print.ofPlan(plan -> plan.cut(end).cut()));
     }
 
     /** A length as words beside the drawing: in decimal inch and mm. */
@@ -141,7 +142,7 @@ final class ShaftDrawingLines {
     }
 
     private static void groove(LineSet<Card.Printed> printed, DrawnPart part, ShaftEnd end) {
-        String line = "card_wall_" + end.suffix;
+        String line = "card_wall_" + end.shortWord();
         printed.text(
                 part.words(),
                 "Words",
@@ -158,7 +159,7 @@ final class ShaftDrawingLines {
                                 .map(
                                         plan ->
                                                 GROOVE
-                                                        + both(end.cut(plan).outerWall())
+                                                        + both(plan.cut(end).outerWall())
                                                         + ", "
                                                         + CardLines.grooveWidth(print.sizing())
                                                         + " wide")

@@ -19,6 +19,7 @@ import shaftwright.reading.Sizing;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.RingSpec;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.strength.Material;
 import shaftwright.strength.Spline;
@@ -289,9 +290,9 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private static String neck(ShaftEnd end) {
-        String outside = typed("blank_spline_outside_" + end.word);
+        String outside = typed("blank_spline_outside_" + end.word());
         return "IF({shaft_row}=0,\"\",IF(COUNT({plan_leftover_"
-                + end.suffix
+                + end.shortWord()
                 + "},"
                 + outside
                 + ",groove_depth_read)=3,IF("

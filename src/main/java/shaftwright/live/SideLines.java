@@ -14,6 +14,7 @@ import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.ShaftEnd;
 
 /** Set-up of one side of each scenario: axes, travel, shifts, joints on their flanges, margins. */
 enum SideLines implements LiveLine.Formula, LiveLine.Core {

@@ -14,8 +14,8 @@ import shaftwright.contract.Index;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.reading.StopSentence;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.SideStops;
-import shaftwright.travel.BootGap;
 import shaftwright.travel.TravelEnds;
 
 /** What dampers, straps and tubes make of each scenario's wanted travel: an engine block. */
@@ -53,10 +53,10 @@ enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
                 Boot boot = new Boot(end, size);
                 lines.add(
                         new LiveLine(
-                                size.column + "_" + end.suffix,
+                                size.column + "_" + end.shortWord(),
                                 Section.SIDE_WORK,
                                 SCENARIO_SIDE,
-                                size.label + ", " + end.word,
+                                size.label + ", " + end.word(),
                                 MILLIMETRE,
                                 boot,
                                 boot));
@@ -122,10 +122,10 @@ enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
         };
     }
 
-    private BootGap.End end() {
+    private ShaftEnd end() {
         return switch (this) {
-            case OUT_GAP, OUT_AT, OUT_RIDE, OUT_TUBE -> BootGap.End.OUTER;
-            default -> BootGap.End.INNER;
+            case OUT_GAP, OUT_AT, OUT_RIDE, OUT_TUBE -> ShaftEnd.OUTER;
+            default -> ShaftEnd.INNER;
         };
     }
 
@@ -198,7 +198,7 @@ enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
 
         @Override
         public String at(Index index) {
-            String row = "{boot_row_" + end.suffix + "}";
+            String row = "{boot_row_" + end.shortWord() + "}";
             return "IF({setup_ready}=1,IF("
                     + row
                     + "=0,\"\",INDEX("
@@ -214,8 +214,7 @@ enum StopLines implements EngineBlock.Present, EngineBlock.Figure {
             if (!side.isSetUp()) {
                 return CellValue.NOT_AVAILABLE;
             }
-            shaftwright.joint.Boot boot =
-                    (end == ShaftEnd.INNER ? side.inner() : side.outer()).boot();
+            shaftwright.joint.Boot boot = side.joint(end).boot();
             OptionalDouble known = size == Size.LENGTH ? boot.length() : boot.diameter();
             return ReadLines.shown(known.orElse(Double.NaN));
         }

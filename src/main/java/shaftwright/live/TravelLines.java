@@ -11,6 +11,7 @@ import static shaftwright.live.Quantity.WHOLE;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.travel.TravelRange;
 import shaftwright.travel.TravelStop;
 
@@ -174,14 +175,14 @@ enum TravelLines implements EngineBlock.Figure {
     }
 
     private static void joint(LiveLines lines, ShaftEnd end, Print row) {
-        String limits = "limit_print_" + end.suffix;
+        String limits = "limit_print_" + end.shortWord();
         LimitPrint limit = new LimitPrint(end, row);
         lines.add(
                 new LiveLine(
                         limits,
                         Section.SIDE_WORK,
                         SCENARIO_SIDE,
-                        "Fingerprint of the travel limits, " + end.word,
+                        "Fingerprint of the travel limits, " + end.word(),
                         WHOLE,
                         limit,
                         limit));
@@ -189,24 +190,24 @@ enum TravelLines implements EngineBlock.Figure {
                 new Fingerprint(lines)
                         .whole(limits)
                         .measured(
-                                "centre_" + end.suffix,
-                                "overhang_" + end.suffix,
-                                "end_radius_" + end.suffix,
-                                "cup_bottom_" + end.suffix,
-                                "cup_radius_" + end.suffix,
-                                "lip_radius_" + end.suffix,
-                                "lip_depth_" + end.suffix)
+                                "centre_" + end.shortWord(),
+                                "overhang_" + end.shortWord(),
+                                "end_radius_" + end.shortWord(),
+                                "cup_bottom_" + end.shortWord(),
+                                "cup_radius_" + end.shortWord(),
+                                "lip_radius_" + end.shortWord(),
+                                "lip_depth_" + end.shortWord())
                         .measured(
-                                "boot_change_" + end.suffix,
-                                "soft_" + end.suffix,
-                                "angle_max_" + end.suffix);
+                                "boot_change_" + end.shortWord(),
+                                "soft_" + end.shortWord(),
+                                "angle_max_" + end.shortWord());
         Print joint = new Print(sizes, Known.SETUP, 0);
         lines.add(
                 new LiveLine(
-                        "joint_print_" + end.suffix,
+                        "joint_print_" + end.shortWord(),
                         Section.SIDE_WORK,
                         SCENARIO_SIDE,
-                        "Fingerprint of the joint, " + end.word,
+                        "Fingerprint of the joint, " + end.word(),
                         WHOLE,
                         joint,
                         joint));
@@ -238,7 +239,7 @@ enum TravelLines implements EngineBlock.Figure {
         public String at(Index index) {
             return Known.SETUP.guarded(
                     "MOD(SUMIF(limit_joint,{joint_row_"
-                            + end.suffix
+                            + end.shortWord()
                             + "},limit_print),"
                             + Fingerprint.MODULUS
                             + ")");
@@ -249,7 +250,7 @@ enum TravelLines implements EngineBlock.Figure {
             if (!Known.SETUP.has(sizing, index)) {
                 return CellValue.NOT_AVAILABLE;
             }
-            int joint = SideLines.outcome(sizing, index).jointRow(end.word);
+            int joint = SideLines.outcome(sizing, index).jointRow(end);
             long sum = 0;
             for (int slot = 0; slot < LIMIT.rows(); slot++) {
                 if (sizing.limits().joint(slot) == joint) {

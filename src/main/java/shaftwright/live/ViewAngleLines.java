@@ -5,6 +5,7 @@ import static shaftwright.live.Quantity.DEGREE;
 
 import shaftwright.book.CellValue;
 import shaftwright.shaft.FittedPosition;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.ViewAngles;
 
 /** The angle of each joint in front view and in plan, with the shaft in. */
@@ -23,13 +24,13 @@ final class ViewAngleLines {
     private static void joint(LineSet<ViewAngles> set, ShaftEnd end, String axis) {
         String joint = end == ShaftEnd.INNER ? "Inner" : "Outer";
         set.number(
-                "table_front_" + end.suffix,
+                "table_front_" + end.shortWord(),
                 joint + " joint in front view, shaft rising outward +",
                 DEGREE,
                 angle(axis, "z"),
                 ViewAngles::front);
         set.number(
-                "table_plan_" + end.suffix,
+                "table_plan_" + end.shortWord(),
                 joint + " joint in plan, shaft running forward +",
                 DEGREE,
                 angle(axis, "x"),

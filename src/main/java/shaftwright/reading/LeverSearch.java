@@ -2,11 +2,14 @@ package shaftwright.reading;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
 import shaftwright.joint.MountedJoint;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.Price;
 import shaftwright.study.Wording;
 import shaftwright.units.Length;
@@ -128,11 +131,11 @@ public final class LeverSearch {
 
     private void singles() {
         lengths();
-        for (String end : ENDS) {
-            counterbore(end);
-            deeperCup(end);
-            parts(end, "joint_name", "joint_");
-            parts(end, "boot_name", "boot_");
+        for (Set<ShaftEnd> ends : ENDS) {
+            counterbore(ends);
+            deeperCup(ends);
+            parts(ends, "joint_name", "joint_");
+            parts(ends, "boot_name", "boot_");
         }
         lengthPreference();
         if (!text("blank_choice").equalsIgnoreCase("auto")) {
@@ -160,11 +163,11 @@ public final class LeverSearch {
     /** Each change is made on both sides of the vehicle. */
     private static final int SIDES = 2;
 
-    private static final String[] ENDS = {"inner", "outer", "both"};
-
-    private static String[] ends(String end) {
-        return end.equals("both") ? new String[] {"inner", "outer"} : new String[] {end};
-    }
+    private static final List<Set<ShaftEnd>> ENDS =
+            List.of(
+                    EnumSet.of(ShaftEnd.INNER),
+                    EnumSet.of(ShaftEnd.OUTER),
+                    EnumSet.allOf(ShaftEnd.class));
 
     /** Lengths of the scenario itself. */
     private void lengths() {
@@ -262,51 +265,57 @@ public final class LeverSearch {
     }
 
     /** The race's ring seat sunk deeper, up to a quarter of the race's width. */
-    private void counterbore(String end) {
+    private void counterbore(Set<ShaftEnd> ends) {
         double most = Double.POSITIVE_INFINITY;
-        for (String one : ends(end)) {
-            double width = 2 * joint(one).joint().raceHalfWidth();
-            most = Math.min(most, width / 4 - number("counterbore_" + one));
+        for (ShaftEnd end : ends) {
+            double width = 2 * joint(end).joint().raceHalfWidth();
+            most = Math.min(most, width / 4 - number("counterbore_" + end.word()));
         }
         walk(
                 fine(),
                 fine(),
                 most,
                 new Deepened(
-                        end,
+                        ends,
                         "race",
                         "counterbore_",
                         "ring seat sunk ",
                         " deeper",
-                        work("counterbore_price", SIDES * ends(end).length)));
+                        work("counterbore_price", SIDES * ends.size())));
     }
 
     /** A spacer between joint and cup moves the joint away from the cup's bottom. */
-    private void deeperCup(String end) {
+    private void deeperCup(Set<ShaftEnd> ends) {
         walk(
                 2 * fine(),
                 fine(),
                 inch ? 19.05 : 20,
                 new Deepened(
-                        end,
+                        ends,
                         "end",
                         "joint_spacer_",
                         "spacer of ",
                         " between joint and cup",
-                        work("spacer_price", SIDES * ends(end).length)));
+                        work("spacer_price", SIDES * ends.size())));
     }
 
     /** The same amount more at one end or at both. */
     private final class Deepened implements Means {
-        private final String end;
+        private final Set<ShaftEnd> ends;
         private final String what;
         private final String input;
         private final String before;
         private final String after;
         private final Price work;
 
-        Deepened(String end, String what, String input, String before, String after, Price work) {
-            this.end = end;
+        Deepened(
+                Set<ShaftEnd> ends,
+                String what,
+                String input,
+                String before,
+                String after,
+                Price work) {
+            this.ends = ends;
             this.what = what;
             this.input = input;
             this.before = before;
@@ -321,41 +330,43 @@ public final class LeverSearch {
 
         @Override
         public String words(double amount) {
-            return before + shown(amount) + after + at(end, what);
+            return before + shown(amount) + after + at(ends, what);
         }
 
         @Override
         public List<Change> changes(double amount) {
             List<Change> changes = new ArrayList<>();
-            for (String one : ends(end)) {
-                changes.add(Change.number(input + one, scenario, number(input + one) + amount));
+            for (ShaftEnd end : ends) {
+                changes.add(
+                        Change.number(
+                                input + end.word(), scenario, number(input + end.word()) + amount));
             }
             return changes;
         }
     }
 
-    private void parts(String end, String column, String input) {
+    private void parts(Set<ShaftEnd> ends, String column, String input) {
         for (String name : sizing.parts().names(column)) {
-            swap(end, input, name, name + at(end, "end"));
+            swap(ends, input, name, name + at(ends, "end"));
         }
     }
 
-    private void swap(String end, String input, String name, String words) {
+    private void swap(Set<ShaftEnd> ends, String input, String name, String words) {
         List<Change> changes = new ArrayList<>();
-        for (String one : ends(end)) {
-            if (!text(input + one).equalsIgnoreCase(name)) {
-                changes.add(Change.text(input + one, scenario, name));
+        for (ShaftEnd end : ends) {
+            if (!text(input + end.word()).equalsIgnoreCase(name)) {
+                changes.add(Change.text(input + end.word(), scenario, name));
             }
         }
-        if (changes.size() == ends(end).length) {
+        if (changes.size() == ends.size()) {
             add(words, changes);
         }
     }
 
-    private static String at(String end, String what) {
-        return end.equals("both")
+    private static String at(Set<ShaftEnd> ends, String what) {
+        return ends.size() > 1
                 ? (what.equals("race") ? ", both races" : ", both ends")
-                : ", " + end + " " + what;
+                : ", " + ends.iterator().next().word() + " " + what;
     }
 
     /** A change by an amount. */
@@ -501,9 +512,8 @@ public final class LeverSearch {
         return false;
     }
 
-    private MountedJoint joint(String end) {
-        SideOutcome left = now.side(Side.LEFT);
-        return end.equals("inner") ? left.inner() : left.outer();
+    private MountedJoint joint(ShaftEnd end) {
+        return now.side(Side.LEFT).joint(end);
     }
 
     private double number(String name) {

@@ -17,6 +17,7 @@ import shaftwright.joint.Joint;
 import shaftwright.joint.OutwardStop;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.BlankEnd;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.strength.Material;
 import shaftwright.strength.ShaftMaterial;
 import shaftwright.strength.SplineStrength;
@@ -85,7 +86,7 @@ public final class Parts {
 
     private boolean groovesInside(int row) {
         double length = number("blank_length", row);
-        return !(ringFace(row, "inner") > length || ringFace(row, "outer") > length);
+        return !(ringFace(row, ShaftEnd.INNER) > length || ringFace(row, ShaftEnd.OUTER) > length);
     }
 
     /** Number in a row of a parts table, NaN when the cell is empty or beyond the table. */
@@ -133,29 +134,29 @@ public final class Parts {
                 text("blank_name", row),
                 number("blank_length", row),
                 orZero(number("blank_diameter", row)),
-                end(row, "inner"),
-                end(row, "outer"),
+                end(row, ShaftEnd.INNER),
+                end(row, ShaftEnd.OUTER),
                 optional(number("blank_price", row)),
                 !text("blank_in_stock", row).equalsIgnoreCase("no"),
                 bore >= number("blank_diameter", row) ? 0 : orZero(bore),
                 material(materialRow(row)));
     }
 
-    private BlankEnd end(int row, String end) {
+    private BlankEnd end(int row, ShaftEnd end) {
         return new BlankEnd(
-                (int) orZero(number("blank_splines_" + end, row)),
-                number("blank_spline_length_" + end, row),
+                (int) orZero(number("blank_splines_" + end.word(), row)),
+                number("blank_spline_length_" + end.word(), row),
                 optional(ringFace(row, end)),
-                optional(number("blank_spline_outside_" + end, row)),
-                optional(number("blank_spline_root_" + end, row)));
+                optional(number("blank_spline_outside_" + end.word(), row)),
+                optional(number("blank_spline_root_" + end.word(), row)));
     }
 
     /**
      * Blank's end to the face of a ring in its existing groove that the race bears on, mm: the ring
      * leans on the groove's outer wall, which is what a builder can measure.
      */
-    public double ringFace(int row, String end) {
-        return number("blank_groove_" + end, row) + inputs.number("ring_thickness");
+    public double ringFace(int row, ShaftEnd end) {
+        return number("blank_groove_" + end.word(), row) + inputs.number("ring_thickness");
     }
 
     /** Columns of the joint table that a length needs. */

@@ -6,6 +6,7 @@ import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.contract.InputKind;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.strength.FlangeBolts;
 
 /** Looks for rows of the parts tables that can't be told apart, lack something or contradict. */
@@ -14,7 +15,6 @@ public final class PartsCheck {
     private static final double SAME_ANGLE = Math.toRadians(0.1);
 
     private static final String[] BENCH_NUMBERS = {"bench_angle", "bench_inward", "bench_outward"};
-    private static final String[] ENDS = {"inner", "outer"};
 
     private final InputValues inputs;
     private final Parts parts;
@@ -211,9 +211,9 @@ public final class PartsCheck {
             }
         }
         double length = parts.number("blank_length", row);
-        for (String end : ENDS) {
+        for (ShaftEnd end : ShaftEnd.values()) {
             if (parts.ringFace(row, end) > length) {
-                String column = "blank_groove_" + end;
+                String column = "blank_groove_" + end.word();
                 error(
                         column,
                         row,
@@ -237,9 +237,10 @@ public final class PartsCheck {
                     quoted(parts.text("blank_bore", row)),
                     "less than the bar's diameter");
         }
-        for (String end : ENDS) {
-            String root = "blank_spline_root_" + end;
-            if (parts.number(root, row) >= parts.number("blank_spline_outside_" + end, row)) {
+        for (ShaftEnd end : ShaftEnd.values()) {
+            String root = "blank_spline_root_" + end.word();
+            if (parts.number(root, row)
+                    >= parts.number("blank_spline_outside_" + end.word(), row)) {
                 error(
                         root,
                         row,

@@ -6,8 +6,8 @@ import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.contract.RestraintInputs;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.SideStops;
-import shaftwright.travel.BootGap;
 import shaftwright.travel.Restraint;
 
 /**
@@ -139,7 +139,7 @@ public final class RestraintCheck {
                     .ifPresent(
                             stops -> {
                                 early(scenario, side, stops);
-                                for (BootGap.End end : BootGap.End.values()) {
+                                for (ShaftEnd end : ShaftEnd.values()) {
                                     stops.gap(end)
                                             .filter(gap -> gap.least() < 0)
                                             .ifPresent(gap -> touching(scenario, side, end, gap));
@@ -171,11 +171,11 @@ public final class RestraintCheck {
                         : "less travel, or other lengths of dampers and straps");
     }
 
-    private void touching(ScenarioOutcome scenario, Side side, BootGap.End end, SideStops.Gap gap) {
+    private void touching(ScenarioOutcome scenario, Side side, ShaftEnd end, SideStops.Gap gap) {
         scenario(
                 scenario,
                 side,
-                end == BootGap.End.INNER ? "boot_inner" : "boot_outer",
+                end == ShaftEnd.INNER ? "boot_inner" : "boot_outer",
                 "a boot that touches the tube of row "
                         + (scenario.side(side).tubeRow(gap) + 1)
                         + " by "

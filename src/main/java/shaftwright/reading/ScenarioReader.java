@@ -19,6 +19,7 @@ import shaftwright.contract.InputKind;
 import shaftwright.joint.MountedJoint;
 import shaftwright.reading.ScenarioOutcome.Picks;
 import shaftwright.reading.ScenarioOutcome.WheelOutcome;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.PartPrices;
 import shaftwright.study.PathStudy;
 import shaftwright.study.Price;
@@ -130,16 +131,16 @@ public final class ScenarioReader {
 
     /** What is missing, or wrong with a part; the latter is a problem too. */
     private String trouble(int scenario, Picks picks) {
-        String joint = jointTrouble(scenario, "inner", picks.innerJoint());
-        String other = jointTrouble(scenario, "outer", picks.outerJoint());
+        String joint = jointTrouble(scenario, ShaftEnd.INNER, picks.innerJoint());
+        String other = jointTrouble(scenario, ShaftEnd.OUTER, picks.outerJoint());
         part(scenario, "boot_inner", picks.innerBoot(), "boot table");
         part(scenario, "boot_outer", picks.outerBoot(), "boot table");
         if (!text("blank_choice", scenario).equalsIgnoreCase("auto")) {
             part(scenario, "blank_choice", picks.blank(), "blank table, or auto");
             blankWithoutSizes(scenario, picks.blank());
         }
-        counterbore(scenario, "inner", picks.innerJoint());
-        counterbore(scenario, "outer", picks.outerJoint());
+        counterbore(scenario, ShaftEnd.INNER, picks.innerJoint());
+        counterbore(scenario, ShaftEnd.OUTER, picks.outerJoint());
         if (!joint.isEmpty() || !other.isEmpty()) {
             return joint.isEmpty() ? other : joint;
         }
@@ -170,9 +171,9 @@ public final class ScenarioReader {
         }
     }
 
-    private void counterbore(int scenario, String end, int row) {
+    private void counterbore(int scenario, ShaftEnd end, int row) {
         double race = row == 0 ? Double.NaN : 2 * parts.number("joint_race_half_width", row - 1);
-        String name = "counterbore_" + end;
+        String name = "counterbore_" + end.word();
         if (number(name, scenario) > race) {
             error(
                     scenario,
@@ -187,22 +188,22 @@ public final class ScenarioReader {
         return "\"" + text(name, scenario) + "\"";
     }
 
-    private String jointTrouble(int scenario, String end, int row) {
-        String pick = "joint_" + end;
+    private String jointTrouble(int scenario, ShaftEnd end, int row) {
+        String pick = "joint_" + end.word();
         if (text(pick, scenario).isEmpty()) {
             return Sizing.noJoint(end);
         }
         part(scenario, pick, row, "joint table");
         if (row == 0) {
-            return "the " + end + " joint is not in the joint table";
+            return "the " + end.word() + " joint is not in the joint table";
         }
         if (!parts.jointComplete(row)) {
             lackingSizes(scenario, end, row);
-            return "the " + end + " joint's row lacks a size";
+            return "the " + end.word() + " joint's row lacks a size";
         }
         if (!sizing.limits().has(row)) {
             if (inputs.unreadable("joint_plunge", new Index(Side.LEFT, 0, row - 1))) {
-                return "the " + end + " joint has neither plunge nor bench rows";
+                return "the " + end.word() + " joint has neither plunge nor bench rows";
             }
             error(
                     scenario,
@@ -210,13 +211,13 @@ public final class ScenarioReader {
                     "\"" + text(pick, scenario) + "\", a joint with neither plunge nor bench rows",
                     "a joint whose travel is known: type its straight plunge, or rows in the bench"
                             + " table");
-            return "the " + end + " joint has neither plunge nor bench rows";
+            return "the " + end.word() + " joint has neither plunge nor bench rows";
         }
         return "";
     }
 
     /** Names the empty cells themselves; those that hold something unreadable are said already. */
-    private void lackingSizes(int scenario, String end, int row) {
+    private void lackingSizes(int scenario, ShaftEnd end, int row) {
         for (String column : Parts.JOINT_NEEDS) {
             Index index = new Index(Side.LEFT, 0, row - 1);
             if (Double.isNaN(inputs.number(column, index)) && !inputs.unreadable(column, index)) {
@@ -231,7 +232,7 @@ public final class ScenarioReader {
                                         + "; scenario "
                                         + ScenarioOutcome.letter(scenario)
                                         + " has this joint at its "
-                                        + end
+                                        + end.word()
                                         + " end"));
             }
         }
@@ -312,8 +313,16 @@ public final class ScenarioReader {
         Scenario.Builder built =
                 Scenario.named(text("scenario_name", scenario))
                         .joints(
-                                mounted(scenario, "inner", picks.innerJoint(), picks.innerBoot()),
-                                mounted(scenario, "outer", picks.outerJoint(), picks.outerBoot()))
+                                mounted(
+                                        scenario,
+                                        ShaftEnd.INNER,
+                                        picks.innerJoint(),
+                                        picks.innerBoot()),
+                                mounted(
+                                        scenario,
+                                        ShaftEnd.OUTER,
+                                        picks.outerJoint(),
+                                        picks.outerBoot()))
                         .travel(new WheelTravel(number("droop_limit", scenario), bump(scenario)))
                         .margins(
                                 new Margins(
@@ -363,14 +372,14 @@ public final class ScenarioReader {
                 Parts.orZero(number("wheel_spacer", scenario)));
     }
 
-    private MountedJoint mounted(int scenario, String end, int jointRow, int bootRow) {
+    private MountedJoint mounted(int scenario, ShaftEnd end, int jointRow, int bootRow) {
         return new MountedJoint(
                 parts.joint(jointRow, sizing.limits())
-                        .behindSpacer(number("joint_spacer_" + end, scenario)),
-                number("cup_spacer_" + end, scenario),
-                number("counterbore_" + end, scenario),
-                number("stub_" + end, scenario),
-                inputs.number("shaft_end_diameter_" + end),
+                        .behindSpacer(number("joint_spacer_" + end.word(), scenario)),
+                number("cup_spacer_" + end.word(), scenario),
+                number("counterbore_" + end.word(), scenario),
+                number("stub_" + end.word(), scenario),
+                inputs.number("shaft_end_diameter_" + end.word()),
                 parts.boot(bootRow));
     }
 

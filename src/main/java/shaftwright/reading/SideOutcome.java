@@ -4,6 +4,7 @@ import java.util.Optional;
 import shaftwright.doubt.SlackChances;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.InnerFlange;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.PathStudy;
 import shaftwright.study.ScenarioFacts;
@@ -167,6 +168,10 @@ public final class SideOutcome {
         return chances;
     }
 
+    public MountedJoint joint(ShaftEnd end) {
+        return end.either(inner(), outer());
+    }
+
     public MountedJoint inner() {
         return here().study().scenario().inner();
     }
@@ -175,16 +180,14 @@ public final class SideOutcome {
         return here().study().scenario().outer();
     }
 
-    /** Row, from 1, of the joint at an end: {@code inner} or {@code outer}. */
-    public int jointRow(String end) {
-        return end.equals("inner") ? here().rows().innerJoint() : here().rows().outerJoint();
+    /** Row, from 1, of the joint at an end. */
+    public int jointRow(ShaftEnd end) {
+        return end == ShaftEnd.INNER ? here().rows().innerJoint() : here().rows().outerJoint();
     }
 
     /** First angle of the joint's travel limits at an end, rad. */
-    public double firstAngle(String end) {
-        return end.equals("inner")
-                ? here().rows().innerFirstAngle()
-                : here().rows().outerFirstAngle();
+    public double firstAngle(ShaftEnd end) {
+        return end.either(here().rows().innerFirstAngle(), here().rows().outerFirstAngle());
     }
 
     /** Where the inner flange is. */

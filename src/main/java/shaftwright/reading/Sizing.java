@@ -26,6 +26,7 @@ import shaftwright.contract.Index;
 import shaftwright.contract.MountLoad;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.RingSpec;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.Lack;
 import shaftwright.study.PathFacts;
@@ -253,8 +254,8 @@ public final class Sizing {
     }
 
     /** Said of a scenario that lacks a joint at this end. */
-    public static String noJoint(String end) {
-        return "choose an " + end + " joint";
+    public static String noJoint(ShaftEnd end) {
+        return "choose an " + end.word() + " joint";
     }
 
     /** What was typed and can't be used. */

@@ -70,6 +70,11 @@ public record Blank(
         }
     }
 
+    /** One of its ends. */
+    public BlankEnd end(ShaftEnd end) {
+        return end.either(inner, outer);
+    }
+
     /** The same of this material. */
     public Blank of(ShaftMaterial other) {
         return new Blank(name, length, diameter, inner, outer, price, inStock, bore, other);

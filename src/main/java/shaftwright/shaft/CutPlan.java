@@ -10,6 +10,11 @@ package shaftwright.shaft;
  * @param outer what is done to the outer end
  */
 public record CutPlan(Blank blank, int row, ShaftLength length, EndCut inner, EndCut outer) {
+    /** What is done to an end. */
+    public EndCut cut(ShaftEnd end) {
+        return end.either(inner, outer);
+    }
+
     /** What is cut off in all, mm. */
     public double scrap() {
         return inner.cut() + outer.cut();

@@ -7,6 +7,7 @@ import shaftwright.shaft.EndCut;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.LengthRule;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 
 /**
@@ -31,14 +32,8 @@ public record ShaftFacts(
         Binding slackIn,
         Binding slackOut) {
 
-    /** One of the shaft's two ends. */
-    public enum End {
-        INNER,
-        OUTER
-    }
-
     /** The least gap in a cup, and which cup's it is. */
-    public record Mouth(Binding gap, End end) {}
+    public record Mouth(Binding gap, ShaftEnd end) {}
 
     /**
      * What came of the list of blanks.
@@ -58,14 +53,14 @@ public record ShaftFacts(
 
         /** What a plan leaves to be said of its grooves. */
         static BlankFacts of(CutPlan plan) {
-            Land inner = Land.of(End.INNER, plan.inner());
-            Land outer = Land.of(End.OUTER, plan.outer());
+            Land inner = Land.of(ShaftEnd.INNER, plan.inner());
+            Land outer = Land.of(ShaftEnd.OUTER, plan.outer());
             Land worse = inner.missing() >= outer.missing() ? inner : outer;
             return new BlankFacts(
                     true,
                     worse.missing() > 0 ? Optional.of(worse) : Optional.empty(),
-                    MetGrooves.of(End.INNER, plan.inner())
-                            .or(() -> MetGrooves.of(End.OUTER, plan.outer())));
+                    MetGrooves.of(ShaftEnd.INNER, plan.inner())
+                            .or(() -> MetGrooves.of(ShaftEnd.OUTER, plan.outer())));
         }
     }
 
@@ -75,15 +70,15 @@ public record ShaftFacts(
      * @param wanted how long it should be at least
      * @param missing what of that is missing, 0 or less when nothing is
      */
-    public record Land(End end, double wanted, double missing) {
-        private static Land of(End end, EndCut cut) {
+    public record Land(ShaftEnd end, double wanted, double missing) {
+        private static Land of(ShaftEnd end, EndCut cut) {
             return new Land(end, cut.landWanted(), cut.landMissing());
         }
     }
 
     /** A new groove and the old one that it is cut into, at one end. */
-    public record MetGrooves(End end, GrooveWalls cut, GrooveWalls old) {
-        private static Optional<MetGrooves> of(End end, EndCut cut) {
+    public record MetGrooves(ShaftEnd end, GrooveWalls cut, GrooveWalls old) {
+        private static Optional<MetGrooves> of(ShaftEnd end, EndCut cut) {
             return cut.meetsOldGroove()
                     ? Optional.of(new MetGrooves(end, cut.walls(), cut.oldGroove().orElseThrow()))
                     : Optional.empty();
@@ -116,7 +111,9 @@ public record ShaftFacts(
                             FittedPosition at = result.fitted().get(gap.row());
                             return new Mouth(
                                     gap,
-                                    at.innerMouth() <= at.outerMouth() ? End.INNER : End.OUTER);
+                                    at.innerMouth() <= at.outerMouth()
+                                            ? ShaftEnd.INNER
+                                            : ShaftEnd.OUTER);
                         });
     }
 

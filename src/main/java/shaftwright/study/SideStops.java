@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import shaftwright.joint.Boot;
 import shaftwright.joint.MountedJoint;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideSetup;
 import shaftwright.suspension.Vector;
 import shaftwright.travel.BootGap;
@@ -42,7 +43,7 @@ public final class SideStops {
     private final CornerStudy corner;
     private final SideSetup setup;
     private final Map<Integer, Optional<Span.Course>> courses = new HashMap<>();
-    private final Map<BootGap.End, Optional<Gap>> gaps = new EnumMap<>(BootGap.End.class);
+    private final Map<ShaftEnd, Optional<Gap>> gaps = new EnumMap<>(ShaftEnd.class);
     private Optional<StopAlone> boots;
 
     SideStops(CornerStudy corner, SideSetup setup) {
@@ -96,11 +97,11 @@ public final class SideStops {
     }
 
     /** The gap of the boot at an end; empty when boot or tubes are not known. */
-    public Optional<Gap> gap(BootGap.End end) {
+    public Optional<Gap> gap(ShaftEnd end) {
         return gaps.computeIfAbsent(end, this::findGap);
     }
 
-    private Optional<Gap> findGap(BootGap.End end) {
+    private Optional<Gap> findGap(ShaftEnd end) {
         Optional<BootGap.Boot> boot = boot(end);
         if (boot.isEmpty() || !covered()) {
             return Optional.empty();
@@ -127,7 +128,7 @@ public final class SideStops {
     Optional<StopAlone> boots() {
         if (boots == null) {
             boots =
-                    Stream.of(BootGap.End.values())
+                    Stream.of(ShaftEnd.values())
                             .flatMap(end -> boot(end).stream())
                             .flatMap(boot -> corner.tubes().stream().map(tube -> touch(boot, tube)))
                             .reduce(StopAlone::or);
@@ -148,8 +149,8 @@ public final class SideStops {
     }
 
     /** A boot by its sizes, empty when one of them is not known. */
-    private Optional<BootGap.Boot> boot(BootGap.End end) {
-        Boot boot = (end == BootGap.End.INNER ? setup.inner() : setup.outer()).boot();
+    private Optional<BootGap.Boot> boot(ShaftEnd end) {
+        Boot boot = end.either(setup.inner(), setup.outer()).boot();
         return boot.length().isEmpty() || boot.diameter().isEmpty()
                 ? Optional.empty()
                 : Optional.of(

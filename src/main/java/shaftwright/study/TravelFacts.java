@@ -2,7 +2,7 @@ package shaftwright.study;
 
 import java.util.Optional;
 import shaftwright.shaft.Binding;
-import shaftwright.travel.BootGap;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.travel.TravelEnds;
 import shaftwright.travel.TravelStop;
 
@@ -57,8 +57,8 @@ public record TravelFacts(
                 stops.earlyUp().map(end -> EarlyEnd.of(end, wantedBump)),
                 stops.earlyDown().map(end -> EarlyEnd.of(end, wantedDroop)),
                 ground,
-                stops.gap(BootGap.End.INNER).map(TravelFacts::binding),
-                stops.gap(BootGap.End.OUTER).map(TravelFacts::binding));
+                stops.gap(ShaftEnd.INNER).map(TravelFacts::binding),
+                stops.gap(ShaftEnd.OUTER).map(TravelFacts::binding));
     }
 
     private static Binding binding(SideStops.Gap gap) {

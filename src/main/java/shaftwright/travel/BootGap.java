@@ -1,6 +1,7 @@
 package shaftwright.travel;
 
 import java.util.Optional;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.suspension.HubAxes;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.Steer;
@@ -19,19 +20,13 @@ public record BootGap(double gap, double travel, double along) {
     private static final double STEP = 5;
     private static final Vector OUTWARD = new Vector(0, 1, 0);
 
-    /** At which end of the shaft a boot sits. */
-    public enum End {
-        INNER,
-        OUTER
-    }
-
     /**
      * A boot.
      *
      * @param length along the shaft from the joint's centre, mm
      * @param radius largest, mm
      */
-    public record Boot(End end, double length, double radius) {
+    public record Boot(ShaftEnd end, double length, double radius) {
         public Boot {
             Require.positive("boot length", length);
             Require.positive("boot radius", radius);
@@ -117,8 +112,8 @@ public record BootGap(double gap, double travel, double along) {
     public static BootGap at(Motion motion, Centres centres, Boot boot, Tube tube, double travel) {
         Motion.Stance stance = motion.at(travel);
         Vector outer = centres.outer(stance);
-        Vector from = boot.end() == End.INNER ? centres.inner() : outer;
-        Vector to = boot.end() == End.INNER ? outer : centres.inner();
+        Vector from = boot.end().either(centres.inner(), outer);
+        Vector to = boot.end().either(outer, centres.inner());
         Vector end = from.plus(boot.length() / from.distanceTo(to), to.minus(from));
         Capsule.Gap gap =
                 new Capsule(from, end, boot.radius())

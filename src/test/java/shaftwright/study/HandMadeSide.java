@@ -7,11 +7,11 @@ import java.util.Set;
 import shaftwright.build.MeasuringCheck;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.GrooveWalls;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.PathFacts.Beyond;
 import shaftwright.study.PathFacts.Unread;
 import shaftwright.study.PathFacts.Way;
 import shaftwright.study.ShaftFacts.BlankFacts;
-import shaftwright.study.ShaftFacts.End;
 import shaftwright.study.ShaftFacts.Land;
 import shaftwright.study.ShaftFacts.MetGrooves;
 import shaftwright.study.ShaftFacts.Mouth;
@@ -57,7 +57,7 @@ final class HandMadeSide {
                 window(600, 630),
                 joint(17, 5),
                 joint(15, 6),
-                Optional.of(new Mouth(new Binding(2.5, 0, -120), End.INNER)),
+                Optional.of(new Mouth(new Binding(2.5, 0, -120), ShaftEnd.INNER)),
                 BlankFacts.SERVES,
                 642.9,
                 new Binding(28.7, 24, 127),
@@ -145,7 +145,8 @@ final class HandMadeSide {
             case INNER_ANGLE -> side.with(shaft.withInner(reaching(shaft.inner(), 23.5)));
             case OUTER_ANGLE -> side.with(shaft.withOuter(reaching(shaft.outer(), 22.02)));
             case TOUCHES_CUP ->
-                    side.with(shaft.with(new Mouth(new Binding(-1.27, 0, -120.65), End.OUTER)));
+                    side.with(
+                            shaft.with(new Mouth(new Binding(-1.27, 0, -120.65), ShaftEnd.OUTER)));
             case SUSPECT_READINGS ->
                     side.with(
                             path.contradicting(
@@ -231,7 +232,7 @@ final class HandMadeSide {
                             shaft.with(
                                     new BlankFacts(
                                             true,
-                                            Optional.of(new Land(End.INNER, 4.5, 1.5)),
+                                            Optional.of(new Land(ShaftEnd.INNER, 4.5, 1.5)),
                                             shaft.blank().groovesMet())));
             case GROOVES_MEET ->
                     side.with(
@@ -241,7 +242,7 @@ final class HandMadeSide {
                                             shaft.blank().thinLand(),
                                             Optional.of(
                                                     new MetGrooves(
-                                                            End.OUTER,
+                                                            ShaftEnd.OUTER,
                                                             new GrooveWalls(8.25, 10.4),
                                                             new GrooveWalls(10, 12.15))))));
             case NO_INCREMENT -> side.with(shaft.with(noIncrement()));

@@ -11,6 +11,7 @@ import net.jqwik.api.constraints.Size;
 import org.hipparchus.geometry.euclidean.threed.Line;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.suspension.HubAtRide;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.Kingpin;
@@ -99,7 +100,7 @@ class BootGapTest {
                         new CarriedPoint(Linkage.FRAME, new Vector(-200, 210, -60)),
                         new CarriedPoint(Linkage.FRAME, new Vector(200, 210, -60)),
                         15);
-        BootGap.Boot boot = new BootGap.Boot(BootGap.End.INNER, 90, 35);
+        BootGap.Boot boot = new BootGap.Boot(ShaftEnd.INNER, 90, 35);
         BootGap.Centres centres = centres(Steer.STRAIGHT);
 
         BootGap least = BootGap.least(new LinkageMotion(linkage), centres, boot, tube, -100, 100);
@@ -156,7 +157,7 @@ class BootGapTest {
                         new CarriedPoint(Linkage.FRAME, new Vector(-200, 210, -60)),
                         new CarriedPoint(Linkage.FRAME, new Vector(200, 210, -60)),
                         15);
-        BootGap.Boot boot = new BootGap.Boot(BootGap.End.INNER, 90, 42);
+        BootGap.Boot boot = new BootGap.Boot(ShaftEnd.INNER, 90, 42);
         BootGap.Centres centres = centres(Steer.STRAIGHT);
 
         double down = BootGap.clearUpTo(motion, centres, boot, tube, -100);
@@ -164,7 +165,7 @@ class BootGapTest {
         assertThat(down).isBetween(5.0, 99.0);
         assertThat(BootGap.at(motion, centres, boot, tube, -down).gap()).isBetween(0.0, 0.001);
         assertThat(BootGap.clearUpTo(motion, centres, boot, tube, 100)).isInfinite();
-        BootGap.Boot fat = new BootGap.Boot(BootGap.End.INNER, 90, 80);
+        BootGap.Boot fat = new BootGap.Boot(ShaftEnd.INNER, 90, 80);
         assertThat(BootGap.clearUpTo(motion, centres, fat, tube, 100)).isZero();
     }
 

@@ -18,8 +18,8 @@ import shaftwright.reading.SideOutcome;
 import shaftwright.reading.SideRestraints;
 import shaftwright.reading.Sizing;
 import shaftwright.reading.StopSentence;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.StopsAlone;
-import shaftwright.travel.BootGap;
 import shaftwright.travel.TravelStop;
 import shaftwright.xlsx.XlsxBook;
 
@@ -111,7 +111,7 @@ class DampersTest {
         assertThat(boot).isPositive().isEqualTo(side.travelAllowed().orElseThrow().up());
         assertThat(alone.of(StopsAlone.Thing.BOTTOMS).orElseThrow().up()).isGreaterThan(boot);
         assertThat(alone.of(StopsAlone.Thing.RESTRAINT).orElseThrow().down()).isLessThan(40);
-        double gap = side.stops().orElseThrow().gap(BootGap.End.INNER).orElseThrow().least();
+        double gap = side.stops().orElseThrow().gap(ShaftEnd.INNER).orElseThrow().least();
         assertThat(gap).isNegative();
     }
 

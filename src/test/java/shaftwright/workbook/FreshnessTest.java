@@ -34,9 +34,9 @@ import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.reading.StopSentence;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.SideStops;
 import shaftwright.study.StopsAlone;
-import shaftwright.travel.BootGap;
 import shaftwright.travel.TravelRange;
 import shaftwright.xlsx.XlsxBook;
 
@@ -419,7 +419,7 @@ public class FreshnessTest {
                                     figures.add(Math.round(1e6 * course.shortest()));
                                 });
             }
-            for (BootGap.End end : BootGap.End.values()) {
+            for (ShaftEnd end : ShaftEnd.values()) {
                 figures.add(Math.round(1e6 * stops.gap(end).orElseThrow().least()));
                 figures.add(Math.round(1e6 * stops.gap(end).orElseThrow().atRide()));
             }
