@@ -340,14 +340,15 @@ final class JsonReport {
         number(name + "_uncertainty_mm", offset.uncertainty());
     }
 
-    private void ownLinkage(SidePath own) throws IOException {
-        if (own == null || own.linkage().path().isEmpty()) {
+    private void ownLinkage(Optional<SidePath> own) throws IOException {
+        Optional<LinkagePath> path = own.flatMap(points -> points.linkage().path());
+        if (path.isEmpty()) {
             json.writeNullField("own_linkage");
             return;
         }
         json.writeObjectFieldStart("own_linkage");
-        number("length_error_mm", own.linkage().path().get().lengthError());
-        number("angle_error_rad", own.linkage().path().get().angleError());
+        number("length_error_mm", path.get().lengthError());
+        number("angle_error_rad", path.get().angleError());
         json.writeEndObject();
     }
 
@@ -365,9 +366,10 @@ final class JsonReport {
             findings(verdict);
             json.writeStringField(
                     "card", verdict.map(Verdict::card).orElse(CardPrint.NOTHING).name());
-            ownLinkage(sizing.ownPathOrNull(side, scenario.number()));
-            SideResult result = scenario.side(side).resultOrNull();
-            if (result != null) {
+            ownLinkage(sizing.ownPath(side, scenario.number()));
+            Optional<SideResult> found = scenario.side(side).result();
+            if (found.isPresent()) {
+                SideResult result = found.get();
                 shaft(result);
                 slack(result);
                 allowed(scenario.side(side).travelAllowed().orElseThrow());

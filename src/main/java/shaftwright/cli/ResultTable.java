@@ -16,7 +16,6 @@ import shaftwright.joint.Joint;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.SideLinkage;
 import shaftwright.reading.SideOutcome;
-import shaftwright.reading.SidePath;
 import shaftwright.reading.SideRestraints;
 import shaftwright.reading.Sizing;
 import shaftwright.reading.StopSentence;
@@ -130,12 +129,12 @@ final class ResultTable {
             out.println(texts.title() + ", " + side.word());
             Optional<Verdict> verdict = sizing.verdict(new Index(side, scenario.number(), 0));
             verdict.ifPresentOrElse(this::verdict, () -> wrapped("Not used."));
-            SidePath own = sizing.ownPathOrNull(side, scenario.number());
-            if (own != null) {
-                wrapped("With pick-up points of its own, " + own.linkage().status());
-            }
-            SideResult result = scenario.side(side).resultOrNull();
-            if (result != null && verdict.isPresent()) {
+            sizing.ownPath(side, scenario.number())
+                    .map(own -> "With pick-up points of its own, " + own.linkage().status())
+                    .ifPresent(this::wrapped);
+            Optional<SideResult> found = scenario.side(side).result();
+            if (found.isPresent() && verdict.isPresent()) {
+                SideResult result = found.get();
                 CardPrint card = verdict.get().card();
                 shaft(result, card);
                 travel(result);

@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -55,10 +56,11 @@ final class TypedInputs {
      * Takes everything that an input has: one text for a single one, one a row or scenario else.
      */
     void given(String name, GivenInput given) {
-        Input input = inputOrNull(name, unknown);
-        if (input == null) {
+        Optional<Input> found = input(name, unknown);
+        if (found.isEmpty()) {
             return;
         }
+        Input input = found.get();
         if (places(input) == 1 && given.texts().size() > 1) {
             wrong.add(name + ": found a list; expected one value.");
             return;
@@ -89,10 +91,11 @@ final class TypedInputs {
         String target = assignment.substring(0, equals).trim().toLowerCase(Locale.ROOT);
         int bracket = target.indexOf('[');
         String name = bracket < 0 ? target : target.substring(0, bracket);
-        Input input = inputOrNull(name, unknownAssigned);
-        if (input == null) {
+        Optional<Input> found = input(name, unknownAssigned);
+        if (found.isEmpty()) {
             return;
         }
+        Input input = found.get();
         int place = place(input, target, bracket);
         if (place < 0) {
             wrong.add("--set " + target + ": expected " + form(input, name) + ".");
@@ -124,13 +127,13 @@ final class TypedInputs {
         return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
     }
 
-    private static Input inputOrNull(String name, UnknownNames unknown) {
-        try {
-            return Contract.named(name);
-        } catch (IllegalArgumentException e) {
+    /** The input of this name; one that there is not is added to the unknown ones. */
+    private static Optional<Input> input(String name, UnknownNames unknown) {
+        Optional<Input> input = Contract.find(name);
+        if (input.isEmpty()) {
             unknown.add(name);
-            return null;
         }
+        return input;
     }
 
     private static int places(Input input) {

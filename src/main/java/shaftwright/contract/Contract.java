@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import shaftwright.build.Side;
 
 /**
@@ -67,6 +68,15 @@ public final class Contract {
      * @throws IllegalArgumentException if there is none
      */
     public static Input named(String definedName) {
+        return find(definedName)
+                .orElseThrow(
+                        () ->
+                                new IllegalArgumentException(
+                                        "no input is called \"" + definedName + "\""));
+    }
+
+    /** The same, empty when there is none. */
+    public static Optional<Input> find(String definedName) {
         Input input = BY_NAME.get(definedName);
         for (Side side : Side.values()) {
             if (input == null && definedName.endsWith(Contract.suffix(side))) {
@@ -77,10 +87,7 @@ public final class Contract {
                 input = sided != null && sided.grid().sided() ? sided : null;
             }
         }
-        if (input == null || !definedName(input, definedName)) {
-            throw new IllegalArgumentException("no input is called \"" + definedName + "\"");
-        }
-        return input;
+        return Optional.ofNullable(input).filter(found -> definedName(found, definedName));
     }
 
     private static boolean definedName(Input input, String name) {

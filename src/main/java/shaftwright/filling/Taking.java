@@ -122,10 +122,9 @@ public final class Taking {
         String known = part(PartTable.BLANKS, choice);
         names.put("blank_choice", known.isEmpty() ? choice : known);
         for (Side side : Side.values()) {
-            SideResult result = source.resultOrNull(new Index(side, scenario, 0));
-            if (result != null && result.plan().isPresent()) {
-                part(PartTable.BLANKS, result.plan().get().blank().name());
-            }
+            source.result(new Index(side, scenario, 0))
+                    .flatMap(SideResult::plan)
+                    .ifPresent(plan -> part(PartTable.BLANKS, plan.blank().name()));
         }
         for (Input input : Contract.inputs(Grid.SCENARIO)) {
             // Empty texts too: what the column started with must not remain.

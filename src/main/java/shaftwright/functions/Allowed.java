@@ -11,6 +11,9 @@ public record Allowed(double least, double most, boolean open) {
     /** Beyond this no figure of a shaft lies, and squares would lose their digits. */
     static final double LARGEST = 1e9;
 
+    /** Nearer to an open end no figure of a shaft lies, and products would vanish. */
+    static final double SMALLEST = 1e-9;
+
     static final Allowed ANY = new Allowed(-LARGEST, LARGEST, false);
     static final Allowed NOT_NEGATIVE = new Allowed(0, LARGEST, false);
     static final Allowed POSITIVE = new Allowed(0, LARGEST, true);
@@ -20,7 +23,7 @@ public record Allowed(double least, double most, boolean open) {
     }
 
     boolean has(double number) {
-        return number <= most && (open ? number > least : number >= least);
+        return number <= most && (open ? number >= least + SMALLEST : number >= least);
     }
 
     /** In words: {@code above 0}, {@code 0 or more}, {@code -45 to 45}; empty for any number. */

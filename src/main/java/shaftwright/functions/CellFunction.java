@@ -3,8 +3,10 @@ package shaftwright.functions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import shaftwright.tyre.UnreadableTyreSizeException;
 import shaftwright.units.ContradictionException;
 import shaftwright.units.LengthUnit;
+import shaftwright.units.UnreadableLengthException;
 
 /** One function of the pack. */
 public final class CellFunction {
@@ -141,16 +143,11 @@ public final class CellFunction {
             return block(((Rule.OfBlock) rule).block(arguments), arguments.unit());
         } catch (NoValueException e) {
             return e.fault();
-        } catch (IllegalArgumentException e) {
-            return unreadable(e) ? Value.WRONG_SORT : Value.IMPOSSIBLE;
+        } catch (UnreadableLengthException | UnreadableTyreSizeException e) {
+            return Value.WRONG_SORT;
         } catch (ContradictionException e) {
             return Value.IMPOSSIBLE;
         }
-    }
-
-    private static boolean unreadable(IllegalArgumentException e) {
-        return e instanceof shaftwright.units.UnreadableLengthException
-                || e instanceof shaftwright.tyre.UnreadableTyreSizeException;
     }
 
     private Value block(double[][] numbers, LengthUnit unit) {

@@ -66,10 +66,7 @@ final class PathFunctions {
                                 "coefficients of 1, s, s² and so on, twelve at most")
                         .source("Horner's rule")
                         .example("1 + 2 · 3 + 3 · 9", 9, 3, new double[] {1, 2, 3}, 34)
-                        .number(
-                                a ->
-                                        Polynomial.of(a.numbers("coefficients"))
-                                                .at(a.number("variable"))),
+                        .number(a -> polynomial(a).at(a.number("variable"))),
                 new Declaration(
                                 Topic.PATH,
                                 "CURVEALLOWANCE",
@@ -147,5 +144,13 @@ final class PathFunctions {
                     };
         }
         return table;
+    }
+
+    private static Polynomial polynomial(Arguments a) {
+        double[] coefficients = a.numbers("coefficients");
+        if (coefficients.length == 0 || coefficients.length > Polynomial.MOST_COEFFICIENTS) {
+            throw Arguments.impossible(coefficients.length + " coefficients");
+        }
+        return Polynomial.of(coefficients);
     }
 }

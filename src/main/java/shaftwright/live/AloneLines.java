@@ -49,7 +49,7 @@ record AloneLines(StopsAlone.Thing thing, boolean up)
 
     @Override
     public boolean has(Sizing sizing, Index index) {
-        return sizing.resultOrNull(index) != null;
+        return sizing.result(index).isPresent();
     }
 
     @Override

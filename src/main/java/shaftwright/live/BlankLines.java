@@ -6,6 +6,7 @@ import static shaftwright.contract.Grid.BLANK_TABLE;
 import static shaftwright.live.Quantity.MILLIMETRE;
 import static shaftwright.live.Quantity.WHOLE;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
@@ -225,21 +226,22 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private CellValue reviewed(Sizing sizing, Index index) {
-        BlankReview review = reviewOrNull(sizing, index);
-        int state = review == null ? 0 : state(review);
+        Optional<BlankReview> found = review(sizing, index);
+        int state = found.map(BlankLines::state).orElse(0);
         if (this == STATE) {
             return CellValue.of(state);
         }
         if (this == CUT_IN) {
             return state == CONSIDERED
-                    ? CellValue.of(review.groovePlans().get(BOTH_NEW).innerCut())
+                    ? CellValue.of(found.get().groovePlans().get(BOTH_NEW).innerCut())
                     : CellValue.of("");
         }
         if (this == VERDICT) {
-            return CellValue.of(review == null ? "" : words(review, sizing, index));
+            return CellValue.of(found.map(review -> words(review, sizing, index)).orElse(""));
         }
         return state == CONSIDERED
-                ? ReadLines.shown(core(sizing, sizing.resultOrNull(index), review.blank()))
+                ? ReadLines.shown(
+                        core(sizing, sizing.result(index).orElseThrow(), found.get().blank()))
                 : CellValue.of("");
     }
 
@@ -280,15 +282,18 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
 
     private static String words(BlankReview review, Sizing sizing, Index index) {
         LengthUnit unit = sizing.unit();
-        CutPlan plan = review.plan().orElse(null);
-        if (plan == null) {
+        if (review.plan().isEmpty()) {
             Refusal refusal = review.refusal().orElseThrow();
             return refusal.reason().measured()
                     ? refusal.reason().words() + " " + Wording.length(refusal.amount(), unit)
                     : refusal.reason().words();
         }
-        CutPlan followed = sizing.resultOrNull(index).plan().orElse(null);
-        boolean chosen = followed != null && followed.row() == plan.row();
+        CutPlan plan = review.plan().get();
+        boolean chosen =
+                sizing.result(index)
+                        .flatMap(SideResult::plan)
+                        .filter(followed -> followed.row() == plan.row())
+                        .isPresent();
         return (chosen ? "CHOSEN: " : "usable: ")
                 + "cut off "
                 + Wording.length(plan.scrapToHundredths(), unit)
@@ -301,10 +306,11 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
                 };
     }
 
-    /** The side's review of a row's blank, null where there is no blank or no result. */
-    static BlankReview reviewOrNull(Sizing sizing, Index index) {
-        SideResult result = sizing.resultOrNull(index);
+    /** The side's review of a row's blank; empty where there is no blank or no result. */
+    static Optional<BlankReview> review(Sizing sizing, Index index) {
         int listed = sizing.parts().blankListed(index.row());
-        return result == null || listed < 0 ? null : result.blankReviews().get(listed);
+        return listed < 0
+                ? Optional.empty()
+                : sizing.result(index).map(result -> result.blankReviews().get(listed));
     }
 }

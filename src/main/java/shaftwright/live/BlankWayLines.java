@@ -3,6 +3,7 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.BLANK_REVIEW;
 import static shaftwright.live.Quantity.NUMBER;
 
+import java.util.Optional;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
@@ -263,31 +264,34 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        BlankReview review = BlankLines.reviewOrNull(sizing, index);
+        Optional<BlankReview> review = BlankLines.review(sizing, index);
         return CellValue.of(score(this == BEST ? best(sizing, index, review) : plan(review)));
     }
 
-    /** The best way's plan, null when there is none or another blank is wanted. */
-    private static CutPlan best(Sizing sizing, Index index, BlankReview review) {
+    /** The best way's plan; empty when there is none or another blank is wanted. */
+    private static Optional<CutPlan> best(
+            Sizing sizing, Index index, Optional<BlankReview> review) {
         int wanted = sizing.scenario(index.scenario()).blankRowWanted();
         boolean considered = wanted == 0 || wanted == index.row() + 1;
-        return considered && review != null ? review.plan().orElse(null) : null;
+        return considered ? review.flatMap(BlankReview::plan) : Optional.empty();
     }
 
-    /** This way's plan, null when there is none. */
-    private CutPlan plan(BlankReview review) {
-        return review == null || review.groovePlans().isEmpty()
-                ? null
-                : review.groovePlans().get(way - 1).plan().orElse(null);
+    /** This way's plan, when there is one. */
+    private Optional<CutPlan> plan(Optional<BlankReview> review) {
+        return review.map(BlankReview::groovePlans)
+                .filter(plans -> !plans.isEmpty())
+                .flatMap(plans -> plans.get(way - 1).plan());
     }
 
-    /** Score of a plan, null standing for none. */
-    static double score(CutPlan plan) {
-        return plan == null
-                ? UNUSABLE_SCORE
-                : (GROOVE_STEPS * plan.flaw().level() + plan.newGrooves()) * GROOVE_SCORE
-                        + plan.scrapToHundredths() * SCRAP_SCORE
-                        + plan.blank().comparedPrice();
+    /** Score of a plan, and of none. */
+    static double score(Optional<CutPlan> plan) {
+        return plan.map(BlankWayLines::score).orElse(UNUSABLE_SCORE);
+    }
+
+    private static double score(CutPlan plan) {
+        return (GROOVE_STEPS * plan.flaw().level() + plan.newGrooves()) * GROOVE_SCORE
+                + plan.scrapToHundredths() * SCRAP_SCORE
+                + plan.blank().comparedPrice();
     }
 
     /** Which of the four ways a plan is. */

@@ -375,7 +375,9 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
             return CellValue.of(
                     built.isEmpty()
                             ? 0
-                            : sizing.shopScenario() * TravelSteps.COUNT + place.step() + 1);
+                            : sizing.shopScenario().orElseThrow() * TravelSteps.COUNT
+                                    + place.step()
+                                    + 1);
         }
         return built.map(shaft -> value(sizing, shaft, place)).orElse(CellValue.of(""));
     }

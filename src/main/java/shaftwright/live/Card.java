@@ -47,10 +47,9 @@ final class Card {
         return set.about(Card::printed, CellValue.of(""));
     }
 
-    /** Zero-based scenario on the cards; empty when its letter is none of the columns'. */
-    private static Optional<Index> scenario(Sizing sizing, Index index) {
-        int scenario = sizing.shopScenario();
-        return scenario < 0 ? Optional.empty() : Optional.of(new Index(index.side(), scenario, 0));
+    /** The scenario on the cards; empty when its letter is none of the columns'. */
+    static Optional<Index> scenario(Sizing sizing, Index index) {
+        return sizing.ofShop(scenario -> Optional.of(new Index(index.side(), scenario, 0)));
     }
 
     private static Optional<SideResult> shaft(Sizing sizing, Index index) {

@@ -35,7 +35,7 @@ final class CardWordLines {
                         "Scenario on the cards",
                         WHOLE,
                         "IFERROR(MATCH(shop_scenario,{work_letter:each},0),0)",
-                        sizing -> sizing.shopScenario() + 1);
+                        sizing -> sizing.shopScenario().orElse(-1) + 1);
         card.text(
                 "card_vehicle",
                 "Vehicle",
@@ -47,9 +47,9 @@ final class CardWordLines {
                 "Verdict",
                 index -> words("side_verdict", "card_index"),
                 (sizing, index) ->
-                        sizing.shopScenario() < 0
-                                ? ""
-                                : VerdictLines.words(sizing, inScenario(sizing, index)));
+                        Card.scenario(sizing, index)
+                                .map(shop -> VerdictLines.words(sizing, shop))
+                                .orElse(""));
         LineSet<Card.Printed> printed = Card.printed(card.revised(2));
         printed.text(
                 "card_blank",
@@ -61,7 +61,9 @@ final class CardWordLines {
                 "Getting it in",
                 index -> Card.ifLengths(words("result_put_in", TYPED_COLUMN)),
                 (print, index) ->
-                        RimLines.sentence(print.sizing(), inScenario(print.sizing(), index)));
+                        Card.scenario(print.sizing(), index)
+                                .map(shop -> RimLines.sentence(print.sizing(), shop))
+                                .orElse(""));
         for (ShaftEnd end : ShaftEnd.values()) {
             typed(card, "card_joint_" + end.word(), "Joint, " + end.word(), "joint_" + end.word());
             typed(card, "card_boot_" + end.word(), "Boot, " + end.word(), "boot_" + end.word());
@@ -75,13 +77,9 @@ final class CardWordLines {
                 label,
                 index -> words(input, TYPED_COLUMN),
                 (sizing, index) ->
-                        sizing.shopScenario() < 0
-                                ? ""
-                                : sizing.inputs().text(input, inScenario(sizing, index)));
-    }
-
-    private static Index inScenario(Sizing sizing, Index index) {
-        return new Index(index.side(), sizing.shopScenario(), 0);
+                        Card.scenario(sizing, index)
+                                .map(shop -> sizing.inputs().text(input, shop))
+                                .orElse(""));
     }
 
     private static String words(String source, String column) {

@@ -4,6 +4,7 @@ import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.live.Quantity.MILLIMETRE;
 import static shaftwright.live.Quantity.WHOLE;
 
+import java.util.Optional;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
@@ -141,10 +142,11 @@ record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.C
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        SideResult result = sizing.resultOrNull(index);
-        if (result == null) {
+        Optional<SideResult> found = sizing.result(index);
+        if (found.isEmpty()) {
             return CellValue.NOT_AVAILABLE;
         }
+        SideResult result = found.get();
         CutPlan plan = result.plan().orElse(null);
         if (plan == null) {
             return what == What.NEW ? CellValue.of(0) : CellValue.of("");

@@ -47,7 +47,5 @@ record Known<T>(String condition, Source<T> source) {
 
     /** The shaft of a side of a scenario. */
     static final Known<SideResult> RESULT =
-            new Known<>(
-                    "{ready}=1",
-                    (sizing, index) -> Optional.ofNullable(sizing.resultOrNull(index)));
+            new Known<>("{ready}=1", (sizing, index) -> sizing.result(index));
 }

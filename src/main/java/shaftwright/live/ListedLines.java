@@ -211,10 +211,11 @@ record ListedLines(Kind kind, What what) implements LiveLine.Formula, LiveLine.C
             return 0;
         }
         if (kind.isShaft()) {
-            SideResult result = scenario.side(kind.side()).resultOrNull();
-            return result == null || result.plan().isEmpty()
-                    ? 0
-                    : sizing.parts().blankSlot(result.plan().get().row()) + 1;
+            return scenario.side(kind.side())
+                    .result()
+                    .flatMap(SideResult::plan)
+                    .map(plan -> sizing.parts().blankSlot(plan.row()) + 1)
+                    .orElse(0);
         }
         if (kind.isJoint()) {
             return kind.isInner() ? scenario.jointRowInner() : scenario.jointRowOuter();

@@ -64,7 +64,7 @@ enum LongestLines implements EngineBlock.Figure, EngineBlock.Present {
 
         @Override
         public boolean has(Sizing sizing, Index index) {
-            return SideLines.outcome(sizing, index).resultOrNull() != null;
+            return SideLines.outcome(sizing, index).result().isPresent();
         }
     }
 

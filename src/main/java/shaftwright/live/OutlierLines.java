@@ -6,12 +6,12 @@ import static shaftwright.contract.Grid.TERM;
 import static shaftwright.live.Quantity.NUMBER;
 import static shaftwright.live.Quantity.WHOLE;
 
+import java.util.Optional;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.reading.SideReadings;
 import shaftwright.reading.Sizing;
-import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.MeasuredQuantity;
 import shaftwright.suspension.OutlierTest;
 import shaftwright.suspension.QuantityFit;
@@ -173,21 +173,20 @@ record OutlierLines(Basis basis, What what) implements LiveLine.Formula, LiveLin
         return text.toString();
     }
 
-    /** The core's curve of the quantity, null when there is none. */
-    static QuantityFit fitOrNull(Sizing sizing, Index index, MeasuredQuantity quantity) {
-        MeasuredPath path = sizing.readings(index.side()).path().orElse(null);
-        return path == null ? null : path.fit(quantity).orElse(null);
+    /** The core's curve of the quantity, when there is one. */
+    static Optional<QuantityFit> fit(Sizing sizing, Index index, MeasuredQuantity quantity) {
+        return sizing.readings(index.side()).path().flatMap(path -> path.fit(quantity));
     }
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
         SideReadings side = sizing.readings(index.side());
-        QuantityFit fit = fitOrNull(sizing, index, basis.quantity());
-        if (fit == null) {
+        Optional<QuantityFit> fit = fit(sizing, index, basis.quantity());
+        if (fit.isEmpty()) {
             boolean none = what == What.FREEDOM && side.path().isPresent();
             return CellValue.of(what == What.SCALE ? 1 : none ? -1 : 0);
         }
-        OutlierTest test = fit.test();
+        OutlierTest test = fit.get().test();
         int point = what == What.OFF || what == What.FREE ? basis.point(side, index.row()) : 0;
         if (point < 0) {
             return CellValue.of(0);

@@ -6,6 +6,7 @@ import static shaftwright.contract.Grid.TERM;
 import static shaftwright.live.Quantity.NUMBER;
 import static shaftwright.live.Quantity.WHOLE;
 
+import java.util.Optional;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
@@ -217,10 +218,13 @@ record OutlierRoundLines(Basis basis, int round, What what)
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        QuantityFit fit = OutlierLines.fitOrNull(sizing, index, basis.quantity());
-        if (fit == null || fit.test().rounds().size() < round) {
+        Optional<QuantityFit> found =
+                OutlierLines.fit(sizing, index, basis.quantity())
+                        .filter(curve -> curve.test().rounds().size() >= round);
+        if (found.isEmpty()) {
             return CellValue.of(0);
         }
+        QuantityFit fit = found.get();
         OutlierRound done = fit.test().rounds().get(round - 1);
         SideReadings side = sizing.readings(index.side());
         return CellValue.of(

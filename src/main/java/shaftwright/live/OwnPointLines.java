@@ -8,6 +8,7 @@ import static shaftwright.live.Quantity.NUMBER;
 import static shaftwright.live.Quantity.TEXT;
 import static shaftwright.live.Quantity.WHOLE;
 
+import java.util.Optional;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
@@ -16,7 +17,6 @@ import shaftwright.contract.OwnPointInputs;
 import shaftwright.reading.OwnPoints;
 import shaftwright.reading.SidePath;
 import shaftwright.reading.Sizing;
-import shaftwright.suspension.LinkagePath;
 
 /**
  * Pick-up points that scenarios have of their own, row by row, and the hub paths that a fill made
@@ -157,7 +157,7 @@ enum OwnPointLines implements LiveLine.Formula, LiveLine.Core {
                 int point = OwnPoints.point(sizing.inputs(), index.row());
                 yield CellValue.of(key == 0 ? 0 : key * SCENARIO_STEP + point);
             }
-            case USED -> CellValue.of(ownOrNull(sizing, index) == null ? 0 : 1);
+            case USED -> CellValue.of(own(sizing, index).isEmpty() ? 0 : 1);
             case SUM -> CellValue.of(sum(sizing, index));
             // A workbook with points that can't be used is never filled.
             case TROUBLE -> CellValue.of("");
@@ -173,7 +173,7 @@ enum OwnPointLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private static double sum(Sizing sizing, Index index) {
-        if (ownOrNull(sizing, index) == null) {
+        if (own(sizing, index).isEmpty()) {
             return 0;
         }
         LiveLine print = LiveLines.all().line("own_row_print");
@@ -187,8 +187,8 @@ enum OwnPointLines implements LiveLine.Formula, LiveLine.Core {
         return Math.floorMod(sum, Fingerprint.MODULUS);
     }
 
-    private static SidePath ownOrNull(Sizing sizing, Index index) {
-        return sizing.ownPathOrNull(index.side(), index.scenario());
+    private static Optional<SidePath> own(Sizing sizing, Index index) {
+        return sizing.ownPath(index.side(), index.scenario());
     }
 
     private record RowPrint(Fingerprint print) implements LiveLine.Formula, LiveLine.Core {
@@ -215,12 +215,12 @@ enum OwnPointLines implements LiveLine.Formula, LiveLine.Core {
 
         @Override
         public boolean has(Sizing sizing, Index index) {
-            return ownOrNull(sizing, index) != null;
+            return own(sizing, index).isPresent();
         }
 
         @Override
         public CellValue at(Sizing sizing, Index index) {
-            return CellValue.of(ownOrNull(sizing, index).linkage().status());
+            return CellValue.of(own(sizing, index).orElseThrow().linkage().status());
         }
     }
 
@@ -231,11 +231,11 @@ enum OwnPointLines implements LiveLine.Formula, LiveLine.Core {
     private record Curve(HubCurve curve) implements LiveLine.Core {
         @Override
         public CellValue at(Sizing sizing, Index index) {
-            SidePath own = ownOrNull(sizing, index);
-            LinkagePath path = own == null ? null : own.linkage().path().orElse(null);
-            return path == null
-                    ? CellValue.of(Fingerprint.NOTHING)
-                    : CellValue.of(curve.of(path.path(), path.pitch()).coefficient(index.row()));
+            return own(sizing, index)
+                    .flatMap(own -> own.linkage().path())
+                    .map(path -> curve.of(path.path(), path.pitch()))
+                    .map(shares -> CellValue.of(shares.coefficient(index.row())))
+                    .orElse(CellValue.of(Fingerprint.NOTHING));
         }
     }
 }

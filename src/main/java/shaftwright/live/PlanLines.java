@@ -5,6 +5,7 @@ import static shaftwright.live.Quantity.MILLIMETRE;
 import static shaftwright.live.Quantity.NUMBER;
 import static shaftwright.live.Quantity.WHOLE;
 
+import java.util.Optional;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
@@ -87,20 +88,21 @@ enum PlanLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        SideResult result = sizing.resultOrNull(index);
-        return result == null ? CellValue.NOT_AVAILABLE : ReadLines.shown(core(sizing, result));
+        return sizing.result(index)
+                .map(result -> ReadLines.shown(core(sizing, result)))
+                .orElse(CellValue.NOT_AVAILABLE);
     }
 
     private double core(Sizing sizing, SideResult result) {
-        CutPlan plan = result.plan().orElse(null);
+        Optional<CutPlan> plan = result.plan();
         return switch (this) {
             case SCORE -> BlankWayLines.score(plan);
-            case ROW -> plan == null ? 0 : sizing.parts().blankSlot(plan.row()) + 1;
-            case WAY -> plan == null ? 0 : BlankWayLines.way(plan);
+            case ROW -> plan.map(cut -> sizing.parts().blankSlot(cut.row()) + 1).orElse(0);
+            case WAY -> plan.map(BlankWayLines::way).orElse(0);
             case K -> result.length().clipToClip();
             case SPACING -> result.length().spacing();
             case E -> result.length().endToEnd();
-            case SCRAP -> plan == null ? Double.NaN : plan.scrap();
+            case SCRAP -> plan.map(CutPlan::scrap).orElse(Double.NaN);
             case MOCKUP_HOLES ->
                     result.length().clipToClip() + sizing.inputs().number("mockup_pin");
         };

@@ -6,6 +6,7 @@ import static shaftwright.live.Quantity.NUMBER;
 import static shaftwright.live.Quantity.SHOWN_LENGTH;
 import static shaftwright.live.Quantity.TEXT;
 
+import java.util.Optional;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
@@ -105,10 +106,11 @@ enum ResultLines implements LiveLine.Formula, LiveLine.Core {
         if (this == PUT_IN) {
             return CellValue.of(RimLines.sentence(sizing, index));
         }
-        SideResult result = sizing.resultOrNull(index);
-        if (result == null) {
+        Optional<SideResult> found = sizing.result(index);
+        if (found.isEmpty()) {
             return CellValue.of("");
         }
+        SideResult result = found.get();
         if (this == BLANK) {
             return CellValue.of(blank(result));
         }

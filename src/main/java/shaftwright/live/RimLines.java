@@ -2,7 +2,6 @@ package shaftwright.live;
 
 import static shaftwright.live.Quantity.MILLIMETRE;
 
-import java.util.Optional;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
@@ -61,13 +60,17 @@ final class RimLines {
 
     /** The same by the core. */
     static String sentence(Sizing sizing, Index index) {
-        SideResult result = sizing.resultOrNull(index);
-        Optional<Binding> widest = result == null ? Optional.empty() : result.widestMouthGap();
-        if (widest.isEmpty()) {
-            return "";
-        }
-        double spare = widest.get().value() - result.length().endToEnd();
-        String where = Wording.travel(widest.get().travel(), sizing.unit());
+        return sizing.result(index)
+                .flatMap(
+                        result ->
+                                result.widestMouthGap()
+                                        .map(widest -> sentence(sizing, result, widest)))
+                .orElse("");
+    }
+
+    private static String sentence(Sizing sizing, SideResult result, Binding widest) {
+        double spare = widest.value() - result.length().endToEnd();
+        String where = Wording.travel(widest.travel(), sizing.unit());
         String size = Wording.length(Math.abs(spare), sizing.unit());
         return spare >= 0
                 ? GOES_IN + size + TO_SPARE + where + "."

@@ -201,7 +201,7 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
             case WHIRL_SHARE -> ReadLines.shown(strength.criticalSpeedShare(side));
             case LIFE_IN -> ReadLines.shown(strength.innerLife(side));
             case LIFE_OUT -> ReadLines.shown(strength.outerLife(side));
-            default -> ofBlank(sizing, Optional.ofNullable(sizing.resultOrNull(index)));
+            default -> ofBlank(sizing, sizing.result(index));
         };
     }
 

@@ -133,7 +133,7 @@ enum SideLines implements LiveLine.Formula, LiveLine.Core {
             case AXIS_Z -> CellValue.of(sizing.innerFlange().axis().z());
             case SETUP_READY -> CellValue.of(outcome(sizing, index).isSetUp() ? 1 : 0);
             case TROUBLE -> CellValue.of(outcome(sizing, index).trouble());
-            case READY -> CellValue.of(sizing.resultOrNull(index) == null ? 0 : 1);
+            case READY -> CellValue.of(sizing.result(index).isPresent() ? 1 : 0);
             default -> {
                 SideOutcome side = outcome(sizing, index);
                 yield side.isSetUp()

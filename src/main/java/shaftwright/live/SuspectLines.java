@@ -11,7 +11,6 @@ import shaftwright.reading.SideReadings;
 import shaftwright.reading.Sizing;
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredQuantity;
-import shaftwright.suspension.QuantityFit;
 
 /**
  * What the other rows expect of a quantity in a row that they speak against; an empty text in all
@@ -95,10 +94,10 @@ record SuspectLines(Basis basis) implements LiveLine.Formula, LiveLine.Core {
             boolean said = row.isSuspect() || !row.counted().mistyped().isEmpty();
             return said ? CellValue.of(row.expected()) : CellValue.of("");
         }
-        QuantityFit fit = OutlierLines.fitOrNull(sizing, index, basis.quantity());
         int point = basis.point(side, index.row());
-        return point >= 0 && fit.test().leftOut(point)
-                ? CellValue.of(fit.expected(row.s()))
-                : CellValue.of("");
+        return OutlierLines.fit(sizing, index, basis.quantity())
+                .filter(fit -> point >= 0 && fit.test().leftOut(point))
+                .map(fit -> CellValue.of(fit.expected(row.s())))
+                .orElse(CellValue.of(""));
     }
 }

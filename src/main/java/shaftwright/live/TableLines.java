@@ -4,6 +4,7 @@ import static shaftwright.contract.Grid.TABLE;
 import static shaftwright.live.Quantity.DEGREE;
 import static shaftwright.live.Quantity.SHOWN_LENGTH;
 
+import java.util.Optional;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
@@ -56,10 +57,11 @@ enum TableLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        SideResult result = sizing.resultOrNull(index);
-        if (result == null) {
+        Optional<SideResult> found = sizing.result(index);
+        if (found.isEmpty()) {
             return this == TRAVEL ? CellValue.of(0) : CellValue.NOT_AVAILABLE;
         }
+        SideResult result = found.get();
         double value = core(result.fitted().get(index.row()));
         return CellValue.of(
                 quantity == DEGREE ? Math.toDegrees(value) : value / sizing.unit().mm());

@@ -71,7 +71,7 @@ enum TravelLines implements EngineBlock.Figure {
                 case PARTS -> true;
                 case PATH -> sizing.path(index.side()).chosen().isPresent();
                 case SETUP -> SideLines.outcome(sizing, index).isSetUp();
-                case TRAVEL -> SideLines.outcome(sizing, index).resultOrNull() != null;
+                case TRAVEL -> SideLines.outcome(sizing, index).result().isPresent();
             };
         }
 

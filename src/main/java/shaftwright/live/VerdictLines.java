@@ -11,7 +11,6 @@ import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
-import shaftwright.shaft.SideResult;
 import shaftwright.study.CardPrint;
 import shaftwright.study.Finding;
 import shaftwright.study.PairSlot;
@@ -237,8 +236,9 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
     @Override
     public CellValue at(Sizing sizing, Index index) {
         if (this == PLUNGE_USED) {
-            SideResult result = sizing.resultOrNull(index);
-            return result == null ? CellValue.NOT_AVAILABLE : CellValue.of(result.plungeUsed());
+            return sizing.result(index)
+                    .map(result -> CellValue.of(result.plungeUsed()))
+                    .orElse(CellValue.NOT_AVAILABLE);
         }
         if (this == VERDICT) {
             return CellValue.of(together(sizing, index.scenario()));

@@ -53,7 +53,7 @@ final class ViewFrameLines {
                 WHOLE,
                 index -> Card.cellOr("0", "own_used"),
                 (sizing, index) ->
-                        sizing.ownPathOrNull(index.side(), sizing.shopScenario()) == null ? 0 : 1);
+                        sizing.shopPath(index.side()) == sizing.path(index.side()) ? 0 : 1);
     }
 
     private static void moved(LineSet<SideDrawing> set) {

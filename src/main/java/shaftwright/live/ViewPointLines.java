@@ -117,7 +117,7 @@ final class ViewPointLines {
                                 + ofAll
                                 + ")",
                 (sizing, index) ->
-                        sizing.path(index.side(), sizing.shopScenario())
+                        sizing.shopPath(index.side())
                                 .linkage()
                                 .typed("point_" + coordinate, index.row()));
     }

@@ -27,10 +27,9 @@ final class ViewWordLines {
                 "Scenario on the shop cards",
                 index -> Card.cellOr("\"none\"", "scenario_title"),
                 (sizing, index) ->
-                        sizing.shopScenario() < 0
-                                ? "none"
-                                : ScenarioLines.title(
-                                        sizing, new Index(index.side(), sizing.shopScenario(), 0)));
+                        Card.scenario(sizing, index)
+                                .map(shop -> ScenarioLines.title(sizing, shop))
+                                .orElse("none"));
         LineSet<SideDrawing> drawing = side.only(Known.DRAWING, Lacking.EMPTY);
         drawing.number(
                 "view_bump",

@@ -99,8 +99,9 @@ enum WindowLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public CellValue at(Sizing sizing, Index index) {
-        SideResult result = sizing.resultOrNull(index);
-        return result == null ? CellValue.NOT_AVAILABLE : ReadLines.shown(core(result));
+        return sizing.result(index)
+                .map(result -> ReadLines.shown(core(result)))
+                .orElse(CellValue.NOT_AVAILABLE);
     }
 
     private double core(SideResult r) {

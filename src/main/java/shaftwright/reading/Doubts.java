@@ -18,57 +18,57 @@ public final class Doubts {
     private static final int ROWS = Grid.DOUBT_SLOT.rows();
 
     private final InputValues inputs;
-    private final Contribution[] rows = new Contribution[ROWS];
+    private final List<Optional<Contribution>> rows = new ArrayList<>(ROWS);
     private final Uncertainty uncertainty;
 
     Doubts(InputValues inputs) {
         this.inputs = inputs;
         List<Contribution> counting = new ArrayList<>();
         for (int row = 0; row < ROWS; row++) {
-            rows[row] = contributionOrNull(row);
-            if (rows[row] != null) {
-                counting.add(rows[row]);
-            }
+            rows.add(contribution(row));
+            rows.get(row).ifPresent(counting::add);
         }
         uncertainty = new Uncertainty(counting, margins(), trials());
     }
 
-    private Contribution contributionOrNull(int row) {
+    /** What a row may move the joints by, while it counts. */
+    private Optional<Contribution> contribution(int row) {
         Index index = new Index(Side.LEFT, 0, row);
         double amount = inputs.number("doubt_amount", index);
         double repeats = inputs.number("doubt_repeats", index);
         if (Double.isNaN(amount + repeats)
                 || inputs.text("doubt_on", index).equalsIgnoreCase("no")) {
-            return null;
+            return Optional.empty();
         }
         String typed = inputs.text("doubt_name", index);
         String name = typed.isBlank() ? "row " + (row + 1) : typed;
-        return switch (inputs.text("doubt_kind", index).toLowerCase(Locale.ROOT)) {
-            case "graduation" -> new Contribution(name, Kind.GRADUATION, amount);
-            case "scatter" -> Contribution.ofRepeats(name, amount, (int) repeats);
-            case "bias" -> new Contribution(name, Kind.BIAS, amount);
-            default -> new Contribution(name, Kind.PLUS_MINUS, amount);
-        };
+        return Optional.of(
+                switch (inputs.text("doubt_kind", index).toLowerCase(Locale.ROOT)) {
+                    case "graduation" -> new Contribution(name, Kind.GRADUATION, amount);
+                    case "scatter" -> Contribution.ofRepeats(name, amount, (int) repeats);
+                    case "bias" -> new Contribution(name, Kind.BIAS, amount);
+                    default -> new Contribution(name, Kind.PLUS_MINUS, amount);
+                });
     }
 
     /** Whether a row counts. */
     public boolean counts(int row) {
-        return rows[row] != null;
+        return rows.get(row).isPresent();
     }
 
     /** Standard uncertainty of a row, mm. */
     public double standard(int row) {
-        return counts(row) ? rows[row].standard() : 0;
+        return rows.get(row).map(Contribution::standard).orElse(0.0);
     }
 
     /** What a row can do at worst, mm. */
     public double worst(int row) {
-        return counts(row) ? rows[row].worst() : 0;
+        return rows.get(row).map(Contribution::worst).orElse(0.0);
     }
 
     /** What of a row is always there, mm. */
     public double bias(int row) {
-        return counts(row) ? rows[row].bias() : 0;
+        return rows.get(row).map(Contribution::bias).orElse(0.0);
     }
 
     /** What the rows come to, as the core has it. */

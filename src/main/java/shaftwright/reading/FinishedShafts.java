@@ -12,7 +12,6 @@ import shaftwright.build.WheelPlace;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.contract.InputKind;
-import shaftwright.shaft.SideResult;
 import shaftwright.study.AsBuilt;
 
 /** Reads what was measured of finished shafts, and says by cell what is not as planned. */
@@ -27,16 +26,13 @@ public final class FinishedShafts {
 
     /** A side's shaft beside the one on the shop card; empty when the cards are empty. */
     public static Optional<AsBuilt> of(Sizing sizing, Side side) {
-        int scenario = sizing.shopScenario();
-        SideResult planned =
-                scenario < 0 ? null : sizing.resultOrNull(new Index(side, scenario, 0));
-        return planned == null
-                ? Optional.empty()
-                : Optional.of(
-                        new AsBuilt(
-                                planned,
-                                new FinishedShafts(sizing.inputs(), side).read(),
-                                sizing.readings(side).measured().settings()));
+        return sizing.shopResult(side)
+                .map(
+                        planned ->
+                                new AsBuilt(
+                                        planned,
+                                        new FinishedShafts(sizing.inputs(), side).read(),
+                                        sizing.readings(side).measured().settings()));
     }
 
     private FinishedShaft read() {

@@ -12,7 +12,6 @@ import shaftwright.contract.Index;
 import shaftwright.contract.Input;
 import shaftwright.contract.OwnPointInputs;
 import shaftwright.contract.RestraintInputs;
-import shaftwright.suspension.LinkageKind;
 
 /**
  * Pick-up points that scenarios have elsewhere than the rest of the workbook: longer arms, other
@@ -44,8 +43,7 @@ public final class OwnPoints {
         if (name.equals(OwnPointInputs.OUTER_DATUM)) {
             return OwnPointInputs.OUTER_DATUM_NUMBER;
         }
-        LinkageKind kind = SideLinkage.kindOrNull(inputs);
-        return kind == null ? 0 : kind.pointNames().indexOf(name) + 1;
+        return SideLinkage.kind(inputs).map(kind -> kind.pointNames().indexOf(name) + 1).orElse(0);
     }
 
     /** Whether a row is of this scenario and side. */
@@ -164,9 +162,11 @@ public final class OwnPoints {
             return;
         }
         int point = point(inputs, row);
-        LinkageKind kind = SideLinkage.kindOrNull(inputs);
         if (point == 0) {
-            String names = kind == null ? "" : String.join("; ", kind.pointNames()) + "; or ";
+            String names =
+                    SideLinkage.kind(inputs)
+                            .map(kind -> String.join("; ", kind.pointNames()) + "; or ")
+                            .orElse("");
             wrong(problems, row, "own_point", names + OwnPointInputs.OUTER_DATUM);
             return;
         }

@@ -129,7 +129,7 @@ public final class ScenarioOutcome {
 
     /** Whether both sides have a result. */
     public boolean computed() {
-        return left.resultOrNull() != null && right.resultOrNull() != null;
+        return left.result().isPresent() && right.result().isPresent();
     }
 
     /** Whether a shaft fits on both sides that can be cut from a blank of the list. */
@@ -139,10 +139,11 @@ public final class ScenarioOutcome {
 
     /** Length window of the tighter side, mm, negative when no shaft fits; NaN without results. */
     public double narrowerWindow() {
-        return computed()
-                ? Math.min(
-                        left.resultOrNull().window().width(), right.resultOrNull().window().width())
-                : Double.NaN;
+        return computed() ? Math.min(width(left), width(right)) : Double.NaN;
+    }
+
+    private static double width(SideOutcome side) {
+        return side.result().orElseThrow().window().width();
     }
 
     public int jointRowInner() {

@@ -336,10 +336,9 @@ public final class ScenarioReader {
                         .drive(drive(scenario, picks))
                         .costs(ownCosts(scenario));
         for (Side side : Side.values()) {
-            SidePath own = sizing.ownPathOrNull(side, scenario);
-            if (own != null) {
-                own.linkage().atRide().ifPresent(linkage -> built.linkage(side, linkage));
-            }
+            sizing.ownPath(side, scenario)
+                    .flatMap(own -> own.linkage().atRide())
+                    .ifPresent(linkage -> built.linkage(side, linkage));
         }
         if (picks.blank() > 0) {
             built.onlyBlank(parts.blankListed(picks.blank() - 1));
@@ -416,10 +415,7 @@ public final class ScenarioReader {
         }
         OwnCosts own = ownCosts(scenario);
         return SetCost.of(
-                SetCost.shafts(
-                        own.shaftPair(),
-                        Optional.ofNullable(left.resultOrNull()),
-                        Optional.ofNullable(right.resultOrNull())),
+                SetCost.shafts(own.shaftPair(), left.result(), right.result()),
                 prices(picks.innerJoint(), picks.innerBoot()),
                 prices(picks.outerJoint(), picks.outerBoot()),
                 own.other(),

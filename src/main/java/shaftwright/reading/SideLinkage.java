@@ -89,11 +89,12 @@ public final class SideLinkage {
     }
 
     private void solve() {
-        LinkageKind kind = kindOrNull(inputs);
-        if (kind == null) {
+        Optional<LinkageKind> typed = kind(inputs);
+        if (typed.isEmpty()) {
             need("linkage_kind", new Index(Side.LEFT, 0, 0), "one of the kinds");
             return;
         }
+        LinkageKind kind = typed.get();
         List<Vector> points = points(kind);
         HubAtRide hub =
                 new HubAtRide(
@@ -122,15 +123,12 @@ public final class SideLinkage {
         }
     }
 
-    /** The typed kind of linkage, null when there is none. */
-    static LinkageKind kindOrNull(InputValues inputs) {
+    /** The typed kind of linkage. */
+    public static Optional<LinkageKind> kind(InputValues inputs) {
         String name = inputs.text("linkage_kind").toLowerCase(Locale.ROOT);
-        for (LinkageKind kind : LinkageKind.values()) {
-            if (kind.tradeName().equals(name)) {
-                return kind;
-            }
-        }
-        return null;
+        return Stream.of(LinkageKind.values())
+                .filter(kind -> kind.tradeName().equals(name))
+                .findFirst();
     }
 
     private List<Vector> points(LinkageKind kind) {
@@ -179,7 +177,7 @@ public final class SideLinkage {
         Input input = Contract.input(name);
         StringBuilder text = new StringBuilder(input.label().toLowerCase(Locale.ROOT));
         if (input.grid() == Grid.LINKAGE_POINT) {
-            text.insert(0, ": ").insert(0, kindOrNull(inputs).pointNames().get(row));
+            text.insert(0, ": ").insert(0, kind(inputs).orElseThrow().pointNames().get(row));
         }
         return input.grid().sided()
                 ? text.append(", ").append(source.word()).toString()
@@ -340,7 +338,7 @@ public final class SideLinkage {
     public String status() {
         if (study.isPresent()) {
             LinkagePath path = study.get().solved();
-            return kindOrNull(inputs).tradeName()
+            return kind(inputs).orElseThrow().tradeName()
                     + ": curves within "
                     + decimals(path.lengthError(), 4)
                     + " mm and "

@@ -112,11 +112,6 @@ public final class SideOutcome {
         return study().flatMap(SideStudy::result);
     }
 
-    /** The result, null when there is none. */
-    public SideResult resultOrNull() {
-        return result().orElse(null);
-    }
-
     /** Where its hub goes; asked for only where there is a result. */
     SidePath path() {
         return here().path();

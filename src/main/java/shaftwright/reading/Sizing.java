@@ -7,8 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import shaftwright.book.Problem;
 import shaftwright.build.Build;
 import shaftwright.build.Corner;
@@ -241,7 +244,7 @@ public final class Sizing {
 
     private void shopLetter(List<Problem> problems) {
         String letter = inputs.text("shop_scenario");
-        if (!letter.isEmpty() && shopScenario() < 0) {
+        if (!letter.isEmpty() && shopScenario().isEmpty()) {
             problems.add(
                     Problem.warning(
                             inputs.placeOrNull("shop_scenario", new Index(Side.LEFT, 0, 0)),
@@ -297,14 +300,17 @@ public final class Sizing {
 
     /** A side's path in a scenario, which may have points of its own. */
     public SidePath path(Side side, int scenario) {
-        SidePath own = ownPathOrNull(side, scenario);
-        return own == null ? paths.get(side) : own;
+        return ownPath(side, scenario).orElse(paths.get(side));
     }
 
-    /** A side's path in a scenario that has points of its own, else null. */
-    public SidePath ownPathOrNull(Side side, int scenario) {
-        Map<Integer, SidePath> own = ownPaths.get(side);
-        return own == null ? null : own.get(scenario);
+    /** A side's path in a scenario that has points of its own. */
+    public Optional<SidePath> ownPath(Side side, int scenario) {
+        return Optional.ofNullable(ownPaths.getOrDefault(side, Map.of()).get(scenario));
+    }
+
+    /** A side's path in the scenario on the shop cards, and without one in all others. */
+    public SidePath shopPath(Side side) {
+        return ofShop(scenario -> ownPath(side, scenario)).orElse(paths.get(side));
     }
 
     /** A side's hub path and its sources, in all scenarios without points of their own. */
@@ -335,9 +341,9 @@ public final class Sizing {
                 .map(both -> index.side() == Side.LEFT ? both.left() : both.right());
     }
 
-    /** Result of a side of a scenario, null when there is none. */
-    public SideResult resultOrNull(Index index) {
-        return scenarios.get(index.scenario()).side(index.side()).resultOrNull();
+    /** Result of a side of a scenario, when there is one. */
+    public Optional<SideResult> result(Index index) {
+        return scenarios.get(index.scenario()).side(index.side()).result();
     }
 
     /** A side's drawing of the scenario on the shop cards, empty while there is no path to draw. */
@@ -346,10 +352,9 @@ public final class Sizing {
     }
 
     private Optional<SideDrawing> draw(Side side) {
-        Optional<ScenarioOutcome> shown =
-                Optional.of(shopScenario()).filter(number -> number >= 0).map(this::scenario);
+        Optional<ScenarioOutcome> shown = ofShop(scenario -> Optional.of(scenario(scenario)));
         Optional<SideStudy> shaft = shown.flatMap(scenario -> scenario.side(side).study());
-        SidePath path = path(side, shopScenario());
+        SidePath path = shopPath(side);
         return path.corner()
                 .map(
                         corner ->
@@ -366,18 +371,30 @@ public final class Sizing {
 
     /** The typed kind of linkage, empty when there is none. */
     public Optional<LinkageKind> linkageKind() {
-        return Optional.ofNullable(SideLinkage.kindOrNull(inputs));
+        return SideLinkage.kind(inputs);
     }
 
-    /** Zero-based scenario on the shop cards, -1 when its letter is none of the columns'. */
-    public int shopScenario() {
+    /** Zero-based scenario on the shop cards; empty when its letter is none of the columns'. */
+    public OptionalInt shopScenario() {
         return column(inputs.text("shop_scenario"));
     }
 
-    /** Zero-based scenario of a letter, -1 when no column has it. */
-    int column(String letter) {
-        int number = ScenarioOutcome.number(letter);
-        return number < scenarios.size() ? number : -1;
+    /** Result of a side of the scenario on the shop cards, when there is one. */
+    public Optional<SideResult> shopResult(Side side) {
+        return ofShop(scenario -> result(new Index(side, scenario, 0)));
+    }
+
+    /** What there is of the scenario on the shop cards, by its zero-based number. */
+    public <T> Optional<T> ofShop(IntFunction<Optional<T>> found) {
+        OptionalInt scenario = shopScenario();
+        return scenario.isPresent() ? found.apply(scenario.getAsInt()) : Optional.empty();
+    }
+
+    /** Zero-based scenario of a letter; empty when no column has it. */
+    OptionalInt column(String letter) {
+        return IntStream.range(0, scenarios.size())
+                .filter(scenario -> ScenarioOutcome.letter(scenario).equalsIgnoreCase(letter))
+                .findFirst();
     }
 
     /** What is said of a side that lacks something. */

@@ -3,6 +3,7 @@ package shaftwright.reading;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import shaftwright.build.Side;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.FittedPosition;
@@ -35,7 +36,7 @@ public final class TradeOffSearch {
     /** Unbeaten variants, cheapest first; none when the scenario has no results. */
     public static List<TradeOff> of(Sizing sizing, int scenario) {
         TradeOffSearch search = new TradeOffSearch(sizing, scenario);
-        if (search.now.side(Side.LEFT).resultOrNull() == null) {
+        if (search.now.side(Side.LEFT).result().isEmpty()) {
             return List.of();
         }
         List<TradeOff> front =
@@ -70,10 +71,7 @@ public final class TradeOffSearch {
             for (String outer : joints) {
                 for (int shift = 0; shift < SHIFTS; shift++) {
                     for (double share : SHARES) {
-                        TradeOff one = tried(inner, outer, shift * SHIFT_STEP, share);
-                        if (one != null) {
-                            fitting.add(one);
-                        }
+                        tried(inner, outer, shift * SHIFT_STEP, share).ifPresent(fitting::add);
                     }
                 }
             }
@@ -81,7 +79,7 @@ public final class TradeOffSearch {
         return fitting;
     }
 
-    private TradeOff tried(String inner, String outer, double hubShift, double share) {
+    private Optional<TradeOff> tried(String inner, String outer, double hubShift, double share) {
         double bump = share * now.side(Side.LEFT).bump();
         double droop = -share * now.side(Side.LEFT).droop();
         ScenarioOutcome outcome =
@@ -98,26 +96,27 @@ public final class TradeOffSearch {
         SideOutcome left = outcome.side(Side.LEFT);
         SideOutcome right = outcome.side(Side.RIGHT);
         if (!outcome.holds()) {
-            return null;
+            return Optional.empty();
         }
-        return new TradeOff(
-                inner,
-                outer,
-                blank(left) + (blank(left).equals(blank(right)) ? "" : ", " + blank(right)),
-                hubShift,
-                bump,
-                droop,
-                Math.min(slack(left.resultOrNull()), slack(right.resultOrNull())),
-                outcome.cost().total());
+        return Optional.of(
+                new TradeOff(
+                        inner,
+                        outer,
+                        blank(left) + (blank(left).equals(blank(right)) ? "" : ", " + blank(right)),
+                        hubShift,
+                        bump,
+                        droop,
+                        Math.min(slack(left), slack(right)),
+                        outcome.cost().total()));
     }
 
     private static String blank(SideOutcome side) {
-        return side.resultOrNull().plan().map(CutPlan::blank).orElseThrow().name();
+        return side.result().flatMap(SideResult::plan).map(CutPlan::blank).orElseThrow().name();
     }
 
-    private static double slack(SideResult result) {
+    private static double slack(SideOutcome side) {
         double least = Double.POSITIVE_INFINITY;
-        for (FittedPosition position : result.fitted()) {
+        for (FittedPosition position : side.result().orElseThrow().fitted()) {
             least = Math.min(least, Math.min(position.slackIn(), position.slackOut()));
         }
         return least;

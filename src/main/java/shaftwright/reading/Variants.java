@@ -47,7 +47,7 @@ public final class Variants {
 
     /** Zero-based scenario to vary, -1 when none is named or the letter is no column's. */
     public static int scenario(Sizing sizing) {
-        return sizing.column(sizing.inputs().text("try_scenario"));
+        return sizing.column(sizing.inputs().text("try_scenario")).orElse(-1);
     }
 
     private static Optional<Sweep> sweep(Sizing sizing, int scenario) {

@@ -16,10 +16,8 @@ public record Bar(double diameter, double bore, Material material) {
 
     public Bar {
         Require.positive("bar diameter", diameter);
-        if (!(bore >= 0 && bore < diameter)) {
-            throw new IllegalArgumentException(
-                    "a bar of " + diameter + " mm cannot have a bore of " + bore + " mm");
-        }
+        Require.notNegative("bore of a bar", bore);
+        Require.moreThan("diameter of a bar", diameter, "its bore", bore);
     }
 
     /** A solid bar. */

@@ -38,11 +38,8 @@ public record BoltThread(double diameter, double pitch, double stressArea) {
     private static BoltThread of(double diameter, double pitch, double pitches) {
         Require.positive("bolt diameter", diameter);
         Require.positive("thread pitch", pitch);
+        Require.moreThan("bolt diameter", diameter, "the depth of its thread", pitches * pitch);
         double core = diameter - pitches * pitch;
-        if (core <= 0) {
-            throw new IllegalArgumentException(
-                    "a pitch of " + pitch + " mm is too coarse for a bolt of " + diameter + " mm");
-        }
         return new BoltThread(diameter, pitch, Math.PI / 4 * core * core);
     }
 

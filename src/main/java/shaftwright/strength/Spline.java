@@ -45,19 +45,9 @@ public record Spline(
         Require.positive("engaged length", length);
         Require.positive("tooth thickness", toothThickness);
         Require.positive("contact height", contactHeight);
-        if (rootDiameter >= pitchDiameter) {
-            throw new IllegalArgumentException(
-                    "root diameter "
-                            + rootDiameter
-                            + " mm must be below the pitch diameter "
-                            + pitchDiameter
-                            + " mm");
-        }
+        Require.moreThan("pitch diameter", pitchDiameter, "root diameter", rootDiameter);
         Require.notNegative("bore", bore);
-        if (bore >= rootDiameter) {
-            throw new IllegalArgumentException(
-                    "bore " + bore + " mm must be below the root diameter " + rootDiameter + " mm");
-        }
+        Require.moreThan("root diameter", rootDiameter, "bore", bore);
     }
 
     /**

@@ -404,6 +404,7 @@ public final class Renewal {
             name.setRefersToFormula(formula);
             return true;
         } catch (IllegalArgumentException | FormulaParseException e) {
+            // Other programs write names and references that POI refuses, and it can't be asked.
             to.removeName(name);
             return false;
         }

@@ -236,11 +236,9 @@ final class SafeReplace {
 
     /** Hard links to the target beside itself, where the file system counts them. */
     private int otherNames() throws IOException {
-        try {
-            return (int) Files.getAttribute(target, "unix:nlink") - 1;
-        } catch (UnsupportedOperationException | IllegalArgumentException e) {
-            return 0;
-        }
+        return target.getFileSystem().supportedFileAttributeViews().contains("unix")
+                ? (int) Files.getAttribute(target, "unix:nlink") - 1
+                : 0;
     }
 
     private static void write(Path temporary, Content content) throws IOException {

@@ -71,7 +71,7 @@ class SideDrawingTest {
     @Test
     void shaftIsDrawnAsLongAsItsCentresAreApart() {
         int rows = 25;
-        int scenario = sizing.shopScenario();
+        int scenario = sizing.shopScenario().orElseThrow();
         int[] atStand = {0, 12, 24};
         for (int stand = 0; stand < ViewPart.STANDS; stand++) {
             int first = ViewPart.CHAIN.first(stand) + 1;
@@ -90,7 +90,7 @@ class SideDrawingTest {
     @Test
     void tyreIsRoundAndOfItsSize() {
         int first = ViewPart.TYRE_SIDE.first(ViewPart.RIDE);
-        double radius = number("tyre_diameter", sizing.shopScenario()) / 2;
+        double radius = number("tyre_diameter", sizing.shopScenario().orElseThrow()) / 2;
         double across = number("view_wheel_ahead_left", ViewPart.RIDE);
         double up = number("view_wheel_up_left", ViewPart.RIDE);
         for (int i = 0; i < ViewPart.TYRE_SIDE.size(); i++) {

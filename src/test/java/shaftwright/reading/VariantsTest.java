@@ -67,8 +67,8 @@ class VariantsTest {
 
     private static double width(ScenarioOutcome outcome) {
         return Math.min(
-                outcome.side(Side.LEFT).resultOrNull().window().width(),
-                outcome.side(Side.RIGHT).resultOrNull().window().width());
+                outcome.side(Side.LEFT).result().orElseThrow().window().width(),
+                outcome.side(Side.RIGHT).result().orElseThrow().window().width());
     }
 
     private static boolean fits(ScenarioOutcome outcome) {

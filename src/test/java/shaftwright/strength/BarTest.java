@@ -8,6 +8,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import shaftwright.units.ContradictingSizesException;
 
 class BarTest {
     private static final double INCH = 25.4;
@@ -102,8 +103,9 @@ class BarTest {
     @Test
     void boreMustBeSmallerThanTheBar() {
         assertThatThrownBy(() -> new Bar(30, 30, STEEL))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("30.0 mm cannot have a bore of 30.0 mm");
+                .isInstanceOf(ContradictingSizesException.class)
+                .hasMessageContaining(
+                        "diameter of a bar must be more than its bore; have 30.0 and 30.0");
     }
 
     @Test

@@ -10,6 +10,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import shaftwright.units.ContradictingSizesException;
 
 class SplineTest {
     private static final double KSI = 6.894757293168361;
@@ -97,7 +98,7 @@ class SplineTest {
     @Test
     void rootLiesBelowThePitchDiameter() {
         assertThatThrownBy(() -> new Spline(30, 30, 31, 20, 1.5, 1, 0))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("root diameter 31.0 mm must be below");
+                .isInstanceOf(ContradictingSizesException.class)
+                .hasMessageContaining("must be more than root diameter; have 30.0 and 31.0");
     }
 }

@@ -43,7 +43,7 @@ class AsBuiltTest {
     void aShaftCutLongerLosesSlackInwardAndGainsItOutward() {
         Sizing sizing = with(Map.of("built_k_left", List.of(k() + LONGER + " mm"))).sizing;
         AsBuilt built = FinishedShafts.of(sizing, Side.LEFT).orElseThrow();
-        SideResult planned = sizing.resultOrNull(new Index(Side.LEFT, 0, 0));
+        SideResult planned = sizing.result(new Index(Side.LEFT, 0, 0)).orElseThrow();
 
         assertThat(built.shift()).isCloseTo(LONGER, within(1e-9));
         assertThat(built.slackIn())
@@ -57,7 +57,7 @@ class AsBuiltTest {
     void playAndAnglesAreThoseOfAShaftOfTheLengthAsCut() {
         Sizing sizing = with(Map.of("built_k_left", List.of(k() + LONGER + " mm"))).sizing;
         AsBuilt built = FinishedShafts.of(sizing, Side.LEFT).orElseThrow();
-        SideResult planned = sizing.resultOrNull(new Index(Side.LEFT, 0, 0));
+        SideResult planned = sizing.result(new Index(Side.LEFT, 0, 0)).orElseThrow();
 
         for (WheelPlace place : WheelPlace.values()) {
             FittedPosition row = planned.fitted().get(place.step());
@@ -126,7 +126,12 @@ class AsBuiltTest {
     private record Outcome(Sizing sizing, List<String> problems) {}
 
     private static double k() {
-        return with(Map.of()).sizing.resultOrNull(new Index(Side.LEFT, 0, 0)).length().clipToClip();
+        return with(Map.of())
+                .sizing
+                .result(new Index(Side.LEFT, 0, 0))
+                .orElseThrow()
+                .length()
+                .clipToClip();
     }
 
     private static Outcome with(Map<String, List<String>> changes) {

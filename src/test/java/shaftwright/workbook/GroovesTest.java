@@ -64,7 +64,12 @@ class GroovesTest {
     }
 
     private static CutPlan plan(int scenario) {
-        return sizing.scenario(scenario).side(Side.LEFT).resultOrNull().plan().orElseThrow();
+        return sizing.scenario(scenario)
+                .side(Side.LEFT)
+                .result()
+                .orElseThrow()
+                .plan()
+                .orElseThrow();
     }
 
     private static Verdict verdict(int scenario) {
@@ -113,7 +118,8 @@ class GroovesTest {
         GroovePlan bothNew =
                 sizing.scenario(MEETING)
                         .side(Side.LEFT)
-                        .resultOrNull()
+                        .result()
+                        .orElseThrow()
                         .blankReviews()
                         .get(OTHER_END)
                         .groovePlans()

@@ -92,7 +92,7 @@ public class LinkageSourceTest {
         Sizing sizing = Filling.compute(XlsxBook.open(file)).sizing().orElseThrow();
         assertThat(sizing.path(Side.RIGHT).chosen()).isEqualTo(sizing.path(Side.LEFT).chosen());
         assertThat(sizing.path(Side.RIGHT).mayGiveVerdict()).isTrue();
-        assertThat(sizing.scenario(0).side(Side.RIGHT).resultOrNull()).isNotNull();
+        assertThat(sizing.scenario(0).side(Side.RIGHT).result()).isPresent();
     }
 
     @Test
@@ -164,7 +164,13 @@ public class LinkageSourceTest {
                     .isEqualTo(CellValue.of("current"));
             Sizing sizing = Filling.compute(XlsxBook.open(changed)).sizing().orElseThrow();
             double longest =
-                    sizing.scenario(0).side(Side.LEFT).resultOrNull().window().longest().value();
+                    sizing.scenario(0)
+                            .side(Side.LEFT)
+                            .result()
+                            .orElseThrow()
+                            .window()
+                            .longest()
+                            .value();
             assertThat(((CellValue.Numeric) poi.value(place(changed, "s_max_left", 0))).value())
                     .isCloseTo(longest, within(1e-9 * longest));
             assertThat(poi.value(place(changed, "s_max_left", 0)))

@@ -64,7 +64,7 @@ class MovedScenariosTest {
     }
 
     private static List<Position> positions(Sizing sizing, int scenario, Side side) {
-        return sizing.scenario(scenario).side(side).resultOrNull().positions();
+        return sizing.scenario(scenario).side(side).result().orElseThrow().positions();
     }
 
     @Test

@@ -107,7 +107,7 @@ class OwnPointsTest {
         Sizing none = sizing(own, cleared());
         for (int scenario = 0; scenario < DemoBook.scenarios(); scenario++) {
             for (Side side : Side.values()) {
-                if (sizing.scenario(scenario).side(side).resultOrNull() != null
+                if (sizing.scenario(scenario).side(side).result().isPresent()
                         && !(scenario == B && side == Side.LEFT)) {
                     assertThat(positions(sizing, scenario, side))
                             .isEqualTo(positions(none, scenario, side));
@@ -219,7 +219,7 @@ class OwnPointsTest {
     }
 
     private static List<Position> positions(Sizing sizing, int scenario, Side side) {
-        return sizing.scenario(scenario).side(side).resultOrNull().positions();
+        return sizing.scenario(scenario).side(side).result().orElseThrow().positions();
     }
 
     private static TypedColumn[] cleared() {

@@ -94,7 +94,8 @@ class ScenarioFiguresTest {
         ScenarioOutcome bored = sizing(hollow).scenario(0);
         double root =
                 whole.side(Side.LEFT)
-                        .resultOrNull()
+                        .result()
+                        .orElseThrow()
                         .plan()
                         .orElseThrow()
                         .blank()
@@ -148,7 +149,8 @@ class ScenarioFiguresTest {
 
     private static double price(ScenarioOutcome scenario, Side side) {
         return scenario.side(side)
-                .resultOrNull()
+                .result()
+                .orElseThrow()
                 .plan()
                 .orElseThrow()
                 .blank()
@@ -188,7 +190,13 @@ class ScenarioFiguresTest {
     }
 
     private static double longest(Sizing sizing) {
-        return sizing.scenario(0).side(Side.LEFT).resultOrNull().choice().longest().endToEnd();
+        return sizing.scenario(0)
+                .side(Side.LEFT)
+                .result()
+                .orElseThrow()
+                .choice()
+                .longest()
+                .endToEnd();
     }
 
     @Test
@@ -203,7 +211,7 @@ class ScenarioFiguresTest {
     }
 
     private static double ends(Sizing sizing, Side side) {
-        return sizing.scenario(0).side(side).resultOrNull().choice().longest().endToEnd();
+        return sizing.scenario(0).side(side).result().orElseThrow().choice().longest().endToEnd();
     }
 
     @Test
@@ -239,12 +247,13 @@ class ScenarioFiguresTest {
     void longerShaftIsChosenWhereASoftStopAsksForIt() {
         Sizing hard = sizing(Map.of());
         Sizing soft = sizing(Map.of("joint_outward_stop[0]", "soft"));
-        SideResult shaft = soft.scenario(0).side(Side.LEFT).resultOrNull();
+        SideResult shaft = soft.scenario(0).side(Side.LEFT).result().orElseThrow();
 
         assertThat(soft.verdict(0).orElseThrow().findings()).isEmpty();
         assertThat(shaft.length().endToEnd())
                 .isGreaterThan(
-                        hard.scenario(0).side(Side.LEFT).resultOrNull().length().endToEnd() + 15);
+                        hard.scenario(0).side(Side.LEFT).result().orElseThrow().length().endToEnd()
+                                + 15);
         assertThat(shaft.leastSoftReserve().orElseThrow().value())
                 .isGreaterThan(shaft.setup().marginOutward());
     }
@@ -260,7 +269,8 @@ class ScenarioFiguresTest {
         Sizing sizing = sizing(typed);
 
         assertThat(leading(sizing, Side.LEFT)).contains(Finding.TWO_HEIGHTS);
-        assertThat(sizing.scenario(0).side(Side.LEFT).resultOrNull().window().width()).isFinite();
+        assertThat(sizing.scenario(0).side(Side.LEFT).result().orElseThrow().window().width())
+                .isFinite();
     }
 
     @Test
