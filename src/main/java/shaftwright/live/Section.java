@@ -104,6 +104,9 @@ public enum Section {
                     POSITION_WORK,
                     BLANK_WORK,
                     BUILT_WORK,
+                    CHART_LIMITS,
+                    SHAFT_SIZES,
+                    SHAFT_DRAWING,
                     VIEW_WORK ->
                     true;
             default -> false;

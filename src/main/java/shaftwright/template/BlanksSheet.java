@@ -11,12 +11,14 @@ import shaftwright.template.Run.Direction;
 
 /** For every blank of the list and every scenario: chosen, usable, or why not. */
 final class BlanksSheet {
+    static final String NAME = "Blanks";
+
     private static final int FIRST = 1;
 
     private BlanksSheet() {}
 
     static void lay(Draft draft) {
-        XSSFSheet sheet = draft.sheet("Blanks");
+        XSSFSheet sheet = draft.sheet(NAME);
         int columns = FIRST + draft.scenarios();
         sheet.setColumnWidth(0, 16 * 256);
         for (int column = FIRST; column < columns; column++) {
@@ -33,7 +35,7 @@ final class BlanksSheet {
             top = side(draft, sheet, side, top, columns) + 1;
         }
         sheet.createFreezePane(FIRST, 0);
-        Page.printByBreaks(sheet, true, columns);
+        draft.printout(sheet).byBreaks(true, columns);
         sheet.setRowBreak(2 + Grid.BLANK_TABLE.rows() + 1);
     }
 

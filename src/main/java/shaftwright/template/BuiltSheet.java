@@ -52,7 +52,7 @@ final class BuiltSheet {
         sheet.setRowBreak(row - 1);
         log();
         sheet.createFreezePane(1, 0);
-        Page.printByBreaks(sheet, true, COLUMNS + 1);
+        draft.printout(sheet).byBreaks(true, COLUMNS + 1);
     }
 
     private void cut(Side side) {
@@ -135,7 +135,7 @@ final class BuiltSheet {
                 column,
                 Direction.DOWN,
                 line.quantity() == Quantity.TEXT
-                        ? draft.look().said()
+                        ? draft.look().result(Quantity.TEXT)
                         : draft.look().result(line.quantity()));
     }
 }

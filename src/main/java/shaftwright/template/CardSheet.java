@@ -61,13 +61,13 @@ final class CardSheet {
             }
         }
         Page.heading(draft, sheet, row + 1, COLUMNS, "To scale, inner end on the left");
-        row = new ShaftPicture(draft, sheet, side).lay(row + 2, COLUMNS, COLUMNS + 2);
+        row = new ShaftPicture(draft, sheet, side).lay(row + 2, COLUMNS);
         row = lengths(draft, sheet, side, row + 1);
         row = checks(draft, sheet, row + 1);
         draft.text(sheet, row + 1, 0, Cautions.BENCH, look.prose());
         sheet.addMergedRegion(new CellRangeAddress(row + 1, row + 1, 0, 4));
         sheet.getRow(row + 1).setHeightInPoints(44);
-        Page.printOnOnePage(sheet);
+        draft.printout(sheet).onOnePage();
         draft.workbook()
                 .setPrintArea(draft.workbook().getSheetIndex(sheet), 0, COLUMNS - 1, 0, row + 1);
     }

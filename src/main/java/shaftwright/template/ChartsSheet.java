@@ -67,7 +67,7 @@ final class ChartsSheet {
         canvas.chart(4, "Centre distance, " + unit, "table_distance", "");
         canvas.band(5, "Card's shaft, E, and its limits, " + unit);
         canvas.bars(6, "Least slack of each scenario, " + unit);
-        Page.printOnOnePage(sheet);
+        draft.printout(sheet).onOnePage();
     }
 
     private record Canvas(Draft draft, Side side, XSSFSheet sheet) {

@@ -33,8 +33,7 @@ final class ComparisonCharts {
         charts.chart(1, "Least slack before bottoming" + unit, "compare_result_slack_in");
         charts.chart(2, "Least slack before pull-out" + unit, "compare_result_slack_out");
         charts.chart(3, "Shaft end to end, E" + unit, "compare_result_e");
-        Page.printOnOnePage(sheet);
-        sheet.getPrintSetup().setLandscape(true);
+        draft.printout(sheet).onOnePage(true);
         draft.workbook()
                 .setPrintArea(draft.workbook().getSheetIndex(sheet), 0, 2 * WIDE, 0, TITLES - 1);
     }

@@ -168,11 +168,16 @@ final class ComparisonDraft {
         for (int column = 0; column < first; column++) {
             characters += sheet.getColumnWidth(column) / 256.0;
         }
-        Page.printScaled(sheet, false, characters);
+        printout(sheet).scaled(false, characters);
         for (int i = PAGE_COLUMNS; i < columns.size(); i += PAGE_COLUMNS) {
             sheet.setColumnBreak(first + i - 1);
         }
         sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, first - 1));
+    }
+
+    /** How a sheet of this workbook comes out on paper. */
+    Printout printout(XSSFSheet sheet) {
+        return new Printout(sheet, Paper.of(unit));
     }
 
     XSSFWorkbook workbook() {

@@ -62,7 +62,7 @@ final class DampersSheet {
         }
         sheet.createFreezePane(1, 0);
         // A column more than there is: many narrow ones print a little wider than their characters.
-        Page.printByBreaks(sheet, true, columns + 1);
+        draft.printout(sheet).byBreaks(true, columns + 1);
     }
 
     private void table(String title, Grid grid) {

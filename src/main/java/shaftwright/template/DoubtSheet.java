@@ -58,7 +58,7 @@ final class DoubtSheet {
         }
         sheet.createFreezePane(1, 0);
         // A column more than there is: many narrow ones print a little wider than their characters.
-        Page.printByBreaks(sheet, true, columns + 1);
+        draft.printout(sheet).byBreaks(true, columns + 1);
     }
 
     private void singles(String title, List<String> names) {

@@ -70,6 +70,11 @@ final class Draft {
         workbook = look.workbook();
     }
 
+    /** How a sheet of this workbook comes out on paper. */
+    Printout printout(XSSFSheet sheet) {
+        return new Printout(sheet, Paper.of(unit));
+    }
+
     XSSFWorkbook workbook() {
         return workbook;
     }
@@ -231,6 +236,12 @@ final class Draft {
         }
         for (Pending cells : pending) {
             formulas(cells);
+        }
+        for (XSSFSheet sheet : sheets) {
+            if (OptionalSheet.WORKING.names().stream()
+                    .noneMatch(name -> sheet.getSheetName().equals(mark.sheet(name)))) {
+                RefusedTyping.into(sheet, look);
+            }
         }
     }
 

@@ -79,7 +79,7 @@ final class DrawingSheet {
         view(ABOVE, rear(), "view_out", "view_ahead");
         view(BEHIND, rear(), "view_out", "view_up");
         view(BEHIND, outside(), "view_ahead", "view_up");
-        Page.printOnOnePage(sheet);
+        draft.printout(sheet).onOnePage();
     }
 
     /** First column of the views from behind and above. */

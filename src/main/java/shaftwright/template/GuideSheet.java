@@ -89,7 +89,7 @@ final class GuideSheet {
         row = table(draft, sheet, row + 2 + PICTURE_ROWS, LETTERS);
         Page.heading(draft, sheet, row + 1, COLUMNS, "Measure again when you have moved …");
         table(draft, sheet, row + 2, AGAIN);
-        Page.printOnOnePage(sheet);
+        draft.printout(sheet).onOnePage();
     }
 
     private static int ticks(Draft draft, XSSFSheet sheet, int top) {

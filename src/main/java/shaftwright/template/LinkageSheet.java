@@ -70,7 +70,7 @@ final class LinkageSheet {
             side(side);
         }
         sheet.createFreezePane(1, 0);
-        Page.printByBreaks(sheet, false, COLUMNS);
+        draft.printout(sheet).byBreaks(false, COLUMNS);
     }
 
     private void note(int at, String text) {

@@ -1,8 +1,10 @@
 package shaftwright.template;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
@@ -78,19 +80,14 @@ final class Look {
         return shown("result ", quantity, BorderStyle.DOTTED);
     }
 
-    /** Words that follow a number in the cell before. */
-    XSSFCellStyle said() {
-        return style(
-                "said",
-                style -> {
-                    style.cloneStyleFrom(result(Quantity.TEXT));
-                    style.setIndention((short) 1);
-                });
-    }
-
     /** A figure that a fill writes and that does not follow changes by itself. */
     XSSFCellStyle engine(Quantity quantity) {
         return shown("engine ", quantity, BorderStyle.DOUBLE);
+    }
+
+    /** Whether a cell's style is that of a figure that a fill writes. */
+    boolean isEngine(CellStyle style) {
+        return Arrays.stream(Quantity.values()).anyMatch(of -> engine(of).equals(style));
     }
 
     /** A live line's cells: a result, or figures that a fill writes. */
@@ -110,6 +107,7 @@ final class Look {
                             quantity == Quantity.TEXT
                                     ? HorizontalAlignment.LEFT
                                     : HorizontalAlignment.RIGHT);
+                    style.setIndention((short) 1);
                     style.setDataFormat(format(resultFormat(quantity)));
                 });
     }
@@ -120,6 +118,8 @@ final class Look {
                 "verdict",
                 style -> {
                     style.setWrapText(true);
+                    style.setAlignment(HorizontalAlignment.LEFT);
+                    style.setIndention((short) 1);
                     style.setVerticalAlignment(VerticalAlignment.TOP);
                     box(style, BorderStyle.MEDIUM);
                 });
@@ -177,6 +177,7 @@ final class Look {
                 style -> {
                     style.cloneStyleFrom(heading());
                     style.setAlignment(HorizontalAlignment.RIGHT);
+                    style.setIndention((short) 1);
                 });
     }
 
@@ -252,6 +253,7 @@ final class Look {
                 "listed",
                 style -> {
                     style.setAlignment(HorizontalAlignment.RIGHT);
+                    style.setIndention((short) 1);
                     style.setVerticalAlignment(VerticalAlignment.CENTER);
                     style.setShrinkToFit(true);
                 });

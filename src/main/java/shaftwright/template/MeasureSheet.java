@@ -66,7 +66,7 @@ final class MeasureSheet {
                 "Give of the drive unit's mounts, where they are soft",
                 give());
         sheet.createFreezePane(1, 0);
-        Page.printByBreaks(sheet, true, 10);
+        draft.printout(sheet).byBreaks(true, 10);
     }
 
     private static int readings(Draft draft, XSSFSheet sheet, Side side, int top) {

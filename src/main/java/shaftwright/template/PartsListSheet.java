@@ -59,6 +59,6 @@ final class PartsListSheet {
             sheet.getRow(row++).setHeightInPoints(twoLines ? 28 : 15);
         }
         sheet.createFreezePane(FIRST, 3);
-        Page.printByBreaks(sheet, true, columns + 1);
+        draft.printout(sheet).byBreaks(true, columns + 1);
     }
 }

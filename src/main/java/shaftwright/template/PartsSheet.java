@@ -63,7 +63,7 @@ final class PartsSheet {
                 "Bench tables: travel of the race, measured by hand at angle",
                 Grid.BENCH);
         sheet.createFreezePane(1, 0);
-        Page.printByBreaks(sheet, true, COLUMNS);
+        draft.printout(sheet).byBreaks(true, COLUMNS);
     }
 
     private static int table(Draft draft, XSSFSheet sheet, int top, String title, Grid grid) {

@@ -70,8 +70,8 @@ final class ScenariosSheet {
         results(draft, sheet, row, columns);
         sheet.createFreezePane(FIRST, 4);
         sheet.setRepeatingRows(new CellRangeAddress(1, 3, -1, -1));
-        Page.printByBreaks(sheet, true, columns);
-        Page.printWholePages(sheet, true);
+        draft.printout(sheet).byBreaks(true, columns);
+        draft.printout(sheet).wholePages(true);
     }
 
     /** The weakest part right below the verdict; returns the rows that it takes. */

@@ -17,10 +17,6 @@ import shaftwright.book.Area;
 import shaftwright.book.CellPlace;
 import shaftwright.build.Side;
 import shaftwright.live.DrawnPart;
-import shaftwright.live.LiveLine;
-import shaftwright.live.LiveLines;
-import shaftwright.live.Section;
-import shaftwright.template.Run.Direction;
 
 /**
  * The shaft to be cut, drawn to scale by a chart of lines that follows every change. Both axes run
@@ -49,13 +45,12 @@ final class ShaftPicture {
     }
 
     /**
-     * Lays the points out beside the page and the chart over rows of it.
+     * Lays the chart over rows of a page. Its points are laid out already.
      *
      * @param columns of the page, over which the chart reaches
      * @return the first row below the chart
      */
-    int lay(int top, int columns, int beside) {
-        numbers(beside);
+    int lay(int top, int columns) {
         double width = 0;
         for (int column = 0; column < columns; column++) {
             width += sheet.getColumnWidthInPixels(column) * 0.75;
@@ -71,34 +66,6 @@ final class ShaftPicture {
                 drawing.createChart(drawing.createAnchor(0, 0, 0, 0, 0, top, columns, top + rows));
         draw(chart);
         return top + rows;
-    }
-
-    private void numbers(int beside) {
-        int column = beside;
-        int row = 0;
-        for (LiveLine line : LiveLines.all().in(Section.SHAFT_SIZES)) {
-            draft.text(sheet, row, column, line.label(), draft.look().note());
-            draft.live(
-                    line,
-                    side,
-                    sheet,
-                    row++,
-                    column + 1,
-                    Direction.DOWN,
-                    draft.look().working(line.quantity()));
-        }
-        column += 2;
-        for (LiveLine line : LiveLines.all().in(Section.SHAFT_DRAWING)) {
-            draft.text(sheet, 0, column, line.label(), draft.look().note());
-            draft.live(
-                    line,
-                    side,
-                    sheet,
-                    1,
-                    column++,
-                    Direction.DOWN,
-                    draft.look().working(line.quantity()));
-        }
     }
 
     private void draw(XSSFChart chart) {

@@ -33,6 +33,7 @@ final class StartSheet {
         int row = top(draft, sheet);
         row = list(draft, sheet, row + 1, 3, "Order of work", STEPS);
         row = legend(draft, sheet, row + 1);
+        row = more(draft, sheet, row + 1);
         row = list(draft, sheet, row + 1, 3, "Cautions", Cautions.ALL.toArray(new String[0]));
         version(draft, sheet, row + 1);
     }
@@ -75,7 +76,7 @@ final class StartSheet {
         Draft.cell(sheet, row, 1).setCellValue(Contract.VERSION);
         Draft.cell(sheet, row, 1).setCellStyle(look.note());
         draft.constants(Contract.VERSION_NAME, sheet, row, 1, 1, 1);
-        Page.printOnOnePage(sheet);
+        draft.printout(sheet).onOnePage();
     }
 
     private static int verdicts(Draft draft, XSSFSheet sheet, int top) {
@@ -109,6 +110,20 @@ final class StartSheet {
             sheet.addMergedRegion(new CellRangeAddress(row, row, 0, columns - 1));
             sheet.getRow(row).setHeightInPoints(28);
             row++;
+        }
+        return row;
+    }
+
+    /** Sheets that are hidden at first. Programs can't follow a link to one, so there is none. */
+    private static int more(Draft draft, XSSFSheet sheet, int top) {
+        Page.heading(draft, sheet, top, 3, "More sheets");
+        draft.text(sheet, top + 1, 0, OptionalSheet.HOW, draft.look().prose());
+        sheet.addMergedRegion(new CellRangeAddress(top + 1, top + 1, 0, 2));
+        sheet.getRow(top + 1).setHeightInPoints(28);
+        int row = top + 2;
+        for (OptionalSheet optional : OptionalSheet.values()) {
+            draft.text(sheet, row, 0, String.join(", ", optional.names()), draft.look().bold());
+            draft.text(sheet, row++, 1, optional.purpose(), draft.look().label());
         }
         return row;
     }

@@ -48,20 +48,8 @@ final class TablesSheet {
             top += BLOCK_ROWS;
             count++;
         }
-        int column = columns + 1;
-        for (LiveLine line : LiveLines.all().in(Section.CHART_LIMITS)) {
-            draft.text(sheet, 3, column, Page.label(line, draft.unit()), draft.look().columnHead());
-            draft.live(
-                    line,
-                    side,
-                    sheet,
-                    4,
-                    column,
-                    Direction.DOWN,
-                    draft.look().working(line.quantity()));
-            sheet.setColumnWidth(column++, 11 * 256);
-        }
-        Page.printByBreaks(sheet, false, columns);
+        draft.printout(sheet).byBreaks(false, columns);
+        draft.printout(sheet).wholePages(false);
         draft.workbook()
                 .setPrintArea(draft.workbook().getSheetIndex(sheet), 0, columns - 1, 0, top - 2);
     }

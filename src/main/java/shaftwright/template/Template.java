@@ -17,6 +17,34 @@ import shaftwright.units.LengthUnit;
  * Writes a new sizing workbook: every sheet, formula, style and chart, but no computed value yet.
  */
 public final class Template {
+    /** As they stand from left to right: what is typed, what comes of it, what is cut. */
+    private static final List<String> ORDER =
+            List.of(
+                    StartSheet.NAME,
+                    GuideSheet.NAME,
+                    MeasureSheet.NAME,
+                    LinkageSheet.NAME,
+                    DampersSheet.NAME,
+                    PartsSheet.NAME,
+                    ScenariosSheet.NAME,
+                    VariantsSheet.NAME,
+                    TablesSheet.name(Side.LEFT),
+                    ChartsSheet.name(Side.LEFT),
+                    TablesSheet.name(Side.RIGHT),
+                    ChartsSheet.name(Side.RIGHT),
+                    DrawingSheet.name(Side.LEFT),
+                    DrawingSheet.name(Side.RIGHT),
+                    BlanksSheet.NAME,
+                    PartsListSheet.NAME,
+                    StrengthSheet.NAME,
+                    DoubtSheet.NAME,
+                    CardSheet.name(Side.LEFT),
+                    CardSheet.name(Side.RIGHT),
+                    BuiltSheet.NAME,
+                    WorkingSheets.NAME,
+                    WorkingSheets.name(Side.LEFT),
+                    WorkingSheets.name(Side.RIGHT));
+
     private Template() {}
 
     /**
@@ -56,14 +84,11 @@ public final class Template {
         sizing(draft);
         for (Side side : Side.values()) {
             ChartsSheet.lay(draft, side);
-            int tables = workbook.getSheetIndex(mark.sheet(TablesSheet.name(side)));
-            workbook.setSheetOrder(mark.sheet(ChartsSheet.name(side)), tables + 1);
         }
-        for (Side side : Side.values()) {
-            int charts = workbook.getSheetIndex(mark.sheet(ChartsSheet.name(Side.RIGHT)));
-            workbook.setSheetOrder(
-                    mark.sheet(DrawingSheet.name(side)), charts + (side == Side.LEFT ? 1 : 2));
-        }
+        ORDER.forEach(name -> workbook.setSheetOrder(mark.sheet(name), ORDER.indexOf(name)));
+        OptionalSheet.all()
+                .map(name -> workbook.getSheetIndex(mark.sheet(name)))
+                .forEach(sheet -> workbook.setSheetHidden(sheet, true));
         draft.finish();
         workbook.setForceFormulaRecalculation(true);
         workbook.setActiveSheet(0);
@@ -88,12 +113,10 @@ public final class Template {
         PartsListSheet.lay(draft);
         StrengthSheet.lay(draft);
         DoubtSheet.lay(draft);
-        for (Side side : Side.values()) {
-            CardSheet.lay(draft, side);
-        }
         BuiltSheet.lay(draft);
         WorkingSheets.lay(draft);
         for (Side side : Side.values()) {
+            CardSheet.lay(draft, side);
             DrawingSheet.lay(draft, side);
         }
     }

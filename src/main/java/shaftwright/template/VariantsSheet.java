@@ -36,7 +36,7 @@ final class VariantsSheet {
         Highlights.stamps(sheet, new CellRangeAddress(row, row, 1, 2));
         row = levers(draft, sheet, row + 2);
         grid(draft, sheet, row + 1);
-        Page.printOnOnePage(sheet);
+        draft.printout(sheet).onOnePage();
     }
 
     private static int single(Draft draft, XSSFSheet sheet, int row, String name) {

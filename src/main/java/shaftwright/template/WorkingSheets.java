@@ -14,6 +14,9 @@ import shaftwright.template.Run.Direction;
 
 /** The working figures in mm and rad behind everything that is shown. */
 final class WorkingSheets {
+    /** Of what both sides have in common. */
+    static final String NAME = "Working";
+
     private static final int FIRST = ScenariosSheet.FIRST;
     private static final int MOST_COLUMNS = 46;
 
@@ -31,12 +34,16 @@ final class WorkingSheets {
             sheet.setColumnWidth(column, 13 * 256);
         }
         draft.text(sheet, 0, 0, name + ": mm, rad; leave as it is", draft.look().title());
-        Page.printOnePageWide(sheet);
+        draft.printout(sheet).onePageWide();
         sheet.createFreezePane(1, 0);
     }
 
+    static String name(Side side) {
+        return NAME + " " + side.word();
+    }
+
     static void lay(Draft draft) {
-        WorkingSheets shared = new WorkingSheets(draft, "Working", Side.LEFT);
+        WorkingSheets shared = new WorkingSheets(draft, NAME, Side.LEFT);
         shared.singles(Section.BOOK_WORK, Grid.BOOK, "Single figures");
         shared.across(Section.SCENARIO_WORK, "Scenarios as numbers");
         shared.columns(Section.PARTS_WORK, Grid.JOINT_SLOT, "Joints as numbers");
@@ -55,7 +62,7 @@ final class WorkingSheets {
         shared.columns(Section.VIEW_ORDER, Grid.VIEW_ORDER, "Line along the linkage");
         shared.fractions();
         for (Side side : Side.values()) {
-            WorkingSheets own = new WorkingSheets(draft, "Working " + side.word(), side);
+            WorkingSheets own = new WorkingSheets(draft, name(side), side);
             own.singles(Section.PATH_WORK, Grid.SIDE, "Single figures");
             own.columns(Section.PATH_WORK, Grid.READING_SLOT, "Readings");
             own.columns(Section.PATH_WORK, Grid.TERM, "Orthogonal polynomials");
@@ -68,6 +75,9 @@ final class WorkingSheets {
             own.columns(Section.BLANK_WORK, Grid.BLANK_REVIEW, "Blanks");
             own.columns(Section.BUILT_WORK, Grid.AS_CUT, "Finished shaft");
             own.columns(Section.BUILT_WORK, Grid.BUILT, "Finished shaft, assembled");
+            own.columns(Section.CHART_LIMITS, Grid.CHART_POINT, "Limits in the charts");
+            own.singles(Section.SHAFT_SIZES, Grid.SIDE, "Card's drawing");
+            own.columns(Section.SHAFT_DRAWING, Grid.DRAWN_POINT, "Card's drawing: points");
             own.singles(Section.VIEW_WORK, Grid.SIDE, "Drawing");
             own.columns(Section.VIEW_WORK, Grid.POWER, "Drawing: hub path");
             own.columns(Section.VIEW_WORK, Grid.VIEW_STAND, "Drawing: droop, ride, bump");
@@ -121,13 +131,18 @@ final class WorkingSheets {
         Page.heading(draft, sheet, row++, FIRST + lines.size(), title);
         int column = FIRST;
         for (LiveLine line : lines) {
+            draft.text(sheet, row, column, line.name(), draft.look().note());
+            // The cell above its figures is what a chart calls a line.
             draft.text(
-                    sheet, row, column, Page.label(line, draft.unit()), draft.look().columnHead());
-            draft.text(sheet, row + 1, column, line.name(), draft.look().note());
+                    sheet,
+                    row + 1,
+                    column,
+                    Page.label(line, draft.unit()),
+                    draft.look().columnHead());
             live(line, row + 2, column++, Direction.DOWN);
         }
-        sheet.getRow(row).setHeightInPoints(54);
-        sheet.getRow(row + 1).setHeightInPoints(26);
+        sheet.getRow(row).setHeightInPoints(26);
+        sheet.getRow(row + 1).setHeightInPoints(54);
         int cells = grid.cells(draft.scenarios());
         for (int offset = 0; offset < cells; offset++) {
             draft.text(sheet, row + 2 + offset, 0, rowLabel(grid, offset), draft.look().note());

@@ -1,0 +1,68 @@
+package shaftwright.template;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import shaftwright.build.Side;
+
+/** Sheets that not every builder needs: hidden at first, and listed on the first sheet. */
+enum OptionalSheet {
+    LINKAGE(
+            "pick-up points, where the hub's path comes from a linkage and not from the tape",
+            LinkageSheet.NAME),
+    DAMPERS(
+            "dampers, limit straps and tubes near the boots, which may end the travel",
+            DampersSheet.NAME),
+    LEVERS("what would give a scenario more room, and what beats what", VariantsSheet.NAME),
+    DRAWINGS(
+            "the card's scenario from behind and from above, through its travel",
+            DrawingSheet.name(Side.LEFT),
+            DrawingSheet.name(Side.RIGHT)),
+    BLANKS("why each of your blanks can be used or not", BlanksSheet.NAME),
+    STRENGTH("your loads against bar, splines and bolts", StrengthSheet.NAME),
+    DOUBT("how far the lengths may be off, and chances of bottoming", DoubtSheet.NAME),
+    BUILT("finished shafts measured again, and a log of service", BuiltSheet.NAME),
+    WORKING(
+            "figures behind the rest, in mm and rad; leave them as they are",
+            WorkingSheets.NAME,
+            WorkingSheets.name(Side.LEFT),
+            WorkingSheets.name(Side.RIGHT));
+
+    /** How to see one, in the words of spreadsheet programs. */
+    static final String HOW =
+            "Hidden until you want them. Right-click any sheet's tab and choose Show Sheet (Unhide in"
+                    + " some programs).";
+
+    private final String purpose;
+
+    // Comes from List.of, which no checker can see.
+    @SuppressWarnings("ImmutableEnumChecker")
+    private final List<String> names;
+
+    OptionalSheet(String purpose, String... names) {
+        this.purpose = purpose;
+        this.names = List.of(names);
+    }
+
+    /** Of one kind, in the order in which they stand. */
+    List<String> names() {
+        return names;
+    }
+
+    /** What they are called in a list. */
+    String title() {
+        return names.size() > Side.values().length
+                ? names.get(0) + " (" + names.size() + " sheets)"
+                : String.join(", ", names);
+    }
+
+    /** What it is for, as the end of a sentence. */
+    String purpose() {
+        return purpose;
+    }
+
+    /** All of them. */
+    static Stream<String> all() {
+        return Arrays.stream(values()).flatMap(sheet -> sheet.names.stream());
+    }
+}
