@@ -122,7 +122,7 @@ final class StartSheet {
         sheet.getRow(top + 1).setHeightInPoints(28);
         int row = top + 2;
         for (OptionalSheet optional : OptionalSheet.values()) {
-            draft.text(sheet, row, 0, String.join(", ", optional.names()), draft.look().bold());
+            draft.text(sheet, row, 0, optional.title(), draft.look().bold());
             draft.text(sheet, row++, 1, optional.purpose(), draft.look().label());
         }
         return row;
@@ -158,7 +158,7 @@ final class StartSheet {
                 sheet,
                 top + 4,
                 1,
-                "Working figures in mm and rad on the last sheets. Leave them as they are.",
+                "Working figures in mm and rad, on hidden sheets. Leave them as they are.",
                 look.label());
         return top + 5;
     }

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -416,6 +417,81 @@ public final class XlsxBook implements OpenBook {
                     check.check(written);
                     refuseTorn(target, written);
                 });
+    }
+
+    /** Whether each sheet is seen as a tab, in tab order. */
+    public Map<String, Boolean> seenSheets() {
+        return SheetTabs.of(workbook.text()).seen();
+    }
+
+    /**
+     * Saves with some sheets shown and others hidden; nothing else changes but which tab is in
+     * front, where that one is hidden. Written values are not saved.
+     *
+     * @param show names of sheets, capitals or not
+     * @param hide names of others
+     * @return what became of the previous file
+     * @throws BookNotWritableException if the structure of the workbook is locked, if no sheet would
+     *     be left to see, and as {@link #save(Path)} does
+     * @throws NoSuchSheetException if there is no sheet of a name
+     */
+    public Replaced saveSeenSheets(Path target, Collection<String> show, Collection<String> hide) {
+        SheetTabs tabs = SheetTabs.of(workbook.text());
+        Set<String> shown = sheetsCalled(show);
+        Set<String> hidden = sheetsCalled(hide);
+        Map<PartText, List<Splice>> changes =
+                tabs.changes(shown, hidden, sheet -> zip.text(part(sheet)));
+        if (!changes.isEmpty() && tabs.isLocked()) {
+            throw new BookNotWritableException(
+                    target,
+                    "the structure of the workbook is protected; lift that in your spreadsheet"
+                            + " program first");
+        }
+        boolean anySeen =
+                tabs.seen().entrySet().stream()
+                        .anyMatch(
+                                tab ->
+                                        shown.contains(lowerCase(tab.getKey()))
+                                                || (tab.getValue()
+                                                        && !hidden.contains(
+                                                                lowerCase(tab.getKey()))));
+        if (!anySeen) {
+            throw new BookNotWritableException(
+                    target, "no sheet would be left to see; leave one of them out of --hide");
+        }
+        return saveParts(
+                target,
+                changes,
+                written -> {
+                    if (open(written).isChangedBy(show, hide)) {
+                        throw new BookNotWritableException(
+                                target, "reading it back gave other sheets to see");
+                    }
+                });
+    }
+
+    private boolean isChangedBy(Collection<String> show, Collection<String> hide) {
+        return !SheetTabs.of(workbook.text())
+                .changes(sheetsCalled(show), sheetsCalled(hide), sheet -> zip.text(part(sheet)))
+                .isEmpty();
+    }
+
+    /** Lower-case names of sheets that there are. */
+    private Set<String> sheetsCalled(Collection<String> names) {
+        Set<String> found = new HashSet<>();
+        for (String name : names) {
+            if (workbook.relationIds().keySet().stream()
+                    .noneMatch(sheet -> lowerCase(sheet).equals(lowerCase(name)))) {
+                throw new NoSuchSheetException(name, sheetNames());
+            }
+            found.add(lowerCase(name));
+        }
+        return found;
+    }
+
+    /** A sheet's part, whatever kind of sheet it is. */
+    private ZipEntryRecord part(String sheet) {
+        return zip.find(links.byId(workbook.relationIds().get(sheet)).target());
     }
 
     private AuthorTraces traces() {
