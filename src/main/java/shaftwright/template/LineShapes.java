@@ -120,6 +120,11 @@ final class LineShapes {
         return shape;
     }
 
+    /** A line of a list, from its left end on. */
+    void listed(int left, int top, int width, String text) {
+        words(left, top, width, text).getTextParagraphs().get(0).setTextAlign(TextAlign.LEFT);
+    }
+
     private static void text(XSSFSimpleShape shape) {
         shape.setVerticalAlignment(VerticalAlignment.CENTER);
         shape.setLeftInset(0);
@@ -131,6 +136,7 @@ final class LineShapes {
         paragraph.setTextAlign(TextAlign.CENTER);
         XSSFTextRun run = paragraph.getTextRuns().get(0);
         run.setFontSize(9);
+        run.setFontFamily(Look.FONT, (byte) 0, (byte) 0, false);
         run.setFontColor(Color.BLACK);
     }
 }

@@ -23,6 +23,8 @@ import shaftwright.units.LengthUnit;
  * printer keeps apart.
  */
 final class Look {
+    static final String FONT = "Liberation Sans";
+
     private static final XSSFColor STRAW = opaque(0xFF, 0xF4, 0xCC);
     private static final XSSFColor BAND = opaque(0xE4, 0xE8, 0xEC);
     private static final XSSFColor INK = opaque(0x22, 0x2B, 0x35);
@@ -36,7 +38,7 @@ final class Look {
         this.workbook = workbook;
         this.unit = unit;
         XSSFFont plain = workbook.getFontAt(0);
-        plain.setFontName("Liberation Sans");
+        plain.setFontName(FONT);
         plain.setFontHeightInPoints((short) 10);
         // Both refer to a theme, and the workbook has none.
         plain.getCTFont().setColorArray(null);
@@ -310,7 +312,7 @@ final class Look {
         font.setBold(bold);
         font.setFontHeightInPoints((short) points);
         font.setColor(colour);
-        font.setFontName("Liberation Sans");
+        font.setFontName(FONT);
         return font;
     }
 

@@ -46,10 +46,12 @@ final class PartsSheet {
 
     static void lay(Draft draft) {
         XSSFSheet sheet = draft.sheet(NAME);
-        Page.widths(sheet, 34, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 28, 12, 12, 12, 12, 12);
+        Page.widths(sheet, 34, 13, 13, 13, 13, 13, 13, 13, 13, 13, 13, 28, 13, 13, 13, 13, 13);
         draft.text(sheet, 0, 0, "Parts", draft.look().title());
         int row = table(draft, sheet, 2, "Joints", Grid.JOINT);
-        row = table(draft, sheet, row + 1, "Blanks", Grid.BLANK);
+        Page.heading(draft, sheet, row + 1, COLUMNS, "What the table of joints asks for");
+        new JointPicture(sheet, row + 2).draw();
+        row = table(draft, sheet, row + 2 + JointPicture.ROWS + 1, "Blanks", Grid.BLANK);
         sheet.setRowBreak(row);
         row = table(draft, sheet, row + 1, "Boots", Grid.BOOT);
         row = singles(draft, sheet, row + 1, "Rings, grooves and shaft ends", RING);

@@ -431,8 +431,8 @@ public final class XlsxBook implements OpenBook {
      * @param show names of sheets, capitals or not
      * @param hide names of others
      * @return what became of the previous file
-     * @throws BookNotWritableException if the structure of the workbook is locked, if no sheet would
-     *     be left to see, and as {@link #save(Path)} does
+     * @throws BookNotWritableException if the structure of the workbook is locked, if no sheet
+     *     would be left to see, and as {@link #save(Path)} does
      * @throws NoSuchSheetException if there is no sheet of a name
      */
     public Replaced saveSeenSheets(Path target, Collection<String> show, Collection<String> hide) {
