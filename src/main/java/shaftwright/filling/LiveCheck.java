@@ -13,6 +13,7 @@ import shaftwright.book.Cells;
 import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
+import shaftwright.live.Fingerprint;
 import shaftwright.live.FormulaSkeleton;
 import shaftwright.live.LiveCells;
 import shaftwright.live.LiveLine;
@@ -136,35 +137,71 @@ public final class LiveCheck {
         return cell.line().revised() > version;
     }
 
-    /** Which blocks hold figures that don't follow from the inputs, one warning a block. */
+    /**
+     * Which blocks hold figures that don't follow from the inputs, one warning a block; one in all
+     * for a workbook that was never filled.
+     */
     List<Problem> outdated(Sizing sizing) {
+        List<LiveCells.Cell> figures =
+                live.all().stream()
+                        .filter(cell -> cell.line().isEngine() && !cell.content().hasFormula())
+                        .toList();
         Map<Section, List<LiveCells.Cell>> old = new EnumMap<>(Section.class);
-        for (LiveCells.Cell cell : live.all()) {
-            if (cell.line().isEngine()
-                    && !cell.content().hasFormula()
-                    && !CellValue.near(
-                            cell.content().value(), cell.line().core().at(sizing, cell.index()))) {
+        for (LiveCells.Cell cell : figures) {
+            if (!CellValue.near(
+                    cell.content().value(), cell.line().core().at(sizing, cell.index()))) {
                 old.computeIfAbsent(cell.line().section(), section -> new ArrayList<>()).add(cell);
             }
         }
-        List<Problem> outdated = new ArrayList<>();
-        for (List<LiveCells.Cell> cells : old.values()) {
-            LiveCells.Cell first = cells.get(0);
-            outdated.add(
-                    Problem.warning(
-                            first.place(),
-                            first.line().label(),
-                            InputReader.shown(first.content().value())
-                                    + (cells.size() == 1
-                                            ? ""
-                                            : " there and "
-                                                    + (cells.size() - 1)
-                                                    + " more of its kind that do not follow from"
-                                                    + " the inputs"),
-                            InputReader.shown(first.line().core().at(sizing, first.index()))
-                                    + "; fill the workbook again"));
+        if (old.isEmpty()) {
+            return List.of();
         }
-        return outdated;
+        if (figures.stream().allMatch(LiveCheck::isUnfilled)) {
+            return List.of(
+                    Problem.warning(
+                            null,
+                            "the workbook",
+                            "not filled yet",
+                            "a fill: figures that no formula can give, such as the longest travel,"
+                                    + " are empty until then; all else is current"));
+        }
+        // Of fingerprints a builder reads on their stamps; here they count where nothing else does.
+        Section working = old.keySet().stream().filter(Section::isWorking).findAny().orElse(null);
+        if (old.size() > 1) {
+            old.remove(working);
+        } else if (working != null) {
+            return List.of(
+                    Problem.warning(
+                            null,
+                            "the workbook",
+                            "figures of the last fill that still hold, under a stamp that calls"
+                                    + " them out of date",
+                            "a fill, which renews the stamp"));
+        }
+        return old.values().stream().map(cells -> outdated(sizing, cells)).toList();
+    }
+
+    /**
+     * Whether a figure is as a workbook has it before its first fill, or where nothing is typed.
+     */
+    private static boolean isUnfilled(LiveCells.Cell cell) {
+        CellValue value = cell.content().value();
+        return value instanceof CellValue.Blank || value.equals(CellValue.of(Fingerprint.NOTHING));
+    }
+
+    private static Problem outdated(Sizing sizing, List<LiveCells.Cell> cells) {
+        LiveCells.Cell first = cells.get(0);
+        return Problem.warning(
+                first.place(),
+                first.line().label(),
+                InputReader.shown(first.content().value())
+                        + (cells.size() == 1
+                                ? ""
+                                : " there and "
+                                        + (cells.size() - 1)
+                                        + " more of its kind that do not follow from the inputs"),
+                InputReader.shown(first.line().core().at(sizing, first.index()))
+                        + "; fill the workbook again");
     }
 
     private boolean sameShape(LiveCells.Cell cell, String formula) {

@@ -18,9 +18,9 @@ import shaftwright.reading.Sizing;
  * Quantities must be below 100,000 in size. The modulus is prime, hence a change of one term is
  * always seen, and an exchange of two; of other changes one in 16 million is missed.
  */
-final class Fingerprint {
+public final class Fingerprint {
     /** Stands in cells of a block that has no figures; a blank one would say "never filled". */
-    static final String NOTHING = "–";
+    public static final String NOTHING = "–";
 
     static final int MODULUS = 16_777_213;
     private static final int STEPS = 1_048_576;

@@ -5,14 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.Area;
 import shaftwright.book.CellContent;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
+import shaftwright.book.CellWrite;
+import shaftwright.build.Side;
+import shaftwright.live.LiveLine;
+import shaftwright.live.LiveLines;
+import shaftwright.xlsx.XlsxBook;
 
 class FillCommandTest {
     @TempDir private Path folder;
@@ -336,6 +343,32 @@ class FillCommandTest {
                 .contains("no errors");
         assertThat(Run.of("fill", file).code()).isEqualTo(ExitCode.SUCCESS);
         assertThat(Run.of("check", file).out()).doesNotContain("fill the workbook again");
+    }
+
+    @Test
+    void aWorkbookThatWasNeverFilledIsSaidToBeInOneLine() {
+        Path file = Demo.inches(folder);
+        XlsxBook book = XlsxBook.open(file);
+        List<CellWrite> emptied = new ArrayList<>();
+        for (LiveLine line : LiveLines.all().lines()) {
+            for (Side side : Side.values()) {
+                Area area = book.names().get(line.definedName(side));
+                if (line.isEngine() && area != null) {
+                    for (int i = 0; i < area.size(); i++) {
+                        emptied.add(new CellWrite(area.place(i), CellValue.BLANK));
+                    }
+                }
+            }
+        }
+        book.write(emptied);
+        book.save(file);
+
+        String out = Run.of("check", file).out();
+
+        assertThat(out)
+                .containsOnlyOnce("not filled yet")
+                .doesNotContain("fill the workbook again")
+                .doesNotContain("last fill");
     }
 
     @Test
