@@ -27,4 +27,5 @@ picture measure "Left side"
 picture scenarios "Tyre, wheel and track"
 picture charts "Charts, left side" 100%x62%+0+0
 picture card "Shop card, left shaft"
+picture joint "What the table of joints asks for" 45%x24%+0+330
 ls -l workbooks/pictures
