@@ -36,6 +36,7 @@ final class Program {
         commands.addSubcommand(new TakeCommand(terminal, progress));
         commands.addSubcommand(new CompareCommand(terminal, progress));
         commands.addSubcommand(new RenewCommand(terminal, progress));
+        commands.addSubcommand(new SheetsCommand(terminal, progress));
         commands.addSubcommand(new ClearAuthorsCommand(terminal, progress));
         commands.addSubcommand(new FunctionsCommand(terminal));
         commands.addSubcommand(new PackCommand(terminal, progress));

@@ -31,7 +31,7 @@ enum OptionalSheet {
     /** How to see one, in the words of spreadsheet programs. */
     static final String HOW =
             "Hidden until you want them. Right-click any sheet's tab and choose Show Sheet (Unhide in"
-                    + " some programs).";
+                    + " some programs), or run: shaftwright sheets FILE --show NAME";
 
     private final String purpose;
 
