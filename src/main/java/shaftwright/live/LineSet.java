@@ -140,6 +140,16 @@ final class LineSet<T> {
         return new NumberLine<>(this, name, label, Quantity.WHOLE);
     }
 
+    /** A torque in the workbook's unit; the core has N·m. */
+    NumberLine<T> torque(String name, String label) {
+        return new NumberLine<>(this, name, label, Quantity.TORQUE);
+    }
+
+    /** A safety factor or a share. */
+    NumberLine<T> factor(String name, String label) {
+        return new NumberLine<>(this, name, label, Quantity.FACTOR);
+    }
+
     /** A number of another quantity. */
     NumberLine<T> of(Quantity quantity, String name, String label) {
         return new NumberLine<>(this, name, label, quantity);
@@ -293,8 +303,7 @@ final class LineSet<T> {
         return (sizing, index) -> {
             Optional<T> from = source.of(sizing, index);
             return from.isPresent()
-                    ? ReadLines.shown(
-                            quantity.shown(core.of(from.get(), index), sizing.unit().mm()))
+                    ? ReadLines.shown(quantity.shown(core.of(from.get(), index), sizing.unit()))
                     : nothing;
         };
     }

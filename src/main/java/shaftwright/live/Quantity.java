@@ -1,5 +1,8 @@
 package shaftwright.live;
 
+import shaftwright.contract.InputKind;
+import shaftwright.units.LengthUnit;
+
 /** What a live cell holds, which decides its number format and the unit written in its heading. */
 public enum Quantity {
     /** A length in mm, as the working sheets keep it. */
@@ -28,13 +31,14 @@ public enum Quantity {
     /**
      * A number of the core as a cell of this quantity holds it.
      *
-     * @param number in mm or rad where it is a length or an angle
-     * @param unit the workbook's own unit of length, mm
+     * @param number in mm, rad or N·m where it is a length, an angle or a torque
+     * @param unit the workbook's own
      */
-    double shown(double number, double unit) {
+    double shown(double number, LengthUnit unit) {
         return switch (this) {
-            case SHOWN_LENGTH -> number / unit;
+            case SHOWN_LENGTH -> number / unit.mm();
             case DEGREE -> Math.toDegrees(number);
+            case TORQUE -> number / InputKind.TORQUE.factor(unit);
             default -> number;
         };
     }

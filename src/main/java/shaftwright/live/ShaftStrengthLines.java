@@ -1,26 +1,16 @@
 package shaftwright.live;
 
-import static shaftwright.live.Quantity.DEGREE;
-import static shaftwright.live.Quantity.FACTOR;
-import static shaftwright.live.Quantity.MILLIMETRE;
-import static shaftwright.live.Quantity.NUMBER;
-import static shaftwright.live.Quantity.TORQUE;
-import static shaftwright.live.Quantity.WHOLE;
+import shaftwright.shaft.ShaftEnd;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
-import shaftwright.book.CellValue;
-import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
-import shaftwright.reading.Parts;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.CutPlan;
-import shaftwright.shaft.RingSpec;
-import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
+import shaftwright.strength.Bar;
 import shaftwright.strength.Material;
 import shaftwright.strength.Spline;
 import shaftwright.study.ShaftPart;
@@ -31,215 +21,147 @@ import shaftwright.study.StrengthStudy;
  * What each side's shaft carries, how far it twists, where it whirls and how long its joints last.
  * Cells stay empty where the shaft has no blank, the blank no material, or a figure is missing.
  */
-enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
-    ROW(
-            "shaft_row",
-            Section.SIDE_WORK,
-            "Row of the shaft's blank",
-            WHOLE,
-            "IF({ready}=1,{plan_row},0)"),
-    MATERIAL(
-            "shaft_material",
-            Section.SIDE_WORK,
-            "Row of its material",
-            WHOLE,
-            "IF({shaft_row}=0,0,IF(INDEX(blank_material,{shaft_row})=\"\",0,"
-                    + "IFERROR(MATCH(INDEX(blank_material,{shaft_row}),material_name,0),0)))"),
-    YIELD(
-            "shaft_yield",
-            Section.SIDE_WORK,
-            "Yield strength, MPa",
-            NUMBER,
-            "IF({shaft_material}=0,\"\",IF(COUNT("
-                    + of("material_yield")
-                    + ","
-                    + of("material_elastic")
-                    + ","
-                    + of("material_shear")
-                    + ","
-                    + of("material_density")
-                    + ")=4,"
-                    + of("material_yield")
-                    + ",\"\"))"),
-    DIAMETER("shaft_diameter", Section.SIDE_WORK, "Bar", MILLIMETRE, blank("blank_diameter")),
-    BORE("shaft_bore", Section.SIDE_WORK, "Bore", MILLIMETRE, blank("blank_bore")),
-    MODULE_IN("module_in", Section.SIDE_WORK, "Spline module, inner", MILLIMETRE, module("inner")),
-    MODULE_OUT(
-            "module_out", Section.SIDE_WORK, "Spline module, outer", MILLIMETRE, module("outer")),
-    ROOT_IN("root_in", Section.SIDE_WORK, "Spline root, inner", MILLIMETRE, root("inner", "in")),
-    ROOT_OUT("root_out", Section.SIDE_WORK, "Spline root, outer", MILLIMETRE, root("outer", "out")),
-    NECK_IN(
-            "neck_in",
-            Section.SIDE_WORK,
-            "In an old groove, inner",
-            MILLIMETRE,
-            neck(ShaftEnd.INNER)),
-    NECK_OUT(
-            "neck_out",
-            Section.SIDE_WORK,
-            "In an old groove, outer",
-            MILLIMETRE,
-            neck(ShaftEnd.OUTER)),
-
-    TWIST(
-            "shaft_twist",
-            Section.STRENGTH,
-            "Twist under that torque",
-            DEGREE,
-            "IF(COUNT({cap_bar},{torque_needed})=2,DEGREES(32000*{torque_needed}*torque_nm*{k_final}"
-                    + "/(PI()*"
-                    + of("material_shear")
-                    + "*({shaft_diameter}^4-{shaft_bore}^4))),\"\")"),
-    WHIRL(
-            "shaft_whirl",
-            Section.STRENGTH,
-            "Critical speed of the shaft, rpm",
-            WHOLE,
-            "IF(ISNUMBER({cap_bar}),30/PI()*(PI()/{k_final})^2*SQRT({shaft_diameter}^2+{shaft_bore}^2)"
-                    + "/4*SQRT("
-                    + of("material_elastic")
-                    + "/("
-                    + of("material_density")
-                    + "/1000000000000)),\"\")"),
-    WHIRL_SHARE(
-            "whirl_share",
-            Section.STRENGTH,
-            "Critical speed over top speed",
-            FACTOR,
-            "IF(COUNT({shaft_whirl},{top_rpm})=2,{shaft_whirl}/{top_rpm},\"\")"),
-    LIFE_IN("life_in", Section.STRENGTH, "Life index, inner joint, hours", WHOLE, life("in")),
-    LIFE_OUT("life_out", Section.STRENGTH, "Life index, outer joint, hours", WHOLE, life("out"));
-
-    private final String name;
-    private final Section section;
-    private final String label;
-    private final Quantity quantity;
-    private final String formula;
-
-    ShaftStrengthLines(
-            String name, Section section, String label, Quantity quantity, String formula) {
-        this.name = name;
-        this.section = section;
-        this.label = label;
-        this.quantity = quantity;
-        this.formula = formula;
-    }
+final class ShaftStrengthLines {
+    private ShaftStrengthLines() {}
 
     static void declare(LiveLines lines) {
+        LineSet<Sizing> sides = LineSet.in(lines, Section.STRENGTH, Grid.SCENARIO_SIDE);
+        LineSet<StrengthStudy> strength =
+                sides.of((sizing, index) -> sizing.scenario(index.scenario()).strength());
         for (ShaftPart part : ShaftPart.values()) {
-            lines.add(new Part(part, false).line());
-        }
-        for (ShaftPart part : ShaftPart.values()) {
-            lines.add(new Part(part, true).line());
-        }
-        for (ShaftStrengthLines line : values()) {
-            lines.add(
-                    new LiveLine(
-                            line.name,
-                            line.section,
-                            Grid.SCENARIO_SIDE,
-                            line.label,
-                            line.quantity,
-                            line,
-                            line));
-        }
-    }
-
-    /** Capacity or factor of a part of the shaft. */
-    private record Part(ShaftPart part, boolean isFactor)
-            implements LiveLine.Formula, LiveLine.Core {
-        LiveLine line() {
-            return new LiveLine(
-                    (isFactor ? "factor_" : "cap_") + suffix(part),
-                    Section.STRENGTH,
-                    Grid.SCENARIO_SIDE,
-                    (isFactor ? "Factor: " : "Capacity: ") + part.words(),
-                    isFactor ? FACTOR : TORQUE,
-                    this,
-                    this);
-        }
-
-        @Override
-        public int revised() {
             boolean teeth = part == ShaftPart.TEETH_INNER || part == ShaftPart.TEETH_OUTER;
-            return teeth && !isFactor ? 2 : since();
+            strength.revised(teeth ? 2 : 1)
+                    .torque("cap_" + TorqueLines.suffix(part), "Capacity: " + part.words())
+                    .is(
+                            capacity(part),
+                            (study, index) -> known(study.shaft(index.side()).capacity(part)));
         }
-
-        @Override
-        public String at(Index index) {
-            return isFactor ? TorqueLines.factor("cap_" + suffix(part)) : capacity(part);
+        for (ShaftPart part : ShaftPart.values()) {
+            strength.factor("factor_" + TorqueLines.suffix(part), "Factor: " + part.words())
+                    .is(
+                            TorqueLines.factor("cap_" + TorqueLines.suffix(part)),
+                            (study, index) ->
+                                    known(study.factor(study.shaft(index.side()).capacity(part))));
         }
+        LineSet<Sizing> work = sides.in(Section.SIDE_WORK, Grid.SCENARIO_SIDE);
+        work.whole("shaft_row", "Row of the shaft's blank")
+                .is(
+                        "IF({ready}=1,{plan_row},0)",
+                        (sizing, index) -> slot(sizing, index).map(slot -> slot + 1).orElse(0));
+        work.whole("shaft_material", "Row of its material")
+                .is(
+                        "IF({shaft_row}=0,0,IF(INDEX(blank_material,{shaft_row})=\"\",0,IFERROR("
+                                + "MATCH(INDEX(blank_material,{shaft_row}),material_name,0),0)))",
+                        (sizing, index) ->
+                                slot(sizing, index).map(sizing.parts()::materialRow).orElse(0));
+        blank(work.about(ShaftStrengthLines::plan, Lacking.EMPTY.value()));
+        necks(work);
+        whole(strength);
+    }
 
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            StrengthStudy strength = strength(sizing, index);
-            OptionalDouble capacity = strength.shaft(index.side()).capacity(part);
-            return isFactor
-                    ? ReadLines.shown(strength.factor(capacity))
-                    : TorqueLines.torque(sizing, capacity);
+    private static double known(OptionalDouble figure) {
+        return figure.orElse(Double.NaN);
+    }
+
+    private static Optional<CutPlan> plan(Sizing sizing, Index index) {
+        return sizing.result(index).flatMap(SideResult::plan);
+    }
+
+    /** Row, from 0, of the blank that a side's shaft is cut from. */
+    private static Optional<Integer> slot(Sizing sizing, Index index) {
+        return plan(sizing, index).map(plan -> sizing.parts().blankSlot(plan.row()));
+    }
+
+    private static void blank(LineSet<CutPlan> plans) {
+        LineSet<Blank> blanks = plans.of((plan, index) -> plan.blank());
+        String yield = of("material_yield");
+        // Only of a material with all four figures.
+        blanks.number("shaft_yield", "Yield strength, MPa")
+                .ifKnown(
+                        Given.row(
+                                "{shaft_material}",
+                                Given.all(
+                                        yield,
+                                        yield,
+                                        of("material_elastic"),
+                                        of("material_shear"),
+                                        of("material_density"))),
+                        blank ->
+                                blank.material().bar().stream()
+                                        .mapToDouble(Material::yieldStrength)
+                                        .findAny());
+        blanks.mm("shaft_diameter", "Bar")
+                .is(
+                        Given.row("{shaft_row}", typed("blank_diameter")),
+                        blank -> blank.diameter() > 0 ? blank.diameter() : Double.NaN);
+        blanks.mm("shaft_bore", "Bore")
+                .is(Given.row("{shaft_row}", typed("blank_bore")), Blank::bore);
+        for (ShaftEnd end : ShaftEnd.values()) {
+            blanks.mm("module_" + end.shortWord(), "Spline module, " + end.word())
+                    .ifKnown(module(end), blank -> blank.end(end).module());
+        }
+        for (ShaftEnd end : ShaftEnd.values()) {
+            blanks.mm("root_" + end.shortWord(), "Spline root, " + end.word())
+                    .ifKnown(root(end), blank -> blank.end(end).root());
         }
     }
 
-    @Override
-    public int revised() {
-        return this == NECK_IN || this == NECK_OUT ? 3 : 1;
-    }
-
-    @Override
-    public String at(Index index) {
-        return formula;
-    }
-
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        StrengthStudy strength = strength(sizing, index);
-        Side side = index.side();
-        return switch (this) {
-            case TWIST ->
-                    ReadLines.shown(strength.twist(side).stream().map(Math::toDegrees).findAny());
-            case WHIRL -> ReadLines.shown(strength.shaft(side).criticalSpeed());
-            case WHIRL_SHARE -> ReadLines.shown(strength.criticalSpeedShare(side));
-            case LIFE_IN -> ReadLines.shown(strength.innerLife(side));
-            case LIFE_OUT -> ReadLines.shown(strength.outerLife(side));
-            default -> ofBlank(sizing, sizing.result(index));
-        };
-    }
-
-    private CellValue ofBlank(Sizing sizing, Optional<SideResult> result) {
-        Optional<CutPlan> plan = result.flatMap(SideResult::plan);
-        if (this == ROW || this == MATERIAL) {
-            return CellValue.of(plan.map(cut -> row(sizing.parts(), cut)).orElse(0));
+    private static void necks(LineSet<Sizing> work) {
+        for (ShaftEnd end : ShaftEnd.values()) {
+            work.revised(3)
+                    .mm("neck_" + end.shortWord(), "In an old groove, " + end.word())
+                    .is(
+                            neck(end),
+                            (sizing, index) ->
+                                    plan(sizing, index)
+                                            .map(plan -> neck(sizing, end, plan))
+                                            .orElse(Double.NaN));
         }
-        return ReadLines.shown(
-                plan.map(cut -> figure(cut, sizing.ring())).orElse(OptionalDouble.empty()));
     }
 
-    private int row(Parts parts, CutPlan plan) {
-        int row = parts.blankSlot(plan.row());
-        return this == ROW ? row + 1 : parts.materialRow(row);
+    private static double neck(Sizing sizing, ShaftEnd end, CutPlan plan) {
+        double depth = sizing.ring().grooveDepth();
+        return known(ShaftStrength.neck(plan.blank().end(end), plan.cut(end), depth));
     }
 
-    private OptionalDouble figure(CutPlan plan, RingSpec ring) {
-        Blank blank = plan.blank();
-        double depth = ring.grooveDepth();
-        return switch (this) {
-            // Only of a material with all four figures.
-            case YIELD ->
-                    blank.material().bar().stream().mapToDouble(Material::yieldStrength).findAny();
-            case DIAMETER -> DoubleStream.of(blank.diameter()).filter(given -> given > 0).findAny();
-            case BORE -> OptionalDouble.of(blank.bore());
-            case MODULE_IN -> blank.inner().module();
-            case MODULE_OUT -> blank.outer().module();
-            case ROOT_IN -> blank.inner().root();
-            case ROOT_OUT -> blank.outer().root();
-            case NECK_IN -> ShaftStrength.neck(blank.inner(), plan.inner(), depth);
-            case NECK_OUT -> ShaftStrength.neck(blank.outer(), plan.outer(), depth);
-            default -> throw new IllegalStateException(name + " is no figure of a blank");
-        };
-    }
-
-    private static StrengthStudy strength(Sizing sizing, Index index) {
-        return sizing.scenario(index.scenario()).strength();
+    private static void whole(LineSet<StrengthStudy> strength) {
+        strength.of(Quantity.DEGREE, "shaft_twist", "Twist under that torque")
+                .is(
+                        Given.all(
+                                "DEGREES(%s*{torque_needed}*torque_nm*{k_final}/(PI()*%s*%s))"
+                                        .formatted(
+                                                Phrases.number(Bar.TWIST * Bar.NMM),
+                                                of("material_shear"),
+                                                "({shaft_diameter}^4-{shaft_bore}^4)"),
+                                "{cap_bar}",
+                                "{torque_needed}"),
+                        (study, index) -> known(study.twist(index.side())));
+        strength.whole("shaft_whirl", "Critical speed of the shaft, rpm")
+                .is(
+                        Given.number(
+                                "{cap_bar}",
+                                "30/PI()*(PI()/{k_final})^2*SQRT({shaft_diameter}^2+{shaft_bore}^2)"
+                                        + "/4*SQRT(%s/(%s/%s))"
+                                                .formatted(
+                                                        of("material_elastic"),
+                                                        of("material_density"),
+                                                        Phrases.number(
+                                                                1 / Material.TONNE_PER_MM3))),
+                        (study, index) -> known(study.shaft(index.side()).criticalSpeed()));
+        strength.factor("whirl_share", "Critical speed over top speed")
+                .is(
+                        Given.all("{shaft_whirl}/{top_rpm}", "{shaft_whirl}", "{top_rpm}"),
+                        (study, index) -> known(study.criticalSpeedShare(index.side())));
+        for (ShaftEnd end : ShaftEnd.values()) {
+            strength.whole("life_" + end.shortWord(), "Life index, " + end.word() + " joint, hours")
+                    .is(
+                            life(end),
+                            (study, index) ->
+                                    known(
+                                            end.either(
+                                                    study.innerLife(index.side()),
+                                                    study.outerLife(index.side()))));
+        }
     }
 
     private static String of(String material) {
@@ -250,68 +172,34 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
         return "INDEX(" + column + "_read,{shaft_row})";
     }
 
-    private static String blank(String column) {
-        return "IF({shaft_row}=0,\"\"," + typed(column) + ")";
+    private static String module(ShaftEnd end) {
+        String outside = typed("blank_spline_outside_" + end.word());
+        String teeth = typed("blank_splines_" + end.word());
+        String module = outside + "/(" + teeth + "+1)";
+        return Given.row(
+                "{shaft_row}",
+                Given.all(Given.when(teeth + ">=" + Spline.LEAST_TEETH, module), outside, teeth));
     }
 
-    private static String module(String end) {
-        String outside = typed("blank_spline_outside_" + end);
-        String teeth = typed("blank_splines_" + end);
-        return "IF({shaft_row}=0,\"\",IF(COUNT("
-                + outside
-                + ","
-                + teeth
-                + ")=2,IF("
-                + teeth
-                + ">="
-                + Spline.LEAST_TEETH
-                + ","
-                + outside
-                + "/("
-                + teeth
-                + "+1),\"\"),\"\"))";
-    }
-
-    private static String root(String word, String end) {
-        String typed = typed("blank_spline_root_" + word);
-        return "IF({shaft_row}=0,\"\",IF(ISNUMBER("
-                + typed
-                + "),"
-                + typed
-                + ",IF(ISNUMBER({module_"
-                + end
-                + "}),("
-                + typed("blank_splines_" + word)
-                + "-"
-                + Spline.ROOT_IN_MODULES
-                + ")*{module_"
-                + end
-                + "},\"\")))";
+    private static String root(ShaftEnd end) {
+        String typed = typed("blank_spline_root_" + end.word());
+        String module = EndText.of(end, "{module_END}");
+        String teeth = typed("blank_splines_" + end.word());
+        String standard = "(" + teeth + "-" + Spline.ROOT_IN_MODULES + ")*" + module;
+        return Given.row(
+                "{shaft_row}",
+                "IF(ISNUMBER(" + typed + ")," + typed + "," + Given.number(module, standard) + ")");
     }
 
     private static String neck(ShaftEnd end) {
         String outside = typed("blank_spline_outside_" + end.word());
-        return "IF({shaft_row}=0,\"\",IF(COUNT({plan_leftover_"
-                + end.shortWord()
-                + "},"
-                + outside
-                + ",groove_depth_read)=3,IF("
-                + CutLines.inboard(end)
-                + ","
-                + outside
-                + "-2*groove_depth_read,\"\"),\"\"))";
-    }
-
-    private static String suffix(ShaftPart part) {
-        return switch (part) {
-            case BAR -> "bar";
-            case ROOT_INNER -> "root_in";
-            case ROOT_OUTER -> "root_out";
-            case TEETH_INNER -> "teeth_in";
-            case TEETH_OUTER -> "teeth_out";
-            case GROOVE_INNER -> "groove_in";
-            case GROOVE_OUTER -> "groove_out";
-        };
+        return Given.row(
+                "{shaft_row}",
+                Given.all(
+                        Given.when(CutLines.inboard(end), outside + "-2*groove_depth_read"),
+                        EndText.of(end, "{plan_leftover_END}"),
+                        outside,
+                        "groove_depth_read"));
     }
 
     private static String capacity(ShaftPart part) {
@@ -319,87 +207,76 @@ enum ShaftStrengthLines implements LiveLine.Formula, LiveLine.Core {
             case BAR -> yielding("{shaft_diameter}");
             case ROOT_INNER -> yielding("{root_in}");
             case ROOT_OUTER -> yielding("{root_out}");
-            case TEETH_INNER -> teeth("inner", "in");
-            case TEETH_OUTER -> teeth("outer", "out");
+            case TEETH_INNER -> teeth(ShaftEnd.INNER);
+            case TEETH_OUTER -> teeth(ShaftEnd.OUTER);
             case GROOVE_INNER -> yielding("{neck_in}");
             case GROOVE_OUTER -> yielding("{neck_out}");
         };
     }
 
     private static String yielding(String diameter) {
-        return "IF(COUNT("
-                + diameter
-                + ",{shaft_bore},{shaft_yield})=3,IF("
-                + diameter
-                + ">{shaft_bore},{shaft_yield}/SQRT(3)*PI()*("
-                + diameter
-                + "^4-{shaft_bore}^4)/(16000*"
-                + diameter
-                + ")/torque_nm,\"\"),\"\")";
+        return Given.all(
+                Given.when(
+                        diameter + ">{shaft_bore}",
+                        "{shaft_yield}/SQRT(3)*PI()*%s/torque_nm".formatted(section(diameter))),
+                diameter,
+                "{shaft_bore}",
+                "{shaft_yield}");
+    }
+
+    /** Polar section modulus of a bar with the shaft's bore, for a torque in N·m. */
+    private static String section(String diameter) {
+        return "(#^4-{shaft_bore}^4)/(%s*#)"
+                .formatted(Phrases.number(Bar.SHEAR * Bar.NMM))
+                .replace("#", diameter);
     }
 
     /** The least that root shear, tooth shear and flank pressure allow. */
-    private static String teeth(String word, String end) {
-        String module = "{module_" + end + "}";
-        String count = typed("blank_splines_" + word);
-        String length = "{race_depth_" + end + "}";
-        String area = count + "^2*" + module + "*" + length;
+    private static String teeth(ShaftEnd end) {
+        String module = EndText.of(end, "{module_END}");
+        String root = EndText.of(end, "{root_END}");
+        String length = EndText.of(end, "{race_depth_END}");
+        String teeth = typed("blank_splines_" + end.word());
+        String area = teeth + "^2*" + module + "*" + length;
         String shear = of("material_spline_shear") + "*spline_fatigue_read";
-        return "IF({shaft_material}=0,\"\",IF(COUNT("
-                + module
-                + ",{root_"
-                + end
-                + "},"
-                + of("material_spline_shear")
-                + ","
-                + of("material_spline_pressure")
-                + ",spline_fatigue_read,spline_wear_read,spline_misalignment_read,{shaft_bore})=8,"
-                + "IF(AND({root_"
-                + end
-                + "}>{shaft_bore},{root_"
-                + end
-                + "}<"
-                + count
-                + "*"
-                + module
-                + ","
-                + length
-                + ">0),MIN("
-                + shear
-                + "*PI()*({root_"
-                + end
-                + "}^4-{shaft_bore}^4)/(16000*{root_"
-                + end
-                + "}),"
-                + shear
-                + "*"
-                + area
-                + "*PI()*"
-                + module
-                + "/(8000*spline_misalignment_read),"
-                + of("material_spline_pressure")
-                + "*IF(spline_hold=\"flexible\",spline_wear_read,"
-                + Spline.FIXED_OVER_FLEXIBLE
-                + "*spline_fatigue_read)*"
-                + area
-                + "*"
-                + module
-                + "/(2000*spline_misalignment_read))/torque_nm,\"\"),\"\"))";
+        String pressure =
+                of("material_spline_pressure")
+                        + "*IF(spline_hold=\"flexible\",spline_wear_read,"
+                        + (Spline.FIXED_OVER_FLEXIBLE + "*spline_fatigue_read)");
+        String least =
+                "MIN("
+                        + (shear + "*PI()*" + section(root) + ",")
+                        + (shear + "*" + area + "*PI()*" + module + toothForce(8) + ",")
+                        + (pressure + "*" + area + "*" + module + toothForce(2))
+                        + ")/torque_nm";
+        String sound = "AND(#>{shaft_bore},#<%s*%s,%s>0)".formatted(teeth, module, length);
+        return Given.row(
+                "{shaft_material}",
+                Given.all(
+                        Given.when(sound.replace("#", root), least),
+                        module,
+                        root,
+                        of("material_spline_shear"),
+                        of("material_spline_pressure"),
+                        "spline_fatigue_read",
+                        "spline_wear_read",
+                        "spline_misalignment_read",
+                        "{shaft_bore}"));
     }
 
-    private static String life(String end) {
-        String row = "{rated_row_" + end + "}";
-        String angle = "{shaft_angle_" + end + "#12}";
-        return "IF({ready}=1,IF("
-                + row
-                + "=0,\"\",IF(COUNT(INDEX(rated_life_read,"
-                + row
-                + "),{torque_driving},{duty_use})=3,((1-SIN("
-                + angle
-                + "))*COS("
-                + angle
-                + ")^2*INDEX(rated_life_read,"
-                + row
-                + ")*shock_factor_read/({torque_driving}*torque_nm))^3/{duty_use},\"\")),\"\")";
+    private static String toothForce(int times) {
+        return "/(" + Phrases.number(times * Bar.NMM) + "*spline_misalignment_read)";
+    }
+
+    private static String life(ShaftEnd end) {
+        String row = EndText.of(end, "{rated_row_END}");
+        String rated = "INDEX(rated_life_read," + row + ")";
+        String hours =
+                "((1-SIN(#))*COS(#)^2*%s*shock_factor_read/({torque_driving}*torque_nm))^3/{duty_use}"
+                        .formatted(rated)
+                        .replace("#", EndText.of(end, "{shaft_angle_END#12}"));
+        return Given.when(
+                "{ready}=1",
+                Given.row(row, Given.all(hours, rated, "{torque_driving}", "{duty_use}")));
     }
 }

@@ -12,7 +12,13 @@ import shaftwright.units.Require;
  */
 public record Bar(double diameter, double bore, Material material) {
     /** N·mm in one N·m. */
-    static final double NMM = 1000;
+    public static final double NMM = 1000;
+
+    /** In {@code 16 T D/(π D⁴)}. */
+    public static final double SHEAR = 16;
+
+    /** In {@code 32 T L/(π G D⁴)}. */
+    public static final double TWIST = 32;
 
     public Bar {
         Require.positive("bar diameter", diameter);
@@ -31,12 +37,12 @@ public record Bar(double diameter, double bore, Material material) {
      * @param torque N·m
      */
     public double shearStress(double torque) {
-        return 16 * NMM * torque * diameter / (Math.PI * fourthPowers());
+        return SHEAR * NMM * torque * diameter / (Math.PI * fourthPowers());
     }
 
     /** Torque at which the surface begins to yield, N·m. */
     public double yieldTorque() {
-        return material.shearYield() * Math.PI * fourthPowers() / (16 * NMM * diameter);
+        return material.shearYield() * Math.PI * fourthPowers() / (SHEAR * NMM * diameter);
     }
 
     /**
@@ -47,7 +53,7 @@ public record Bar(double diameter, double bore, Material material) {
      */
     public double twist(double torque, double length) {
         Require.positive("length", length);
-        return 32 * NMM * torque * length / (Math.PI * material.shearModulus() * fourthPowers());
+        return TWIST * NMM * torque * length / (Math.PI * material.shearModulus() * fourthPowers());
     }
 
     /**
