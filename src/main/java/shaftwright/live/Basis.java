@@ -1,6 +1,9 @@
 package shaftwright.live;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import shaftwright.reading.SideReadings;
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
@@ -50,13 +53,16 @@ enum Basis {
         };
     }
 
-    /** The core's polynomials, null when there are none. */
-    OrthogonalBasis orNull(MeasuredPath path) {
-        if (this == FIRST) {
-            return path.firstBasis();
-        }
-        QuantityFit fit = path.fit(quantity()).orElse(null);
-        return fit == null ? null : fit.basis();
+    /** The core's polynomials, empty when no row has anything to fit. */
+    Optional<OrthogonalBasis> in(MeasuredPath path) {
+        return this == FIRST
+                ? Optional.of(path.firstBasis())
+                : path.fit(quantity()).map(QuantityFit::basis);
+    }
+
+    /** The core's curve that it was made for. */
+    Optional<QuantityFit> fit(SideReadings side) {
+        return side.path().flatMap(path -> path.fit(quantity()));
     }
 
     /** Which point of the core's polynomials a slot is, or -1. */
@@ -65,8 +71,7 @@ enum Basis {
         if (row < 0 || this == FIRST) {
             return row;
         }
-        QuantityFit fit = side.path().get().fit(quantity()).orElse(null);
-        return fit == null ? -1 : fit.point(row);
+        return fit(side).map(fit -> fit.point(row)).orElse(-1);
     }
 
     /** The angle of a row that this set is about. */
@@ -85,21 +90,18 @@ enum Basis {
 
     /** {@code Σ c_k P_k} at a row, as a formula. */
     String sumAtRow(String shares) {
-        StringBuilder text = new StringBuilder();
-        for (int k = 0; k < BasisLines.TERMS; k++) {
-            text.append(k == 0 ? "{" : "+{").append(shares).append('#').append(k).append("}*{row_");
-            text.append(word).append('_').append(k).append('}');
-        }
-        return text.toString();
+        return sum("{" + shares + "#%d}*{row_WORD_%d}");
     }
 
     /** Hat value of a row, as a formula. */
     String hat() {
-        StringBuilder text = new StringBuilder("{" + weight + "}*(");
-        for (int k = 0; k < BasisLines.TERMS; k++) {
-            text.append(k == 0 ? "" : "+");
-            text.append("{row_" + word + "_" + k + "}^2*{" + word + "_inverse#" + k + "}");
-        }
-        return text.append(')').toString();
+        return "{" + weight + "}*(" + sum("{row_WORD_%d}^2*{WORD_inverse#%d}") + ")";
+    }
+
+    /** A term for each polynomial, {@code %d} its degree. */
+    private String sum(String term) {
+        return IntStream.range(0, BasisLines.TERMS)
+                .mapToObj(k -> term.replace("WORD", word).replace("%d", String.valueOf(k)))
+                .collect(Collectors.joining("+"));
     }
 }

@@ -1,102 +1,105 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.POWER;
-import static shaftwright.live.Quantity.NUMBER;
 
-import shaftwright.book.CellValue;
-import shaftwright.contract.Index;
-import shaftwright.reading.Sizing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.IntFunction;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.Polynomial;
 
 /** The fitted curves by their coefficients in powers of the rows' normalised travel. */
-enum FitCoefficientLines implements LiveLine.Formula, LiveLine.Core {
-    FIRST_REACH("first_reach", "First coefficient of squared reach"),
-    CAMBER("fit_camber", "Fitted coefficient of camber"),
-    TOE("fit_toe", "Fitted coefficient of toe"),
-    REACH_SQUARED("fit_reach_squared", "Fitted coefficient of squared reach"),
-    FORE_AFT("fit_fore_aft", "Fitted coefficient of fore-aft"),
-    HAT("fit_hat", "Fitted coefficient of the variance of squared reach"),
-    SHIFT("fit_shift", "Coefficient of the shift without suspect readings");
+final class FitCoefficientLines {
+    private FitCoefficientLines() {}
 
-    private final String name;
-    private final String label;
-
-    FitCoefficientLines(String name, String label) {
-        this.name = name;
-        this.label = label;
+    private static LineSet<MeasuredPath> paths(LiveLines lines) {
+        return LineSet.in(lines, Section.PATH_WORK, POWER).only(Known.FIT, Lacking.NOT_AVAILABLE);
     }
 
-    void declareIn(LiveLines lines) {
-        lines.add(new LiveLine(name, Section.PATH_WORK, POWER, label, NUMBER, this, this));
+    /** Of the first curve of the reach. */
+    static void declareFirst(LiveLines lines) {
+        declare(
+                paths(lines).since(2),
+                "first_reach",
+                "First coefficient of squared reach",
+                ShareLines.FIRST_REACH::sum,
+                path -> path.firstPath().reachSquared());
     }
 
-    @Override
-    public int since() {
-        return this == FIRST_REACH || this == SHIFT ? 2 : 1;
+    static void declareCamber(LiveLines lines) {
+        declare(
+                paths(lines),
+                "fit_camber",
+                "Fitted coefficient of camber",
+                ShareLines.CAMBER::sum,
+                path -> path.path().camber());
     }
 
-    @Override
-    public int revised() {
-        return this == HAT || this == FORE_AFT ? 2 : since();
+    static void declareToe(LiveLines lines) {
+        declare(
+                paths(lines),
+                "fit_toe",
+                "Fitted coefficient of toe",
+                ShareLines.TOE::sum,
+                path -> path.path().toe());
     }
 
-    @Override
-    public String at(Index index) {
-        return "IF({fit_ready}=1," + fitted(index.row()) + ",NA())";
+    /** What the distances tell. */
+    static void declare(LiveLines lines) {
+        LineSet<MeasuredPath> paths = paths(lines);
+        declare(
+                paths,
+                "fit_reach_squared",
+                "Fitted coefficient of squared reach",
+                power ->
+                        ShareLines.SQUARED_REACH.sum(power) + (power == 0 ? "+{mean_squared}" : ""),
+                path -> path.path().reachSquared());
+        declare(
+                paths.revised(2),
+                "fit_fore_aft",
+                "Fitted coefficient of fore-aft",
+                ShareLines.FORE_AFT::sum,
+                path -> path.path().foreAft());
+        declare(
+                paths.revised(2),
+                "fit_hat",
+                "Fitted coefficient of the variance of squared reach",
+                FitCoefficientLines::hat,
+                path -> path.path().doubt().variance());
+        declare(
+                paths.since(2),
+                "fit_shift",
+                "Coefficient of the shift without suspect readings",
+                power -> ShareLines.sum("reach_shift", Basis.REACH, power),
+                path -> path.path().doubt().shift());
     }
 
-    /** The fitted curve's coefficient. */
-    private String fitted(int power) {
-        return switch (this) {
-            case FIRST_REACH -> ShareLines.FIRST_REACH.sum(power);
-            case CAMBER -> ShareLines.CAMBER.sum(power);
-            case TOE -> ShareLines.TOE.sum(power);
-            case REACH_SQUARED ->
-                    ShareLines.SQUARED_REACH.sum(power) + (power == 0 ? "+{mean_squared}" : "");
-            case FORE_AFT -> ShareLines.FORE_AFT.sum(power);
-            case HAT -> hat(power);
-            case SHIFT -> ShareLines.sum("reach_shift", Basis.REACH, power);
-        };
-    }
-
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        MeasuredPath path = sizing.readings(index.side()).path().orElse(null);
-        return path == null
-                ? CellValue.NOT_AVAILABLE
-                : CellValue.of(core(path).coefficient(index.row()));
-    }
-
-    private Polynomial core(MeasuredPath path) {
-        return switch (this) {
-            case FIRST_REACH -> path.firstPath().reachSquared();
-            case CAMBER -> path.path().camber();
-            case TOE -> path.path().toe();
-            case REACH_SQUARED -> path.path().reachSquared();
-            case FORE_AFT -> path.path().foreAft();
-            case HAT -> path.path().doubt().variance();
-            case SHIFT -> path.path().doubt().shift();
-        };
+    private static void declare(
+            LineSet<MeasuredPath> paths,
+            String name,
+            String label,
+            IntFunction<String> formula,
+            Function<MeasuredPath, Polynomial> curve) {
+        paths.number(name, label)
+                .is(
+                        index -> formula.apply(index.row()),
+                        (path, index) -> curve.apply(path).coefficient(index.row()));
     }
 
     /** {@code Σ_k Σ_(i+j=power) P_k[i] P_k[j] / N_k}, grown where rows contradict. */
     private static String hat(int power) {
-        StringBuilder text = new StringBuilder();
-        for (int k = 0; k < BasisLines.TERMS; k++) {
-            if (2 * k < power) {
-                continue;
-            }
-            StringBuilder products = new StringBuilder();
+        List<String> terms = new ArrayList<>();
+        for (int k = (power + 1) / 2; k < BasisLines.TERMS; k++) {
+            List<String> products = new ArrayList<>();
             for (int i = Math.max(0, power - k); 2 * i <= power; i++) {
                 int j = power - i;
-                products.append(products.length() == 0 ? "" : "+");
-                products.append(i == j ? "" : "2*");
-                products.append("{term_poly_" + k + "#" + i + "}*{term_poly_" + k + "#" + j + "}");
+                products.add(
+                        "%s{term_poly_%s#%s}*{term_poly_%s#%s}"
+                                .formatted(i == j ? "" : "2*", k, i, k, j));
             }
-            text.append(text.length() == 0 ? "" : "+");
-            text.append("{term_inverse#" + k + "}*(" + products + ")");
+            terms.add("{term_inverse#" + k + "}*(" + String.join("+", products) + ")");
         }
-        return text.length() == 0 ? "0" : "{reach_scale}^2*(" + text + ")";
+        return terms.isEmpty() ? "0" : "{reach_scale}^2*(" + String.join("+", terms) + ")";
     }
 }

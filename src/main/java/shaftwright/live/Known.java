@@ -8,6 +8,7 @@ import shaftwright.shaft.SideResult;
 import shaftwright.study.DrawingFrame;
 import shaftwright.study.SideDrawing;
 import shaftwright.suspension.HubPath;
+import shaftwright.suspension.MeasuredPath;
 
 /**
  * Something that lines are about and that may not be known yet.
@@ -36,6 +37,13 @@ record Known<T>(String condition, Source<T> source) {
                     (sizing, index) ->
                             sizing.drawing(index.side())
                                     .map(drawing -> drawing.frame(sizing.unit())));
+
+    /** A path through a side's readings. */
+    static final Known<MeasuredPath> FIT =
+            new Known<>("{fit_ready}=1", (sizing, index) -> sizing.readings(index.side()).path());
+
+    /** A row of readings that the path goes by. */
+    static final Known<ReadRow> FITTED_ROW = new Known<>("{row_weight}*{fit_ready}>0", ReadRow::of);
 
     /** A side of a scenario with joints, shifts and travel. */
     static final Known<SideOutcome> SETUP =

@@ -3,16 +3,11 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.READING_SLOT;
 import static shaftwright.contract.Grid.SIDE;
 import static shaftwright.contract.Grid.TERM;
-import static shaftwright.live.Quantity.NUMBER;
-import static shaftwright.live.Quantity.WHOLE;
 
-import java.util.Optional;
-import shaftwright.book.CellValue;
-import shaftwright.contract.Grid;
-import shaftwright.contract.Index;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import shaftwright.reading.SideReadings;
-import shaftwright.reading.Sizing;
-import shaftwright.suspension.MeasuredQuantity;
 import shaftwright.suspension.OutlierTest;
 import shaftwright.suspension.QuantityFit;
 import shaftwright.suspension.TapeSettings;
@@ -23,49 +18,38 @@ import shaftwright.suspension.TapeSettings;
  *
  * @param basis of the curve
  */
-record OutlierLines(Basis basis, What what) implements LiveLine.Formula, LiveLine.Core {
-    private enum What {
-        /** e of a row. */
-        OFF,
-        /** d of a row. */
-        FREE,
-        FREEDOM,
-        LEFT_OUT,
-        UNPLACED,
-        SHIFT,
-        SCALE
-    }
-
-    static void declare(LiveLines lines, Basis basis) {
-        String word = word(basis);
-        new OutlierLines(basis, What.OFF)
-                .declare(lines, "row_" + word + "_off", READING_SLOT, "e of " + word, NUMBER);
-        new OutlierLines(basis, What.FREE)
-                .declare(lines, "row_" + word + "_free", READING_SLOT, "d of " + word, NUMBER);
-        new OutlierLines(basis, What.FREEDOM)
-                .declare(lines, word + "_freedom", SIDE, "Degrees of freedom, " + word, WHOLE);
-        for (int round = 1; round <= rounds(basis); round++) {
-            OutlierRoundLines.declare(lines, basis, round);
+record OutlierLines(Basis basis) {
+    void declare(LiveLines lines) {
+        LineSet<SideReadings> all =
+                LineSet.in(lines, Section.PATH_WORK, READING_SLOT)
+                        .since(2)
+                        .of((sizing, index) -> sizing.readings(index.side()));
+        rows(all);
+        LineSet<SideReadings> sides = all.in(Section.PATH_WORK, SIDE);
+        sides.whole(of("WORD_freedom"), of("Degrees of freedom, WORD"))
+                .is(
+                        of("IF({fit_ready}=1,COUNTIF({WEIGHT:all},\">0\")-{DEGREE}-1,0)"),
+                        this::freedom);
+        for (int round = 1; round <= rounds(); round++) {
+            new OutlierRoundLines(this, round).declare(all);
         }
-        new OutlierLines(basis, What.LEFT_OUT)
-                .declare(lines, word + "_left_out", SIDE, "Suspect rows, " + word, WHOLE);
-        new OutlierLines(basis, What.UNPLACED)
-                .declare(lines, word + "_unplaced", SIDE, "Contradict unplaced, " + word, WHOLE);
-        new OutlierLines(basis, What.SHIFT)
-                .declare(lines, word + "_shift", TERM, "Shift without suspects, " + word, NUMBER);
+        sums(sides);
+        sides.in(Section.PATH_WORK, TERM)
+                .number(of("WORD_shift"), of("Shift without suspects, WORD"))
+                .is(
+                        "0-(" + sum("{WORD_size%d}*{WORD_b%d}", "+") + ")",
+                        (side, index) -> of(side, 0, test -> test.shiftShare(index.row())));
         if (basis == Basis.REACH) {
-            new OutlierLines(basis, What.SCALE)
-                    .declare(lines, word + "_scale", SIDE, "Doubt grows by, " + word, NUMBER);
+            sides.number("reach_scale", "Doubt grows by, reach")
+                    .is(
+                            "IF({reach_unplaced}=1,MAX(1,SQRT((SUMSQ({row_reach_off:all})-(%s))/({reach_freedom}-{reach_left_out}))),1)"
+                                    .formatted(sum("{reach_size%d}^2", "+")),
+                            side -> of(side, 1, OutlierTest::scale));
         }
-    }
-
-    private void declare(LiveLines lines, String name, Grid grid, String label, Quantity quantity) {
-        lines.add(
-                new LiveLine(name, Section.PATH_WORK, grid, label, quantity, this, this).since(2));
     }
 
     /** Part of the names of these lines. */
-    static String word(Basis basis) {
+    String word() {
         return switch (basis.quantity()) {
             case DISTANCE -> "reach";
             case FORE_AFT -> "fore_aft";
@@ -74,12 +58,26 @@ record OutlierLines(Basis basis, What what) implements LiveLine.Formula, LiveLin
         };
     }
 
-    static int rounds(Basis basis) {
+    int rounds() {
         return basis.quantity().mostSuspects();
     }
 
+    /** A name or formula with this curve's word and the lines of its basis. */
+    String of(String text) {
+        return text.replace("WORD", word())
+                .replace("WEIGHT", basis.weight)
+                .replace("DEGREE", basis.degree);
+    }
+
+    /** The same for each round, {@code %d} its number. */
+    String sum(String term, String between) {
+        return IntStream.rangeClosed(1, rounds())
+                .mapToObj(round -> of(term.replace("%d", String.valueOf(round))))
+                .collect(Collectors.joining(between));
+    }
+
     /** The share of each polynomial in the curve. */
-    static String shares(Basis basis) {
+    private String shares() {
         return switch (basis.quantity()) {
             case DISTANCE -> "term_reach";
             case FORE_AFT -> "term_fore_aft";
@@ -89,7 +87,7 @@ record OutlierLines(Basis basis, What what) implements LiveLine.Formula, LiveLin
     }
 
     /** What is fitted at a row. */
-    static String value(Basis basis) {
+    String value() {
         return switch (basis.quantity()) {
             case DISTANCE -> "{row_centred}";
             case FORE_AFT -> "{row_ahead}";
@@ -98,108 +96,62 @@ record OutlierLines(Basis basis, What what) implements LiveLine.Formula, LiveLin
         };
     }
 
-    /** What a row's value is divided by, as a formula. */
-    static String deviation(Basis basis) {
+    /** What a row's value is divided by, of the reach what it is multiplied with. */
+    String deviation() {
         return switch (basis.quantity()) {
-            case DISTANCE -> "SQRT({" + basis.weight + "})";
+            case DISTANCE -> of("SQRT({WEIGHT})");
             case FORE_AFT -> "{fit_fore_aft_deviation}";
             case CAMBER, TOE -> String.valueOf(TapeSettings.ANGLE_DEVIATION);
         };
     }
 
-    @Override
-    public String at(Index index) {
-        String word = word(basis);
-        return switch (what) {
-            case OFF ->
-                    ifRow(
-                            "("
-                                    + value(basis)
-                                    + "-("
-                                    + basis.sumAtRow(shares(basis))
-                                    + "))"
-                                    + perDeviation());
-            case FREE -> ifRow("1-" + (basis == Basis.REACH ? "{row_hat}" : basis.hat()));
-            case FREEDOM ->
-                    "IF({fit_ready}=1,COUNTIF({"
-                            + basis.weight
-                            + ":all},\">0\")-{"
-                            + basis.degree
-                            + "}-1,0)";
-            case LEFT_OUT -> sum("IF({" + word + "_out%d}>0,1,0)", "+");
-            case UNPLACED ->
-                    "IF(OR("
-                            + sum(
-                                    "AND({"
-                                            + word
-                                            + "_out%d}=0,{"
-                                            + word
-                                            + "_worst%d}>"
-                                            + OutlierTest.LIMIT
-                                            + ")",
-                                    ",")
-                            + "),1,0)";
-            case SHIFT -> "0-(" + sum("{" + word + "_size%d}*{" + word + "_b%d}", "+") + ")";
-            case SCALE ->
-                    "IF({"
-                            + word
-                            + "_unplaced}=1,MAX(1,SQRT((SUMSQ({row_"
-                            + word
-                            + "_off:all})-("
-                            + sum("{" + word + "_size%d}^2", "+")
-                            + "))/({"
-                            + word
-                            + "_freedom}-{"
-                            + word
-                            + "_left_out}))),1)";
-        };
-    }
-
-    private String perDeviation() {
-        return (basis == Basis.REACH ? "*" : "/") + deviation(basis);
+    /** {@code e} and {@code d} of each row. */
+    private void rows(LineSet<SideReadings> rows) {
+        String off = "(" + value() + "-(" + basis.sumAtRow(shares()) + "))";
+        rows.number(of("row_WORD_off"), of("e of WORD"))
+                .is(
+                        ifRow(off + (basis == Basis.REACH ? "*" : "/") + deviation()),
+                        atRow(OutlierTest::residual));
+        rows.number(of("row_WORD_free"), of("d of WORD"))
+                .is(
+                        ifRow("1-" + (basis == Basis.REACH ? "{row_hat}" : basis.hat())),
+                        atRow(OutlierTest::freedom));
     }
 
     private String ifRow(String formula) {
-        return "IF({" + basis.weight + "}*{fit_ready}>0," + formula + ",0)";
+        return of("IF({WEIGHT}*{fit_ready}>0,") + formula + ",0)";
     }
 
-    /** The same for all rounds. */
-    private String sum(String term, String between) {
-        StringBuilder text = new StringBuilder();
-        for (int round = 1; round <= rounds(basis); round++) {
-            text.append(round == 1 ? "" : between);
-            text.append(term.replace("%d", String.valueOf(round)));
-        }
-        return text.toString();
+    private void sums(LineSet<SideReadings> sides) {
+        sides.whole(of("WORD_left_out"), of("Suspect rows, WORD"))
+                .is(sum("IF({WORD_out%d}>0,1,0)", "+"), side -> of(side, 0, OutlierTest::leftOut));
+        String unplaced = "AND({WORD_out%d}=0,{WORD_worst%d}>" + OutlierTest.LIMIT + ")";
+        sides.whole(of("WORD_unplaced"), of("Contradict unplaced, WORD"))
+                .is(
+                        "IF(OR(" + sum(unplaced, ",") + "),1,0)",
+                        side -> of(side, 0, test -> test.contradictsUnplaced() ? 1 : 0));
     }
 
-    /** The core's curve of the quantity, when there is one. */
-    static Optional<QuantityFit> fit(Sizing sizing, Index index, MeasuredQuantity quantity) {
-        return sizing.readings(index.side()).path().flatMap(path -> path.fit(quantity));
+    private double freedom(SideReadings side) {
+        return of(side, side.path().isPresent() ? -1 : 0, OutlierTest::freedom);
     }
 
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        SideReadings side = sizing.readings(index.side());
-        Optional<QuantityFit> fit = fit(sizing, index, basis.quantity());
-        if (fit.isEmpty()) {
-            boolean none = what == What.FREEDOM && side.path().isPresent();
-            return CellValue.of(what == What.SCALE ? 1 : none ? -1 : 0);
-        }
-        OutlierTest test = fit.get().test();
-        int point = what == What.OFF || what == What.FREE ? basis.point(side, index.row()) : 0;
-        if (point < 0) {
-            return CellValue.of(0);
-        }
-        return CellValue.of(
-                switch (what) {
-                    case OFF -> test.residual(point);
-                    case FREE -> test.freedom(point);
-                    case FREEDOM -> test.freedom();
-                    case LEFT_OUT -> test.leftOut();
-                    case UNPLACED -> test.contradictsUnplaced() ? 1 : 0;
-                    case SHIFT -> test.shiftShare(index.row());
-                    case SCALE -> test.scale();
-                });
+    private double of(SideReadings side, double none, ToDoubleFunction<OutlierTest> figure) {
+        return basis.fit(side)
+                .map(QuantityFit::test)
+                .map(test -> figure.applyAsDouble(test))
+                .orElse(none);
+    }
+
+    /** A figure of a row, by its number among those that the curve goes by. */
+    private interface AtPoint {
+        double of(OutlierTest test, int point);
+    }
+
+    private LineSet.Figure<SideReadings> atRow(AtPoint figure) {
+        return (side, index) -> {
+            int point = basis.point(side, index.row());
+            return point < 0 ? 0 : of(side, 0, test -> figure.of(test, point));
+        };
     }
 }

@@ -21,21 +21,20 @@ final class PathLines {
         ShareLines.FIRST_REACH.declareIn(lines);
         ShareLines.SQUARED_REACH.declareIn(lines);
         ShareLines.FORE_AFT.declareIn(lines);
-        FitCoefficientLines.FIRST_REACH.declareIn(lines);
-        angle(lines, Basis.CAMBER, ShareLines.CAMBER, FitCoefficientLines.CAMBER);
-        angle(lines, Basis.TOE, ShareLines.TOE, FitCoefficientLines.TOE);
-        for (Basis basis : SuspectLines.BASES) {
-            OutlierLines.declare(lines, basis);
+        FitCoefficientLines.declareFirst(lines);
+        angle(lines, Basis.CAMBER, ShareLines.CAMBER);
+        FitCoefficientLines.declareCamber(lines);
+        angle(lines, Basis.TOE, ShareLines.TOE);
+        FitCoefficientLines.declareToe(lines);
+        for (OutlierLines curve : SuspectLines.CURVES) {
+            curve.declare(lines);
         }
-        FitCoefficientLines.REACH_SQUARED.declareIn(lines);
-        FitCoefficientLines.FORE_AFT.declareIn(lines);
-        FitCoefficientLines.HAT.declareIn(lines);
-        FitCoefficientLines.SHIFT.declareIn(lines);
+        FitCoefficientLines.declare(lines);
         FitRowLines.declareCompared(lines);
         SuspectLines.declare(lines);
         GapLines.declare(lines);
         ReadingNoteLines.declareRows(lines);
-        PathFigureLines.WORST_DOUBT.declareIn(lines);
+        PathFigureLines.declareDoubt(lines);
         ReadingNoteLines.declareSides(lines);
         LinkagePointLines.declare(lines);
         LinkageLines.declare(lines);
@@ -43,12 +42,10 @@ final class PathLines {
         CoefficientLines.declare(lines);
     }
 
-    private static void angle(
-            LiveLines lines, Basis basis, ShareLines share, FitCoefficientLines coefficients) {
+    private static void angle(LiveLines lines, Basis basis, ShareLines share) {
         AngleLines.declare(lines, basis);
         BasisLines.declare(lines, basis);
         share.declareIn(lines);
-        coefficients.declareIn(lines);
     }
 
     /** {@code c0 + c1 s + c2 s² …} as nested products. */

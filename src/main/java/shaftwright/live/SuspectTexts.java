@@ -2,6 +2,10 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.READING_SLOT;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import shaftwright.study.ReadingWording;
 import shaftwright.suspension.MeasuredQuantity;
 
@@ -14,73 +18,52 @@ enum SuspectTexts {
 
     private static final String NOTE_BETWEEN = ". ";
 
-    private static final String EXPECTED =
-            "COUNT({row_reach_expected},{row_fore_aft_expected},{row_camber_expected},"
-                    + "{row_toe_expected})";
-
     /** All that is said of a row, an empty text where nothing is. */
     String ofRow() {
-        StringBuilder parts = new StringBuilder();
+        List<String> parts = new ArrayList<>();
         for (int repeat = 1; repeat <= ReadingLines.REPEATS.size(); repeat++) {
-            String column = ReadingLines.REPEATS.get(repeat - 1);
-            part(
-                    parts,
-                    "AND(ISNUMBER({row_distance_"
-                            + column
-                            + "}),NOT(ISNUMBER({row_kept_"
-                            + column
-                            + "})))",
-                    repeat(repeat, distance("{row_reach_expected}")));
+            parts.add(
+                    Given.when(
+                            "AND(ISNUMBER({row_distance_#}),NOT(ISNUMBER({row_kept_#})))"
+                                    .replace("#", ReadingLines.REPEATS.get(repeat - 1)),
+                            said(
+                                    ReadingWording.repeat(repeat),
+                                    ReadingWording.again(repeat),
+                                    distance("{row_reach_expected}"))));
         }
-        for (Basis basis : SuspectLines.BASES) {
-            String expected = "{" + SuspectLines.name(basis) + "}";
-            MeasuredQuantity quantity = basis.quantity();
-            part(
-                    parts,
-                    quantity == MeasuredQuantity.DISTANCE
-                            ? "OR(" + SuspectLines.suspect(basis) + ")"
-                            : "ISNUMBER(" + expected + ")",
-                    quantity(quantity, shown(quantity, expected)));
+        for (OutlierLines curve : SuspectLines.CURVES) {
+            String expected = curve.of("{row_WORD_expected}");
+            MeasuredQuantity quantity = curve.basis().quantity();
+            parts.add(
+                    Given.when(
+                            quantity == MeasuredQuantity.DISTANCE
+                                    ? "OR(" + SuspectLines.suspect(curve) + ")"
+                                    : "ISNUMBER(" + expected + ")",
+                            said(
+                                    ReadingWording.name(quantity),
+                                    ReadingWording.again(quantity),
+                                    shown(quantity, expected))));
         }
-        String all =
-                this == LISTED
-                        ? parts.toString()
-                        : "MID(" + parts + "," + (NOTE_BETWEEN.length() + 1) + ",999)";
-        return "IF(" + EXPECTED + "=0,\"\"," + all + ")";
+        String all = String.join("&", parts);
+        return "IF(COUNT({row_reach_expected},{row_fore_aft_expected},{row_camber_expected},"
+                + "{row_toe_expected})=0,\"\","
+                + (this == LISTED ? all : without(NOTE_BETWEEN, all, 999))
+                + ")";
     }
 
-    private static void part(StringBuilder parts, String condition, String text) {
-        parts.append(parts.length() == 0 ? "" : "&");
-        parts.append("IF(" + condition + "," + text + ",\"\")");
+    /** A text without what precedes it. */
+    private static String without(String before, String text, int most) {
+        return "MID(" + text + "," + (before.length() + 1) + "," + most + ")";
     }
 
-    private String repeat(int repeat, String expected) {
+    private String said(String what, String again, String expected) {
         return this == LISTED
-                ? listed(ReadingWording.repeat(repeat), expected)
-                : note(ReadingWording.again(repeat), expected);
-    }
-
-    private String quantity(MeasuredQuantity quantity, String expected) {
-        return this == LISTED
-                ? listed(ReadingWording.name(quantity), expected)
-                : note(ReadingWording.again(quantity), expected);
-    }
-
-    private static String listed(String what, String expected) {
-        return "\""
-                + ReadingWording.LISTED_BETWEEN
-                + "row \"&{row_slot}&\", "
-                + what
-                + ReadingWording.LISTED_ABOUT
-                + "\"&"
-                + expected
-                + "&\""
-                + ReadingWording.LISTED_EXPECTED
-                + "\"";
-    }
-
-    private static String note(String again, String expected) {
-        return "\"" + NOTE_BETWEEN + again + ReadingWording.NOTE_EXPECTS + "\"&" + expected;
+                ? Phrases.literal(ReadingWording.LISTED_BETWEEN + "row ")
+                        + "&{row_slot}&"
+                        + Phrases.literal(", " + what + ReadingWording.LISTED_ABOUT)
+                        + ("&" + expected + "&" + Phrases.literal(ReadingWording.LISTED_EXPECTED))
+                : Phrases.literal(NOTE_BETWEEN + again + ReadingWording.NOTE_EXPECTS)
+                        + ("&" + expected);
     }
 
     private static String shown(MeasuredQuantity quantity, String value) {
@@ -93,31 +76,33 @@ enum SuspectTexts {
 
     /** {@link ReadingWording#distance}. */
     static String distance(String millimetres) {
-        return "IF(unit=\"inch\","
-                + LengthTextFormula.sixteenths(millimetres)
-                + ",FIXED(ROUND(ROUND("
-                + millimetres
-                + ",8),0),0,1)&\" mm\")";
+        return "IF(unit=\"inch\",%s,FIXED(ROUND(ROUND(%s,8),0),0,1)&\" mm\")"
+                .formatted(LengthTextFormula.sixteenths(millimetres), millimetres);
     }
 
     /** The list of a side: its rows' one after the other, without what would precede the first. */
     static String ofSide() {
-        StringBuilder rows = new StringBuilder();
-        for (int row = 0; row < READING_SLOT.rows(); row++) {
-            rows.append(row == 0 ? "" : "&").append("{row_suspect#").append(row).append('}');
-        }
-        return "MID(" + rows + "," + (ReadingWording.LISTED_BETWEEN.length() + 1) + ",9999)";
+        String rows =
+                IntStream.range(0, READING_SLOT.rows())
+                        .mapToObj(row -> "{row_suspect#" + row + "}")
+                        .collect(Collectors.joining("&"));
+        return without(ReadingWording.LISTED_BETWEEN, rows, 9999);
     }
 
     /** {@link ReadingWording#unplaced}. */
     static String unplaced() {
-        StringBuilder parts = new StringBuilder();
-        for (Basis basis : SuspectLines.BASES) {
-            part(
-                    parts,
-                    "{" + OutlierLines.word(basis) + "_unplaced}=1",
-                    "\" and " + ReadingWording.single(basis.quantity()) + "\"");
-        }
-        return "MID(" + parts + ",6,99)";
+        return without(
+                " and ",
+                SuspectLines.CURVES.stream()
+                        .map(
+                                curve ->
+                                        Given.when(
+                                                curve.of("{WORD_unplaced}=1"),
+                                                Phrases.literal(
+                                                        " and "
+                                                                + ReadingWording.single(
+                                                                        curve.basis().quantity()))))
+                        .collect(Collectors.joining("&")),
+                99);
     }
 }

@@ -34,7 +34,8 @@ public record TapeSettings(
      */
     public static final double ANGLE_DEVIATION = Math.toRadians(0.3);
 
-    private static final double ALLOWANCE_TRAVEL = 450;
+    /** Range of travel that allowances are stated for, mm. */
+    public static final double ALLOWANCE_TRAVEL = 450;
 
     public TapeSettings {
         if (!(tapeGraduation > 0 && tapeGraduation < Double.POSITIVE_INFINITY)) {
