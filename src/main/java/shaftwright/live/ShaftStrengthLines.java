@@ -1,7 +1,5 @@
 package shaftwright.live;
 
-import shaftwright.shaft.ShaftEnd;
-
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.contract.Grid;
@@ -9,6 +7,7 @@ import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.CutPlan;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.strength.Bar;
 import shaftwright.strength.Material;

@@ -1,7 +1,5 @@
 package shaftwright.live;
 
-import shaftwright.shaft.ShaftEnd;
-
 import static shaftwright.tyre.Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER;
 
 import java.util.Arrays;
@@ -12,6 +10,7 @@ import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.strength.Bar;
 import shaftwright.strength.Gears;
 import shaftwright.strength.JointLife;
@@ -39,7 +38,8 @@ final class TorqueLines {
         for (ShaftEnd end : ShaftEnd.values()) {
             book.whole("rated_row_" + end.shortWord(), "Row of " + end.word() + " joint's rating")
                     .is(
-                            EndText.of(end, 
+                            EndText.of(
+                                    end,
                                     "IF({joint_row_END}=0,0,"
                                             + "IFERROR(MATCH({joint_row_END},rated_of,0),0))"),
                             (sizing, index) -> {
