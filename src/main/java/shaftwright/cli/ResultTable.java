@@ -38,6 +38,7 @@ import shaftwright.study.SideStops;
 import shaftwright.study.StopsAlone;
 import shaftwright.study.StrengthStudy;
 import shaftwright.study.Verdict;
+import shaftwright.study.Wording;
 import shaftwright.travel.LongestTravel;
 import shaftwright.travel.StopAlone;
 import shaftwright.travel.TravelEnds;
@@ -375,7 +376,7 @@ final class ResultTable {
                     "  takes",
                     torque(capacity.getAsDouble())
                             + ", factor "
-                            + rounded(strength.factor(capacity).orElseThrow(), 2)
+                            + Wording.factor(strength.factor(capacity).orElseThrow())
                             + ": "
                             + words);
         }

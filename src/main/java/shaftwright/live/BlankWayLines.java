@@ -17,7 +17,7 @@ import shaftwright.shaft.ShaftEnd;
 /**
  * Scores of the four ways of cutting a blank by which old grooves they use, and the blank's best. A
  * way is scored by what is against its grooves, then new grooves, then scrap to the hundredth of a
- * millimetre, then price; the least score wins.
+ * millimetre, then price, none being dearer than any; the least score wins.
  */
 enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
     BOTH_OLD("blank_way_1", "Score of way 1", 1),
@@ -32,6 +32,11 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
     private static final double UNUSABLE_SCORE = 1e15;
     private static final double GROOVE_SCORE = 1e13;
     private static final double SCRAP_SCORE = 1e9;
+
+    /** Above any price that can be typed, below a hundredth of a millimetre of scrap. */
+    private static final double UNPRICED_SCORE = 5e6;
+
+    private static final String PRICE = "INDEX(blank_price_read,{review_slot})";
 
     /** A flaw weighs as one groove more than there can be new ones. */
     static final int GROOVE_STEPS = 3;
@@ -84,7 +89,7 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public int revised() {
-        return this == BEST ? 1 : 3;
+        return this == BEST ? 1 : 4;
     }
 
     @Override
@@ -257,7 +262,14 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
                 .append(newGrooves)
                 .append(")*1E+13+ROUND(ROUND(100*(")
                 .append(scrap)
-                .append("),6),0)*1E+7+SUM(INDEX(blank_price_read,{review_slot}))")
+                .append(
+                        "),6),0)*1E+7+IF(ISNUMBER("
+                                + PRICE
+                                + "),"
+                                + PRICE
+                                + ","
+                                + Phrases.number(UNPRICED_SCORE)
+                                + ")")
                 .append(")".repeat(refusals.length + 1))
                 .toString();
     }
@@ -291,7 +303,7 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
     private static double score(CutPlan plan) {
         return (GROOVE_STEPS * plan.flaw().level() + plan.newGrooves()) * GROOVE_SCORE
                 + plan.scrapToHundredths() * SCRAP_SCORE
-                + plan.blank().comparedPrice();
+                + plan.blank().price().orElse(UNPRICED_SCORE);
     }
 
     /** Which of the four ways a plan is. */

@@ -51,7 +51,7 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
             position("path_doubt")),
     PLAY(
             "built_play_plan",
-            "End play as planned",
+            "End play expected",
             MILLIMETRE,
             Section.BUILT_WORK,
             BUILT,
@@ -289,7 +289,8 @@ enum BuiltLines implements LiveLine.Formula, LiveLine.Core {
     @Override
     public int revised() {
         return switch (this) {
-            case SHIFT, SAYS, PLAY_SAYS, INNER_SAYS, OUTER_SAYS -> 2;
+            case SHIFT, SAYS -> 2;
+            case PLAY_SAYS, INNER_SAYS, OUTER_SAYS -> 4;
             case ANGLE_IN, ANGLE_OUT, INNER_SHOWN, OUTER_SHOWN -> 3;
             default -> since();
         };

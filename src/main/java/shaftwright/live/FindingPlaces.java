@@ -140,7 +140,9 @@ final class FindingPlaces {
             case INNER_BOLT_TORQUE -> bolts("most", "in") + "*torque_nm";
             case OUTER_BOLT_TORQUE -> bolts("most", "out") + "*torque_nm";
             case WEAKEST_PART -> TorqueLines.weakestPart();
-            case WEAKEST_FACTOR -> "{result_factor}";
+            case WEAKEST_FACTOR ->
+                    "IF(ROUND(ROUND({result_factor},8),2)<ROUND(ROUND(factor_wanted_read,8),2),"
+                            + "{result_factor},ROUNDDOWN(ROUND({result_factor},8),2))";
             case FACTOR_WANTED -> "factor_wanted_read";
             case BUMP_STOP -> "{stop_up_by}";
             case BUMP_MISSING -> "{t_high}-{stop_up_at}*tape_mm";

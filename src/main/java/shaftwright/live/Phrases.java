@@ -62,7 +62,6 @@ final class Phrases {
                             "\"°\"");
             case TRAVEL -> travel(place);
             case FACTOR -> "FIXED(ROUND(ROUND(" + place + ",8),2),2,1)";
-            case FACTOR_BELOW -> "FIXED(ROUNDDOWN(ROUND(" + place + ",8),2),2,1)";
             case FACTOR_ABOVE -> "FIXED(ROUNDUP(ROUND(" + place + ",8),2),2,1)";
             case TORQUE ->
                     "FIXED(ROUNDDOWN(ROUND("

@@ -69,7 +69,11 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public int revised() {
-        return this == PLUNGE_USED ? 1 : 2;
+        return switch (this) {
+            case PLUNGE_USED -> 1;
+            case VERDICT -> 4;
+            default -> 2;
+        };
     }
 
     @Override
@@ -200,6 +204,10 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
                 + left
                 + ",IF({finding_count}=0,"
                 + Phrases.sentence(ScenarioVerdict.BOTH_FIT, VerdictLines::pairPlace)
+                + ",IF({first_finding@left}={first_finding@right},\""
+                + ScenarioVerdict.ALIKE
+                + "\"&"
+                + left
                 + ",IF("
                 + order("left")
                 + "<="
@@ -212,7 +220,7 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
                 + ScenarioVerdict.RIGHT
                 + "\"&"
                 + right
-                + ")))&IF({finding_count}<2,\"\",IF({finding_count}=2,\""
+                + "))))&IF({finding_count}<2,\"\",IF({finding_count}=2,\""
                 + ScenarioVerdict.ONE_MORE
                 + "\",\" \"&({finding_count}-1)&\""
                 + ScenarioVerdict.MORE

@@ -14,7 +14,7 @@ import shaftwright.contract.Index;
 import shaftwright.contract.InputKind;
 import shaftwright.study.AsBuilt;
 
-/** Reads what was measured of finished shafts, and says by cell what is not as planned. */
+/** Reads what was measured of finished shafts, and says by cell what is not as expected. */
 public final class FinishedShafts {
     private final InputValues inputs;
     private final Side side;
@@ -104,8 +104,8 @@ public final class FinishedShafts {
                                     + ", "
                                     + side.word(),
                             shown(name, compared.measured()),
-                            shown(name, compared.planned())
-                                    + " as planned, within a doubt of "
+                            shown(name, compared.expected())
+                                    + " within a doubt of "
                                     + shown(name, compared.doubt())));
         }
     }

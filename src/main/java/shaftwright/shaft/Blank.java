@@ -80,9 +80,9 @@ public record Blank(
         return new Blank(name, length, diameter, inner, outer, price, inStock, bore, other);
     }
 
-    /** Its price where plans are compared, which an unknown one must not keep from: 0 then. */
-    public double comparedPrice() {
-        return price.orElse(0);
+    /** Whether it costs less than another: nobody knows that one without a price is cheap. */
+    boolean cheaperThan(Blank that) {
+        return price.orElse(Double.POSITIVE_INFINITY) < that.price.orElse(Double.POSITIVE_INFINITY);
     }
 
     /**

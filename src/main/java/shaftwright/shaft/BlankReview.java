@@ -39,7 +39,8 @@ public record BlankReview(
 
     /**
      * The plan to follow: of all usable blanks the one with nothing against its grooves, fewest new
-     * ones, least scrap, lowest price, first in the list; or of one blank alone.
+     * ones, least scrap, lowest price (a blank without one last), first in the list; or of one
+     * blank alone.
      *
      * @param only row of the only blank to consider (none is when the list has no such row), or
      *     empty for all

@@ -48,7 +48,8 @@ public record CutPlan(Blank blank, int row, ShaftLength length, EndCut inner, En
 
     /**
      * Whether this plan is to be preferred: nothing against its grooves or the least, fewest new
-     * grooves, least scrap to the hundredth of a millimetre, lowest price, first in the list.
+     * grooves, least scrap to the hundredth of a millimetre, lowest price (a blank without one
+     * last), first in the list.
      */
     boolean betterThan(CutPlan that) {
         int flawed = flaw().compareTo(that.flaw());
@@ -63,9 +64,6 @@ public record CutPlan(Blank blank, int row, ShaftLength length, EndCut inner, En
         if (scrap != otherScrap) {
             return scrap < otherScrap;
         }
-        if (blank.comparedPrice() != that.blank.comparedPrice()) {
-            return blank.comparedPrice() < that.blank.comparedPrice();
-        }
-        return row < that.row;
+        return blank.cheaperThan(that.blank) || (!that.blank.cheaperThan(blank) && row < that.row);
     }
 }

@@ -148,14 +148,14 @@ public record AsBuilt(SideResult planned, FinishedShaft measured, TapeSettings t
     }
 
     /**
-     * A measure beside its plan, mm or rad.
+     * A measure beside what was to be expected, mm or rad.
      *
      * @param measured as read
-     * @param planned of the shaft as cut
+     * @param expected of the shaft as cut
      * @param doubt what they may differ by before it says something
      * @param isLength whether they are lengths; else they are angles
      */
-    public record Compared(double measured, double planned, double doubt, boolean isLength) {
+    public record Compared(double measured, double expected, double doubt, boolean isLength) {
         /** Said of a difference that says nothing. */
         public static final String WITHIN = "within the doubt";
 
@@ -163,26 +163,26 @@ public record AsBuilt(SideResult planned, FinishedShaft measured, TapeSettings t
         public static final String LESS = " less";
 
         /** Follows how much more or less it is. */
-        public static final String BEYOND = " than planned, beyond the doubt";
+        public static final String BEYOND = " than expected, beyond the doubt";
 
         /** Differences nearer to the doubt than this do not count, mm or rad. */
         private static final double PER_UNIT = 1e6;
 
         private static Optional<Compared> of(
-                OptionalDouble measured, OptionalDouble planned, double doubt, boolean isLength) {
-            return measured.isEmpty() || planned.isEmpty()
+                OptionalDouble measured, OptionalDouble expected, double doubt, boolean isLength) {
+            return measured.isEmpty() || expected.isEmpty()
                     ? Optional.empty()
                     : Optional.of(
                             new Compared(
                                     measured.getAsDouble(),
-                                    planned.getAsDouble(),
+                                    expected.getAsDouble(),
                                     doubt,
                                     isLength));
         }
 
         /** Whether they differ by more than the doubt, to a millionth of a mm or rad. */
         public boolean isBeyond() {
-            return Math.rint((Math.abs(measured - planned) - doubt) * PER_UNIT) > 0;
+            return Math.rint((Math.abs(measured - expected) - doubt) * PER_UNIT) > 0;
         }
 
         /** How they differ. */
@@ -190,9 +190,9 @@ public record AsBuilt(SideResult planned, FinishedShaft measured, TapeSettings t
             if (!isBeyond()) {
                 return WITHIN;
             }
-            double off = Math.abs(measured - planned);
+            double off = Math.abs(measured - expected);
             return (isLength ? Wording.length(off, unit) : Wording.angle(off))
-                    + (measured > planned ? MORE : LESS)
+                    + (measured > expected ? MORE : LESS)
                     + BEYOND;
         }
     }

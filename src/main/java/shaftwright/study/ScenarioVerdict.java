@@ -25,10 +25,13 @@ public record ScenarioVerdict(Verdict left, Verdict right) {
     public static final String LEFT = ListedFinding.On.LEFT.words() + ": ";
     public static final String RIGHT = ListedFinding.On.RIGHT.words() + ": ";
 
-    /** Follows the one sentence of the gravest finding, by how many there are besides. */
-    public static final String ONE_MORE = " 1 more finding: see Scenarios.";
+    /** Where both sides' gravest finding is the same, with other figures. */
+    public static final String ALIKE = ListedFinding.On.BOTH.words() + ", figures of the left: ";
 
-    public static final String MORE = " more findings: see Scenarios.";
+    /** Follows the one sentence of the gravest finding, by how many there are besides. */
+    public static final String ONE_MORE = " 1 more finding: see the sides' verdicts on Scenarios.";
+
+    public static final String MORE = " more findings: see the sides' verdicts on Scenarios.";
 
     /** Whether the left side's gravest finding is at least as grave as the right side's. */
     public boolean leftLeads() {
@@ -78,6 +81,9 @@ public record ScenarioVerdict(Verdict left, Verdict right) {
         }
         if (findings().isEmpty()) {
             return text(BOTH_FIT, unit);
+        }
+        if (left.leading().equals(right.leading())) {
+            return ALIKE + ofLeft + more;
         }
         return (leftLeads() ? LEFT + ofLeft : RIGHT + ofRight) + more;
     }

@@ -7,7 +7,6 @@ import static shaftwright.study.SlotKind.COUNT;
 import static shaftwright.study.SlotKind.EXCESS;
 import static shaftwright.study.SlotKind.FACTOR;
 import static shaftwright.study.SlotKind.FACTOR_ABOVE;
-import static shaftwright.study.SlotKind.FACTOR_BELOW;
 import static shaftwright.study.SlotKind.FINE_LENGTH;
 import static shaftwright.study.SlotKind.LENGTH;
 import static shaftwright.study.SlotKind.NAME;
@@ -68,7 +67,7 @@ public enum SideSlot implements Slot {
     OUTER_BOLT_MOST(FACTOR),
     OUTER_BOLT_TORQUE(TORQUE),
     WEAKEST_PART(NAME),
-    WEAKEST_FACTOR(FACTOR_BELOW),
+    WEAKEST_FACTOR(FACTOR),
     FACTOR_WANTED(FACTOR),
     BUMP_STOP(NAME),
     BUMP_MISSING(EXCESS),
@@ -188,7 +187,7 @@ public enum SideSlot implements Slot {
             case OUTER_BOLT_SHARE -> side.strength().outerBolts().orElseThrow().share();
             case OUTER_BOLT_MOST -> side.strength().outerBolts().orElseThrow().most();
             case OUTER_BOLT_TORQUE -> side.strength().outerBolts().orElseThrow().mostTorque();
-            case WEAKEST_FACTOR -> side.strength().weakest().orElseThrow().factor();
+            case WEAKEST_FACTOR -> side.strength().tooWeakFactor();
             case FACTOR_WANTED -> side.strength().factorWanted();
             case BUMP_MISSING -> missing(side.travel().bump().orElseThrow());
             case BUMP_ENDS_AT -> side.travel().bump().orElseThrow().at();

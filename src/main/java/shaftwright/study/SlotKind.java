@@ -18,8 +18,6 @@ public enum SlotKind {
     TRAVEL,
     /** A plain number to two decimals. */
     FACTOR,
-    /** A number that is below a limit, rounded down so that it reads so. */
-    FACTOR_BELOW,
     /** A number that is above a limit, rounded up so that it reads so. */
     FACTOR_ABOVE,
     /** A torque in N·m, written in the unit that goes with the workbook's; rounded down. */
@@ -47,7 +45,6 @@ public enum SlotKind {
             case ANGLE_EXCESS -> Wording.angleExcess(number);
             case TRAVEL -> Wording.travel(number, unit);
             case FACTOR -> Wording.rounded(number, 2);
-            case FACTOR_BELOW -> Wording.roundedDown(number, 2);
             case FACTOR_ABOVE -> Wording.roundedUp(number, 2);
             case TORQUE -> Wording.torque(number, unit);
             case COUNT -> Wording.rounded(number, 0);

@@ -35,6 +35,17 @@ public record StrengthFacts(
     /** A part and its safety factor. */
     public record Weakest(String part, double factor) {}
 
+    /**
+     * The weakest part's factor, where it is too weak: rounded to hundredths as in tables, but
+     * never up to the factor wanted.
+     */
+    double tooWeakFactor() {
+        double factor = weakest.orElseThrow().factor();
+        return Wording.rounded(factor, 2).equals(Wording.rounded(factorWanted, 2))
+                ? Double.parseDouble(Wording.roundedDown(factor, 2))
+                : factor;
+    }
+
     boolean tooWeak() {
         return weakest.isPresent() && weakest.get().factor() < factorWanted;
     }

@@ -77,6 +77,11 @@ public final class Wording {
         return decimal(value, decimals, RoundingMode.HALF_UP).toPlainString();
     }
 
+    /** A safety factor to hundredths; one that fails, below 1, never reads as 1. */
+    public static String factor(double value) {
+        return value < 1 ? rounded(Math.min(value, 0.99), 2) : rounded(value, 2);
+    }
+
     /** Toward zero. */
     static String roundedDown(double value, int decimals) {
         return decimal(value, decimals, RoundingMode.DOWN).toPlainString();

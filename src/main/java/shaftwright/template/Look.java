@@ -151,7 +151,8 @@ final class Look {
             case DEGREE -> "0.0";
             case MONEY -> "#,##0.00";
             case NUMBER -> "0.0";
-            case FACTOR -> "0.00";
+            // A factor that fails never reads as 1.
+            case FACTOR -> "[<0.995]0.00;[<1]\"0.99\";0.00";
             case WHOLE, ORDINAL, TORQUE -> "0";
             default -> "General";
         };

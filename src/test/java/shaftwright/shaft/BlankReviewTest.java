@@ -19,6 +19,7 @@ import net.jqwik.api.statistics.Statistics;
 import org.junit.jupiter.api.Test;
 import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.Refusal.Reason;
+import shaftwright.strength.ShaftMaterial;
 
 /**
  * All against hand sums for one order: 580 mm end to end, 556 mm clip to clip (window 552 to 560),
@@ -410,6 +411,26 @@ class BlankReviewTest {
             assertThat(end.groove().orElseThrow() - cut.cut()).isCloseTo(cut.stub(), within(1e-9));
             assertThat(cut.oldGroove()).isEmpty();
         }
+    }
+
+    @Test
+    void blankWithoutAPriceComesAfterPricedOnes() {
+        Blank dear = priced("dear", 600, plain(60), 900);
+        Blank unpriced =
+                new Blank(
+                        "not priced",
+                        600,
+                        30,
+                        plain(60),
+                        plain(60),
+                        OptionalDouble.empty(),
+                        true,
+                        0,
+                        ShaftMaterial.UNKNOWN);
+
+        assertThat(chosen(List.of(unpriced, dear))).isEqualTo("dear");
+        assertThat(chosen(List.of(dear, unpriced))).isEqualTo("dear");
+        assertThat(chosen(List.of(unpriced))).isEqualTo("not priced");
     }
 
     private static Blank priced(String name, double length, BlankEnd end, double price) {

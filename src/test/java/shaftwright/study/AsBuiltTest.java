@@ -91,7 +91,7 @@ class AsBuiltTest {
                         less -> {
                             assertThat(less.isBeyond()).isTrue();
                             assertThat(less.sentence(LengthUnit.MILLIMETRE))
-                                    .isEqualTo("1.5 mm less than planned, beyond the doubt");
+                                    .isEqualTo("1.5 mm less than expected, beyond the doubt");
                         });
     }
 
@@ -106,7 +106,7 @@ class AsBuiltTest {
                                 .innerAngleCompared(WheelPlace.BUMP)
                                 .orElseThrow()
                                 .sentence(LengthUnit.MILLIMETRE))
-                .isEqualTo("2.0° more than planned, beyond the doubt");
+                .isEqualTo("2.0° more than expected, beyond the doubt");
     }
 
     @Test

@@ -13,6 +13,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import shaftwright.build.Build;
@@ -261,7 +262,7 @@ class VerdictTest {
                         "Right: Does not fit: the outer joint reaches 22.0° at 120.7 mm droop, less"
                                 + " than 0.1° over its limit of 22.0°. Ask for less travel, or"
                                 + " choose a joint for steeper angles. 1 more finding: see"
-                                + " Scenarios.");
+                                + " the sides' verdicts on Scenarios.");
     }
 
     @Test
@@ -337,6 +338,40 @@ class VerdictTest {
 
         assertThat(verdict.listed(LengthUnit.INCH)).isEmpty();
         assertThat(verdict.heading(LengthUnit.INCH)).isEqualTo(fits.text(LengthUnit.INCH));
+    }
+
+    @Test
+    void sidesThatFailAlikeAreNotToldAsOne() {
+        SideFacts left =
+                HandMadeSide.healthy()
+                        .with(HandMadeSide.shaft().with(HandMadeSide.window(620, 600)));
+        SideFacts right =
+                HandMadeSide.healthy()
+                        .with(HandMadeSide.shaft().with(HandMadeSide.window(625, 600)));
+
+        assertThat(
+                        new ScenarioVerdict(Verdict.of(left), Verdict.of(right))
+                                .text(LengthUnit.MILLIMETRE))
+                .startsWith(
+                        "Both sides, figures of the left: Does not fit: no length works, short by"
+                                + " 20.0 mm");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.7262, 1.2, 0.73", "0.998, 1, 0.99", "1.197, 1.2, 1.19", "1.194, 1.2, 1.19"})
+    void tooWeakFactorReadsAsInTablesButNeverAsTheOneWanted(
+            double factor, double wanted, String shown) {
+        StrengthFacts weak =
+                new StrengthFacts(
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(new StrengthFacts.Weakest("bar", factor)),
+                        wanted);
+
+        assertThat(Verdict.of(HandMadeSide.healthy().with(weak)).text(LengthUnit.INCH))
+                .contains("has a safety factor of " + shown + ", below");
+        assertThat(Wording.factor(0.998)).isEqualTo("0.99");
+        assertThat(Wording.factor(factor)).isEqualTo(factor == 1.197 ? "1.20" : shown);
     }
 
     @Test
