@@ -4,7 +4,7 @@
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 
-packages=(libreoffice-calc-nogui libreoffice-java-common python3-uno python3-openpyxl gnumeric python3-openpyxl fonts-liberation)
+packages=(libreoffice-calc-nogui libreoffice-java-common python3-uno python3-openpyxl gnumeric fonts-liberation)
 
 have() { command -v "$1" >/dev/null 2>&1; }
 
@@ -53,4 +53,5 @@ if [ ! target/node/node_modules/.package-lock.json -nt src/office/node/package-l
     npm ci --prefix target/node --no-audit --no-fund --loglevel=error
 fi
 
-exec mvn -B -P office verify
+mvn -B -P office verify
+bash src/image/try.sh target/shaftwright.jar

@@ -2,7 +2,8 @@
 # Measures whole runs of the packaged program, each in a process of its own, beside two spreadsheet
 # programs and a library on the same workbook. Prints medians, spread and ratios to a fill.
 #
-#   src/bench/measure.sh [RUNS]     default 5; needs mvn -DskipTests package before it
+#   src/bench/measure.sh [RUNS]     default 5; needs mvn -DskipTests package before it, and measures the
+#                                   image too where src/image.sh has made it
 #
 # Times and peak memory by GNU time. Compare figures of one run only: they move with what else the
 # machine does.
@@ -62,6 +63,11 @@ sw "--version" --version
 measure "fill with -Xmx64m" java -Xmx64m -jar "$jar" fill --set "$change" --out "$work/out/a.xlsx" "$demo"
 measure "fill, first compiler and serial collector" \
     java -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -jar "$jar" fill --set "$change" --out "$work/out/a.xlsx" "$demo"
+image=$PWD/target/image/shaftwright/bin/shaftwright
+if [ -x "$image" ]; then
+    measure "image: fill, one input changed" "$image" fill --set "$change" --out "$work/out/a.xlsx" "$demo"
+    measure "image: --help" "$image" --help
+fi
 sw "fill, 24 scenarios" fill --set "$change" --out "$work/out/a.xlsx" "$work/demo-24.xlsx"
 sw "fill, 100,000 rows of the builder's beside" fill --set "$change" --out "$work/out/a.xlsx" "$work/big.xlsx"
 measure "cp of that file" cp "$work/big.xlsx" "$work/out/a.xlsx"
