@@ -1,7 +1,5 @@
 package shaftwright.live;
 
-import static shaftwright.live.Quantity.SHOWN_LENGTH;
-
 import shaftwright.contract.Grid;
 import shaftwright.shaft.SideResult;
 
@@ -19,31 +17,23 @@ final class BandLines {
                 LineSet.in(lines, Section.CHART_LIMITS, Grid.CHART_POINT)
                         .revised(2)
                         .only(Card.SHAFT, Lacking.NOT_AVAILABLE);
-        set.number(
-                "band_travel",
-                "Travel, card's scenario",
-                SHOWN_LENGTH,
-                Card.across("table_travel"),
-                (result, index) -> result.fitted().get(index.row()).travel());
-        set.number(
-                "band_longest",
-                "Bottoms above",
-                SHOWN_LENGTH,
-                LENGTH + "+" + Card.across("table_slack_in"),
-                (result, index) ->
-                        result.length().endToEnd() + result.fitted().get(index.row()).slackIn());
-        set.number(
-                "band_chosen",
-                "Chosen shaft, E",
-                SHOWN_LENGTH,
-                LENGTH,
-                result -> result.length().endToEnd());
-        set.number(
-                "band_shortest",
-                "Pulls out below",
-                SHOWN_LENGTH,
-                LENGTH + "-" + Card.across("table_slack_out"),
-                (result, index) ->
-                        result.length().endToEnd() - result.fitted().get(index.row()).slackOut());
+        set.shown("band_travel", "Travel, card's scenario")
+                .is(
+                        Card.across("table_travel"),
+                        (result, index) -> result.fitted().get(index.row()).travel());
+        set.shown("band_longest", "Bottoms above")
+                .is(
+                        LENGTH + "+" + Card.across("table_slack_in"),
+                        (result, index) ->
+                                result.length().endToEnd()
+                                        + result.fitted().get(index.row()).slackIn());
+        set.shown("band_chosen", "Chosen shaft, E")
+                .is(LENGTH, result -> result.length().endToEnd());
+        set.shown("band_shortest", "Pulls out below")
+                .is(
+                        LENGTH + "-" + Card.across("table_slack_out"),
+                        (result, index) ->
+                                result.length().endToEnd()
+                                        - result.fitted().get(index.row()).slackOut());
     }
 }

@@ -1,8 +1,6 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.BOOK;
-import static shaftwright.live.Quantity.MILLIMETRE;
-import static shaftwright.live.Quantity.WHOLE;
 
 import java.util.function.Function;
 import shaftwright.contract.Contract;
@@ -16,30 +14,18 @@ final class BookLines {
     static void declare(LiveLines lines) {
         LineSet<LengthUnit> set =
                 LineSet.in(lines, Section.BOOK_WORK, BOOK).of((sizing, index) -> sizing.unit());
-        set.number(
-                "tape_mm",
-                "Unit of bare numbers",
-                MILLIMETRE,
-                byUnit(unit -> Phrases.number(unit.mm())),
-                LengthUnit::mm);
+        set.mm("tape_mm", "Unit of bare numbers")
+                .is(byUnit(unit -> Phrases.number(unit.mm())), LengthUnit::mm);
         // For the formulas of older workbooks; LibreOffice drops its space when it loads the file.
-        set.text(
-                "unit_word",
-                "Unit as written",
-                byUnit(unit -> Phrases.literal(" " + unit.symbol())),
-                unit -> " " + unit.symbol());
+        set.text("unit_word", "Unit as written")
+                .is(
+                        byUnit(unit -> Phrases.literal(" " + unit.symbol())),
+                        unit -> " " + unit.symbol());
         set.since(2)
-                .text(
-                        "unit_symbol",
-                        "Unit in sentences",
-                        byUnit(unit -> Phrases.literal(unit.symbol())),
-                        LengthUnit::symbol);
-        set.number(
-                "unit_decimals",
-                "Decimals in sentences",
-                WHOLE,
-                byUnit(unit -> Phrases.number(Wording.decimals(unit))),
-                Wording::decimals);
+                .text("unit_symbol", "Unit in sentences")
+                .is(byUnit(unit -> Phrases.literal(unit.symbol())), LengthUnit::symbol);
+        set.whole("unit_decimals", "Decimals in sentences")
+                .is(byUnit(unit -> Phrases.number(Wording.decimals(unit))), Wording::decimals);
         ReadLines.declare(
                 lines,
                 Contract.inputs(BOOK),

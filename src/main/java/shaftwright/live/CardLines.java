@@ -1,7 +1,6 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.SIDE;
-import static shaftwright.live.Quantity.MILLIMETRE;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -88,17 +87,16 @@ final class CardLines {
             String name, String label, String source, ToDoubleFunction<Card.Printed> core) {
         millimetres(name, label, source, core);
         for (Written written : Written.values()) {
-            set.text(
-                    name + written.suffix,
-                    label,
-                    written.formula("{" + name + "}"),
-                    print -> written.of(core.applyAsDouble(print)));
+            set.text(name + written.suffix, label)
+                    .is(
+                            written.formula("{" + name + "}"),
+                            print -> written.of(core.applyAsDouble(print)));
         }
     }
 
     private void millimetres(
             String name, String label, String source, ToDoubleFunction<Card.Printed> core) {
-        set.revised(2).number(name, label, MILLIMETRE, Card.printed(source), core);
+        set.revised(2).mm(name, label).is(Card.printed(source), core);
     }
 
     /**
@@ -120,9 +118,8 @@ final class CardLines {
                 print -> print.ofPlan(plan -> plan.cut(end).innerWall()));
         for (Written written : Written.values()) {
             set.revised(2)
-                    .text(
-                            inner + written.suffix,
-                            label,
+                    .text(inner + written.suffix, label)
+                    .is(
                             "IF(ISNUMBER({"
                                     + inner
                                     + "}),{"

@@ -2,8 +2,6 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.BOOK;
 import static shaftwright.contract.Grid.SIDE;
-import static shaftwright.live.Quantity.MILLIMETRE;
-import static shaftwright.live.Quantity.WHOLE;
 
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
@@ -30,40 +28,32 @@ final class CardWordLines {
         LineSet<Sizing> card = LineSet.in(lines, Section.SHOP_CARD, SIDE);
         gates(card.since(2));
         card.in(Section.BOOK_WORK, BOOK)
-                .number(
-                        "card_index",
-                        "Scenario on the cards",
-                        WHOLE,
+                .whole("card_index", "Scenario on the cards")
+                .is(
                         "IFERROR(MATCH(shop_scenario,{work_letter:each},0),0)",
                         sizing -> sizing.shopScenario().orElse(-1) + 1);
-        card.text(
-                "card_vehicle",
-                "Vehicle",
-                "vehicle_name&\"\"",
-                sizing -> sizing.inputs().text("vehicle_name"));
+        card.text("card_vehicle", "Vehicle")
+                .is("vehicle_name&\"\"", sizing -> sizing.inputs().text("vehicle_name"));
         typed(card, "card_name", "Scenario", "scenario_name");
-        card.text(
-                "card_verdict",
-                "Verdict",
-                index -> words("side_verdict", "card_index"),
-                (sizing, index) ->
-                        Card.scenario(sizing, index)
-                                .map(shop -> VerdictLines.words(sizing, shop))
-                                .orElse(""));
+        card.text("card_verdict", "Verdict")
+                .is(
+                        index -> words("side_verdict", "card_index"),
+                        (sizing, index) ->
+                                Card.scenario(sizing, index)
+                                        .map(shop -> VerdictLines.words(sizing, shop))
+                                        .orElse(""));
         LineSet<Card.Printed> printed = Card.printed(card.revised(2));
-        printed.text(
-                "card_blank",
-                "Blank",
-                Card.ifLengths(words("result_blank", TYPED_COLUMN)),
-                print -> ResultLines.blank(print.shaft()));
-        printed.text(
-                "card_put_in",
-                "Getting it in",
-                index -> Card.ifLengths(words("result_put_in", TYPED_COLUMN)),
-                (print, index) ->
-                        Card.scenario(print.sizing(), index)
-                                .map(shop -> RimLines.sentence(print.sizing(), shop))
-                                .orElse(""));
+        printed.text("card_blank", "Blank")
+                .is(
+                        Card.ifLengths(words("result_blank", TYPED_COLUMN)),
+                        print -> ResultLines.blank(print.shaft()));
+        printed.text("card_put_in", "Getting it in")
+                .is(
+                        index -> Card.ifLengths(words("result_put_in", TYPED_COLUMN)),
+                        (print, index) ->
+                                Card.scenario(print.sizing(), index)
+                                        .map(shop -> RimLines.sentence(print.sizing(), shop))
+                                        .orElse(""));
         for (ShaftEnd end : ShaftEnd.values()) {
             typed(card, "card_joint_" + end.word(), "Joint, " + end.word(), "joint_" + end.word());
             typed(card, "card_boot_" + end.word(), "Boot, " + end.word(), "boot_" + end.word());
@@ -72,14 +62,13 @@ final class CardWordLines {
 
     /** A text that was typed for the scenario. */
     private static void typed(LineSet<Sizing> card, String name, String label, String input) {
-        card.text(
-                name,
-                label,
-                index -> words(input, TYPED_COLUMN),
-                (sizing, index) ->
-                        Card.scenario(sizing, index)
-                                .map(shop -> sizing.inputs().text(input, shop))
-                                .orElse(""));
+        card.text(name, label)
+                .is(
+                        index -> words(input, TYPED_COLUMN),
+                        (sizing, index) ->
+                                Card.scenario(sizing, index)
+                                        .map(shop -> sizing.inputs().text(input, shop))
+                                        .orElse(""));
     }
 
     private static String words(String source, String column) {
@@ -90,51 +79,40 @@ final class CardWordLines {
 
     private static void gates(LineSet<Sizing> card) {
         LineSet<Sizing> sizes = card.in(Section.SHAFT_SIZES, SIDE);
-        sizes.number(
-                "card_allowed",
-                "What the card prints (0 nothing, 4 all)",
-                WHOLE,
-                index ->
-                        "IF(card_index=0,"
-                                + CardPrint.ALL.level()
-                                + ",IFERROR("
-                                + Card.cell("card_prints")
-                                + ","
-                                + CardPrint.NOTHING.level()
-                                + "))",
-                (sizing, index) -> Card.allowed(sizing, index).level());
-        card.text(
-                "card_cut",
-                "To cut or not",
-                index ->
-                        "CHOOSE({card_allowed}+1,\""
-                                + DO_NOT_CUT
-                                + "\",\""
-                                + NO_STEP
-                                + "\"&"
-                                + Phrases.fineLength(Card.cell("e_low"))
-                                + "&\" to \"&"
-                                + Phrases.fineLength(Card.cell("e_high"))
-                                + "&\".\",\""
-                                + NO_BLANK
-                                + "\",\""
-                                + NOTE
-                                + "\",\"\")",
-                CardWordLines::cutOrNot);
+        sizes.whole("card_allowed", "What the card prints (0 nothing, 4 all)")
+                .is(
+                        index ->
+                                "IF(card_index=0,"
+                                        + CardPrint.ALL.level()
+                                        + ",IFERROR("
+                                        + Card.cell("card_prints")
+                                        + ","
+                                        + CardPrint.NOTHING.level()
+                                        + "))",
+                        (sizing, index) -> Card.allowed(sizing, index).level());
+        card.text("card_cut", "To cut or not")
+                .is(
+                        index ->
+                                "CHOOSE({card_allowed}+1,\""
+                                        + DO_NOT_CUT
+                                        + "\",\""
+                                        + NO_STEP
+                                        + "\"&"
+                                        + Phrases.fineLength(Card.cell("e_low"))
+                                        + "&\" to \"&"
+                                        + Phrases.fineLength(Card.cell("e_high"))
+                                        + "&\".\",\""
+                                        + NO_BLANK
+                                        + "\",\""
+                                        + NOTE
+                                        + "\",\"\")",
+                        CardWordLines::cutOrNot);
         // Of the scenario on the card, printed or not: finished shafts are held against them.
         LineSet<SideResult> shop = sizes.about(Card.SHAFT.source(), Lacking.EMPTY.value());
-        shop.number(
-                "shop_e",
-                "E of that scenario",
-                MILLIMETRE,
-                Card.cellOr("\"\"", "e_final"),
-                shaft -> shaft.length().endToEnd());
-        shop.number(
-                "shop_k",
-                "K of that scenario",
-                MILLIMETRE,
-                Card.cellOr("\"\"", "k_final"),
-                shaft -> shaft.length().clipToClip());
+        shop.mm("shop_e", "E of that scenario")
+                .is(Card.cellOr("\"\"", "e_final"), shaft -> shaft.length().endToEnd());
+        shop.mm("shop_k", "K of that scenario")
+                .is(Card.cellOr("\"\"", "k_final"), shaft -> shaft.length().clipToClip());
     }
 
     private static String cutOrNot(Sizing sizing, Index index) {

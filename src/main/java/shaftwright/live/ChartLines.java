@@ -2,8 +2,6 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.CHART_POINT;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
-import static shaftwright.live.Quantity.DEGREE;
-import static shaftwright.live.Quantity.SHOWN_LENGTH;
 
 import java.util.OptionalDouble;
 import shaftwright.book.CellValue;
@@ -23,10 +21,8 @@ final class ChartLines {
     static void declare(LiveLines lines) {
         LineSet<Sizing> limits = LineSet.in(lines, Section.CHART_LIMITS, CHART_POINT);
         limits.about(Known.PATH.source(), CellValue.NOT_AVAILABLE)
-                .number(
-                        "limit_travel",
-                        "Travel",
-                        SHOWN_LENGTH,
+                .shown("limit_travel", "Travel")
+                .is(
                         index ->
                                 "({path_low}+({path_high}-{path_low})*"
                                         + index.row()
@@ -35,24 +31,21 @@ final class ChartLines {
                                         + ")/tape_mm",
                         (path, index) -> travel(path, index.row()));
         limits.only(Known.PATH, Lacking.NOT_AVAILABLE)
-                .number("limit_slack", "No slack left", SHOWN_LENGTH, "0", path -> 0);
+                .shown("limit_slack", "No slack left")
+                .is("0", path -> 0);
         LineSet<SideOutcome> each =
                 limits.in(Section.SIDE_WORK, SCENARIO_SIDE).only(Known.SETUP, Lacking.EMPTY);
         for (ShaftEnd end : ShaftEnd.values()) {
             String limit = "chart_limit_" + end.shortWord();
-            each.number(
-                    limit,
-                    "Angle limit for charts, " + end.word(),
-                    DEGREE,
-                    "DEGREES({angle_max_" + end.shortWord() + "})",
-                    side -> angleMax(side, end));
+            each.deg(limit, "Angle limit for charts, " + end.word())
+                    .is(
+                            "DEGREES({angle_max_" + end.shortWord() + "})",
+                            side -> angleMax(side, end));
             // Of all scenarios that have one.
-            limits.cell(
-                    "limit_angle_" + end.shortWord(),
-                    "Lowest limit, " + end.word(),
-                    DEGREE,
-                    "IF(COUNT({" + limit + ":each})=0,NA(),MIN({" + limit + ":each}))",
-                    (sizing, index) -> lowest(sizing, index, end));
+            limits.deg("limit_angle_" + end.shortWord(), "Lowest limit, " + end.word())
+                    .cell(
+                            "IF(COUNT({" + limit + ":each})=0,NA(),MIN({" + limit + ":each}))",
+                            (sizing, index) -> lowest(sizing, index, end));
         }
     }
 

@@ -1,7 +1,6 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.DRAWN_POINT;
-import static shaftwright.live.Quantity.NUMBER;
 
 import java.util.function.ToDoubleFunction;
 import shaftwright.book.CellValue;
@@ -65,20 +64,16 @@ final class DrawnPointLines {
     static void declare(LiveLines lines) {
         LineSet<Sizing> set = LineSet.in(lines, Section.SHAFT_DRAWING, DRAWN_POINT);
         set.about(Card::printed, Lacking.ZERO.value())
+                .number("draw_along", "Along the blank")
                 .cell(
-                        "draw_along",
-                        "Along the blank",
-                        NUMBER,
                         index -> isGap(index) ? "0" : "IFERROR(" + along(index).formula() + ",0)",
                         (print, index) -> {
                             double along = isGap(index) ? 0 : along(index).of(print);
                             return CellValue.of(Double.isNaN(along) ? 0 : along);
                         });
         set.about(Card::printed, CellValue.NOT_AVAILABLE)
+                .number("draw_up", "Off the middle")
                 .cell(
-                        "draw_up",
-                        "Off the middle",
-                        NUMBER,
                         index ->
                                 isGap(index)
                                         ? "NA()"

@@ -57,17 +57,13 @@ final class ExtremeLines {
         String most = (quantity == RADIAN ? "MAX(" : "MIN(") + cells + ")";
         String where = "INDEX({travel:all},MATCH({" + name + "}," + cells + ",0))";
         String any = "COUNT(" + cells + ")=0";
-        set.number(
-                name,
-                label,
-                quantity,
-                mayBeEmpty ? "IF(" + any + ",\"\"," + most + ")" : most,
-                result -> core.apply(result).map(Binding::value).orElse(Double.NaN));
-        set.number(
-                name + "_travel",
-                label + ": at travel",
-                MILLIMETRE,
-                mayBeEmpty ? "IF(" + any + ",\"\"," + where + ")" : where,
-                result -> core.apply(result).map(Binding::travel).orElse(Double.NaN));
+        set.of(quantity, name, label)
+                .is(
+                        mayBeEmpty ? "IF(" + any + ",\"\"," + most + ")" : most,
+                        result -> core.apply(result).map(Binding::value).orElse(Double.NaN));
+        set.mm(name + "_travel", label + ": at travel")
+                .is(
+                        mayBeEmpty ? "IF(" + any + ",\"\"," + where + ")" : where,
+                        result -> core.apply(result).map(Binding::travel).orElse(Double.NaN));
     }
 }

@@ -2,8 +2,6 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.READING_SLOT;
 import static shaftwright.contract.Grid.SIDE;
-import static shaftwright.live.Quantity.MILLIMETRE;
-import static shaftwright.live.Quantity.NUMBER;
 
 import java.util.Optional;
 import shaftwright.contract.Index;
@@ -29,30 +27,22 @@ final class GapLines {
     static void declare(LiveLines lines) {
         LineSet<Sizing> set = LineSet.in(lines, Section.PATH_WORK, READING_SLOT).since(2);
         LineSet<RowGaps> each = set.only(GAP, Lacking.ZERO);
-        each.number(
-                "gap_height",
-                "Halfway to the next row",
-                MILLIMETRE,
-                "(LARGE({row_height:all},{row_slot})+LARGE({row_height:all},{row_slot}+1))/2",
-                (gaps, index) -> gaps.height(index.row()));
-        each.number(
-                "gap_norm",
-                "The same, normalised",
-                NUMBER,
-                "(2*({gap_height}-{ride_height_used})-{fit_high}-{fit_low})/({fit_high}-{fit_low})",
-                (gaps, index) -> gaps.normalised(index.row()));
-        each.number(
-                "gap_deviation",
-                "How well it is known",
-                NUMBER,
-                "ROUND(SQRT(MAX(0," + PathLines.horner("fit_hat", "{gap_norm}") + ")),6)",
-                (gaps, index) -> gaps.deviation(index.row()));
+        each.mm("gap_height", "Halfway to the next row")
+                .is(
+                        "(LARGE({row_height:all},{row_slot})+LARGE({row_height:all},{row_slot}+1))/2",
+                        (gaps, index) -> gaps.height(index.row()));
+        each.number("gap_norm", "The same, normalised")
+                .is(
+                        "(2*({gap_height}-{ride_height_used})-{fit_high}-{fit_low})/({fit_high}-{fit_low})",
+                        (gaps, index) -> gaps.normalised(index.row()));
+        each.number("gap_deviation", "How well it is known")
+                .is(
+                        "ROUND(SQRT(MAX(0," + PathLines.horner("fit_hat", "{gap_norm}") + ")),6)",
+                        (gaps, index) -> gaps.deviation(index.row()));
         set.in(Section.PATH_WORK, SIDE)
                 .only(ANY, Lacking.ZERO)
-                .number(
-                        "gap_least_known",
-                        "Best height for one more row",
-                        MILLIMETRE,
+                .mm("gap_least_known", "Best height for one more row")
+                .is(
                         "INDEX({gap_height:all},MATCH(MAX({gap_deviation:all}),"
                                 + "{gap_deviation:all},0))",
                         RowGaps::leastKnown);

@@ -56,4 +56,10 @@ record Known<T>(String condition, Source<T> source) {
     /** The shaft of a side of a scenario. */
     static final Known<SideResult> RESULT =
             new Known<>("{ready}=1", (sizing, index) -> sizing.result(index));
+
+    /** The whole workbook, while this is known. */
+    Known<Sizing> inWorkbook() {
+        return new Known<>(
+                condition, (sizing, index) -> source.of(sizing, index).map(known -> sizing));
+    }
 }

@@ -8,7 +8,9 @@ enum Lacking {
     NOT_AVAILABLE("NA()", CellValue.NOT_AVAILABLE),
     /** An empty text. */
     EMPTY("\"\"", CellValue.of("")),
-    ZERO("0", CellValue.of(0));
+    ZERO("0", CellValue.of(0)),
+    /** What a block of figures holds that a fill found none for. */
+    NO_FIGURES("\"" + Fingerprint.NOTHING + "\"", CellValue.of(Fingerprint.NOTHING));
 
     private final String formula;
     private final CellValue value;

@@ -2,7 +2,6 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.BENCH_SLOT;
 import static shaftwright.contract.Grid.LIMIT;
-import static shaftwright.live.Quantity.NUMBER;
 
 import java.util.StringJoiner;
 import shaftwright.reading.JointLimits;
@@ -21,59 +20,41 @@ final class LimitLines {
         LineSet<JointLimits> limits =
                 LineSet.in(lines, Section.PARTS_WORK, LIMIT).of((sizing, index) -> sizing.limits());
         limits.revised(2)
-                .number(
-                        "limit_source_joint",
-                        "Joint row",
-                        NUMBER,
+                .number("limit_source_joint", "Joint row")
+                .is(
                         index -> sourceJoint(index.row()),
                         (list, index) -> list.sourceJoint(index.row()));
-        limits.number(
-                "limit_source_angle",
-                "Angle",
-                NUMBER,
-                index -> used(sourceAngle(index.row()), "0"),
-                (list, index) -> list.sourceAngle(index.row()));
+        limits.number("limit_source_angle", "Angle")
+                .is(
+                        index -> used(sourceAngle(index.row()), "0"),
+                        (list, index) -> list.sourceAngle(index.row()));
         for (Travel travel : Travel.values()) {
             limits.revised(2)
-                    .number(
-                            "limit_source_" + travel.way,
-                            travel.label,
-                            NUMBER,
+                    .number("limit_source_" + travel.way, travel.label)
+                    .is(
                             index -> used(sourceTravel(index.row(), "bench_" + travel.way), "0"),
                             (list, index) -> travel.inSource.of(list, index.row()));
         }
-        limits.number(
-                "limit_source_key",
-                "Key",
-                NUMBER,
-                used(
-                        "{limit_source_joint}*" + JointLimits.KEY_STEP + "+{limit_source_angle}",
-                        JointLimits.UNUSED_KEY + "+{limit_ordinal}"),
-                (list, index) -> list.sourceKey(index.row()));
-        limits.number(
-                "limit_key",
-                "Key",
-                NUMBER,
-                "SMALL({limit_source_key:all},{limit_ordinal})",
-                (list, index) -> list.key(index.row()));
-        limits.number(
-                "limit_from",
-                "From row",
-                NUMBER,
-                "MATCH({limit_key},{limit_source_key:all},0)",
-                (list, index) -> list.from(index.row()));
-        limits.number(
-                "limit_joint",
-                "Joint row",
-                NUMBER,
-                sorted("limit_source_joint"),
-                (list, index) -> list.joint(index.row()));
-        limits.number(
-                "limit_angle",
-                "Angle",
-                NUMBER,
-                sorted("limit_source_angle"),
-                (list, index) -> list.angle(index.row()));
+        limits.number("limit_source_key", "Key")
+                .is(
+                        used(
+                                "{limit_source_joint}*"
+                                        + JointLimits.KEY_STEP
+                                        + "+{limit_source_angle}",
+                                JointLimits.UNUSED_KEY + "+{limit_ordinal}"),
+                        (list, index) -> list.sourceKey(index.row()));
+        limits.number("limit_key", "Key")
+                .is(
+                        "SMALL({limit_source_key:all},{limit_ordinal})",
+                        (list, index) -> list.key(index.row()));
+        limits.number("limit_from", "From row")
+                .is(
+                        "MATCH({limit_key},{limit_source_key:all},0)",
+                        (list, index) -> list.from(index.row()));
+        limits.number("limit_joint", "Joint row")
+                .is(sorted("limit_source_joint"), (list, index) -> list.joint(index.row()));
+        limits.number("limit_angle", "Angle")
+                .is(sorted("limit_source_angle"), (list, index) -> list.angle(index.row()));
         for (Travel travel : Travel.values()) {
             sorted(limits, travel);
         }
@@ -110,27 +91,22 @@ final class LimitLines {
 
     private static void sorted(LineSet<JointLimits> limits, Travel travel) {
         String name = "limit_" + travel.way;
-        limits.number(
-                name,
-                "Travel " + travel.way,
-                NUMBER,
-                sorted("limit_source_" + travel.way),
-                (list, index) -> travel.travel.of(list, index.row()));
+        limits.number(name, "Travel " + travel.way)
+                .is(
+                        sorted("limit_source_" + travel.way),
+                        (list, index) -> travel.travel.of(list, index.row()));
         limits.revised(2)
-                .number(
-                        name + "_slope",
-                        "Change per rad",
-                        NUMBER,
+                .number(name + "_slope", "Change per rad")
+                .is(
                         index -> slope(index.row(), name),
                         (list, index) -> travel.slope.of(list, index.row()));
-        limits.number(
-                name + "_at_zero",
-                "Line at angle 0",
-                NUMBER,
-                "{" + name + "}-{limit_angle}*{" + name + "_slope}",
-                (list, index) ->
-                        travel.travel.of(list, index.row())
-                                - list.angle(index.row()) * travel.slope.of(list, index.row()));
+        limits.number(name + "_at_zero", "Line at angle 0")
+                .is(
+                        "{" + name + "}-{limit_angle}*{" + name + "_slope}",
+                        (list, index) ->
+                                travel.travel.of(list, index.row())
+                                        - list.angle(index.row())
+                                                * travel.slope.of(list, index.row()));
     }
 
     private static String sorted(String source) {

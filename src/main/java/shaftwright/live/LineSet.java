@@ -117,27 +117,32 @@ final class LineSet<T> {
 
     /** A working length, mm. */
     NumberLine<T> mm(String name, String label) {
-        return new NumberLine<>(this, name, label, Quantity.MILLIMETRE);
+        return of(Quantity.MILLIMETRE, name, label);
     }
 
     /** A length as a builder reads it; the core has mm. */
     NumberLine<T> shown(String name, String label) {
-        return new NumberLine<>(this, name, label, Quantity.SHOWN_LENGTH);
+        return of(Quantity.SHOWN_LENGTH, name, label);
     }
 
     /** A working angle, rad. */
     NumberLine<T> rad(String name, String label) {
-        return new NumberLine<>(this, name, label, Quantity.RADIAN);
+        return of(Quantity.RADIAN, name, label);
+    }
+
+    /** An angle as a builder reads it; the core has rad. */
+    NumberLine<T> deg(String name, String label) {
+        return of(Quantity.DEGREE, name, label);
     }
 
     /** A number with its own meaning. */
     NumberLine<T> number(String name, String label) {
-        return new NumberLine<>(this, name, label, Quantity.NUMBER);
+        return of(Quantity.NUMBER, name, label);
     }
 
     /** A count, a row, or 1 for yes and 0 for no. */
     NumberLine<T> whole(String name, String label) {
-        return new NumberLine<>(this, name, label, Quantity.WHOLE);
+        return of(Quantity.WHOLE, name, label);
     }
 
     /** A torque in the workbook's unit; the core has N·m. */
@@ -164,22 +169,47 @@ final class LineSet<T> {
     record NumberLine<T>(LineSet<T> set, String name, String label, Quantity quantity) {
         /** Declares it. */
         void is(String formula, ToDoubleFunction<T> core) {
-            set.number(name, label, quantity, formula, core);
+            is(formula, (from, index) -> core.applyAsDouble(from));
         }
 
         /** The same where the core tells by row. */
         void is(String formula, Figure<T> core) {
-            set.number(name, label, quantity, formula, core);
+            is(index -> formula, core);
         }
 
         /** The same where the formula differs by side or row. */
         void is(LiveLine.Formula formula, Figure<T> core) {
-            set.number(name, label, quantity, formula, core);
+            set.add(name, label, quantity, formula, set.number(quantity, core));
         }
 
         /** Declares one that may not be known. */
         void ifKnown(String formula, Function<T, OptionalDouble> core) {
             is(formula, from -> core.apply(from).orElse(Double.NaN));
+        }
+
+        /** Declares one whose cells may hold words in place of a number. */
+        void cell(String formula, Cell<T> core) {
+            cell(index -> formula, core);
+        }
+
+        /** The same where the formula differs by side or row. */
+        void cell(LiveLine.Formula formula, Cell<T> core) {
+            set.add(name, label, quantity, formula, set.value(core));
+        }
+
+        /** Declares one that a fill writes. */
+        void filled(ToDoubleFunction<T> core) {
+            filled((from, index) -> core.applyAsDouble(from));
+        }
+
+        /** The same, told by row. */
+        void filled(Figure<T> core) {
+            set.engine(name, label, quantity, set.number(quantity, core));
+        }
+
+        /** Declares one that a fill writes, whose cells may hold words in place of a number. */
+        void filledCell(Cell<T> core) {
+            set.engine(name, label, quantity, set.value(core));
         }
     }
 
@@ -187,88 +217,27 @@ final class LineSet<T> {
     record TextLine<T>(LineSet<T> set, String name, String label) {
         /** Declares it. */
         void is(String formula, Function<T, String> core) {
-            set.text(name, label, formula, core);
+            is(formula, (from, index) -> core.apply(from));
         }
 
         /** The same where the core tells by row. */
         void is(String formula, BiFunction<T, Index, String> core) {
-            set.text(name, label, index -> formula, core);
+            is(index -> formula, core);
         }
-    }
 
-    /** A line with a number. */
-    void number(
-            String name,
-            String label,
-            Quantity quantity,
-            String formula,
-            ToDoubleFunction<T> core) {
-        number(name, label, quantity, index -> formula, (from, index) -> core.applyAsDouble(from));
-    }
+        /** The same where the formula differs by side or row. */
+        void is(LiveLine.Formula formula, BiFunction<T, Index, String> core) {
+            set.add(name, label, Quantity.TEXT, formula, text(core));
+        }
 
-    /** A line with a number that the core tells by row. */
-    void number(String name, String label, Quantity quantity, String formula, Figure<T> core) {
-        number(name, label, quantity, index -> formula, core);
-    }
+        /** Declares one that a fill writes. */
+        void filled(Function<T, String> core) {
+            set.engine(name, label, Quantity.TEXT, text((from, index) -> core.apply(from)));
+        }
 
-    /** A line with a number whose formula differs by side or row. */
-    void number(
-            String name,
-            String label,
-            Quantity quantity,
-            LiveLine.Formula formula,
-            Figure<T> core) {
-        add(name, label, quantity, guarded(formula), number(quantity, core));
-    }
-
-    /** A line with a number that a fill writes. */
-    void filled(String name, String label, Quantity quantity, ToDoubleFunction<T> core) {
-        filled(name, label, quantity, (from, index) -> core.applyAsDouble(from));
-    }
-
-    /** The same, told by row. */
-    void filled(String name, String label, Quantity quantity, Figure<T> core) {
-        engine(name, label, quantity, number(quantity, core));
-    }
-
-    /** A line with a text. */
-    void text(String name, String label, String formula, Function<T, String> core) {
-        text(name, label, index -> formula, (from, index) -> core.apply(from));
-    }
-
-    /** A line with a text that differs by side or row. */
-    void text(
-            String name,
-            String label,
-            LiveLine.Formula formula,
-            BiFunction<T, Index, String> core) {
-        cell(
-                name,
-                label,
-                Quantity.TEXT,
-                formula,
-                (from, index) -> CellValue.of(core.apply(from, index)));
-    }
-
-    /** A line with a text that a fill writes. */
-    void filled(String name, String label, Function<T, String> core) {
-        filledCell(name, label, Quantity.TEXT, (from, index) -> CellValue.of(core.apply(from)));
-    }
-
-    /** A line with a number or a text. */
-    void cell(String name, String label, Quantity quantity, String formula, Cell<T> core) {
-        cell(name, label, quantity, index -> formula, core);
-    }
-
-    /** The same whose formula differs by side or row. */
-    void cell(
-            String name, String label, Quantity quantity, LiveLine.Formula formula, Cell<T> core) {
-        add(name, label, quantity, guarded(formula), value(core));
-    }
-
-    /** A line with a number or a text that a fill writes. */
-    void filledCell(String name, String label, Quantity quantity, Cell<T> core) {
-        engine(name, label, quantity, value(core));
+        private LiveLine.Core text(BiFunction<T, Index, String> core) {
+            return set.value((from, index) -> CellValue.of(core.apply(from, index)));
+        }
     }
 
     /**
@@ -281,11 +250,20 @@ final class LineSet<T> {
                 name,
                 label,
                 Quantity.WHOLE,
-                guarded(index -> print.formula(terms * index.row())),
-                (sizing, index) ->
-                        source.of(sizing, index).isPresent()
-                                ? CellValue.of(print.of(sizing, index, terms * index.row()))
-                                : nothing);
+                index -> print.formula(terms * index.row()),
+                printed(print, terms));
+    }
+
+    /** A fingerprint as it was when a fill wrote it. */
+    void filledPrint(String name, String label, Fingerprint print) {
+        engine(name, label, Quantity.WHOLE, printed(print, 0));
+    }
+
+    private LiveLine.Core printed(Fingerprint print, int terms) {
+        return (sizing, index) ->
+                source.of(sizing, index).isPresent()
+                        ? CellValue.of(print.of(sizing, index, terms * index.row()))
+                        : nothing;
     }
 
     private LiveLine.Formula guarded(LiveLine.Formula formula) {
@@ -321,7 +299,7 @@ final class LineSet<T> {
                         place.grid,
                         label,
                         quantity,
-                        formula,
+                        guarded(formula),
                         core,
                         place.since,
                         place.revised));

@@ -4,14 +4,11 @@ import static shaftwright.contract.Grid.LINKAGE_POINT;
 import static shaftwright.contract.Grid.POWER;
 import static shaftwright.contract.Grid.READING_SLOT;
 import static shaftwright.contract.Grid.SIDE;
-import static shaftwright.live.Quantity.MILLIMETRE;
-import static shaftwright.live.Quantity.NUMBER;
-import static shaftwright.live.Quantity.SHOWN_LENGTH;
-import static shaftwright.live.Quantity.TEXT;
-import static shaftwright.live.Quantity.WHOLE;
 
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import shaftwright.book.CellValue;
-import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.reading.SideLinkage;
 import shaftwright.reading.Sizing;
@@ -24,52 +21,47 @@ import shaftwright.suspension.OffsetEstimate;
  * The hub path of a side's linkage, solved by a fill, and how it agrees with the readings: an
  * engine block, and the fingerprints of all that it follows from.
  */
-enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
-    STATUS("status", "The points", TEXT),
-    AGREEMENT("agreement", "Tape and linkage", TEXT),
-    OFF_BEFORE("off_before", "Readings off the linkage, as a rule", SHOWN_LENGTH),
-    TAPE("tape_share", "… of which the tape explains", SHOWN_LENGTH),
-    OFF_AFTER("off_after", "… left with the offsets below", SHOWN_LENGTH),
-    FLANGE_OUT("flange_out", "Output flange farther out than typed", SHOWN_LENGTH),
-    FLANGE_OUT_DOUBT("flange_out_uncertainty", "… ± (one standard uncertainty)", SHOWN_LENGTH),
-    FLANGE_UP("flange_up", "Output flange higher than typed", SHOWN_LENGTH),
-    FLANGE_UP_DOUBT("flange_up_uncertainty", "… ± (one standard uncertainty)", SHOWN_LENGTH),
-    DATUM_OUT("datum_out", "Outer datum farther out than typed", SHOWN_LENGTH),
-    DATUM_OUT_DOUBT("datum_out_uncertainty", "… ± (one standard uncertainty)", SHOWN_LENGTH),
-    TOGETHER("together", "Told only together, ± one standard uncertainty", TEXT),
-    TOLD("told", "How well the readings tell offsets (singular values)", TEXT),
-    UNTOLD("untold", "What they can't tell", TEXT),
-    LOW("low", "Lowest travel solved", MILLIMETRE),
-    HIGH("high", "Highest travel solved", MILLIMETRE),
-    LENGTH_ERROR("length_error", "Curves off the linkage, thousandths of a mm", NUMBER),
-    ANGLE_ERROR("angle_error", "Camber and toe off it, thousandths of a degree", NUMBER),
-    DOUBT("doubt", "Doubt by the readings", MILLIMETRE);
-
+final class LinkageLines {
     private static final EngineBlock BLOCK =
             new EngineBlock("linkage", SIDE, Section.PATH_WORK, Section.LINKAGE_BLOCK);
-    private static final int POINT_TERMS = 3;
+    private static final Known<SideLinkage> TYPED =
+            new Known<>(
+                    "COUNT({point_height_used:all})>0",
+                    (sizing, index) -> linkage(sizing, index).filter(SideLinkage::isTyped));
 
-    private final String figure;
-    private final String label;
-    private final Quantity quantity;
+    /** Terms of a point's and of a row's fingerprint. */
+    private static final int TERMS = 3;
 
-    LinkageLines(String figure, String label, Quantity quantity) {
-        this.figure = figure;
-        this.label = label;
-        this.quantity = quantity;
+    private LinkageLines() {}
+
+    private static Optional<SideLinkage> linkage(Sizing sizing, Index index) {
+        return Optional.of(sizing.path(index.side()).linkage());
+    }
+
+    private static Optional<Calibration> calibration(Sizing sizing, Index index) {
+        return linkage(sizing, index).flatMap(SideLinkage::calibration);
+    }
+
+    private static Optional<LinkagePath> path(Sizing sizing, Index index) {
+        return linkage(sizing, index).flatMap(SideLinkage::path);
     }
 
     static void declare(LiveLines lines) {
-        lines.add(rowPrint(lines, "point_print", LINKAGE_POINT, "point_x", "point_y", "point_z"));
-        lines.add(
-                rowPrint(
-                                lines,
-                                "row_print",
-                                READING_SLOT,
-                                "row_height",
-                                "row_counted",
-                                "row_variance")
-                        .revised(2));
+        LineSet<Sizing> work = LineSet.in(lines, Section.PATH_WORK, LINKAGE_POINT);
+        String label = "Fingerprint of the row";
+        work.print(
+                "point_print",
+                label,
+                new Fingerprint(lines).measured("point_x", "point_y", "point_z"),
+                TERMS);
+        work.in(Section.PATH_WORK, READING_SLOT)
+                .revised(2)
+                .print(
+                        "row_print",
+                        label,
+                        new Fingerprint(lines)
+                                .measured("row_height", "row_counted", "row_variance"),
+                        TERMS);
         Fingerprint all =
                 new Fingerprint(lines)
                         .sum("point_print")
@@ -81,139 +73,118 @@ enum LinkageLines implements EngineBlock.Figure, EngineBlock.Present {
                         .measured("outer_ahead_used", "outer_out_used", "ride_height_used")
                         .measured("static_camber_used", "static_toe_used")
                         .measured("linkage_up_read", "linkage_down_read", "tape_mm");
-        BLOCK.revised(2).stamp(lines, all, "COUNT({point_height_used:all})>0", STATUS);
-        for (LinkageLines line : values()) {
-            EngineBlock block = line.isOfVersionThree() ? BLOCK.since(3) : BLOCK;
-            block.figure(lines, line.figure, line.label, line.quantity, line, line);
-        }
+        BLOCK.stamp(lines, all, 2, TYPED);
+        BLOCK.figures(lines, TYPED.source())
+                .text("linkage_status", "The points")
+                .filled(SideLinkage::status);
+        compared(lines);
+        solved(lines);
         for (HubCurve curve : HubCurve.values()) {
-            lines.add(
-                    LiveLine.engine(
-                            "linkage_" + curve.word,
-                            Section.LINKAGE_CURVES,
-                            POWER,
-                            curve.label,
-                            NUMBER,
-                            new Curve(curve)));
+            work.in(Section.LINKAGE_CURVES, POWER)
+                    .about(LinkageLines::path, Lacking.NO_FIGURES.value())
+                    .number("linkage_" + curve.word, curve.label)
+                    .filled(
+                            (path, index) ->
+                                    curve.of(path.path(), path.pitch()).coefficient(index.row()));
         }
     }
 
-    private static LiveLine rowPrint(
-            LiveLines lines, String name, Grid grid, String first, String second, String third) {
-        RowPrint print = new RowPrint(new Fingerprint(lines).measured(first, second, third));
-        return new LiveLine(
-                name, Section.PATH_WORK, grid, "Fingerprint of the row", WHOLE, print, print);
+    private static void compared(LiveLines lines) {
+        LineSet<Calibration> set = BLOCK.figures(lines, LinkageLines::calibration);
+        BLOCK.figures(
+                        lines,
+                        (sizing, index) ->
+                                calibration(sizing, index)
+                                        .flatMap(compared -> linkage(sizing, index)))
+                .text("linkage_agreement", "Tape and linkage")
+                .filled(SideLinkage::agreement);
+        set.shown("linkage_off_before", "Readings off the linkage, as a rule")
+                .filled(Calibration::offBefore);
+        set.shown("linkage_tape_share", "… of which the tape explains").filled(Calibration::tape);
+        set.shown("linkage_off_after", "… left with the offsets below")
+                .filled(Calibration::offAfter);
+        offset(
+                lines,
+                "linkage_flange_out",
+                "Output flange farther out than typed",
+                Calibration::flangeOut);
+        offset(
+                lines,
+                "linkage_flange_up",
+                "Output flange higher than typed",
+                Calibration::flangeUp);
+        offset(
+                lines,
+                "linkage_datum_out",
+                "Outer datum farther out than typed",
+                Calibration::datumOut);
+        said(
+                BLOCK.figures(lines, unlessEmpty(SideLinkage::together)).since(3),
+                "linkage_together",
+                "Told only together, ± one standard uncertainty");
+        set.text("linkage_told", "How well the readings tell offsets (singular values)")
+                .filled(
+                        told ->
+                                told.singularValues().stream()
+                                        .map(value -> Wording.rounded(value, 2))
+                                        .collect(Collectors.joining(", ")));
+        said(
+                BLOCK.figures(lines, unlessEmpty(SideLinkage::untold)),
+                "linkage_untold",
+                "What they can't tell");
     }
 
-    private static SideLinkage of(Sizing sizing, Index index) {
-        return sizing.path(index.side()).linkage();
+    private static void offset(
+            LiveLines lines,
+            String name,
+            String label,
+            Function<Calibration, OffsetEstimate> offset) {
+        Known.Source<OffsetEstimate> source =
+                (sizing, index) -> calibration(sizing, index).map(offset);
+        Known.Source<OffsetEstimate> told =
+                (sizing, index) -> source.of(sizing, index).filter(OffsetEstimate::isTold);
+        BLOCK.figures(
+                        lines,
+                        (sizing, index) ->
+                                source.of(sizing, index)
+                                        .map(
+                                                each ->
+                                                        each.isTold()
+                                                                ? CellValue.of(
+                                                                        each.value()
+                                                                                / sizing.unit()
+                                                                                        .mm())
+                                                                : CellValue.of("not told alone")))
+                .of(Quantity.SHOWN_LENGTH, name, label)
+                .filledCell((value, index) -> value);
+        BLOCK.figures(lines, told)
+                .since(3)
+                .shown(name + "_uncertainty", "… ± (one standard uncertainty)")
+                .filled(OffsetEstimate::uncertainty);
     }
 
-    @Override
-    public boolean has(Sizing sizing, Index index) {
-        SideLinkage linkage = of(sizing, index);
-        return switch (this) {
-            case STATUS -> linkage.isTyped();
-            case AGREEMENT, OFF_BEFORE, TAPE, OFF_AFTER, FLANGE_OUT, FLANGE_UP, DATUM_OUT, TOLD ->
-                    linkage.calibration().isPresent();
-            case FLANGE_OUT_DOUBT, FLANGE_UP_DOUBT, DATUM_OUT_DOUBT ->
-                    linkage.calibration().isPresent()
-                            && offset(linkage.calibration().get()).isTold();
-            case TOGETHER -> !linkage.together().isEmpty();
-            case UNTOLD -> !linkage.untold().isEmpty();
-            case LOW, HIGH, LENGTH_ERROR, ANGLE_ERROR, DOUBT -> linkage.path().isPresent();
-        };
+    private static Known.Source<String> unlessEmpty(Function<SideLinkage, String> sentence) {
+        return (sizing, index) ->
+                linkage(sizing, index).map(sentence).filter(text -> !text.isEmpty());
     }
 
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        SideLinkage linkage = of(sizing, index);
-        return switch (this) {
-            case STATUS -> CellValue.of(linkage.status());
-            case AGREEMENT -> CellValue.of(linkage.agreement());
-            case UNTOLD -> CellValue.of(linkage.untold());
-            case TOLD -> CellValue.of(told(linkage.calibration().get()));
-            case TOGETHER -> CellValue.of(linkage.together());
-            case OFF_BEFORE, TAPE, OFF_AFTER ->
-                    CellValue.of(off(linkage.calibration().get()) / sizing.unit().mm());
-            case FLANGE_OUT, FLANGE_UP, DATUM_OUT -> {
-                OffsetEstimate offset = offset(linkage.calibration().get());
-                yield offset.isTold()
-                        ? CellValue.of(offset.value() / sizing.unit().mm())
-                        : CellValue.of("not told alone");
-            }
-            case FLANGE_OUT_DOUBT, FLANGE_UP_DOUBT, DATUM_OUT_DOUBT ->
-                    CellValue.of(
-                            offset(linkage.calibration().get()).uncertainty() / sizing.unit().mm());
-            case LOW, HIGH, LENGTH_ERROR, ANGLE_ERROR -> CellValue.of(figure(linkage.path().get()));
-            case DOUBT -> CellValue.of(linkage.doubt());
-        };
+    private static void said(LineSet<String> set, String name, String label) {
+        set.text(name, label).filled(text -> text);
     }
 
-    private static String told(Calibration calibration) {
-        StringBuilder text = new StringBuilder();
-        for (double value : calibration.singularValues()) {
-            text.append(text.length() > 0 ? ", " : "").append(Wording.rounded(value, 2));
-        }
-        return text.toString();
-    }
-
-    private boolean isOfVersionThree() {
-        return switch (this) {
-            case FLANGE_OUT_DOUBT, FLANGE_UP_DOUBT, DATUM_OUT_DOUBT, TOGETHER -> true;
-            default -> false;
-        };
-    }
-
-    private double off(Calibration calibration) {
-        return switch (this) {
-            case OFF_BEFORE -> calibration.offBefore();
-            case TAPE -> calibration.tape();
-            case OFF_AFTER -> calibration.offAfter();
-            default -> throw new IllegalStateException(figure + " is none of the comparison's");
-        };
-    }
-
-    private OffsetEstimate offset(Calibration calibration) {
-        return switch (this) {
-            case FLANGE_OUT, FLANGE_OUT_DOUBT -> calibration.flangeOut();
-            case FLANGE_UP, FLANGE_UP_DOUBT -> calibration.flangeUp();
-            case DATUM_OUT, DATUM_OUT_DOUBT -> calibration.datumOut();
-            default -> throw new IllegalStateException(figure + " is no offset");
-        };
-    }
-
-    private double figure(LinkagePath path) {
-        return switch (this) {
-            case LOW -> path.path().tMin();
-            case HIGH -> path.path().tMax();
-            case LENGTH_ERROR -> 1000 * path.lengthError();
-            case ANGLE_ERROR -> 1000 * Math.toDegrees(path.angleError());
-            default -> throw new IllegalStateException(figure + " is none of the path's");
-        };
-    }
-
-    /** A row's fingerprint, with weights that no other row has. */
-    private record RowPrint(Fingerprint print) implements LiveLine.Formula, LiveLine.Core {
-        @Override
-        public String at(Index index) {
-            return print.formula(POINT_TERMS * index.row());
-        }
-
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            return CellValue.of(print.of(sizing, index, POINT_TERMS * index.row()));
-        }
-    }
-
-    /** A curve's coefficients in powers of the normalised travel. */
-    private record Curve(HubCurve curve) implements LiveLine.Core {
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            LinkagePath path = of(sizing, index).path().orElse(null);
-            return path == null
-                    ? CellValue.of(Fingerprint.NOTHING)
-                    : CellValue.of(curve.of(path.path(), path.pitch()).coefficient(index.row()));
-        }
+    private static void solved(LiveLines lines) {
+        LineSet<LinkagePath> set = BLOCK.figures(lines, LinkageLines::path);
+        set.mm("linkage_low", "Lowest travel solved").filled(solved -> solved.path().tMin());
+        set.mm("linkage_high", "Highest travel solved").filled(solved -> solved.path().tMax());
+        set.number("linkage_length_error", "Curves off the linkage, thousandths of a mm")
+                .filled(solved -> 1000 * solved.lengthError());
+        set.number("linkage_angle_error", "Camber and toe off it, thousandths of a degree")
+                .filled(solved -> 1000 * Math.toDegrees(solved.angleError()));
+        BLOCK.figures(
+                        lines,
+                        (sizing, index) ->
+                                path(sizing, index).flatMap(solved -> linkage(sizing, index)))
+                .mm("linkage_doubt", "Doubt by the readings")
+                .filled(SideLinkage::doubt);
     }
 }

@@ -1,13 +1,14 @@
 package shaftwright.live;
 
-import static shaftwright.live.Quantity.WHOLE;
-
+import java.util.Optional;
+import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
-import shaftwright.contract.Input;
 import shaftwright.contract.RestraintInputs;
+import shaftwright.reading.InputValues;
 import shaftwright.reading.SideRestraints;
 import shaftwright.reading.Sizing;
 
@@ -15,117 +16,70 @@ import shaftwright.reading.Sizing;
  * The rows of dampers, straps and tubes as numbers: whether they are in use and which words were
  * chosen; fingerprints of them, and a side's mark of all that moves them.
  */
-enum RestraintSlotLines implements LiveLine.Formula, LiveLine.Core {
-    ON("restraint_on", Grid.RESTRAINT_SLOT, "In use"),
-    KIND("restraint_kind_number", Grid.RESTRAINT_SLOT, "Kind by number"),
-    BY("restraint_by_number", Grid.RESTRAINT_SLOT, "What carries it, by number"),
-    TUBE_ON("tube_on", Grid.TUBE_SLOT, "In use"),
-    TUBE_BY("tube_by_number", Grid.TUBE_SLOT, "What carries it, by number");
+final class RestraintSlotLines {
+    /** No row has more terms. */
+    private static final int TERMS = 10;
 
-    private final String name;
-    private final Grid grid;
-    private final String label;
-
-    RestraintSlotLines(String name, Grid grid, String label) {
-        this.name = name;
-        this.grid = grid;
-        this.label = label;
-    }
+    private RestraintSlotLines() {}
 
     static void declare(LiveLines lines) {
-        for (RestraintSlotLines line : values()) {
-            lines.add(
-                    new LiveLine(
-                            line.name,
-                            Section.PARTS_WORK,
-                            line.grid,
-                            line.label,
-                            WHOLE,
-                            line,
-                            line));
-        }
+        LineSet<Sizing> restraints = LineSet.in(lines, Section.PARTS_WORK, Grid.RESTRAINT_SLOT);
+        LineSet<Sizing> tubes = restraints.in(Section.PARTS_WORK, Grid.TUBE_SLOT);
+        on(
+                restraints,
+                "restraint_on",
+                "{restraint_fixed_ahead_read>restraint_longest_read}",
+                SideRestraints::isTyped);
+        word(restraints, "restraint_kind_number", "Kind by number", "restraint_kind");
+        String carrier = "What carries it, by number";
+        word(restraints, "restraint_by_number", carrier, "restraint_carried_by");
+        on(
+                tubes,
+                "tube_on",
+                "{tube_first_ahead_read>tube_diameter_read}",
+                SideRestraints::isTubeTyped);
+        word(tubes, "tube_by_number", carrier, "tube_carried_by");
         row(
-                lines,
-                "restraint_row_print",
-                ON,
+                restraints,
+                "restraint",
                 new Fingerprint(lines)
                         .measured("restraint_fixed_ahead_read", "restraint_fixed_out_read")
                         .measured("restraint_fixed_height_read", "restraint_moving_ahead_read")
                         .measured("restraint_moving_out_read", "restraint_moving_height_read")
                         .measured("restraint_shortest_read", "restraint_longest_read")
-                        .measured("restraint_kind_number", "restraint_by_number"));
+                        .measured("restraint_kind_number", "restraint_by_number"),
+                SideRestraints::isTyped);
         row(
-                lines,
-                "tube_row_print",
-                TUBE_ON,
+                tubes,
+                "tube",
                 new Fingerprint(lines)
                         .measured("tube_first_ahead_read", "tube_first_out_read")
                         .measured("tube_first_height_read", "tube_second_ahead_read")
                         .measured("tube_second_out_read", "tube_second_height_read")
-                        .measured("tube_diameter_read", "tube_by_number"));
+                        .measured("tube_diameter_read", "tube_by_number"),
+                SideRestraints::isTubeTyped);
     }
 
-    private static void row(
-            LiveLines lines, String name, RestraintSlotLines on, Fingerprint print) {
-        RowPrint row = new RowPrint(print, on);
-        lines.add(
-                new LiveLine(
-                        name,
-                        Section.PARTS_WORK,
-                        on.grid,
-                        "Fingerprint of the row",
-                        WHOLE,
-                        row,
-                        row));
+    private static void on(
+            LineSet<Sizing> set,
+            String name,
+            String numbers,
+            BiPredicate<InputValues, Integer> isTyped) {
+        set.whole(name, "In use")
+                .is(
+                        "IF(COUNT(" + numbers + ")>0,1,0)",
+                        (sizing, index) -> isTyped.test(sizing.inputs(), index.row()) ? 1 : 0);
     }
 
-    /**
-     * A side's mark: a fingerprint of the rows of dampers and straps, and of what moves them; 0
-     * while there is nothing to move.
-     */
-    static void mark(LiveLines lines) {
-        Mark mark =
-                new Mark(
-                        new Fingerprint(lines)
-                                .sum("restraint_row_print")
-                                .sum("tube_row_print")
-                                .whole("path_print", "linkage_mark")
-                                .measured("inner_ahead_used", "inner_offset_used")
-                                .measured("inner_height_used"));
-        LinkageMark linkage = new LinkageMark(lines);
-        lines.add(
-                new LiveLine(
-                        "linkage_mark",
-                        Section.PATH_WORK,
-                        Grid.SIDE,
-                        "Fingerprint of the linkage, 0 without",
-                        WHOLE,
-                        linkage,
-                        linkage));
-        lines.add(
-                new LiveLine(
-                        "restraint_mark",
-                        Section.PATH_WORK,
-                        Grid.SIDE,
-                        "Fingerprint of dampers, straps and tubes",
-                        WHOLE,
-                        mark,
-                        mark));
-    }
-
-    @Override
-    public String at(Index index) {
-        return switch (this) {
-            case ON -> on("{restraint_fixed_ahead_read>restraint_longest_read}");
-            case TUBE_ON -> on("{tube_first_ahead_read>tube_diameter_read}");
-            case KIND -> number("restraint_kind", "{restraint_slot}");
-            case BY -> number("restraint_carried_by", "{restraint_slot}");
-            case TUBE_BY -> number("tube_carried_by", "{tube_slot}");
-        };
-    }
-
-    private static String on(String numbers) {
-        return "IF(COUNT(" + numbers + ")>0,1,0)";
+    private static void word(LineSet<Sizing> set, String name, String label, String column) {
+        String slot = column.startsWith("tube") ? "{tube_slot}" : "{restraint_slot}";
+        set.whole(name, label)
+                .is(
+                        number(column, slot),
+                        (sizing, index) ->
+                                RestraintInputs.number(
+                                        Contract.input(column),
+                                        sizing.inputs().text(column, index)));
     }
 
     /** Which of the offered words a row has, from 1; the first for an empty cell. */
@@ -141,90 +95,76 @@ enum RestraintSlotLines implements LiveLine.Formula, LiveLine.Core {
         return text.append('0').append(")".repeat(number + 1)).toString();
     }
 
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        return switch (this) {
-            case ON -> CellValue.of(isOn(sizing, index) ? 1 : 0);
-            case TUBE_ON -> CellValue.of(isOn(sizing, index) ? 1 : 0);
-            case KIND -> number(sizing, "restraint_kind", index);
-            case BY -> number(sizing, "restraint_carried_by", index);
-            case TUBE_BY -> number(sizing, "tube_carried_by", index);
-        };
-    }
-
-    private boolean isOn(Sizing sizing, Index index) {
-        return grid == Grid.TUBE_SLOT
-                ? SideRestraints.isTubeTyped(sizing.inputs(), index.row())
-                : SideRestraints.isTyped(sizing.inputs(), index.row());
-    }
-
-    private static CellValue number(Sizing sizing, String column, Index index) {
-        Input input = Contract.input(column);
-        return CellValue.of(RestraintInputs.number(input, sizing.inputs().text(column, index)));
-    }
-
     /** A row's fingerprint, with weights that no other row has; 0 for a row without numbers. */
-    private record RowPrint(Fingerprint print, RestraintSlotLines on)
-            implements LiveLine.Formula, LiveLine.Core {
-        /** No row has more terms. */
-        private static final int TERMS = 10;
-
-        @Override
-        public String at(Index index) {
-            return "IF({"
-                    + on.name
-                    + "}=0,0,IFERROR("
-                    + print.formula(TERMS * index.row())
-                    + ",0))";
-        }
-
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            return CellValue.of(
-                    on.isOn(sizing, index) ? print.of(sizing, index, TERMS * index.row()) : 0);
-        }
+    private static void row(
+            LineSet<Sizing> set,
+            String table,
+            Fingerprint print,
+            BiPredicate<InputValues, Integer> isTyped) {
+        set.whole(table + "_row_print", "Fingerprint of the row")
+                .is(
+                        index ->
+                                "IF({"
+                                        + table
+                                        + "_on}=0,0,IFERROR("
+                                        + print.formula(TERMS * index.row())
+                                        + ",0))",
+                        (sizing, index) ->
+                                isTyped.test(sizing.inputs(), index.row())
+                                        ? print.of(sizing, index, TERMS * index.row())
+                                        : 0);
     }
 
-    /** The linkage's fingerprint as a number: it moves points whatever the path comes from. */
-    private record LinkageMark(LiveLines lines) implements LiveLine.Formula, LiveLine.Core {
-        @Override
-        public String at(Index index) {
-            return "IF(ISNUMBER({linkage_print}),{linkage_print},0)";
-        }
-
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            CellValue print = lines.line("linkage_print").core().at(sizing, index);
-            return print instanceof CellValue.Numeric ? print : CellValue.of(0);
-        }
+    /**
+     * A side's mark: a fingerprint of the rows of dampers and straps, and of what moves them; 0
+     * while there is nothing to move.
+     */
+    static void mark(LiveLines lines) {
+        LineSet<Sizing> side = LineSet.in(lines, Section.PATH_WORK, Grid.SIDE);
+        // The linkage moves points whatever the path comes from.
+        side.whole("linkage_mark", "Fingerprint of the linkage, 0 without")
+                .cell(
+                        "IF(ISNUMBER({linkage_print}),{linkage_print},0)",
+                        (sizing, index) -> {
+                            CellValue print = lines.line("linkage_print").core().at(sizing, index);
+                            return print instanceof CellValue.Numeric ? print : CellValue.of(0);
+                        });
+        Fingerprint print =
+                new Fingerprint(lines)
+                        .sum("restraint_row_print")
+                        .sum("tube_row_print")
+                        .whole("path_print", "linkage_mark")
+                        .measured("inner_ahead_used", "inner_offset_used", "inner_height_used");
+        side.whole("restraint_mark", "Fingerprint of dampers, straps and tubes")
+                .cell(
+                        "IF(SUM(restraint_on)+SUM(tube_on)=0,0,IF({path_ready}=1,"
+                                + print.formula(0)
+                                + ",NA()))",
+                        (sizing, index) -> {
+                            if (!anyRestraint(sizing) && !anyTube(sizing)) {
+                                return CellValue.of(0);
+                            }
+                            return sizing.path(index.side()).chosen().isPresent()
+                                    ? CellValue.of(print.of(sizing, index, 0))
+                                    : CellValue.NOT_AVAILABLE;
+                        });
     }
 
-    private record Mark(Fingerprint print) implements LiveLine.Formula, LiveLine.Core {
-        @Override
-        public String at(Index index) {
-            return "IF(SUM(restraint_on)+SUM(tube_on)=0,0,IF({path_ready}=1,"
-                    + print.formula(0)
-                    + ",NA()))";
-        }
-
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            if (!anyOn(sizing, ON) && !anyOn(sizing, TUBE_ON)) {
-                return CellValue.of(0);
-            }
-            return sizing.path(index.side()).chosen().isPresent()
-                    ? CellValue.of(print.of(sizing, index, 0))
-                    : CellValue.NOT_AVAILABLE;
-        }
+    /** Whether any row of dampers, straps and bump stops is in use. */
+    static boolean anyRestraint(Sizing sizing) {
+        return IntStream.range(0, Grid.RESTRAINT_SLOT.rows())
+                .anyMatch(row -> SideRestraints.isTyped(sizing.inputs(), row));
     }
 
-    /** Whether any row of dampers and straps, or of tubes, is in use. */
-    static boolean anyOn(Sizing sizing, RestraintSlotLines on) {
-        for (int row = 0; row < on.grid.rows(); row++) {
-            if (on.isOn(sizing, new Index(shaftwright.build.Side.LEFT, 0, row))) {
-                return true;
-            }
-        }
-        return false;
+    /** Whether any row of tubes is in use. */
+    static boolean anyTube(Sizing sizing) {
+        return IntStream.range(0, Grid.TUBE_SLOT.rows())
+                .anyMatch(row -> SideRestraints.isTubeTyped(sizing.inputs(), row));
+    }
+
+    /** What moves on a side, empty while nothing does or nothing of it is in use. */
+    static Optional<SideRestraints> moving(Sizing sizing, Index index, boolean inUse) {
+        return Optional.of(sizing.path(index.side()).restraints())
+                .filter(restraints -> inUse && restraints.canMove());
     }
 }

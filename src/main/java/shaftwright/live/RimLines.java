@@ -1,7 +1,5 @@
 package shaftwright.live;
 
-import static shaftwright.live.Quantity.MILLIMETRE;
-
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
@@ -22,19 +20,15 @@ final class RimLines {
         LineSet<SideResult> set =
                 LineSet.in(lines, Section.SIDE_WORK, Grid.SCENARIO_SIDE)
                         .only(Known.RESULT, Lacking.NOT_AVAILABLE);
-        set.number(
-                "rim_gap_widest",
-                "Widest gap between the rims",
-                MILLIMETRE,
-                "IF(COUNT({rim_gap:all})=0,\"\",MAX({rim_gap:all}))",
-                result -> result.widestMouthGap().map(Binding::value).orElse(Double.NaN));
-        set.number(
-                "rim_gap_travel",
-                "Travel at that gap",
-                MILLIMETRE,
-                "IF({rim_gap_widest}=\"\",\"\","
-                        + "INDEX({travel:all},MATCH({rim_gap_widest},{rim_gap:all},0)))",
-                result -> result.widestMouthGap().map(Binding::travel).orElse(Double.NaN));
+        set.mm("rim_gap_widest", "Widest gap between the rims")
+                .is(
+                        "IF(COUNT({rim_gap:all})=0,\"\",MAX({rim_gap:all}))",
+                        result -> result.widestMouthGap().map(Binding::value).orElse(Double.NaN));
+        set.mm("rim_gap_travel", "Travel at that gap")
+                .is(
+                        "IF({rim_gap_widest}=\"\",\"\","
+                                + "INDEX({travel:all},MATCH({rim_gap_widest},{rim_gap:all},0)))",
+                        result -> result.widestMouthGap().map(Binding::travel).orElse(Double.NaN));
     }
 
     /** One sentence for the builder; empty when a rim is not known. */

@@ -1,8 +1,6 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.SIDE;
-import static shaftwright.live.Quantity.MILLIMETRE;
-import static shaftwright.live.Quantity.WHOLE;
 
 import java.util.function.ToDoubleFunction;
 import shaftwright.reading.Sizing;
@@ -27,10 +25,8 @@ final class ShaftDrawingLines {
 
     private static void sizes(LineSet<Sizing> set) {
         set.revised(2)
-                .number(
-                        "draw_row",
-                        "Blank's row",
-                        WHOLE,
+                .whole("draw_row", "Blank's row")
+                .is(
                         "IF(OR(card_index=0,{card_allowed}<"
                                 + CardPrint.LENGTHS.level()
                                 + "),0,IFERROR("
@@ -42,33 +38,27 @@ final class ShaftDrawingLines {
                                         .map(plan -> sizing.parts().blankSlot(plan.row()) + 1)
                                         .orElse(0));
         LineSet<Card.Printed> printed = Card.printed(set);
-        printed.number(
-                "draw_total",
-                "Blank, or shaft without one",
-                MILLIMETRE,
-                "IF(ISNUMBER({card_e}),{card_e}+SUM({card_cut_in},{card_cut_out}),\"\")",
-                ShaftDrawingLines::total);
-        printed.number(
-                "draw_body",
-                "Half the bar",
-                MILLIMETRE,
-                ofBlank(
-                        "IF(SUM(INDEX(blank_diameter_read,{draw_row}))>0,"
-                                + "INDEX(blank_diameter_read,{draw_row})/2,"
-                                + "shaft_end_diameter_inner_read/2)"),
-                ShaftDrawingLines::body);
+        printed.mm("draw_total", "Blank, or shaft without one")
+                .is(
+                        "IF(ISNUMBER({card_e}),{card_e}+SUM({card_cut_in},{card_cut_out}),\"\")",
+                        ShaftDrawingLines::total);
+        printed.mm("draw_body", "Half the bar")
+                .is(
+                        ofBlank(
+                                "IF(SUM(INDEX(blank_diameter_read,{draw_row}))>0,"
+                                        + "INDEX(blank_diameter_read,{draw_row})/2,"
+                                        + "shaft_end_diameter_inner_read/2)"),
+                        ShaftDrawingLines::body);
         for (ShaftEnd end : ShaftEnd.values()) {
-            printed.number(
-                    "draw_spline_" + end.shortWord(),
-                    "Spline left, " + end.word() + " end",
-                    MILLIMETRE,
-                    ofBlank(
-                            "INDEX(blank_spline_length_"
-                                    + end.word()
-                                    + "_read,{draw_row})-{card_cut_"
-                                    + end.shortWord()
-                                    + "}"),
-                    print -> splineLeft(print, end));
+            printed.mm("draw_spline_" + end.shortWord(), "Spline left, " + end.word() + " end")
+                    .is(
+                            ofBlank(
+                                    "INDEX(blank_spline_length_"
+                                            + end.word()
+                                            + "_read,{draw_row})-{card_cut_"
+                                            + end.shortWord()
+                                            + "}"),
+                            print -> splineLeft(print, end));
         }
     }
 
@@ -131,39 +121,38 @@ final class ShaftDrawingLines {
             String before,
             String line,
             ToDoubleFunction<Card.Printed> core) {
-        printed.text(
-                part.words(),
-                "Words",
-                ifNumber(line, Phrases.literal(before) + "&" + both(line)),
-                print ->
-                        Double.isNaN(core.applyAsDouble(print))
-                                ? ""
-                                : before + both(core.applyAsDouble(print)));
+        printed.text(part.words(), "Words")
+                .is(
+                        ifNumber(line, Phrases.literal(before) + "&" + both(line)),
+                        print ->
+                                Double.isNaN(core.applyAsDouble(print))
+                                        ? ""
+                                        : before + both(core.applyAsDouble(print)));
     }
 
     private static void groove(LineSet<Card.Printed> printed, DrawnPart part, ShaftEnd end) {
         String line = "card_wall_" + end.shortWord();
-        printed.text(
-                part.words(),
-                "Words",
-                ifNumber(
-                        line,
-                        Phrases.literal(GROOVE)
-                                + "&"
-                                + both(line)
-                                + "&\", \"&"
-                                + CardLines.grooveWidth()
-                                + "&\" wide\""),
-                print ->
-                        print.plan()
-                                .map(
-                                        plan ->
-                                                GROOVE
-                                                        + both(plan.cut(end).outerWall())
-                                                        + ", "
-                                                        + CardLines.grooveWidth(print.sizing())
-                                                        + " wide")
-                                .orElse(""));
+        printed.text(part.words(), "Words")
+                .is(
+                        ifNumber(
+                                line,
+                                Phrases.literal(GROOVE)
+                                        + "&"
+                                        + both(line)
+                                        + "&\", \"&"
+                                        + CardLines.grooveWidth()
+                                        + "&\" wide\""),
+                        print ->
+                                print.plan()
+                                        .map(
+                                                plan ->
+                                                        GROOVE
+                                                                + both(plan.cut(end).outerWall())
+                                                                + ", "
+                                                                + CardLines.grooveWidth(
+                                                                        print.sizing())
+                                                                + " wide")
+                                        .orElse(""));
     }
 
     private static String ifNumber(String line, String words) {

@@ -11,17 +11,12 @@ final class StartLines {
 
     static void declare(LiveLines lines) {
         LineSet<Sizing> set = LineSet.in(lines, Section.START, Grid.SCENARIO);
-        set.text("start_name", "Scenario", index -> "{scenario_title}", ScenarioLines::title);
-        set.text(
-                "start_verdict",
-                "Verdict",
-                index -> "{verdict}",
-                (sizing, index) -> VerdictLines.together(sizing, index.scenario()));
-        set.cell(
-                "start_cost",
-                "Cost of the set",
-                MONEY,
-                "{cost_total}",
-                lines.line("cost_total").core()::at);
+        set.text("start_name", "Scenario").is(index -> "{scenario_title}", ScenarioLines::title);
+        set.text("start_verdict", "Verdict")
+                .is(
+                        index -> "{verdict}",
+                        (sizing, index) -> VerdictLines.together(sizing, index.scenario()));
+        set.of(MONEY, "start_cost", "Cost of the set")
+                .cell("{cost_total}", lines.line("cost_total").core()::at);
     }
 }

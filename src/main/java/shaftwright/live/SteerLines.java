@@ -3,7 +3,6 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.live.Quantity.MILLIMETRE;
 import static shaftwright.live.Quantity.NUMBER;
-import static shaftwright.live.Quantity.RADIAN;
 
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -103,12 +102,10 @@ final class SteerLines {
                 LineSet.in(lines, Section.SIDE_WORK, SCENARIO_SIDE)
                         .only(Known.RESULT, Lacking.NOT_AVAILABLE)
                         .of((result, index) -> result.setup().steer());
-        set.number(
-                "steer_turn",
-                "Hub's front turned outward",
-                RADIAN,
-                index -> (index.side() == Side.LEFT ? "" : "0-") + "{steer_angle_read}",
-                (steer, index) -> steer.angle());
+        set.rad("steer_turn", "Hub's front turned outward")
+                .is(
+                        index -> (index.side() == Side.LEFT ? "" : "0-") + "{steer_angle_read}",
+                        (steer, index) -> steer.angle());
         for (Axis axis : Axis.values()) {
             String name = axis.line.substring(1, axis.line.length() - 1);
             String label = "Kingpin line " + axis.along;
@@ -138,12 +135,10 @@ final class SteerLines {
             String steered,
             Function<Steer, Vector> core) {
         double straight = axis.part.applyAsDouble(core.apply(Steer.STRAIGHT));
-        set.number(
-                name,
-                label,
-                quantity,
-                "IF({steer_turn}=0," + Phrases.number(straight) + "," + steered + ")",
-                steer -> axis.part.applyAsDouble(core.apply(steer)));
+        set.of(quantity, name, label)
+                .is(
+                        "IF({steer_turn}=0," + Phrases.number(straight) + "," + steered + ")",
+                        steer -> axis.part.applyAsDouble(core.apply(steer)));
     }
 
     /** Of length one; it leans by the tangents of two angles. */

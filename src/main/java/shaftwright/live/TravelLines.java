@@ -4,11 +4,7 @@ import static shaftwright.contract.Grid.LIMIT;
 import static shaftwright.contract.Grid.POWER;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.contract.Grid.SIDE;
-import static shaftwright.live.Quantity.SHOWN_LENGTH;
-import static shaftwright.live.Quantity.TEXT;
-import static shaftwright.live.Quantity.WHOLE;
 
-import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.ShaftEnd;
@@ -19,23 +15,10 @@ import shaftwright.travel.TravelStop;
  * The travel that each side's shaft allows: an engine block, since it has no closed form, and the
  * fingerprints of all that it follows from.
  */
-enum TravelLines implements EngineBlock.Figure {
-    UP("up", "Up from ride", SHOWN_LENGTH),
-    UP_STOP("up_stop", "… ended by", TEXT),
-    DOWN("down", "Down from ride", SHOWN_LENGTH),
-    DOWN_STOP("down_stop", "… ended by", TEXT);
-
+final class TravelLines {
     private static final int CURVES = 4;
 
-    private final String name;
-    private final String label;
-    private final Quantity quantity;
-
-    TravelLines(String name, String label, Quantity quantity) {
-        this.name = name;
-        this.label = label;
-        this.quantity = quantity;
-    }
+    private TravelLines() {}
 
     static void declare(LiveLines lines) {
         path(lines);
@@ -52,57 +35,20 @@ enum TravelLines implements EngineBlock.Figure {
                         .measured("boot_length_in", "boot_length_out")
                         .measured("boot_diameter_in", "boot_diameter_out")
                         .whole("restraint_mark", "own_sum");
-        block.stamp(lines, all, "{ready}=1", Known.TRAVEL);
-        for (TravelLines line : values()) {
-            block.figure(lines, line.name, line.label, line.quantity, Known.TRAVEL, line);
-        }
+        block.stamp(lines, all, 1, Known.RESULT);
+        LineSet<TravelRange> range =
+                block.figures(
+                        lines, (sizing, index) -> SideLines.outcome(sizing, index).travelAllowed());
+        range.shown("travel_up", "Up from ride").filled(TravelRange::up);
+        range.text("travel_up_stop", "… ended by")
+                .filled(allowed -> words(allowed, allowed.upStop()));
+        range.shown("travel_down", "Down from ride").filled(TravelRange::down);
+        range.text("travel_down_stop", "… ended by")
+                .filled(allowed -> words(allowed, allowed.downStop()));
     }
 
-    /** What must be known for a fingerprint or a figure. */
-    private enum Known implements EngineBlock.Present {
-        PARTS,
-        PATH,
-        SETUP,
-        TRAVEL;
-
-        @Override
-        public boolean has(Sizing sizing, Index index) {
-            return switch (this) {
-                case PARTS -> true;
-                case PATH -> sizing.path(index.side()).chosen().isPresent();
-                case SETUP -> SideLines.outcome(sizing, index).isSetUp();
-                case TRAVEL -> SideLines.outcome(sizing, index).result().isPresent();
-            };
-        }
-
-        /** A formula that shows {@code #N/A} until it is known. */
-        String guarded(String formula) {
-            return switch (this) {
-                case PARTS -> formula;
-                case PATH -> "IF({path_ready}=1," + formula + ",NA())";
-                case SETUP -> "IF({setup_ready}=1," + formula + ",NA())";
-                case TRAVEL -> "IF({ready}=1," + formula + ",NA())";
-            };
-        }
-    }
-
-    private static TravelRange allowed(Sizing sizing, Index index) {
-        return SideLines.outcome(sizing, index).travelAllowed().orElseThrow();
-    }
-
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        TravelRange range = allowed(sizing, index);
-        return switch (this) {
-            case UP -> CellValue.of(range.up() / sizing.unit().mm());
-            case UP_STOP -> words(range, range.upStop());
-            case DOWN -> CellValue.of(range.down() / sizing.unit().mm());
-            case DOWN_STOP -> words(range, range.downStop());
-        };
-    }
-
-    private static CellValue words(TravelRange range, TravelStop stop) {
-        return CellValue.of(range.empty() ? "at ride: " + stop.words() : stop.words());
+    private static String words(TravelRange range, TravelStop stop) {
+        return range.empty() ? "at ride: " + stop.words() : stop.words();
     }
 
     private static void path(LiveLines lines) {
@@ -111,30 +57,16 @@ enum TravelLines implements EngineBlock.Figure {
                         .measured("coef_fore_aft")
                         .thousandth("coef_reach_squared")
                         .measured("coef_camber", "coef_toe");
-        Print coefficients = new Print(powers, Known.PATH, CURVES);
-        lines.add(
-                new LiveLine(
-                        "coef_print",
-                        Section.PATH_WORK,
-                        POWER,
-                        "Fingerprint of the coefficients",
-                        WHOLE,
-                        coefficients,
-                        coefficients));
+        LineSet<Sizing> work = LineSet.in(lines, Section.PATH_WORK, POWER);
+        work.only(Known.PATH, Lacking.NOT_AVAILABLE)
+                .print("coef_print", "Fingerprint of the coefficients", powers, CURVES);
         Fingerprint whole =
                 new Fingerprint(lines)
                         .sum("coef_print")
                         .measured("path_low", "path_high", "ride_rise");
-        Print path = new Print(whole, Known.PATH, 0);
-        lines.add(
-                new LiveLine(
-                        "path_print",
-                        Section.PATH_WORK,
-                        SIDE,
-                        "Fingerprint of the path",
-                        WHOLE,
-                        path,
-                        path));
+        work.in(Section.PATH_WORK, SIDE)
+                .only(Known.PATH, Lacking.NOT_AVAILABLE)
+                .print("path_print", "Fingerprint of the path", whole, 0);
     }
 
     /** How the scenario has moved flange and hub from where they were measured. */
@@ -145,120 +77,65 @@ enum TravelLines implements EngineBlock.Figure {
                         .measured("shift_hub", "steer_axis_out", "steer_axis_ahead")
                         .measured("steer_axis_up", "steer_move_out", "steer_move_ahead")
                         .measured("steer_move_up");
-        Print stance = new Print(moves, Known.TRAVEL, 0);
-        lines.add(
-                new LiveLine(
-                        "stance_print",
-                        Section.SIDE_WORK,
-                        SCENARIO_SIDE,
-                        "Fingerprint of flange and hub",
-                        WHOLE,
-                        stance,
-                        stance));
+        LineSet.in(lines, Section.SIDE_WORK, SCENARIO_SIDE)
+                .only(Known.RESULT, Lacking.NOT_AVAILABLE)
+                .print("stance_print", "Fingerprint of flange and hub", moves, 0);
     }
 
     private static void joints(LiveLines lines) {
         Fingerprint row =
                 new Fingerprint(lines).measured("limit_angle", "limit_inward", "limit_outward");
-        Print limit = new Print(row, Known.PARTS, 0);
-        lines.add(
-                new LiveLine(
-                        "limit_print",
-                        Section.PARTS_WORK,
-                        LIMIT,
-                        "Fingerprint of the row",
-                        WHOLE,
-                        limit,
-                        limit));
-        joint(lines, ShaftEnd.INNER, limit);
-        joint(lines, ShaftEnd.OUTER, limit);
+        LineSet.in(lines, Section.PARTS_WORK, LIMIT)
+                .print("limit_print", "Fingerprint of the row", row, 0);
+        LineSet<Sizing> side =
+                LineSet.in(lines, Section.SIDE_WORK, SCENARIO_SIDE)
+                        .only(Known.SETUP.inWorkbook(), Lacking.NOT_AVAILABLE);
+        for (ShaftEnd end : ShaftEnd.values()) {
+            joint(lines, side, end, row);
+        }
     }
 
-    private static void joint(LiveLines lines, ShaftEnd end, Print row) {
+    private static void joint(
+            LiveLines lines, LineSet<Sizing> side, ShaftEnd end, Fingerprint row) {
         String limits = "limit_print_" + end.shortWord();
-        LimitPrint limit = new LimitPrint(end, row);
-        lines.add(
-                new LiveLine(
-                        limits,
-                        Section.SIDE_WORK,
-                        SCENARIO_SIDE,
-                        "Fingerprint of the travel limits, " + end.word(),
-                        WHOLE,
-                        limit,
-                        limit));
-        Fingerprint sizes =
-                new Fingerprint(lines)
-                        .whole(limits)
-                        .measured(
-                                "centre_" + end.shortWord(),
-                                "overhang_" + end.shortWord(),
-                                "end_radius_" + end.shortWord(),
-                                "cup_bottom_" + end.shortWord(),
-                                "cup_radius_" + end.shortWord(),
-                                "lip_radius_" + end.shortWord(),
-                                "lip_depth_" + end.shortWord())
-                        .measured(
-                                "boot_change_" + end.shortWord(),
-                                "soft_" + end.shortWord(),
-                                "angle_max_" + end.shortWord());
-        Print joint = new Print(sizes, Known.SETUP, 0);
-        lines.add(
-                new LiveLine(
-                        "joint_print_" + end.shortWord(),
-                        Section.SIDE_WORK,
-                        SCENARIO_SIDE,
-                        "Fingerprint of the joint, " + end.word(),
-                        WHOLE,
-                        joint,
-                        joint));
+        side.whole(limits, "Fingerprint of the travel limits, " + end.word())
+                .is(
+                        EndText.of(end, "MOD(SUMIF(limit_joint,{joint_row_END},limit_print),")
+                                + Fingerprint.MODULUS
+                                + ")",
+                        (sizing, index) -> sum(sizing, index, end, row));
+        Fingerprint sizes = new Fingerprint(lines).whole(limits);
+        for (String size :
+                new String[] {
+                    "centre",
+                    "overhang",
+                    "end_radius",
+                    "cup_bottom",
+                    "cup_radius",
+                    "lip_radius",
+                    "lip_depth",
+                    "boot_change",
+                    "soft",
+                    "angle_max"
+                }) {
+            sizes.measured(size + "_" + end.shortWord());
+        }
+        side.print(
+                "joint_print_" + end.shortWord(),
+                "Fingerprint of the joint, " + end.word(),
+                sizes,
+                0);
     }
 
-    /**
-     * A fingerprint as a live line.
-     *
-     * @param weights by how many weights a row begins after the row above it
-     */
-    private record Print(Fingerprint print, Known known, int weights)
-            implements LiveLine.Formula, LiveLine.Core {
-        @Override
-        public String at(Index index) {
-            return known.guarded(print.formula(weights * index.row()));
-        }
-
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            return known.has(sizing, index)
-                    ? CellValue.of(print.of(sizing, index, weights * index.row()))
-                    : CellValue.NOT_AVAILABLE;
-        }
-    }
-
-    /** The limits' rows of one joint, in whatever order. */
-    private record LimitPrint(ShaftEnd end, Print row) implements LiveLine.Formula, LiveLine.Core {
-        @Override
-        public String at(Index index) {
-            return Known.SETUP.guarded(
-                    "MOD(SUMIF(limit_joint,{joint_row_"
-                            + end.shortWord()
-                            + "},limit_print),"
-                            + Fingerprint.MODULUS
-                            + ")");
-        }
-
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            if (!Known.SETUP.has(sizing, index)) {
-                return CellValue.NOT_AVAILABLE;
+    /** Of the limits' rows of one joint, in whatever order. */
+    private static double sum(Sizing sizing, Index index, ShaftEnd end, Fingerprint row) {
+        int joint = SideLines.outcome(sizing, index).jointRow(end);
+        long sum = 0;
+        for (int slot = 0; slot < LIMIT.rows(); slot++) {
+            if (sizing.limits().joint(slot) == joint) {
+                sum += (long) row.of(sizing, new Index(index.side(), 0, slot), 0);
             }
-            int joint = SideLines.outcome(sizing, index).jointRow(end);
-            long sum = 0;
-            for (int slot = 0; slot < LIMIT.rows(); slot++) {
-                if (sizing.limits().joint(slot) == joint) {
-                    CellValue value = row.at(sizing, new Index(index.side(), 0, slot));
-                    sum += (long) ((CellValue.Numeric) value).value();
-                }
-            }
-            return CellValue.of(Math.floorMod(sum, Fingerprint.MODULUS));
         }
+        return Math.floorMod(sum, Fingerprint.MODULUS);
     }
 }

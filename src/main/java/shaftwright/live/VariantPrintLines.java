@@ -1,32 +1,18 @@
 package shaftwright.live;
 
-import java.util.ArrayList;
-import java.util.List;
-import shaftwright.book.CellValue;
+import java.util.Optional;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.Input;
 import shaftwright.reading.Sizing;
-import shaftwright.reading.Variants;
 
 /**
  * Fingerprints of everything that a scenario's variants follow from: all numbers of the parts
  * tables, of the settings, of each scenario column, and the paths. Names of parts are not in them.
  */
-enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
-    JOINT_SOFT("joint_soft", Section.PARTS_WORK, Grid.JOINT_SLOT, "Soft outward stop"),
-    JOINT_ROW("joint_row_print", Section.PARTS_WORK, Grid.JOINT_SLOT, "Fingerprint of the row"),
-    LIMIT_KEY("limit_key_print", Section.PARTS_WORK, Grid.LIMIT, "Fingerprint of the key"),
-    BOOT_ROW("boot_row_print", Section.PARTS_WORK, Grid.BOOT_SLOT, "Fingerprint of the row"),
-    BLANK_STOCK("blank_stocked", Section.PARTS_WORK, Grid.BLANK_SLOT, "In stock"),
-    BLANK_ROW("blank_row_print", Section.PARTS_WORK, Grid.BLANK_SLOT, "Fingerprint of the row"),
-    PARTS("parts_print", Section.BOOK_WORK, Grid.BOOK, "Fingerprint of the parts tables"),
-    SETTINGS("settings_print", Section.BOOK_WORK, Grid.BOOK, "Fingerprint of the settings"),
-    BY_CLEARANCE("by_clearance", Section.SCENARIO_WORK, Grid.SCENARIO, "Bump by clearance"),
-    COLUMN("column_print", Section.SCENARIO_WORK, Grid.SCENARIO, "Fingerprint of the column");
-
+final class VariantPrintLines {
     /** The workbook's settings that a scenario's result, or a change's cost, follows from. */
     private static final String[] SETTINGS_READ = {
         "shop_increment",
@@ -53,92 +39,93 @@ enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
         "hub_price"
     };
 
-    private final String name;
-    private final Section section;
-    private final Grid grid;
-    private final String label;
+    private static final Known<Sizing> BOTH_PATHS =
+            new Known<>(
+                    "AND({path_ready@left}=1,{path_ready@right}=1)",
+                    (sizing, index) ->
+                            Optional.of(sizing)
+                                    .filter(all -> all.path(Side.LEFT).chosen().isPresent())
+                                    .filter(all -> all.path(Side.RIGHT).chosen().isPresent()));
 
-    VariantPrintLines(String name, Section section, Grid grid, String label) {
-        this.name = name;
-        this.section = section;
-        this.grid = grid;
-        this.label = label;
-    }
+    private VariantPrintLines() {}
 
     static void declare(LiveLines lines) {
-        for (VariantPrintLines line : values()) {
-            Fingerprint print = line.print(lines);
-            Printed printed = print == null ? null : new Printed(line, print);
-            lines.add(
-                    new LiveLine(
-                            line.name,
-                            line.section,
-                            line.grid,
-                            line.label,
-                            Quantity.WHOLE,
-                            printed == null ? line : printed,
-                            printed == null ? line : printed));
+        LineSet<Sizing> parts = LineSet.in(lines, Section.PARTS_WORK, Grid.JOINT_SLOT);
+        String row = "Fingerprint of the row";
+        parts.whole("joint_soft", "Soft outward stop")
+                .is(
+                        word("joint_outward_stop", "joint_slot", "soft"),
+                        (sizing, index) -> says(sizing, index, "joint_outward_stop", "soft"));
+        parts.print("joint_row_print", row, reads(lines, Grid.JOINT).measured("joint_soft"), 0);
+        parts.in(Section.PARTS_WORK, Grid.LIMIT)
+                .print(
+                        "limit_key_print",
+                        "Fingerprint of the key",
+                        new Fingerprint(lines).measured("limit_key"),
+                        0);
+        parts.in(Section.PARTS_WORK, Grid.BOOT_SLOT)
+                .print("boot_row_print", row, reads(lines, Grid.BOOT), 0);
+        LineSet<Sizing> blanks = parts.in(Section.PARTS_WORK, Grid.BLANK_SLOT);
+        blanks.whole("blank_stocked", "In stock")
+                .is(
+                        "1-" + word("blank_in_stock", "blank_slot", "no"),
+                        (sizing, index) -> 1 - says(sizing, index, "blank_in_stock", "no"));
+        blanks.print("blank_row_print", row, reads(lines, Grid.BLANK).measured("blank_stocked"), 0);
+        LineSet<Sizing> book = parts.in(Section.BOOK_WORK, Grid.BOOK);
+        book.print(
+                "parts_print",
+                "Fingerprint of the parts tables",
+                new Fingerprint(lines)
+                        .sum("joint_row_print")
+                        .sum("limit_key_print")
+                        .sum("limit_print")
+                        .sum("boot_row_print")
+                        .sum("blank_row_print"),
+                0);
+        Fingerprint settings = new Fingerprint(lines);
+        for (String setting : SETTINGS_READ) {
+            settings.measured(ReadLines.name(setting));
         }
+        book.revised(3)
+                .print(
+                        "settings_print",
+                        "Fingerprint of the settings",
+                        settings.measured("tape_mm"),
+                        0);
+        column(lines, parts.in(Section.SCENARIO_WORK, Grid.SCENARIO));
     }
 
-    /** What a fingerprint is made of, null for the lines that are none. */
-    private Fingerprint print(LiveLines lines) {
+    private static void column(LiveLines lines, LineSet<Sizing> set) {
+        set.whole("by_clearance", "Bump by clearance")
+                .is(
+                        "IF({bump_rule}=\"clearance\",1,0)",
+                        (sizing, index) -> says(sizing, index, "bump_rule", "clearance"));
+        // Columns without both paths have none.
+        set.revised(2)
+                .only(BOTH_PATHS, Lacking.ZERO)
+                .print(
+                        "column_print",
+                        "Fingerprint of the column",
+                        reads(lines, Grid.SCENARIO)
+                                .measured("tyre_diameter", "by_clearance", "margin_built")
+                                .measured("mount_forward", "mount_left", "mount_up", "mount_roll")
+                                .measured("inner_offset_used@left", "inner_offset_used@right")
+                                .whole("joint_row_in", "joint_row_out")
+                                .whole("boot_row_in", "boot_row_out")
+                                .whole("blank_row_wanted", "path_print@left", "path_print@right")
+                                .whole("own_sum@left", "own_sum@right"),
+                        0);
+    }
+
+    /** The numbers of a typed table's row or column. */
+    private static Fingerprint reads(LiveLines lines, Grid grid) {
         Fingerprint print = new Fingerprint(lines);
-        return switch (this) {
-            case JOINT_SOFT, BLANK_STOCK, BY_CLEARANCE -> null;
-            case JOINT_ROW -> print.measured(reads(Grid.JOINT)).measured("joint_soft");
-            case LIMIT_KEY -> print.measured("limit_key");
-            case BOOT_ROW -> print.measured(reads(Grid.BOOT));
-            case BLANK_ROW -> print.measured(reads(Grid.BLANK)).measured("blank_stocked");
-            case PARTS ->
-                    print.sum("joint_row_print")
-                            .sum("limit_key_print")
-                            .sum("limit_print")
-                            .sum("boot_row_print")
-                            .sum("blank_row_print");
-            case SETTINGS -> print.measured(settings()).measured("tape_mm");
-            case COLUMN ->
-                    print.measured(reads(Grid.SCENARIO))
-                            .measured("tyre_diameter", "by_clearance", "margin_built")
-                            .measured("mount_forward", "mount_left", "mount_up", "mount_roll")
-                            .measured("inner_offset_used@left", "inner_offset_used@right")
-                            .whole("joint_row_in", "joint_row_out", "boot_row_in", "boot_row_out")
-                            .whole("blank_row_wanted", "path_print@left", "path_print@right")
-                            .whole("own_sum@left", "own_sum@right");
-        };
-    }
-
-    private static String[] reads(Grid grid) {
-        List<String> names = new ArrayList<>();
         for (Input input : Contract.inputs(grid)) {
             if (input.kind().numeric()) {
-                names.add(ReadLines.name(input));
+                print.measured(ReadLines.name(input));
             }
         }
-        return names.toArray(new String[0]);
-    }
-
-    private static String[] settings() {
-        String[] names = new String[SETTINGS_READ.length];
-        for (int i = 0; i < names.length; i++) {
-            names[i] = ReadLines.name(SETTINGS_READ[i]);
-        }
-        return names;
-    }
-
-    @Override
-    public int revised() {
-        return this == SETTINGS ? 3 : this == COLUMN ? 2 : since();
-    }
-
-    @Override
-    public String at(Index index) {
-        return switch (this) {
-            case JOINT_SOFT -> word("joint_outward_stop", "joint_slot", "soft");
-            case BLANK_STOCK -> "1-" + word("blank_in_stock", "blank_slot", "no");
-            case BY_CLEARANCE -> "IF({bump_rule}=\"clearance\",1,0)";
-            default -> throw new IllegalStateException(name + " is a fingerprint");
-        };
+        return print;
     }
 
     /** 1 where a row of a table's column says this word, which may be one with another. */
@@ -156,48 +143,7 @@ enum VariantPrintLines implements LiveLine.Formula, LiveLine.Core {
                 + "\",1,0))";
     }
 
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        return switch (this) {
-            case JOINT_SOFT -> says(sizing, "joint_outward_stop", index, "soft", 1);
-            case BLANK_STOCK -> says(sizing, "blank_in_stock", index, "no", 0);
-            case BY_CLEARANCE -> says(sizing, "bump_rule", index, "clearance", 1);
-            default -> throw new IllegalStateException(name + " is a fingerprint");
-        };
-    }
-
-    private static CellValue says(Sizing sizing, String input, Index index, String word, int then) {
-        boolean so = sizing.inputs().text(input, index).equalsIgnoreCase(word);
-        return CellValue.of(so ? then : 1 - then);
-    }
-
-    /** Columns without both paths have none. */
-    private record Printed(VariantPrintLines line, Fingerprint print)
-            implements LiveLine.Formula, LiveLine.Core {
-        @Override
-        public int revised() {
-            return line.revised();
-        }
-
-        @Override
-        public String at(Index index) {
-            return line == COLUMN
-                    ? "IF(AND({path_ready@left}=1,{path_ready@right}=1)," + print.formula(0) + ",0)"
-                    : print.formula(0);
-        }
-
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            boolean known =
-                    sizing.path(Side.LEFT).chosen().isPresent()
-                            && sizing.path(Side.RIGHT).chosen().isPresent();
-            return CellValue.of(line != COLUMN || known ? print.of(sizing, index, 0) : 0);
-        }
-    }
-
-    /** Zero-based scenario whose variants have figures, -1 for none. */
-    static int varied(Sizing sizing) {
-        int scenario = Variants.scenario(sizing);
-        return scenario >= 0 && sizing.scenario(scenario).computed() ? scenario : -1;
+    private static int says(Sizing sizing, Index index, String input, String word) {
+        return sizing.inputs().text(input, index).equalsIgnoreCase(word) ? 1 : 0;
     }
 }

@@ -1,7 +1,6 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.TABLE;
-import static shaftwright.live.Quantity.DEGREE;
 
 import shaftwright.book.CellValue;
 import shaftwright.shaft.FittedPosition;
@@ -23,18 +22,12 @@ final class ViewAngleLines {
 
     private static void joint(LineSet<ViewAngles> set, ShaftEnd end, String axis) {
         String joint = end == ShaftEnd.INNER ? "Inner" : "Outer";
-        set.number(
-                "table_front_" + end.shortWord(),
-                joint + " joint in front view, shaft rising outward +",
-                DEGREE,
-                angle(axis, "z"),
-                ViewAngles::front);
-        set.number(
-                "table_plan_" + end.shortWord(),
-                joint + " joint in plan, shaft running forward +",
-                DEGREE,
-                angle(axis, "x"),
-                ViewAngles::plan);
+        set.deg(
+                        "table_front_" + end.shortWord(),
+                        joint + " joint in front view, shaft rising outward +")
+                .is(angle(axis, "z"), ViewAngles::front);
+        set.deg("table_plan_" + end.shortWord(), joint + " joint in plan, shaft running forward +")
+                .is(angle(axis, "x"), ViewAngles::plan);
     }
 
     private static String angle(String axis, String across) {

@@ -1,9 +1,6 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.SIDE;
-import static shaftwright.live.Quantity.MILLIMETRE;
-import static shaftwright.live.Quantity.NUMBER;
-import static shaftwright.live.Quantity.WHOLE;
 
 import shaftwright.reading.Sizing;
 import shaftwright.study.DrawingFrame;
@@ -31,62 +28,46 @@ final class ViewFrameLines {
     }
 
     private static void known(LineSet<Sizing> side) {
-        side.number(
-                "view_linked",
-                "Linkage drawn",
-                WHOLE,
-                index ->
-                        "IF(AND(COUNT({linkage_low},{linkage_high})=2,{linkage_stamp}=\""
-                                + EngineBlock.CURRENT
-                                + "\"),1,0)",
-                (sizing, index) -> sizing.path(index.side()).linkage().path().isPresent() ? 1 : 0);
+        side.whole("view_linked", "Linkage drawn")
+                .is(
+                        index ->
+                                "IF(AND(COUNT({linkage_low},{linkage_high})=2,{linkage_stamp}=\""
+                                        + EngineBlock.CURRENT
+                                        + "\"),1,0)",
+                        (sizing, index) ->
+                                sizing.path(index.side()).linkage().path().isPresent() ? 1 : 0);
         side.only(Known.DRAWING, Lacking.ZERO)
-                .number(
-                        "view_shaft",
-                        "Shaft known",
-                        WHOLE,
-                        Card.cellOr("0", "setup_ready"),
-                        drawing -> drawing.hasShaft() ? 1 : 0);
-        side.number(
-                "view_own",
-                "Points of its own",
-                WHOLE,
-                index -> Card.cellOr("0", "own_used"),
-                (sizing, index) ->
-                        sizing.shopPath(index.side()) == sizing.path(index.side()) ? 0 : 1);
+                .whole("view_shaft", "Shaft known")
+                .is(Card.cellOr("0", "setup_ready"), drawing -> drawing.hasShaft() ? 1 : 0);
+        side.whole("view_own", "Points of its own")
+                .is(
+                        index -> Card.cellOr("0", "own_used"),
+                        (sizing, index) ->
+                                sizing.shopPath(index.side()) == sizing.path(index.side()) ? 0 : 1);
     }
 
     private static void moved(LineSet<SideDrawing> set) {
         for (ViewWay way : ViewWay.values()) {
-            set.number(
-                    "view_flange_" + way.letter,
-                    "Inner axis " + way.direction,
-                    NUMBER,
-                    Card.cellOr("{flange_" + way.letter + "}", "u_" + way.letter),
-                    drawing -> way.of(drawing.flange().axis()));
+            set.number("view_flange_" + way.letter, "Inner axis " + way.direction)
+                    .is(
+                            Card.cellOr("{flange_" + way.letter + "}", "u_" + way.letter),
+                            drawing -> way.of(drawing.flange().axis()));
         }
         for (HubAxis axis : HubAxis.values()) {
-            set.number(
-                    "view_steer_axis_" + axis.word(),
-                    "Steered stub axis, " + axis.outward,
-                    NUMBER,
-                    Card.cellOr(axis == HubAxis.OUT ? "1" : "0", "steer_axis_" + axis.word()),
-                    drawing -> axis.part.applyAsDouble(drawing.steer().stubAxis()));
+            set.number("view_steer_axis_" + axis.word(), "Steered stub axis, " + axis.outward)
+                    .is(
+                            Card.cellOr(
+                                    axis == HubAxis.OUT ? "1" : "0", "steer_axis_" + axis.word()),
+                            drawing -> axis.part.applyAsDouble(drawing.steer().stubAxis()));
         }
         for (HubAxis axis : HubAxis.values()) {
-            set.number(
-                    "view_steer_move_" + axis.word(),
-                    "Steered datum moved " + axis.outward,
-                    MILLIMETRE,
-                    Card.cellOr("0", "steer_move_" + axis.word()),
-                    drawing -> axis.part.applyAsDouble(drawing.steer().datum()));
+            set.mm("view_steer_move_" + axis.word(), "Steered datum moved " + axis.outward)
+                    .is(
+                            Card.cellOr("0", "steer_move_" + axis.word()),
+                            drawing -> axis.part.applyAsDouble(drawing.steer().datum()));
         }
-        set.number(
-                "view_shift_hub",
-                "Hub outward",
-                MILLIMETRE,
-                Card.cellOr("0", "shift_hub"),
-                SideDrawing::hubShift);
+        set.mm("view_shift_hub", "Hub outward")
+                .is(Card.cellOr("0", "shift_hub"), SideDrawing::hubShift);
         for (ViewWay way : ViewWay.values()) {
             String typed =
                     switch (way) {
@@ -94,62 +75,36 @@ final class ViewFrameLines {
                         case OUT -> "inner_offset_used";
                         case UP -> "inner_height_used";
                     };
-            set.number(
-                    "view_inner_" + way.word(),
-                    "Inner datum " + way.place,
-                    MILLIMETRE,
-                    "SUM({" + typed + "})+" + Card.cellOr("0", "shift_" + way.letter),
-                    drawing -> way.of(drawing.innerDatum()));
+            set.mm("view_inner_" + way.word(), "Inner datum " + way.place)
+                    .is(
+                            "SUM({" + typed + "})+" + Card.cellOr("0", "shift_" + way.letter),
+                            drawing -> way.of(drawing.innerDatum()));
         }
-        set.number(
-                "view_centre_in",
-                "Inner datum to centre",
-                MILLIMETRE,
-                Card.cellOr("0", "centre_in"),
-                SideDrawing::centreIn);
-        set.number(
-                "view_centre_out",
-                "Outer datum to centre",
-                MILLIMETRE,
-                Card.cellOr("0", "centre_out"),
-                SideDrawing::centreOut);
-        set.number(
-                "view_arm",
-                "Outer datum to wheel centre",
-                MILLIMETRE,
-                Card.cellOr("0", "wheel_arm"),
-                drawing -> drawing.wheel().arm());
-        set.number(
-                "view_radius",
-                "Tyre radius",
-                MILLIMETRE,
-                "IFERROR(" + Card.cellOr("0", "tyre_diameter") + "/2,0)",
-                drawing -> drawing.wheel().radius());
+        set.mm("view_centre_in", "Inner datum to centre")
+                .is(Card.cellOr("0", "centre_in"), SideDrawing::centreIn);
+        set.mm("view_centre_out", "Outer datum to centre")
+                .is(Card.cellOr("0", "centre_out"), SideDrawing::centreOut);
+        set.mm("view_arm", "Outer datum to wheel centre")
+                .is(Card.cellOr("0", "wheel_arm"), drawing -> drawing.wheel().arm());
+        set.mm("view_radius", "Tyre radius")
+                .is(
+                        "IFERROR(" + Card.cellOr("0", "tyre_diameter") + "/2,0)",
+                        drawing -> drawing.wheel().radius());
         set.revised(2)
-                .number(
-                        "view_half_width",
-                        "Half of the tyre's width",
-                        MILLIMETRE,
+                .mm("view_half_width", "Half of the tyre's width")
+                .is(
                         "IFERROR(" + Card.cellOr("0", "tyre_width") + "/2,0)",
                         drawing -> drawing.wheel().halfWidth());
     }
 
     private static void ends(LineSet<SideDrawing> set) {
         for (ViewWay way : ViewWay.values()) {
-            set.number(
-                    "view_low_" + way.word(),
-                    way.least,
-                    MILLIMETRE,
-                    end("MIN", way, "-"),
-                    drawing -> drawing.low(way.way));
+            set.mm("view_low_" + way.word(), way.least)
+                    .is(end("MIN", way, "-"), drawing -> drawing.low(way.way));
         }
         for (ViewWay way : ViewWay.values()) {
-            set.number(
-                    "view_high_" + way.word(),
-                    way.most,
-                    MILLIMETRE,
-                    end("MAX", way, "+"),
-                    drawing -> drawing.high(way.way));
+            set.mm("view_high_" + way.word(), way.most)
+                    .is(end("MAX", way, "+"), drawing -> drawing.high(way.way));
         }
     }
 
@@ -182,26 +137,15 @@ final class ViewFrameLines {
     }
 
     private static void squares(LineSet<DrawingFrame> set) {
-        set.number(
-                "view_wanted",
-                "Square wanted, in the workbook's unit",
-                NUMBER,
-                "MAX({view_high_ahead}-{view_low_ahead},{view_high_out}-{view_low_out},"
-                        + "{view_high_up}-{view_low_up})/tape_mm/"
-                        + (ViewPart.SQUARES - 1),
-                DrawingFrame::wanted);
-        set.number(
-                "view_power",
-                "Power of ten below it",
-                NUMBER,
-                "10^INT(ROUND(LOG10({view_wanted}),9))",
-                DrawingFrame::power);
-        set.number(
-                "view_step",
-                "Square",
-                MILLIMETRE,
-                "{view_power}*tape_mm*" + plain(),
-                DrawingFrame::step);
+        set.number("view_wanted", "Square wanted, in the workbook's unit")
+                .is(
+                        "MAX({view_high_ahead}-{view_low_ahead},{view_high_out}-{view_low_out},"
+                                + "{view_high_up}-{view_low_up})/tape_mm/"
+                                + (ViewPart.SQUARES - 1),
+                        DrawingFrame::wanted);
+        set.number("view_power", "Power of ten below it")
+                .is("10^INT(ROUND(LOG10({view_wanted}),9))", DrawingFrame::power);
+        set.mm("view_step", "Square").is("{view_power}*tape_mm*" + plain(), DrawingFrame::step);
         for (ViewWay way : ViewWay.values()) {
             String floor = "INT(ROUND({view_low_" + way.word() + "}/{view_step},6))";
             String centred =
@@ -210,12 +154,10 @@ final class ViewFrameLines {
                             + "+INT(0-ROUND({view_high_ahead}/{view_step},6))+"
                             + floor
                             + ")/2)";
-            set.number(
-                    "view_base_" + way.word(),
-                    "Squares to the frame, " + way.place,
-                    WHOLE,
-                    floor + (way == ViewWay.AHEAD ? centred : ""),
-                    frame -> frame.base(way.way));
+            set.whole("view_base_" + way.word(), "Squares to the frame, " + way.place)
+                    .is(
+                            floor + (way == ViewWay.AHEAD ? centred : ""),
+                            frame -> frame.base(way.way));
         }
     }
 

@@ -2,8 +2,6 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.LINKAGE_POINT;
 import static shaftwright.contract.Grid.VIEW_ORDER;
-import static shaftwright.live.Quantity.MILLIMETRE;
-import static shaftwright.live.Quantity.WHOLE;
 
 import java.util.Arrays;
 import java.util.function.ToIntFunction;
@@ -41,10 +39,8 @@ final class ViewPointLines {
     static void declare(LiveLines lines) {
         LineSet<Sizing> point = LineSet.in(lines, Section.VIEW_WORK, LINKAGE_POINT);
         point.in(Section.VIEW_ORDER, VIEW_ORDER)
-                .number(
-                        "view_order",
-                        "Point that the line goes to",
-                        WHOLE,
+                .whole("view_order", "Point that the line goes to")
+                .is(
                         index -> byKind(kind -> outline(kind).point(index.row())),
                         (sizing, index) ->
                                 sizing.linkageKind()
@@ -54,10 +50,8 @@ final class ViewPointLines {
             typed(point, way);
         }
         point.only(KIND, Lacking.ZERO)
-                .number(
-                        "view_place",
-                        "2 on the hub, 1 on the frame",
-                        WHOLE,
+                .whole("view_place", "2 on the hub, 1 on the frame")
+                .is(
                         index -> byKind(kind -> place(kind, index.row())),
                         (kind, index) -> place(kind, index.row()));
         LineSet<Vector> arm = point.only(ARM, Lacking.EMPTY);
@@ -100,42 +94,44 @@ final class ViewPointLines {
     private static void typed(LineSet<Sizing> set, ViewWay way) {
         String coordinate = way == ViewWay.UP ? "height" : way.word();
         String ofAll = "{point_" + coordinate + "_used}";
-        set.number(
-                "view_typed_" + way.word(),
-                "Typed " + way.word(),
-                MILLIMETRE,
-                index ->
-                        "IF({view_own}=1,IFERROR(0+INDEX({own_"
-                                + coordinate
-                                + "_read:all},MATCH(card_index*"
-                                + OwnPointLines.SCENARIO_STEP
-                                + "+"
-                                + (index.row() + 1)
-                                + ",{own_place:all},0)),"
-                                + ofAll
-                                + "),"
-                                + ofAll
-                                + ")",
-                (sizing, index) ->
-                        sizing.shopPath(index.side())
-                                .linkage()
-                                .typed("point_" + coordinate, index.row()));
+        set.mm("view_typed_" + way.word(), "Typed " + way.word())
+                .is(
+                        index ->
+                                "IF({view_own}=1,IFERROR(0+INDEX({own_"
+                                        + coordinate
+                                        + "_read:all},MATCH(card_index*"
+                                        + OwnPointLines.SCENARIO_STEP
+                                        + "+"
+                                        + (index.row() + 1)
+                                        + ",{own_place:all},0)),"
+                                        + ofAll
+                                        + "),"
+                                        + ofAll
+                                        + ")",
+                        (sizing, index) ->
+                                sizing.shopPath(index.side())
+                                        .linkage()
+                                        .typed("point_" + coordinate, index.row()));
     }
 
     private static void arm(LineSet<Vector> set, HubAxis axis) {
-        set.number(
-                "view_arm_" + axis.word(),
-                switch (axis) {
-                    case OUT -> "From the outer datum along the stub axis";
-                    case AHEAD -> "Level ahead of it";
-                    case UP -> "Above it";
-                },
-                MILLIMETRE,
-                Arrays.stream(ViewWay.values())
-                        .filter(axis::goes)
-                        .map(way -> fromDatum(way) + "*" + direction(axis, way, ViewPart.RIDE))
-                        .collect(Collectors.joining("+", "IF({view_place}=0,\"\",", ")")),
-                axis.part);
+        set.mm(
+                        "view_arm_" + axis.word(),
+                        switch (axis) {
+                            case OUT -> "From the outer datum along the stub axis";
+                            case AHEAD -> "Level ahead of it";
+                            case UP -> "Above it";
+                        })
+                .is(
+                        Arrays.stream(ViewWay.values())
+                                .filter(axis::goes)
+                                .map(
+                                        way ->
+                                                fromDatum(way)
+                                                        + "*"
+                                                        + direction(axis, way, ViewPart.RIDE))
+                                .collect(Collectors.joining("+", "IF({view_place}=0,\"\",", ")")),
+                        axis.part);
     }
 
     /** From the outer datum at ride, which the scenario may have shifted, to a point. */
@@ -154,20 +150,20 @@ final class ViewPointLines {
 
     /** Where a point stands. */
     private static void moved(LineSet<SideDrawing> set, int stand, ViewWay way) {
-        set.number(
-                "view_point_" + way.word() + "_" + stand,
-                "Point " + way.word() + ", " + ViewWordLines.word(stand),
-                MILLIMETRE,
-                "IF({view_place}=1,{view_typed_"
-                        + way.word()
-                        + "},{view_hub_"
-                        + way.word()
-                        + "#"
-                        + stand
-                        + "}+IF({view_place}=2,"
-                        + carried(stand, way)
-                        + ",0))",
-                (drawing, index) -> way.of(drawing.point(index.row(), stand)));
+        set.mm(
+                        "view_point_" + way.word() + "_" + stand,
+                        "Point " + way.word() + ", " + ViewWordLines.word(stand))
+                .is(
+                        "IF({view_place}=1,{view_typed_"
+                                + way.word()
+                                + "},{view_hub_"
+                                + way.word()
+                                + "#"
+                                + stand
+                                + "}+IF({view_place}=2,"
+                                + carried(stand, way)
+                                + ",0))",
+                        (drawing, index) -> way.of(drawing.point(index.row(), stand)));
     }
 
     /** From the outer datum to a point on the hub, which has pitched. */

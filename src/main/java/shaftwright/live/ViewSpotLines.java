@@ -2,8 +2,6 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.VIEW_SPOT;
 import static shaftwright.contract.Grid.VIEW_TICK;
-import static shaftwright.live.Quantity.NUMBER;
-import static shaftwright.live.Quantity.SHOWN_LENGTH;
 
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
@@ -22,17 +20,15 @@ final class ViewSpotLines {
         LineSet<DrawingFrame> points =
                 spots.about(Known.FRAME.source(), Lacking.NOT_AVAILABLE.value());
         for (ViewWay way : ViewWay.values()) {
-            points.number(
-                    "view_" + way.word(),
-                    "Squares " + way.word(),
-                    NUMBER,
-                    index ->
-                            "("
-                                    + new Place(way, Spot.all().get(index.row())).formula()
-                                    + ")/{view_step}-{view_base_"
-                                    + way.word()
-                                    + "}",
-                    (frame, index) -> frame.place(index.row(), way.way));
+            points.number("view_" + way.word(), "Squares " + way.word())
+                    .is(
+                            index ->
+                                    "("
+                                            + new Place(way, Spot.all().get(index.row())).formula()
+                                            + ")/{view_step}-{view_base_"
+                                            + way.word()
+                                            + "}",
+                            (frame, index) -> frame.place(index.row(), way.way));
         }
         LineSet<DrawingFrame> edges =
                 spots.in(Section.VIEW_EDGES, VIEW_TICK).only(Known.FRAME, Lacking.EMPTY);
@@ -45,17 +41,15 @@ final class ViewSpotLines {
     /** Lengths along an edge of the frame. The left side is seen mirrored from behind. */
     private static void edge(
             LineSet<DrawingFrame> set, String name, String label, ViewWay way, boolean across) {
-        set.cell(
-                name,
-                label,
-                SHOWN_LENGTH,
-                index ->
-                        "ROUND(({view_base_"
-                                + way.word()
-                                + "}+"
-                                + square(index, across)
-                                + ")*{view_step}/tape_mm,6)",
-                (frame, index) -> CellValue.of(frame.edge(way.way, square(index, across))));
+        set.shown(name, label)
+                .cell(
+                        index ->
+                                "ROUND(({view_base_"
+                                        + way.word()
+                                        + "}+"
+                                        + square(index, across)
+                                        + ")*{view_step}/tape_mm,6)",
+                        (frame, index) -> CellValue.of(frame.edge(way.way, square(index, across))));
     }
 
     /** Squares are counted from below, and outward or forward. */

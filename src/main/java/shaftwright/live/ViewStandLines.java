@@ -3,9 +3,6 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.POWER;
 import static shaftwright.contract.Grid.VIEW_STAND;
 import static shaftwright.contract.Grid.VIEW_WAY;
-import static shaftwright.live.Quantity.MILLIMETRE;
-import static shaftwright.live.Quantity.NUMBER;
-import static shaftwright.live.Quantity.RADIAN;
 
 import java.util.Arrays;
 import java.util.function.Function;
@@ -41,78 +38,57 @@ final class ViewStandLines {
                     curve == HubCurve.PITCH
                             ? "IF({view_linked}=1,{linkage_pitch},0)"
                             : "{coef_" + curve.word + "}";
-            set.number(
-                    "view_coef_" + curve.word,
-                    "Coefficient of " + curve.inSentence,
-                    NUMBER,
-                    index ->
-                            "IF({view_own}=1,INDEX({own_"
-                                    + curve.word
-                                    + ":each},(card_index-1)*"
-                                    + POWER.rows()
-                                    + "+"
-                                    + (index.row() + 1)
-                                    + "),"
-                                    + ofAll
-                                    + ")",
-                    (drawing, index) ->
-                            curve.of(drawing.path(), drawing.pitch()).coefficient(index.row()));
+            set.number("view_coef_" + curve.word, "Coefficient of " + curve.inSentence)
+                    .is(
+                            index ->
+                                    "IF({view_own}=1,INDEX({own_"
+                                            + curve.word
+                                            + ":each},(card_index-1)*"
+                                            + POWER.rows()
+                                            + "+"
+                                            + (index.row() + 1)
+                                            + "),"
+                                            + ofAll
+                                            + ")",
+                            (drawing, index) ->
+                                    curve.of(drawing.path(), drawing.pitch())
+                                            .coefficient(index.row()));
         }
     }
 
     private static void travel(LineSet<SideDrawing> drawing, LineSet<Stand> stand) {
-        stand.number(
-                "view_travel",
-                "Travel",
-                MILLIMETRE,
-                index -> travel(index.row()),
-                (shown, index) -> shown.travel());
-        stand.number(
-                "view_norm",
-                "Travel, normalised",
-                NUMBER,
-                normalised("view_travel", "path"),
-                shown -> shown.hub().s());
-        stand.number(
-                "view_camber",
-                "Camber",
-                RADIAN,
-                PathLines.horner("view_coef_camber", "{view_norm}"),
-                shown -> shown.hub().camber());
-        stand.number(
-                "view_toe",
-                "Toe",
-                RADIAN,
-                PathLines.horner("view_coef_toe", "{view_norm}"),
-                shown -> shown.hub().toe());
-        drawing.number(
-                "view_linkage_norm",
-                "Travel, normalised to the linkage's",
-                NUMBER,
-                "IF({view_linked}=1,MAX(-1,MIN(1," + normalised("view_travel", "linkage") + ")),0)",
-                (shown, index) -> shown.linkageNorm(shown.stand(index.row()).travel()));
+        stand.mm("view_travel", "Travel")
+                .is(index -> travel(index.row()), (shown, index) -> shown.travel());
+        stand.number("view_norm", "Travel, normalised")
+                .is(normalised("view_travel", "path"), shown -> shown.hub().s());
+        stand.rad("view_camber", "Camber")
+                .is(
+                        PathLines.horner("view_coef_camber", "{view_norm}"),
+                        shown -> shown.hub().camber());
+        stand.rad("view_toe", "Toe")
+                .is(PathLines.horner("view_coef_toe", "{view_norm}"), shown -> shown.hub().toe());
+        drawing.number("view_linkage_norm", "Travel, normalised to the linkage's")
+                .is(
+                        "IF({view_linked}=1,MAX(-1,MIN(1,"
+                                + normalised("view_travel", "linkage")
+                                + ")),0)",
+                        (shown, index) -> shown.linkageNorm(shown.stand(index.row()).travel()));
         LineSet<SideDrawing> way = drawing.in(Section.VIEW_WORK, VIEW_WAY);
-        way.number(
-                "view_way_travel",
-                "Travel",
-                MILLIMETRE,
-                "{view_travel#0}+({view_travel#2}-{view_travel#0})*({:ordinal}-1)/"
-                        + (VIEW_WAY.rows() - 1),
-                (shown, index) -> shown.wayTravel(index.row()));
-        way.number(
-                "view_way_norm",
-                "Travel, normalised",
-                NUMBER,
-                normalised("view_way_travel", "path"),
-                (shown, index) -> shown.path().normalised(shown.wayTravel(index.row())));
-        stand.number(
-                "view_pitch",
-                "Pitch of the hub",
-                RADIAN,
-                "IF({view_linked}=1,"
-                        + PathLines.horner("view_coef_pitch", "{view_linkage_norm}")
-                        + ",0)",
-                Stand::pitch);
+        way.mm("view_way_travel", "Travel")
+                .is(
+                        "{view_travel#0}+({view_travel#2}-{view_travel#0})*({:ordinal}-1)/"
+                                + (VIEW_WAY.rows() - 1),
+                        (shown, index) -> shown.wayTravel(index.row()));
+        way.number("view_way_norm", "Travel, normalised")
+                .is(
+                        normalised("view_way_travel", "path"),
+                        (shown, index) -> shown.path().normalised(shown.wayTravel(index.row())));
+        stand.rad("view_pitch", "Pitch of the hub")
+                .is(
+                        "IF({view_linked}=1,"
+                                + PathLines.horner("view_coef_pitch", "{view_linkage_norm}")
+                                + ",0)",
+                        Stand::pitch);
     }
 
     private static String travel(int stand) {
@@ -132,12 +108,8 @@ final class ViewStandLines {
 
     private static void hub(LineSet<Stand> set) {
         for (ViewWay way : ViewWay.values()) {
-            set.number(
-                    "view_hub_" + way.word(),
-                    "Outer datum " + way.place,
-                    MILLIMETRE,
-                    datum(way, "{view_norm}", "{view_travel}"),
-                    stand -> way.of(stand.datum()));
+            set.mm("view_hub_" + way.word(), "Outer datum " + way.place)
+                    .is(datum(way, "{view_norm}", "{view_travel}"), stand -> way.of(stand.datum()));
         }
         for (HubAxis axis : HubAxis.values()) {
             axis(set, axis, "view_", Stand::axes);
@@ -160,61 +132,45 @@ final class ViewStandLines {
             LineSet<T> set, HubAxis axis, String name, Function<T, HubAxes> axes) {
         for (ViewWay way : ViewWay.values()) {
             if (axis.goes(way)) {
-                set.number(
-                        name + axis.word() + "_" + way.letter,
-                        axis.label + " " + way.direction,
-                        NUMBER,
-                        axis.formula(way, name + "camber", name + "toe"),
-                        from -> way.of(axis.of(axes.apply(from))));
+                set.number(name + axis.word() + "_" + way.letter, axis.label + " " + way.direction)
+                        .is(
+                                axis.formula(way, name + "camber", name + "toe"),
+                                from -> way.of(axis.of(axes.apply(from))));
             }
         }
     }
 
     private static void wheel(LineSet<Steered> set) {
         for (ViewWay way : ViewWay.values()) {
-            set.number(
-                    "view_face_" + way.word(),
-                    "Steered datum " + way.place,
-                    MILLIMETRE,
-                    "{view_hub_" + way.word() + "}+" + steered("move", way),
-                    wheel -> way.of(wheel.face()));
+            set.mm("view_face_" + way.word(), "Steered datum " + way.place)
+                    .is(
+                            "{view_hub_" + way.word() + "}+" + steered("move", way),
+                            wheel -> way.of(wheel.face()));
         }
         for (ViewWay way : ViewWay.values()) {
-            set.number(
-                    "view_wheel_out_" + way.letter,
-                    "Steered stub axis " + way.direction,
-                    NUMBER,
-                    steered("axis", way),
-                    wheel -> way.of(wheel.axes().out()));
+            set.number("view_wheel_out_" + way.letter, "Steered stub axis " + way.direction)
+                    .is(steered("axis", way), wheel -> way.of(wheel.axes().out()));
         }
-        set.number(
-                "view_wheel_camber",
-                "Wheel's top outward",
-                RADIAN,
-                "ATAN2(SQRT({view_wheel_out_x}^2+{view_wheel_out_y}^2),0-{view_wheel_out_z})",
-                wheel -> wheel.axes().camber());
-        set.number(
-                "view_wheel_toe",
-                "Wheel's front inward",
-                RADIAN,
-                "ATAN2({view_wheel_out_y},{view_wheel_out_x})",
-                wheel -> wheel.axes().toe());
+        set.rad("view_wheel_camber", "Wheel's top outward")
+                .is(
+                        "ATAN2(SQRT({view_wheel_out_x}^2+{view_wheel_out_y}^2),0-{view_wheel_out_z})",
+                        wheel -> wheel.axes().camber());
+        set.rad("view_wheel_toe", "Wheel's front inward")
+                .is("ATAN2({view_wheel_out_y},{view_wheel_out_x})", wheel -> wheel.axes().toe());
         axis(set, HubAxis.AHEAD, "view_wheel_", Steered::axes);
         axis(set, HubAxis.UP, "view_wheel_", Steered::axes);
         for (ViewWay way : ViewWay.values()) {
-            set.number(
-                    "view_wheel_" + way.word(),
-                    "Wheel centre " + way.place,
-                    MILLIMETRE,
-                    "{view_face_" + way.word() + "}+{view_arm}*{view_wheel_out_" + way.letter + "}",
-                    wheel -> way.of(wheel.centre()));
+            set.mm("view_wheel_" + way.word(), "Wheel centre " + way.place)
+                    .is(
+                            "{view_face_"
+                                    + way.word()
+                                    + "}+{view_arm}*{view_wheel_out_"
+                                    + way.letter
+                                    + "}",
+                            wheel -> way.of(wheel.centre()));
         }
-        set.number(
-                "view_tilt",
-                "Tilt of the tyre",
-                NUMBER,
-                "ABS(SIN({view_wheel_camber}))+ABS(SIN({view_wheel_toe}))",
-                Steered::tilt);
+        set.number("view_tilt", "Tilt of the tyre")
+                .is("ABS(SIN({view_wheel_camber}))+ABS(SIN({view_wheel_toe}))", Steered::tilt);
     }
 
     /** What is steered, by its parts along the hub's own directions. */

@@ -1,7 +1,6 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.SIDE;
-import static shaftwright.live.Quantity.SHOWN_LENGTH;
 
 import java.util.Optional;
 import shaftwright.book.CellValue;
@@ -22,50 +21,36 @@ final class ViewWordLines {
 
     static void declare(LiveLines lines) {
         LineSet<Sizing> side = LineSet.in(lines, Section.VIEW_SHOWN, SIDE);
-        side.text(
-                "view_title",
-                "Scenario on the shop cards",
-                index -> Card.cellOr("\"none\"", "scenario_title"),
-                (sizing, index) ->
-                        Card.scenario(sizing, index)
-                                .map(shop -> ScenarioLines.title(sizing, shop))
-                                .orElse("none"));
+        side.text("view_title", "Scenario on the shop cards")
+                .is(
+                        index -> Card.cellOr("\"none\"", "scenario_title"),
+                        (sizing, index) ->
+                                Card.scenario(sizing, index)
+                                        .map(shop -> ScenarioLines.title(sizing, shop))
+                                        .orElse("none"));
         LineSet<SideDrawing> drawing = side.only(Known.DRAWING, Lacking.EMPTY);
-        drawing.number(
-                "view_bump",
-                "Full bump, dashed",
-                SHOWN_LENGTH,
-                "{view_travel#2}/tape_mm",
-                shown -> shown.stand(2).travel());
-        drawing.number(
-                "view_droop",
-                "Full droop, dotted",
-                SHOWN_LENGTH,
-                "{view_travel#0}/tape_mm",
-                shown -> shown.stand(0).travel());
+        drawing.shown("view_bump", "Full bump, dashed")
+                .is("{view_travel#2}/tape_mm", shown -> shown.stand(2).travel());
+        drawing.shown("view_droop", "Full droop, dotted")
+                .is("{view_travel#0}/tape_mm", shown -> shown.stand(0).travel());
         side.only(Known.FRAME, Lacking.EMPTY)
-                .cell(
-                        "view_square",
-                        "One square",
-                        SHOWN_LENGTH,
-                        "{view_step}/tape_mm",
-                        (frame, index) -> CellValue.of(frame.square()));
-        side.text(
-                "view_note",
-                "Drawn",
-                index ->
-                        "IF({path_ready}=0,\""
-                                + NOTHING
-                                + "\"&{path_trouble},IF({view_shaft}=1,\"\",\""
-                                + NO_SHAFT
-                                + "\")&IF({view_radius}>0,\"\",\""
-                                + NO_TYRE
-                                + "\")&IF({view_linked}=0,\""
-                                + NO_LINKAGE
-                                + "\",IF({linkage_used}=1,\"\",\""
-                                + CARRIED
-                                + "\")))",
-                ViewWordLines::note);
+                .shown("view_square", "One square")
+                .cell("{view_step}/tape_mm", (frame, index) -> CellValue.of(frame.square()));
+        side.text("view_note", "Drawn")
+                .is(
+                        index ->
+                                "IF({path_ready}=0,\""
+                                        + NOTHING
+                                        + "\"&{path_trouble},IF({view_shaft}=1,\"\",\""
+                                        + NO_SHAFT
+                                        + "\")&IF({view_radius}>0,\"\",\""
+                                        + NO_TYRE
+                                        + "\")&IF({view_linked}=0,\""
+                                        + NO_LINKAGE
+                                        + "\",IF({linkage_used}=1,\"\",\""
+                                        + CARRIED
+                                        + "\")))",
+                        ViewWordLines::note);
     }
 
     private static String note(Sizing sizing, Index index) {

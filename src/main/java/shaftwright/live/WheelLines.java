@@ -1,8 +1,6 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.TABLE;
-import static shaftwright.live.Quantity.DEGREE;
-import static shaftwright.live.Quantity.SHOWN_LENGTH;
 
 import java.util.Optional;
 import shaftwright.book.CellValue;
@@ -25,34 +23,26 @@ final class WheelLines {
         LineSet<HubPoint> hub =
                 tables.about(Known.RESULT.source(), CellValue.NOT_AVAILABLE)
                         .of((result, index) -> hub(result, index.row()));
-        hub.number(
-                "table_camber",
-                "Camber, top outward +",
-                DEGREE,
-                "DEGREES({path_camber})",
-                HubPoint::camber);
-        hub.number("table_toe", "Toe, toe-in +", DEGREE, "DEGREES({path_toe})", HubPoint::toe);
+        hub.deg("table_camber", "Camber, top outward +")
+                .is("DEGREES({path_camber})", HubPoint::camber);
+        hub.deg("table_toe", "Toe, toe-in +").is("DEGREES({path_toe})", HubPoint::toe);
         LineSet<WheelMove> move = tables.about(WheelLines::move, CellValue.NOT_AVAILABLE);
         String camber = "{path_camber#" + TravelSteps.RIDE + "}";
         String toe = "{path_toe#" + TravelSteps.RIDE + "}";
-        move.number(
-                "table_wheel_rise",
-                "Wheel centre above ride",
-                SHOWN_LENGTH,
-                "({travel}+{wheel_arm}*(SIN(" + camber + ")-SIN({path_camber})))/tape_mm",
-                WheelMove::rise);
-        move.number(
-                "table_track",
-                "Change of track from ride, this side's part, wider +",
-                SHOWN_LENGTH,
-                "(SQRT({path_reach_squared})-SQRT({path_reach_squared#"
-                        + TravelSteps.RIDE
-                        + "})+{wheel_arm}*(COS({path_toe})*COS({path_camber})-COS("
-                        + toe
-                        + ")*COS("
-                        + camber
-                        + ")))/tape_mm",
-                WheelMove::outward);
+        move.shown("table_wheel_rise", "Wheel centre above ride")
+                .is(
+                        "({travel}+{wheel_arm}*(SIN(" + camber + ")-SIN({path_camber})))/tape_mm",
+                        WheelMove::rise);
+        move.shown("table_track", "Change of track from ride, this side's part, wider +")
+                .is(
+                        "(SQRT({path_reach_squared})-SQRT({path_reach_squared#"
+                                + TravelSteps.RIDE
+                                + "})+{wheel_arm}*(COS({path_toe})*COS({path_camber})-COS("
+                                + toe
+                                + ")*COS("
+                                + camber
+                                + ")))/tape_mm",
+                        WheelMove::outward);
     }
 
     private static HubPoint hub(SideResult result, int row) {
