@@ -1,13 +1,7 @@
 package shaftwright.live;
 
-import static shaftwright.contract.Grid.SCENARIO_SIDE;
-import static shaftwright.live.Quantity.MILLIMETRE;
-import static shaftwright.live.Quantity.WHOLE;
-
 import java.util.Optional;
-import shaftwright.book.CellValue;
-import shaftwright.contract.Index;
-import shaftwright.reading.Sizing;
+import java.util.function.ToDoubleFunction;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.GrooveUse;
@@ -19,149 +13,93 @@ import shaftwright.shaft.SideResult;
  * What is done to one end of the chosen blank, for one side of each scenario; empty while no blank
  * serves.
  */
-record CutLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.Core {
-    private enum What {
-        STUB("plan_stub_", "Finished stub"),
-        CUT("plan_cut_", "Cut off"),
-        WALL("plan_wall_", "Groove's outer wall from end"),
-        INNER_WALL("plan_inner_wall_", "Groove's inner wall from end"),
-        NEW("plan_new_", "New groove"),
-        LEFTOVER("plan_leftover_", "Outer wall of an old groove that is left");
-
-        final String name;
-        final String label;
-
-        What(String name, String label) {
-            this.name = name;
-            this.label = label;
-        }
+record CutLines(ShaftEnd end) {
+    static void declare(LineSet<SideResult> sides, ShaftEnd end) {
+        LineSet<Optional<CutPlan>> plans = sides.of((result, index) -> result.plan());
+        CutLines cuts = new CutLines(end);
+        cuts.length(
+                plans,
+                "plan_stub_END",
+                "Finished stub, WORD",
+                "IF(" + cuts.keepsOld() + "," + oldStub("END") + ",{stub_END})",
+                EndCut::stub);
+        cuts.length(plans.revised(3), "plan_cut_END", "Cut off, WORD", cuts.cut(), EndCut::cut);
+        cuts.length(
+                plans,
+                "plan_wall_END",
+                "Groove's outer wall from end, WORD",
+                "{plan_stub_END}-ring_thickness_read",
+                EndCut::outerWall);
+        cuts.length(
+                plans,
+                "plan_inner_wall_END",
+                "Groove's inner wall from end, WORD",
+                "{plan_wall_END}+groove_width_read",
+                EndCut::innerWall);
+        plans.whole(cuts.of("plan_new_END"), cuts.of("New groove, WORD"))
+                .is(
+                        "IF({plan_row}=0,0,IF(" + cuts.keepsOld() + ",0,1))",
+                        plan -> plan.filter(cuts::isNew).isPresent() ? 1 : 0);
+        cuts.length(
+                plans.revised(3),
+                "plan_leftover_END",
+                "Outer wall of an old groove that is left, WORD",
+                leftover(),
+                cut -> cut.oldGroove().map(GrooveWalls::outer).orElse(Double.NaN));
     }
 
-    static void declare(LiveLines lines, ShaftEnd end) {
-        for (What what : What.values()) {
-            CutLines line = new CutLines(end, what);
-            lines.add(
-                    new LiveLine(
-                            what.name + end.shortWord(),
-                            Section.SIDE_WORK,
-                            SCENARIO_SIDE,
-                            what.label + ", " + end.word(),
-                            what == What.NEW ? WHOLE : MILLIMETRE,
-                            line,
-                            line));
-        }
+    private String of(String text) {
+        return EndText.of(end, text);
     }
 
-    @Override
-    public int revised() {
-        return what == What.CUT || what == What.LEFTOVER ? 3 : 1;
+    private void length(
+            LineSet<Optional<CutPlan>> plans,
+            String name,
+            String label,
+            String formula,
+            ToDoubleFunction<EndCut> core) {
+        plans.mm(of(name), of(label))
+                .is(
+                        of("IF({plan_row}=0,\"\"," + formula + ")"),
+                        plan ->
+                                plan.map(cuts -> core.applyAsDouble(cuts.cut(end)))
+                                        .orElse(Double.NaN));
     }
 
-    @Override
-    public String at(Index index) {
-        String none = what == What.NEW ? "0" : "\"\"";
-        return "IF({ready}=1,IF({plan_row}=0," + none + "," + planned() + "),NA())";
-    }
-
-    private String planned() {
-        String suffix = end.shortWord();
-        return switch (what) {
-            case STUB -> "IF(" + keepsOld() + "," + oldStub(end) + ",{stub_" + suffix + "})";
-            case CUT -> cut();
-            case WALL -> "{plan_stub_" + suffix + "}-ring_thickness_read";
-            case INNER_WALL -> "{plan_wall_" + suffix + "}+groove_width_read";
-            case NEW -> "IF(" + keepsOld() + ",0,1)";
-            case LEFTOVER -> leftover();
-        };
+    private boolean isNew(CutPlan plan) {
+        return plan.cut(end).groove() == GrooveUse.NEW;
     }
 
     /** Condition under which this end's existing groove is used, by the way of cutting. */
     private String keepsOld() {
-        return end == ShaftEnd.INNER ? "{plan_way}<=2" : "OR({plan_way}=1,{plan_way}=3)";
+        return end.either("{plan_way}<=2", "OR({plan_way}=1,{plan_way}=3)");
     }
 
-    private static String oldStub(ShaftEnd end) {
-        return "INDEX({blank_old_stub_" + end.shortWord() + ":all},{plan_row})";
-    }
-
-    private static String groove(ShaftEnd end) {
-        return "INDEX(blank_ring_face_" + end.word() + ",{plan_row})";
+    private static String oldStub(String end) {
+        return "INDEX({blank_old_stub_" + end + ":all},{plan_row})";
     }
 
     private String cut() {
-        ShaftEnd other = end.other();
         String rest = "INDEX({blank_rest:all},{plan_row})";
-        String otherOldRest =
-                "MAX(0,"
-                        + rest
-                        + "+{stub_"
-                        + other.shortWord()
-                        + "}-"
-                        + oldStub(other)
-                        + "-("
-                        + groove(other)
-                        + "-"
-                        + oldStub(other)
-                        + "))";
         String innerNew = "INDEX({blank_cut_in:all},{plan_row})";
-        return "IF("
-                + keepsOld()
-                + ","
-                + groove(end)
-                + "-"
-                + oldStub(end)
-                + ",IF({plan_way}<4,"
-                + otherOldRest
-                + ","
-                + (end == ShaftEnd.INNER ? innerNew : rest + "-" + innerNew)
-                + "))";
+        String otherGroove = "INDEX(blank_ring_face_" + end.other().word() + ",{plan_row})";
+        return ("IF(" + keepsOld() + ",INDEX(blank_ring_face_WORD,{plan_row})-" + oldStub("END"))
+                + (",IF({plan_way}<4,MAX(0," + rest + "+{stub_OTHER}-" + oldStub("OTHER"))
+                + ("-(" + otherGroove + "-" + oldStub("OTHER") + ")),")
+                + (end.either(innerNew, rest + "-" + innerNew) + "))");
     }
 
     /** Outer wall of an existing groove when a new one is cut, if any of it is left. */
-    private String leftover() {
-        String wall = groove(end) + "-{plan_cut_" + end.shortWord() + "}-ring_thickness_read";
-        return "IF(OR({plan_new_"
-                + end.shortWord()
-                + "}=0,NOT(ISNUMBER("
-                + groove(end)
-                + "))),\"\",IF(ROUND("
-                + wall
-                + "+groove_width_read,6)>0,"
-                + wall
-                + ",\"\"))";
+    private static String leftover() {
+        String groove = "INDEX(blank_ring_face_WORD,{plan_row})";
+        String wall = groove + "-{plan_cut_END}-ring_thickness_read";
+        return ("IF(OR({plan_new_END}=0,NOT(ISNUMBER(" + groove + "))),\"\",")
+                + Given.when("ROUND(" + wall + "+groove_width_read,6)>0", wall)
+                + ")";
     }
 
     /** Condition under which an old groove's outer wall, a number, lies inboard of the ring's. */
     static String inboard(ShaftEnd end) {
-        return "{plan_leftover_"
-                + end.shortWord()
-                + "}>{plan_wall_"
-                + end.shortWord()
-                + "}+0.000001";
-    }
-
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        Optional<SideResult> found = sizing.result(index);
-        if (found.isEmpty()) {
-            return CellValue.NOT_AVAILABLE;
-        }
-        SideResult result = found.get();
-        CutPlan plan = result.plan().orElse(null);
-        if (plan == null) {
-            return what == What.NEW ? CellValue.of(0) : CellValue.of("");
-        }
-        return ReadLines.shown(core(plan.cut(end)));
-    }
-
-    private double core(EndCut cut) {
-        return switch (what) {
-            case STUB -> cut.stub();
-            case CUT -> cut.cut();
-            case WALL -> cut.outerWall();
-            case INNER_WALL -> cut.innerWall();
-            case NEW -> cut.groove() == GrooveUse.NEW ? 1 : 0;
-            case LEFTOVER -> cut.oldGroove().map(GrooveWalls::outer).orElse(Double.NaN);
-        };
+        return EndText.of(end, "{plan_leftover_END}>{plan_wall_END}+0.000001");
     }
 }

@@ -1,178 +1,130 @@
 package shaftwright.live;
 
-import static shaftwright.contract.Grid.SCENARIO_SIDE;
-import static shaftwright.live.Quantity.MILLIMETRE;
-import static shaftwright.live.Quantity.NUMBER;
-import static shaftwright.live.Quantity.RADIAN;
-import static shaftwright.live.Quantity.WHOLE;
-
-import shaftwright.book.CellValue;
+import java.util.Optional;
 import shaftwright.contract.Grid;
-import shaftwright.contract.Index;
+import shaftwright.joint.CupLip;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
+import shaftwright.reading.JointLimits;
 import shaftwright.reading.SideOutcome;
-import shaftwright.reading.Sizing;
 import shaftwright.shaft.ShaftEnd;
 
 /**
  * A joint on its flange, for one side of each scenario: sizes from the joint's row, with what the
  * scenario puts between. Sizes that may be missing are empty then.
  */
-record FlangeLines(ShaftEnd end, What what) implements LiveLine.Formula, LiveLine.Core {
-    private enum What {
-        CENTRE("centre_", "Datum to centre", MILLIMETRE),
-        SEAT("seat_", "Race centre to ring", MILLIMETRE),
-        RACE_DEPTH("race_depth_", "Ring to race's inboard face", MILLIMETRE),
-        STUB("stub_", "Stub", MILLIMETRE),
-        OVERHANG("overhang_", "Race centre to shaft end", MILLIMETRE),
-        END_RADIUS("end_radius_", "Shaft end radius", MILLIMETRE),
-        CUP_BOTTOM("cup_bottom_", "Centre to cup bottom", MILLIMETRE),
-        CUP_RADIUS("cup_radius_", "Cup radius", MILLIMETRE),
-        LIP_RADIUS("lip_radius_", "Lip radius", MILLIMETRE),
-        LIP_DEPTH("lip_depth_", "Lip depth", MILLIMETRE),
-        RIM("rim_", "Centre to cup rim", MILLIMETRE),
-        LIMIT_BASE("limit_base_", "Key of limits", NUMBER),
-        LIMIT_FIRST("limit_first_", "First angle of limits", RADIAN),
-        LIMIT_LAST("limit_last_", "Last angle of limits", RADIAN),
-        BOOT_CHANGE("boot_change_", "Boot's change outward", MILLIMETRE),
-        SOFT("soft_", "Soft outward stop", WHOLE),
-        ANGLE_MAX("angle_max_", "Angle limit", RADIAN),
-        ANGLE_RUN("angle_run_", "Running angle limit", RADIAN),
-        SPLINES("splines_", "Splines", MILLIMETRE);
+record FlangeLines(ShaftEnd end) {
+    /** A spacer between joint and cup moves all that is in the cup. */
+    private static final String SPACED = "+{joint_spacer_WORD_read}";
 
-        final String name;
-        final String label;
-        final Quantity quantity;
+    private static final String ROW = "{joint_row_END}";
 
-        What(String name, String label, Quantity quantity) {
-            this.name = name;
-            this.label = label;
-            this.quantity = quantity;
-        }
+    static void declare(LineSet<SideOutcome> sides, ShaftEnd end) {
+        FlangeLines flange = new FlangeLines(end);
+        LineSet<MountedJoint> joints = sides.of((side, index) -> side.joint(end));
+        flange.shaft(joints);
+        flange.cup(joints);
+        flange.limits(sides, joints);
     }
 
-    static void declare(LiveLines lines, ShaftEnd end) {
-        for (What what : What.values()) {
-            FlangeLines line = new FlangeLines(end, what);
-            lines.add(
-                    new LiveLine(
-                            what.name + end.shortWord(),
-                            Section.SIDE_WORK,
-                            SCENARIO_SIDE,
-                            what.label + ", " + end.word(),
-                            what.quantity,
-                            line,
-                            line));
-        }
+    private String of(String text) {
+        return EndText.of(end, text);
     }
 
-    @Override
-    public int since() {
-        return what == What.LIMIT_LAST ? 2 : 1;
+    private void shaft(LineSet<MountedJoint> joints) {
+        joints.mm(of("centre_END"), of("Datum to centre, WORD"))
+                .is(
+                        of(joint("datum_offset") + "+{cup_spacer_WORD_read}" + SPACED),
+                        MountedJoint::datumToCentre);
+        joints.mm(of("seat_END"), of("Race centre to ring, WORD"))
+                .is(
+                        of(joint("race_half_width") + "-{counterbore_WORD_read}"),
+                        MountedJoint::seatOffset);
+        joints.mm(of("race_depth_END"), of("Ring to race's inboard face, WORD"))
+                .is(
+                        of("2*" + joint("race_half_width") + "-{counterbore_WORD_read}"),
+                        MountedJoint::raceDepth);
+        joints.mm(of("stub_END"), of("Stub, WORD")).is(of("{stub_WORD_read}"), MountedJoint::stub);
+        joints.mm(of("overhang_END"), of("Race centre to shaft end, WORD"))
+                .is(of("{seat_END}+{stub_END}"), MountedJoint::overhang);
+        joints.mm(of("end_radius_END"), of("Shaft end radius, WORD"))
+                .is(of("shaft_end_diameter_WORD_read/2"), joint -> joint.endDiameter() / 2);
     }
 
-    @Override
-    public String at(Index index) {
-        return SideLines.guarded(unguarded());
+    private void cup(LineSet<MountedJoint> joints) {
+        joints.mm(of("cup_bottom_END"), of("Centre to cup bottom, WORD"))
+                .is(of(joint("cup_bottom") + SPACED), joint -> joint.joint().cupBottom());
+        joints.mm(of("cup_radius_END"), of("Cup radius, WORD"))
+                .ifKnown(of(joint("cup_radius")), joint -> joint.joint().cupRadius());
+        joints.mm(of("lip_radius_END"), of("Lip radius, WORD"))
+                .is(
+                        lip("lip_radius", ""),
+                        joint -> lip(joint).map(CupLip::radius).orElse(Double.NaN));
+        joints.mm(of("lip_depth_END"), of("Lip depth, WORD"))
+                .is(
+                        lip("lip_depth", SPACED),
+                        joint -> lip(joint).map(CupLip::depth).orElse(Double.NaN));
+        joints.mm(of("rim_END"), of("Centre to cup rim, WORD"))
+                .ifKnown(
+                        of(Given.number(joint("mouth"), joint("mouth") + SPACED)),
+                        joint -> joint.joint().mouth());
     }
 
-    private String unguarded() {
-        String word = end.word();
-        String row = "{joint_row_" + end.shortWord() + "}";
-        String rim = joint("mouth");
-        // A spacer between joint and cup moves all that is in the cup.
-        String spaced = "+{joint_spacer_" + word + "_read}";
-        String boot = "{boot_row_" + end.shortWord() + "}";
-        return switch (what) {
-            case CENTRE -> joint("datum_offset") + "+{cup_spacer_" + word + "_read}" + spaced;
-            case SEAT -> joint("race_half_width") + "-{counterbore_" + word + "_read}";
-            case RACE_DEPTH -> "2*" + joint("race_half_width") + "-{counterbore_" + word + "_read}";
-            case STUB -> "{stub_" + word + "_read}";
-            case OVERHANG -> "{seat_" + end.shortWord() + "}+{stub_" + end.shortWord() + "}";
-            case END_RADIUS -> "shaft_end_diameter_" + word + "_read/2";
-            case CUP_BOTTOM -> joint("cup_bottom") + spaced;
-            case CUP_RADIUS -> joint("cup_radius");
-            case LIP_RADIUS -> lip("lip_radius", "");
-            case LIP_DEPTH -> lip("lip_depth", spaced);
-            case RIM -> "IF(ISNUMBER(" + rim + ")," + rim + spaced + ",\"\")";
-            case LIMIT_BASE -> row + "*10";
-            case LIMIT_FIRST -> "INDEX(limit_angle,MATCH(" + row + ",limit_joint,0))";
-            case LIMIT_LAST -> limitLast(row);
-            case BOOT_CHANGE -> "IF(" + boot + "=0,0,INDEX(boot_outward_change_read," + boot + "))";
-            case SOFT -> "IF(INDEX(joint_outward_stop," + row + ")=\"soft\",1,0)";
-            case ANGLE_MAX -> joint("angle_max");
-            case ANGLE_RUN ->
-                    "IF(ISNUMBER("
-                            + joint("angle_continuous")
-                            + "),"
-                            + joint("angle_continuous")
-                            + ","
-                            + joint("angle_max")
-                            + ")";
-            case SPLINES -> joint("splines");
-        };
+    private void limits(LineSet<SideOutcome> sides, LineSet<MountedJoint> joints) {
+        sides.number(of("limit_base_END"), of("Key of limits, WORD"))
+                .is(
+                        of(ROW + "*" + Phrases.number(JointLimits.KEY_STEP)),
+                        side -> (double) JointLimits.KEY_STEP * side.jointRow(end));
+        sides.rad(of("limit_first_END"), of("First angle of limits, WORD"))
+                .is(
+                        of("INDEX(limit_angle,MATCH(" + ROW + ",limit_joint,0))"),
+                        side -> side.firstAngle(end));
+        // The row at the angle limit that is put behind bench rows was not read.
+        String last = "MATCH({limit_base_END}+9.9,limit_key,1)";
+        joints.since(2)
+                .rad(of("limit_last_END"), of("Last angle of limits, WORD"))
+                .is(
+                        of(
+                                ("INDEX(limit_angle," + last + "-IF(INDEX(limit_from," + last)
+                                        + (")>" + Grid.BENCH_SLOT.rows())
+                                        + (",IF(COUNTIF(bench_of," + ROW + ")>0,1,0),0))")),
+                        joint -> joint.joint().bench().lastAngle());
+        joints.mm(of("boot_change_END"), of("Boot's change outward, WORD"))
+                .is(
+                        of(
+                                "IF({boot_row_END}=0,0,"
+                                        + "INDEX(boot_outward_change_read,{boot_row_END}))"),
+                        joint -> joint.boot().outwardChange());
+        joints.whole(of("soft_END"), of("Soft outward stop, WORD"))
+                .is(
+                        of("IF(INDEX(joint_outward_stop," + ROW + ")=\"soft\",1,0)"),
+                        joint -> joint.joint().outwardStop() == OutwardStop.SOFT ? 1 : 0);
+        joints.rad(of("angle_max_END"), of("Angle limit, WORD"))
+                .is(of(joint("angle_max")), joint -> joint.joint().angleMax());
+        String running = joint("angle_continuous");
+        joints.rad(of("angle_run_END"), of("Running angle limit, WORD"))
+                .is(
+                        of("IF(ISNUMBER(#),#,%s)".formatted(joint("angle_max")))
+                                .replace("#", of(running)),
+                        joint -> joint.joint().angleContinuous());
+        joints.mm(of("splines_END"), of("Splines, WORD"))
+                .is(
+                        of(joint("splines")),
+                        joint ->
+                                joint.joint().splines() == 0
+                                        ? Double.NaN
+                                        : joint.joint().splines());
     }
 
-    /** The row at the angle limit that is put behind bench rows was not read. */
-    private String limitLast(String row) {
-        String last = "MATCH({limit_base_" + end.shortWord() + "}+9.9,limit_key,1)";
-        return "INDEX(limit_angle,"
-                + last
-                + "-IF(INDEX(limit_from,"
-                + last
-                + ")>"
-                + Grid.BENCH_SLOT.rows()
-                + ",IF(COUNTIF(bench_of,"
-                + row
-                + ")>0,1,0),0))";
-    }
-
-    private String joint(String size) {
-        return "INDEX(joint_" + size + "_read,{joint_row_" + end.shortWord() + "})";
+    private static String joint(String size) {
+        return "INDEX(joint_" + size + "_read," + ROW + ")";
     }
 
     private String lip(String size, String more) {
-        return "IF(COUNT("
-                + joint("lip_radius")
-                + ","
-                + joint("lip_depth")
-                + ")=2,"
-                + joint(size)
-                + more
-                + ",\"\")";
+        return of(Given.all(joint(size) + more, joint("lip_radius"), joint("lip_depth")));
     }
 
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        SideOutcome side = SideLines.outcome(sizing, index);
-        return side.isSetUp() ? ReadLines.shown(core(side)) : CellValue.NOT_AVAILABLE;
-    }
-
-    private double core(SideOutcome side) {
-        MountedJoint at = side.joint(end);
-        return switch (what) {
-            case CENTRE -> at.datumToCentre();
-            case SEAT -> at.seatOffset();
-            case RACE_DEPTH -> at.raceDepth();
-            case STUB -> at.stub();
-            case OVERHANG -> at.overhang();
-            case END_RADIUS -> at.endDiameter() / 2;
-            case CUP_BOTTOM -> at.joint().cupBottom();
-            case CUP_RADIUS -> at.joint().cupRadius().orElse(Double.NaN);
-            case LIP_RADIUS ->
-                    at.joint().lip().isPresent() ? at.joint().lip().get().radius() : Double.NaN;
-            case LIP_DEPTH ->
-                    at.joint().lip().isPresent() ? at.joint().lip().get().depth() : Double.NaN;
-            case RIM -> at.joint().mouth().orElse(Double.NaN);
-            case LIMIT_BASE -> 10.0 * side.jointRow(end);
-            case LIMIT_FIRST -> side.firstAngle(end);
-            case LIMIT_LAST -> at.joint().bench().lastAngle();
-            case BOOT_CHANGE -> at.boot().outwardChange();
-            case SOFT -> at.joint().outwardStop() == OutwardStop.SOFT ? 1 : 0;
-            case ANGLE_MAX -> at.joint().angleMax();
-            case ANGLE_RUN -> at.joint().angleContinuous();
-            case SPLINES -> at.joint().splines() == 0 ? Double.NaN : at.joint().splines();
-        };
+    private static Optional<CupLip> lip(MountedJoint joint) {
+        return joint.joint().lip();
     }
 }
