@@ -68,7 +68,8 @@ public record BookAge(int version, Optional<Problem> problem) {
             found.append("; ")
                     .append(counted(revised, "formula"))
                     .append(revised.size() == 1 ? " computes" : " compute")
-                    .append(" as that version did, so a recalculation shows older figures");
+                    .append(" as that version did, so a recalculation shows older figures, and")
+                    .append(" stamps may stay out of date after a fill");
         }
         return Optional.of(
                 new Problem(

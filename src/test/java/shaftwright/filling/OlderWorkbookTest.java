@@ -97,6 +97,14 @@ class OlderWorkbookTest {
                 .endsWith("the command renew makes a current workbook of it.");
     }
 
+    /** In an open document the older formulas compute fingerprints that no fill can meet. */
+    @Test
+    void stampsThatNoFillRenewsAreSaidInTheSameLine() {
+        assertThat(BookAge.of(1, older().names()).problem().map(Problem::toString).orElse(""))
+                .contains("so a recalculation shows older figures, and stamps may stay out of date")
+                .endsWith("the command renew makes a current workbook of it.");
+    }
+
     @Test
     void typingIntoAnInputThatCameLaterIsRefusedByName() {
         XlsxBook book = older();
