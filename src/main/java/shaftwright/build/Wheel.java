@@ -3,6 +3,7 @@ package shaftwright.build;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.tyre.Tyre;
+import shaftwright.tyre.TyreSize;
 import shaftwright.units.Require;
 
 /**
@@ -18,6 +19,33 @@ public record Wheel(
     /** A wheel of which nothing matters. */
     public static final Wheel UNKNOWN =
             new Wheel(OptionalDouble.empty(), OptionalDouble.empty(), 0, 0);
+
+    /**
+     * A wheel by the size of its tyre, before which what was measured counts.
+     *
+     * @param size when it is known
+     * @param diameter measured by a tape, mm, empty when it was not
+     * @param sectionWidth measured likewise
+     */
+    public static Wheel of(
+            Optional<TyreSize> size,
+            OptionalDouble diameter,
+            OptionalDouble sectionWidth,
+            double offset,
+            double spacer) {
+        return new Wheel(
+                either(diameter, size.map(TyreSize::freeDiameter).orElse(OptionalDouble.empty())),
+                either(
+                        sectionWidth,
+                        size.map(stated -> OptionalDouble.of(stated.sectionWidth()))
+                                .orElse(OptionalDouble.empty())),
+                offset,
+                spacer);
+    }
+
+    private static OptionalDouble either(OptionalDouble measured, OptionalDouble stated) {
+        return measured.isPresent() ? measured : stated;
+    }
 
     public Wheel {
         if (diameter.isPresent()) {

@@ -49,30 +49,31 @@ public final class ScenarioReader {
     ScenarioOutcome of(int scenario) {
         boolean used = !text("scenario_name", scenario).isEmpty();
         Picks picks = picks(scenario);
-        TyreFigures tyre = tyre(scenario);
+        Optional<TyreSize> tyre = tyreSize(scenario);
+        Wheel wheel = wheel(scenario, tyre);
         String trouble = used ? trouble(scenario, picks) : "";
         String misread = used ? sizing.misread().in(scenario) : "";
         trouble = misread.isEmpty() ? trouble : misread;
-        SideOutcome left = side(scenario, Side.LEFT, used, trouble, picks, tyre);
-        SideOutcome right = side(scenario, Side.RIGHT, used, trouble, picks, tyre);
+        SideOutcome left = side(scenario, Side.LEFT, used, trouble, picks, wheel);
+        SideOutcome right = side(scenario, Side.RIGHT, used, trouble, picks, wheel);
         return new ScenarioOutcome(
                 scenario,
                 used,
                 trouble,
                 picks,
-                wheelOutcome(scenario, tyre, left, right),
+                wheelOutcome(tyre, wheel, left, right),
                 left,
                 right,
                 cost(scenario, used, picks, left, right),
-                () -> strength(scenario, picks, tyre, left, right));
+                () -> strength(scenario, picks, wheel, left, right));
     }
 
     private StrengthStudy strength(
-            int scenario, Picks picks, TyreFigures tyre, SideOutcome left, SideOutcome right) {
+            int scenario, Picks picks, Wheel wheel, SideOutcome left, SideOutcome right) {
         return StrengthStudy.of(
                 sizing.strength().loads(),
                 drive(scenario, picks),
-                wheel(scenario, tyre).tyre(),
+                wheel.tyre(),
                 left.study(),
                 right.study());
     }
@@ -91,31 +92,28 @@ public final class ScenarioReader {
                 blank.equalsIgnoreCase("auto") ? 0 : parts.row("blank_name", blank));
     }
 
-    private record TyreFigures(
-            double nominal, double nominalWidth, double diameter, double width) {}
-
-    private TyreFigures tyre(int scenario) {
-        double nominal = Double.NaN;
-        double section = Double.NaN;
+    /** The tyre's size; one that can't be read is said already. */
+    private Optional<TyreSize> tyreSize(int scenario) {
         String size = text("tyre_size", scenario);
-        if (!size.isEmpty()) {
-            try {
-                TyreSize read = TyreSize.parse(size);
-                nominal = read.freeDiameter().orElse(Double.NaN);
-                section = read.sectionWidth();
-            } catch (UnreadableTyreSizeException e) {
-                // The reader has said so.
-                nominal = Double.NaN;
-            }
+        try {
+            return size.isEmpty() ? Optional.empty() : Optional.of(TyreSize.parse(size));
+        } catch (UnreadableTyreSizeException e) {
+            return Optional.empty();
         }
-        double measured = number("tyre_measured", scenario);
-        double diameter = Double.isNaN(measured) ? nominal : measured;
-        if (Double.isNaN(diameter) && !Double.isNaN(section)) {
-            askForDiameter(scenario, size);
+    }
+
+    private Wheel wheel(int scenario, Optional<TyreSize> size) {
+        Wheel wheel =
+                Wheel.of(
+                        size,
+                        Parts.optional(number("tyre_measured", scenario)),
+                        Parts.optional(number("tyre_width_measured", scenario)),
+                        Parts.orZero(number("wheel_offset", scenario)),
+                        Parts.orZero(number("wheel_spacer", scenario)));
+        if (wheel.diameter().isEmpty() && size.isPresent()) {
+            askForDiameter(scenario, text("tyre_size", scenario));
         }
-        double measuredWidth = number("tyre_width_measured", scenario);
-        double width = Double.isNaN(measuredWidth) ? section : measuredWidth;
-        return new TyreFigures(nominal, section, diameter, width);
+        return wheel;
     }
 
     private void askForDiameter(int scenario, String size) {
@@ -258,7 +256,7 @@ public final class ScenarioReader {
     }
 
     private SideOutcome side(
-            int scenario, Side side, boolean used, String trouble, Picks picks, TyreFigures tyre) {
+            int scenario, Side side, boolean used, String trouble, Picks picks, Wheel wheel) {
         if (!used) {
             return SideOutcome.lacking(Sizing.UNUSED, Optional.empty());
         }
@@ -273,7 +271,7 @@ public final class ScenarioReader {
             SideStudy study =
                     SideStudy.of(
                             sizing.build(),
-                            scenario(scenario, picks, tyre),
+                            scenario(scenario, picks, wheel),
                             side,
                             path.get(),
                             source.corner().orElseThrow());
@@ -309,7 +307,7 @@ public final class ScenarioReader {
     }
 
     /** The column as the core has it. */
-    private Scenario scenario(int scenario, Picks picks, TyreFigures tyre) {
+    private Scenario scenario(int scenario, Picks picks, Wheel wheel) {
         Scenario.Builder built =
                 Scenario.named(text("scenario_name", scenario))
                         .joints(
@@ -332,7 +330,7 @@ public final class ScenarioReader {
                         .hubShift(number("hub_shift", scenario))
                         .driveUnit(driveUnit(scenario))
                         .steerAngle(number("steer_angle", scenario))
-                        .wheel(wheel(scenario, tyre))
+                        .wheel(wheel)
                         .drive(drive(scenario, picks))
                         .costs(ownCosts(scenario));
         for (Side side : Side.values()) {
@@ -363,14 +361,6 @@ public final class ScenarioReader {
                 sizing.mountMove(scenario, "roll"));
     }
 
-    private Wheel wheel(int scenario, TyreFigures tyre) {
-        return new Wheel(
-                Parts.optional(tyre.diameter()),
-                Parts.optional(tyre.width()),
-                Parts.orZero(number("wheel_offset", scenario)),
-                Parts.orZero(number("wheel_spacer", scenario)));
-    }
-
     private MountedJoint mounted(int scenario, ShaftEnd end, int jointRow, int bootRow) {
         return new MountedJoint(
                 parts.joint(jointRow, sizing.limits())
@@ -391,16 +381,15 @@ public final class ScenarioReader {
     }
 
     private WheelOutcome wheelOutcome(
-            int scenario, TyreFigures tyre, SideOutcome left, SideOutcome right) {
-        Wheel wheel = wheel(scenario, tyre);
+            Optional<TyreSize> size, Wheel wheel, SideOutcome left, SideOutcome right) {
         OptionalDouble track =
                 left.isSetUp() && right.isSetUp()
                         ? ScenarioStudy.trackWidth(
                                 wheel, left.study().orElseThrow(), right.study().orElseThrow())
                         : OptionalDouble.empty();
         return new WheelOutcome(
-                tyre.nominal(),
-                tyre.nominalWidth(),
+                size.map(TyreSize::freeDiameter).orElse(OptionalDouble.empty()).orElse(Double.NaN),
+                size.map(TyreSize::sectionWidth).orElse(Double.NaN),
                 wheel,
                 WheelFigures.of(sizing.groundClearance(), sizing.hubFaceOffset(), wheel),
                 left.study().map(SideStudy::clearanceAtBump).orElse(OptionalDouble.empty()),
