@@ -13,15 +13,15 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import shaftwright.contract.Contract;
 import shaftwright.filling.Filling;
-import shaftwright.reading.Lever;
-import shaftwright.reading.LeverSearch;
 import shaftwright.reading.Sizing;
-import shaftwright.reading.Sweep;
-import shaftwright.reading.SweepAxis;
-import shaftwright.reading.TradeOff;
-import shaftwright.reading.TradeOffSearch;
+import shaftwright.study.Lever;
+import shaftwright.study.ScenarioFigure;
+import shaftwright.study.ScenarioVariants;
+import shaftwright.study.Sweep;
+import shaftwright.study.SweepAxis;
+import shaftwright.study.TradeOff;
+import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;
 
 /** Variants of the invented vehicle's scenarios, each computed in full for both sides. */
@@ -39,34 +39,36 @@ public class SweepBenchmark {
             Filling.compute(XlsxBook.open(Path.of("workbooks/forest-special-inch.xlsx")))
                     .sizing()
                     .orElseThrow();
+    private final ScenarioVariants first = sizing.variants(0).orElseThrow();
+    private final ScenarioVariants tooShort = sizing.variants(SHORT_SCENARIO).orElseThrow();
     private final SweepAxis tyre =
-            new SweepAxis(Contract.input("tyre_measured"), 27 * 25.4, 33 * 25.4, SIDE);
-    private final SweepAxis hubs = new SweepAxis(Contract.input("hub_shift"), 0, 76, SIDE);
-    private final SweepAxis droop = new SweepAxis(Contract.input("droop_limit"), 60, 120, SIDE);
+            new SweepAxis(ScenarioFigure.TYRE_DIAMETER, 27 * 25.4, 33 * 25.4, SIDE);
+    private final SweepAxis hubs = new SweepAxis(ScenarioFigure.HUB_SHIFT, 0, 76, SIDE);
+    private final SweepAxis droop = new SweepAxis(ScenarioFigure.DROOP, 60, 120, SIDE);
 
     /** Scenarios a second where every other one moves the hubs. */
     @Benchmark
     @OperationsPerInvocation(SIDE * SIDE)
     public Sweep tyresAndTracks() {
-        return Sweep.of(sizing, 0, tyre, hubs);
+        return first.sweep(tyre, hubs);
     }
 
     /** Scenarios a second where travel and hubs change. */
     @Benchmark
     @OperationsPerInvocation(SIDE * SIDE)
     public Sweep tracksAndTravels() {
-        return Sweep.of(sizing, 0, hubs, droop);
+        return first.sweep(hubs, droop);
     }
 
     /** Whole searches a second for what a scenario that is too short needs. */
     @Benchmark
     public List<Lever> levers() {
-        return LeverSearch.of(sizing, SHORT_SCENARIO);
+        return tooShort.levers(LengthUnit.INCH);
     }
 
     /** Whole searches a second over joints, blanks, hubs and travels. */
     @Benchmark
     public List<TradeOff> tradeOffs() {
-        return TradeOffSearch.of(sizing, 0);
+        return first.tradeOffs();
     }
 }

@@ -1,6 +1,7 @@
 package shaftwright.build;
 
 import java.util.OptionalDouble;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.units.Require;
 
 /**
@@ -18,5 +19,12 @@ public record Drive(OptionalDouble ratio, JointRating inner, JointRating outer) 
 
     public Drive {
         ratio.ifPresent(turns -> Require.positive("gear ratio", turns));
+    }
+
+    /** The same with a joint at one end that carries something else. */
+    public Drive with(ShaftEnd end, JointRating rating) {
+        return end == ShaftEnd.INNER
+                ? new Drive(ratio, rating, outer)
+                : new Drive(ratio, inner, rating);
     }
 }

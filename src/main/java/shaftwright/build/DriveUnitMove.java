@@ -22,4 +22,19 @@ public record DriveUnitMove(double forward, double left, double up, double roll)
         Require.finite("drive unit's shift up", up);
         Require.finite("drive unit's roll", roll);
     }
+
+    /** The same, but this far forward, mm. */
+    public DriveUnitMove withForward(double other) {
+        return new DriveUnitMove(other, left, up, roll);
+    }
+
+    /** The same, but this far left, mm. */
+    public DriveUnitMove withLeft(double other) {
+        return new DriveUnitMove(forward, other, up, roll);
+    }
+
+    /** The same, but this far up, mm. */
+    public DriveUnitMove withUp(double other) {
+        return new DriveUnitMove(forward, left, other, roll);
+    }
 }

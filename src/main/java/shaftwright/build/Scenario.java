@@ -124,6 +124,13 @@ public record Scenario(
             return this;
         }
 
+        /** Another joint in the place of the one at an end. */
+        public Builder swap(ShaftEnd end, RatedJoint other) {
+            Optional<MountedJoint> now = end == ShaftEnd.INNER ? inner : outer;
+            drive = drive.with(end, other.rating());
+            return joint(end, said("a joint at this end", now).with(other.joint()));
+        }
+
         public Builder travel(WheelTravel wanted) {
             travel = Optional.of(wanted);
             return this;

@@ -58,6 +58,26 @@ public record Wheel(
         Require.finite("wheel spacer", spacer);
     }
 
+    /** The same with a tyre of this diameter, mm. */
+    public Wheel withDiameter(double other) {
+        return new Wheel(OptionalDouble.of(other), sectionWidth, offset, spacer);
+    }
+
+    /** The same with a tyre of this section width, mm. */
+    public Wheel withSectionWidth(double other) {
+        return new Wheel(diameter, OptionalDouble.of(other), offset, spacer);
+    }
+
+    /** The same on a rim of this offset, mm. */
+    public Wheel withOffset(double other) {
+        return new Wheel(diameter, sectionWidth, other, spacer);
+    }
+
+    /** The same on a spacer of this thickness, mm. */
+    public Wheel withSpacer(double other) {
+        return new Wheel(diameter, sectionWidth, offset, other);
+    }
+
     /** Its tyre, when the diameter is known. */
     public Optional<Tyre> tyre() {
         return diameter.stream().mapToObj(Tyre::new).findAny();

@@ -9,10 +9,10 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import shaftwright.reading.Lever;
-import shaftwright.reading.LeverSearch;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
+import shaftwright.study.Lever;
+import shaftwright.study.ScenarioVariants;
 import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;
 
@@ -69,7 +69,9 @@ final class LeversCommand implements Callable<Integer> {
         PrintStream out = terminal.out();
         ScenarioTexts texts = new ScenarioTexts(sizing, scenario);
         out.println(texts.title() + ": " + texts.verdict());
-        List<Lever> levers = LeverSearch.of(sizing, scenario.number());
+        LengthUnit unit = sizing.unit();
+        Optional<ScenarioVariants> variants = sizing.variants(scenario.number());
+        List<Lever> levers = variants.map(tried -> tried.levers(unit)).orElse(List.of());
         if (!scenario.computed()) {
             out.println("  no change was tried: both sides need a result first");
         } else if (levers.isEmpty()) {
@@ -78,10 +80,10 @@ final class LeversCommand implements Callable<Integer> {
             out.println("  window gained        cost  then");
         }
         for (Lever lever : levers) {
-            out.println(line(lever, sizing.unit()));
+            out.println(line(lever, unit));
         }
-        LeverSearch.marginChoice(sizing, scenario.number())
-                .ifPresent(choice -> out.println("  " + choice));
+        variants.flatMap(tried -> tried.smallerMargins(unit))
+                .ifPresent(margins -> out.println("  " + margins.words(unit)));
         out.println();
     }
 
@@ -97,6 +99,6 @@ final class LeversCommand implements Callable<Integer> {
                 lever.gain() / unit.mm(),
                 cost,
                 lever.fits() ? "fits" : "does not fit",
-                lever.words());
+                lever.words(unit));
     }
 }

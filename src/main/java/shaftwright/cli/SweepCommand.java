@@ -11,11 +11,12 @@ import picocli.CommandLine.Parameters;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
+import shaftwright.reading.InputAxis;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
-import shaftwright.reading.Sweep;
-import shaftwright.reading.SweepAxis;
 import shaftwright.study.Finding;
+import shaftwright.study.Sweep;
+import shaftwright.study.SweepCell;
 import shaftwright.units.Length;
 import shaftwright.units.LengthUnit;
 import shaftwright.units.UnreadableLengthException;
@@ -35,6 +36,7 @@ import shaftwright.xlsx.XlsxBook;
 final class SweepCommand implements Callable<Integer> {
     private static final int USUAL_ACROSS = 7;
     private static final int USUAL_DOWN = 7;
+    private static final String NOT_COMPUTED = ".";
 
     @Parameters(paramLabel = "FILE", description = "the workbook")
     private Path file;
@@ -78,43 +80,44 @@ final class SweepCommand implements Callable<Integer> {
             return ExitCode.PROBLEMS;
         }
         ScenarioOutcome varied = ScenarioChoice.one(scenario, sizing);
-        SweepAxis columns = axis("--across", across, sizing, usualAcross(sizing, varied));
-        SweepAxis rows = axis("--down", down, sizing, usualDown(sizing));
-        if (columns.input().name().equals(rows.input().name())) {
+        InputAxis columns = axis("--across", across, sizing, usualAcross(sizing, varied));
+        InputAxis rows = axis("--down", down, sizing, usualDown(sizing));
+        if (columns.input().equals(rows.input())) {
             throw new UsageException("--across and --down both vary " + rows.input().name());
         }
         progress.step("Trying " + columns.values() * rows.values() + " variants");
-        Sweep sweep = Sweep.of(sizing, varied.number(), columns, rows);
-        print(sizing, varied, sweep);
+        heading(sizing, varied, columns, rows);
+        print(columns, rows, sizing.sweep(varied.number(), columns, rows), sizing.unit());
         return ExitCode.SUCCESS;
     }
 
     /** From an inch below the present tyre to five above, or a like span in millimetres. */
-    private static SweepAxis usualAcross(Sizing sizing, ScenarioOutcome scenario) {
+    private static InputAxis usualAcross(Sizing sizing, ScenarioOutcome scenario) {
         double step = sizing.unit() == LengthUnit.INCH ? 25.4 : 25;
         double now = scenario.tyreDiameter();
         double middle = Double.isNaN(now) ? 30 * 25.4 : now;
-        return new SweepAxis(
+        return new InputAxis(
                 Contract.input("tyre_measured"),
                 middle - step,
                 middle + (USUAL_ACROSS - 2) * step,
                 USUAL_ACROSS);
     }
 
-    private static SweepAxis usualDown(Sizing sizing) {
+    private static InputAxis usualDown(Sizing sizing) {
         double step = sizing.unit() == LengthUnit.INCH ? 12.7 : 12.5;
-        return new SweepAxis(Contract.input("hub_shift"), 0, (USUAL_DOWN - 1) * step, USUAL_DOWN);
+        return new InputAxis(Contract.input("hub_shift"), 0, (USUAL_DOWN - 1) * step, USUAL_DOWN);
     }
 
-    private static SweepAxis axis(
-            String option, Optional<SweepRange> asked, Sizing sizing, SweepAxis usual) {
+    private static InputAxis axis(
+            String option, Optional<SweepRange> asked, Sizing sizing, InputAxis usual) {
         if (asked.isEmpty()) {
             return usual;
         }
         SweepRange range = asked.get();
+        Input input = input(option, range.input());
         try {
-            Input input = Contract.input(range.input());
-            return new SweepAxis(
+            return axis(
+                    option,
                     input,
                     number(input, range.from(), sizing.unit()),
                     number(input, range.to(), sizing.unit()),
@@ -123,9 +126,24 @@ final class SweepCommand implements Callable<Integer> {
             throw refused(option, range, "numbers in NAME=FROM..TO/COUNT");
         } catch (UnreadableLengthException e) {
             throw refused(option, range, UnreadableLengthException.EXPECTED);
-        } catch (IllegalArgumentException e) {
-            throw new UsageException(option + ": " + e.getMessage());
         }
+    }
+
+    private static Input input(String option, String name) {
+        return Contract.inputs().stream()
+                .filter(input -> input.name().equals(name))
+                .findAny()
+                .orElseThrow(
+                        () -> new UsageException(option + ": no input is called \"" + name + "\""));
+    }
+
+    private static InputAxis axis(String option, Input input, double from, double to, int values) {
+        InputAxis.flaw(input, from, to, values)
+                .ifPresent(
+                        flaw -> {
+                            throw new UsageException(option + ": " + flaw);
+                        });
+        return new InputAxis(input, from, to, values);
     }
 
     private static UsageException refused(String option, SweepRange range, String expected) {
@@ -140,7 +158,8 @@ final class SweepCommand implements Callable<Integer> {
         return input.kind() == InputKind.ANGLE ? Math.toRadians(number) : number;
     }
 
-    private void print(Sizing sizing, ScenarioOutcome scenario, Sweep sweep) {
+    private void heading(
+            Sizing sizing, ScenarioOutcome scenario, InputAxis across, InputAxis down) {
         PrintStream out = terminal.out();
         LengthUnit unit = sizing.unit();
         out.println(
@@ -148,24 +167,34 @@ final class SweepCommand implements Callable<Integer> {
                         + ": length window in "
                         + unit.symbol()
                         + " (+ fits, - short by); x: does not fit for another reason, b: no blank,"
-                        + " h: beyond the measured heights, .: not computed");
-        out.println("across: " + named(sweep.across(), unit));
-        out.println("down:   " + named(sweep.down(), unit));
+                        + " h: beyond the measured heights, "
+                        + NOT_COMPUTED
+                        + ": not computed");
+        out.println("across: " + named(across, unit));
+        out.println("down:   " + named(down, unit));
         out.printf("%9s", "");
-        for (int column = 0; column < sweep.across().values(); column++) {
-            out.printf("%10s", shown(sweep.across(), column, unit));
+        for (int column = 0; column < across.values(); column++) {
+            out.printf("%10s", shown(across, column, unit));
         }
         out.println();
-        for (int row = 0; row < sweep.down().values(); row++) {
-            out.printf("%9s", shown(sweep.down(), row, unit));
-            for (int column = 0; column < sweep.across().values(); column++) {
-                out.printf("%10s", cell(sweep.cell(row, column), unit));
+    }
+
+    private void print(InputAxis across, InputAxis down, Optional<Sweep> sweep, LengthUnit unit) {
+        PrintStream out = terminal.out();
+        for (int row = 0; row < down.values(); row++) {
+            out.printf("%9s", shown(down, row, unit));
+            for (int column = 0; column < across.values(); column++) {
+                out.printf("%10s", cell(sweep, row, column, unit));
             }
             out.println();
         }
     }
 
-    private static String named(SweepAxis axis, LengthUnit unit) {
+    private static String cell(Optional<Sweep> sweep, int row, int column, LengthUnit unit) {
+        return sweep.map(grid -> cell(grid.cell(row, column), unit)).orElse(NOT_COMPUTED);
+    }
+
+    private static String named(InputAxis axis, LengthUnit unit) {
         String symbol =
                 axis.input().kind() == InputKind.LENGTH
                         ? unit.symbol()
@@ -173,20 +202,20 @@ final class SweepCommand implements Callable<Integer> {
         return axis.input().label() + (symbol.isEmpty() ? "" : ", " + symbol);
     }
 
-    private static String shown(SweepAxis axis, int step, LengthUnit unit) {
+    private static String shown(InputAxis axis, int step, LengthUnit unit) {
         double typed = axis.input().kind().typed(axis.value(step), unit);
         return String.format(Locale.ROOT, unit == LengthUnit.INCH ? "%.3f" : "%.1f", typed);
     }
 
-    private static String cell(Sweep.Cell cell, LengthUnit unit) {
-        if (Double.isNaN(cell.width())) {
-            return cell.beyondHeights() ? "h" : ".";
+    private static String cell(SweepCell cell, LengthUnit unit) {
+        if (cell.window().isEmpty()) {
+            return cell.beyondHeights() ? "h" : NOT_COMPUTED;
         }
         String width =
                 String.format(
                         Locale.ROOT,
                         unit == LengthUnit.INCH ? "%+.3f" : "%+.1f",
-                        cell.width() / unit.mm());
+                        cell.window().getAsDouble() / unit.mm());
         if (cell.fits() || cell.obstacle().get() == Finding.NO_WINDOW) {
             return width;
         }

@@ -11,9 +11,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
-import shaftwright.reading.TradeOff;
-import shaftwright.reading.TradeOffSearch;
 import shaftwright.study.Price;
+import shaftwright.study.ScenarioVariants;
+import shaftwright.study.TradeOff;
+import shaftwright.study.TradeOffSearch;
 import shaftwright.study.Wording;
 import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;
@@ -60,7 +61,10 @@ final class TradeOffsCommand implements Callable<Integer> {
                         + " above "
                         + Wording.length(TradeOffSearch.AMPLE_SLACK, sizing.unit())
                         + " counts as that much)");
-        List<TradeOff> front = TradeOffSearch.of(sizing, varied.number());
+        List<TradeOff> front =
+                sizing.variants(varied.number())
+                        .map(ScenarioVariants::tradeOffs)
+                        .orElse(List.of());
         if (front.isEmpty()) {
             out.println("  none fits");
         } else {
@@ -82,10 +86,14 @@ final class TradeOffsCommand implements Callable<Integer> {
 
     private static String line(TradeOff one, LengthUnit unit) {
         String number = unit == LengthUnit.INCH ? "%9.3f" : "%9.1f";
+        String inner = one.scenario().inner().joint().name();
+        String outer = one.scenario().outer().joint().name();
         String joints =
-                one.innerJoint().equals(one.outerJoint())
-                        ? one.innerJoint() + ", both ends"
-                        : one.innerJoint() + " inside, " + one.outerJoint() + " outside";
+                inner.equals(outer)
+                        ? inner + ", both ends"
+                        : inner + " inside, " + outer + " outside";
+        String left = one.left().name();
+        String right = one.right().name();
         return String.format(
                 Locale.ROOT,
                 "%10s " + number + " " + number + " " + number + " " + number + "  %s; %s",
@@ -93,8 +101,8 @@ final class TradeOffsCommand implements Callable<Integer> {
                 one.bump() / unit.mm(),
                 one.droop() / unit.mm(),
                 one.leastSlack() / unit.mm(),
-                one.hubShift() / unit.mm(),
+                one.scenario().hubShift() / unit.mm(),
                 joints,
-                one.blanks());
+                left.equals(right) ? left : left + ", " + right);
     }
 }

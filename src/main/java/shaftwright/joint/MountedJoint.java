@@ -53,6 +53,38 @@ public record MountedJoint(
         return new MountedJoint(joint, cupSpacer, counterbore, stub, endDiameter, other);
     }
 
+    /** Another joint in the same place, behind the same spacer. */
+    public MountedJoint with(Joint other) {
+        return new MountedJoint(
+                other.behindSpacer(joint.spacer()),
+                cupSpacer,
+                counterbore,
+                stub,
+                endDiameter,
+                boot);
+    }
+
+    /** The same behind a spacer of this thickness between joint and cup, mm. */
+    public MountedJoint withJointSpacer(double thickness) {
+        return new MountedJoint(
+                joint.behindSpacer(thickness), cupSpacer, counterbore, stub, endDiameter, boot);
+    }
+
+    /** The same behind a spacer of this thickness between flange and cup, mm. */
+    public MountedJoint withCupSpacer(double thickness) {
+        return new MountedJoint(joint, thickness, counterbore, stub, endDiameter, boot);
+    }
+
+    /** The same with the ring's seat sunk this deep, mm. */
+    public MountedJoint withCounterbore(double depth) {
+        return new MountedJoint(joint, cupSpacer, depth, stub, endDiameter, boot);
+    }
+
+    /** The same with this much shaft beyond the ring, mm. */
+    public MountedJoint withStub(double length) {
+        return new MountedJoint(joint, cupSpacer, counterbore, length, endDiameter, boot);
+    }
+
     /** Datum face to joint centre, toward the other end of the shaft, mm ({@code A}). */
     public double datumToCentre() {
         return joint.datumOffset() + cupSpacer;

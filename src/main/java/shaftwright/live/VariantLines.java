@@ -3,14 +3,16 @@ package shaftwright.live;
 import static shaftwright.live.Quantity.MONEY;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.SweepInput;
-import shaftwright.reading.Lever;
+import shaftwright.study.Lever;
 import shaftwright.reading.Sizing;
-import shaftwright.reading.Sweep;
+import shaftwright.study.SweepCell;
+import shaftwright.units.LengthUnit;
 import shaftwright.reading.Variants;
 import shaftwright.study.Finding;
 import shaftwright.study.Wording;
@@ -32,8 +34,7 @@ final class VariantLines {
     private VariantLines() {}
 
     private static boolean ready(Sizing sizing) {
-        int scenario = Variants.scenario(sizing);
-        return scenario >= 0 && sizing.scenario(scenario).computed();
+        return Variants.varied(sizing).isPresent();
     }
 
     static void declare(LiveLines lines) {
@@ -60,7 +61,7 @@ final class VariantLines {
         work.whole("try_index", "Scenario to vary")
                 .is(
                         "IFERROR(MATCH(try_scenario,{work_letter:each},0),0)",
-                        sizing -> Variants.scenario(sizing) + 1);
+                        sizing -> Variants.scenario(sizing).orElse(-1) + 1);
         work.whole("try_ready", "It is computed")
                 .is(
                         ofChosen(
@@ -73,10 +74,13 @@ final class VariantLines {
                 .cell(
                         ofChosen(inColumn("{column_print:each}")),
                         (sizing, index) -> {
-                            int scenario = Variants.scenario(sizing);
-                            return scenario < 0
+                            OptionalInt scenario = Variants.scenario(sizing);
+                            return scenario.isEmpty()
                                     ? CellValue.of(0)
-                                    : column.core().at(sizing, new Index(Side.LEFT, scenario, 0));
+                                    : column.core()
+                                            .at(
+                                                    sizing,
+                                                    new Index(Side.LEFT, scenario.getAsInt(), 0));
                         });
         varied(work, "sweep_across", "Varied across");
         varied(work, "sweep_down", "Varied down");
@@ -108,25 +112,32 @@ final class VariantLines {
                         });
     }
 
+    /** A change, to be said in the workbook's unit. */
+    private record Told(Lever lever, LengthUnit unit) {}
+
     private static void levers(LineSet<Sizing> work) {
-        LineSet<Lever> set =
+        LineSet<Told> set =
                 work.in(Section.LEVER_BLOCK, Grid.LEVER)
                         .about(
                                 (sizing, index) ->
                                         sizing.variants().levers().stream()
                                                 .skip(index.row())
-                                                .findFirst(),
+                                                .findFirst()
+                                                .map(lever -> new Told(lever, sizing.unit())),
                                 Lacking.NO_FIGURES.value());
-        set.text("lever_words", "Change").filled(Lever::words);
-        set.shown("lever_gain", "Window gained").filled(Lever::gain);
+        set.text("lever_words", "Change").filled(told -> told.lever().words(told.unit()));
+        set.shown("lever_gain", "Window gained").filled(told -> told.lever().gain());
         set.of(MONEY, "lever_cost", "Cost more")
-                .filledCell((lever, index) -> VehicleLines.shown(lever.cost()));
-        set.text("lever_then", "Then it").filled(lever -> lever.fits() ? "fits" : "does not fit");
+                .filledCell((told, index) -> VehicleLines.shown(told.lever().cost()));
+        set.text("lever_then", "Then it").filled(told -> told.lever().fits() ? "fits" : "does not fit");
         // Apart from the changes, as it is none.
         work.in(Section.LEVER_BLOCK, Grid.BOOK)
                 .since(3)
                 .about(
-                        (sizing, index) -> sizing.variants().marginChoice(),
+                        (sizing, index) ->
+                                sizing.variants()
+                                        .smallerMargins()
+                                        .map(margins -> margins.words(sizing.unit())),
                         Lacking.NO_FIGURES.value())
                 .text("lever_margins", "Smaller margins")
                 .filled(words -> words);
@@ -169,16 +180,16 @@ final class VariantLines {
                 .map(cell -> words(cell, sizing));
     }
 
-    private static String words(Sweep.Cell cell, Sizing sizing) {
+    private static String words(SweepCell cell, Sizing sizing) {
         if (cell.beyondHeights()) {
             return "beyond heights";
         }
-        if (Double.isNaN(cell.width())) {
+        if (cell.window().isEmpty()) {
             return "not computed";
         }
         String width =
                 Wording.rounded(
-                        Math.abs(cell.width()) / sizing.unit().mm(),
+                        Math.abs(cell.window().getAsDouble()) / sizing.unit().mm(),
                         Wording.decimals(sizing.unit()));
         return cell.fits() ? "fits " + width : word(cell.obstacle().orElseThrow(), width);
     }

@@ -218,42 +218,17 @@ public final class InputValues {
         return column == null ? new Entry[0] : column;
     }
 
-    /** A copy with some cells changed, to try them. */
-    public InputValues with(List<Change> changes) {
-        Map<String, Entry[]> columns = new HashMap<>(changed);
-        for (Change change : changes) {
-            CellValue raw =
-                    change.text().isEmpty()
-                            ? CellValue.of(change.input().kind().typed(change.number(), unit))
-                            : CellValue.of(change.text());
-            set(columns, change.name(), change.place(), raw, change.number(), change.text());
-        }
-        return new InputValues(unit, scenarios, entries, columns);
-    }
-
     /** A copy with one number changed. */
     public InputValues with(String name, Index index, double number) {
         Input input = Contract.input(name);
         Map<String, Entry[]> columns = new HashMap<>(changed);
         int at = input.grid().perScenario() ? index.scenario() : index.row();
         CellValue raw = CellValue.of(input.kind().typed(number, unit));
-        set(columns, input.definedName(index.side()), at, raw, number, "");
+        String column = input.definedName(index.side());
+        Entry[] cells = columns.getOrDefault(column, entries.get(column)).clone();
+        cells[at] = new Entry(cells[at].place(), raw, number, cells[at].text());
+        columns.put(column, cells);
         return new InputValues(unit, scenarios, entries, columns);
-    }
-
-    /** An empty text leaves the cell's as it is. */
-    private void set(
-            Map<String, Entry[]> columns,
-            String name,
-            int at,
-            CellValue raw,
-            double number,
-            String text) {
-        Entry[] now = columns.containsKey(name) ? columns.get(name) : entries.get(name);
-        Entry[] column = now.clone();
-        Entry old = column[at];
-        column[at] = new Entry(old.place(), raw, number, text.isEmpty() ? old.text() : text);
-        columns.put(name, column);
     }
 
     private Entry entryOrNull(String name, Index index) {

@@ -47,7 +47,7 @@ public final class ScenarioOutcome {
     private final SideOutcome right;
     private final SetCost cost;
 
-    /** Studied when it is first asked for: trials of many variants never do. */
+    /** Studied when it is first asked for. */
     private final Supplier<StrengthStudy> study;
 
     private StrengthStudy strength;
@@ -122,28 +122,9 @@ public final class ScenarioOutcome {
         return new ScenarioVerdict(left.verdict(facts), right.verdict(facts));
     }
 
-    /** What the shafts alone decide, whatever else stands against them. */
-    ScenarioVerdict shaftVerdict() {
-        return new ScenarioVerdict(left.shaftVerdict(), right.shaftVerdict());
-    }
-
     /** Whether both sides have a result. */
     public boolean computed() {
         return left.result().isPresent() && right.result().isPresent();
-    }
-
-    /** Whether a shaft fits on both sides that can be cut from a blank of the list. */
-    public boolean holds() {
-        return used && shaftVerdict().holds();
-    }
-
-    /** Length window of the tighter side, mm, negative when no shaft fits; NaN without results. */
-    public double narrowerWindow() {
-        return computed() ? Math.min(width(left), width(right)) : Double.NaN;
-    }
-
-    private static double width(SideOutcome side) {
-        return side.result().orElseThrow().window().width();
     }
 
     public int jointRowInner() {

@@ -20,10 +20,12 @@ import shaftwright.joint.MountedJoint;
 import shaftwright.reading.ScenarioOutcome.Picks;
 import shaftwright.reading.ScenarioOutcome.WheelOutcome;
 import shaftwright.shaft.ShaftEnd;
+import shaftwright.study.HubCourse;
 import shaftwright.study.PartPrices;
 import shaftwright.study.PathStudy;
 import shaftwright.study.Price;
 import shaftwright.study.ScenarioStudy;
+import shaftwright.study.ScenarioVariants;
 import shaftwright.study.SetCost;
 import shaftwright.study.SideStudy;
 import shaftwright.study.StrengthStudy;
@@ -66,6 +68,36 @@ public final class ScenarioReader {
                 right,
                 cost(scenario, used, picks, left, right),
                 () -> strength(scenario, picks, wheel, left, right));
+    }
+
+    /**
+     * What comes of a column when something of it is changed; empty while its joints, its travel or
+     * a hub's path is not known, or its sizes contradict each other.
+     */
+    Optional<ScenarioVariants> variants(int scenario) {
+        Picks picks = picks(scenario);
+        Optional<HubCourse> left = sizing.path(Side.LEFT, scenario).course();
+        Optional<HubCourse> right = sizing.path(Side.RIGHT, scenario).course();
+        if (left.isEmpty() || right.isEmpty() || !isComplete(scenario, picks)) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(
+                    ScenarioVariants.of(
+                            sizing.build(),
+                            scenario(scenario, picks, tyre(scenario)),
+                            left.get(),
+                            right.get()));
+        } catch (ContradictionException e) {
+            return Optional.empty();
+        }
+    }
+
+    private boolean isComplete(int scenario, Picks picks) {
+        return !text("scenario_name", scenario).isEmpty()
+                && sizing.misread().in(scenario).isEmpty()
+                && partsTrouble(scenario, picks).isEmpty()
+                && travelTrouble(scenario).isEmpty();
     }
 
     private StrengthStudy strength(
@@ -127,8 +159,18 @@ public final class ScenarioReader {
                         "the diameter by a tape: the size \"" + size + "\" states none"));
     }
 
-    /** What is missing, or wrong with a part; the latter is a problem too. */
     private String trouble(int scenario, Picks picks) {
+        String ofParts = partsTrouble(scenario, picks);
+        if (!ofParts.isEmpty()) {
+            return ofParts;
+        }
+        return number("steer_angle", scenario) != 0 && sizing.kingpin().isEmpty()
+                ? Sizing.NO_KINGPIN
+                : travelTrouble(scenario);
+    }
+
+    /** What is missing, or wrong with a part; the latter is a problem too. */
+    private String partsTrouble(int scenario, Picks picks) {
         String joint = jointTrouble(scenario, ShaftEnd.INNER, picks.innerJoint());
         String other = jointTrouble(scenario, ShaftEnd.OUTER, picks.outerJoint());
         part(scenario, "boot_inner", picks.innerBoot(), "boot table");
@@ -139,12 +181,10 @@ public final class ScenarioReader {
         }
         counterbore(scenario, ShaftEnd.INNER, picks.innerJoint());
         counterbore(scenario, ShaftEnd.OUTER, picks.outerJoint());
-        if (!joint.isEmpty() || !other.isEmpty()) {
-            return joint.isEmpty() ? other : joint;
-        }
-        if (number("steer_angle", scenario) != 0 && sizing.kingpin().isEmpty()) {
-            return Sizing.NO_KINGPIN;
-        }
+        return joint.isEmpty() ? other : joint;
+    }
+
+    private String travelTrouble(int scenario) {
         if (Double.isNaN(number("droop_limit", scenario))) {
             return Sizing.NO_DROOP;
         }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import shaftwright.book.Problem;
 import shaftwright.build.Corner;
 import shaftwright.study.CornerStudy;
+import shaftwright.study.HubCourse;
 import shaftwright.study.PathStudy;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.MeasuredPath;
@@ -73,6 +74,11 @@ public record SidePath(
     /** The chosen source's path, when it has one, with its source. */
     Optional<PathStudy> study() {
         return linkage.isChosen() ? linkage.study().map(PathStudy.Solved::new) : readings.study();
+    }
+
+    /** Where its hub goes, when that is known. */
+    Optional<HubCourse> course() {
+        return study().flatMap(path -> corner.map(among -> new HubCourse(path, among)));
     }
 
     /** What the core needs to work it out: readings, and the linkage where it is chosen. */

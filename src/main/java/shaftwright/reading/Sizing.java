@@ -33,9 +33,11 @@ import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.Lack;
 import shaftwright.study.PathFacts;
+import shaftwright.study.ScenarioVariants;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.study.SideDrawing;
 import shaftwright.study.SideStudy;
+import shaftwright.study.Sweep;
 import shaftwright.study.Verdict;
 import shaftwright.suspension.DegreeChoice;
 import shaftwright.suspension.Kingpin;
@@ -76,7 +78,7 @@ public final class Sizing {
     private final List<ScenarioOutcome> scenarios = new ArrayList<>();
     private final Map<Integer, ScenarioVerdict> verdicts = new HashMap<>();
 
-    /** Made when first asked for: of the many variants that are tried few ask. */
+    /** Made when first asked for. */
     private CompletableFuture<Variants> variants;
 
     /** Made when first asked for, likewise. */
@@ -163,19 +165,24 @@ public final class Sizing {
     }
 
     /**
-     * One scenario with some inputs changed. Paths stay as they are; nothing is said of what the
-     * changes make impossible, the outcome is incomplete then.
+     * What comes of a scenario when something of it is changed; empty while its joints, its travel
+     * or a hub's path is not known.
      */
-    ScenarioOutcome trial(int scenario, List<Change> changes) {
-        InputValues changed = inputs.with(changes);
-        boolean ofParts = false;
-        for (Change change : changes) {
-            ofParts |= change.ofParts();
-        }
-        Parts changedParts = ofParts ? new Parts(changed) : parts;
-        JointLimits changedLimits = ofParts ? JointLimits.of(changedParts) : limits;
-        Sizing sizing = new Sizing(changed, changedParts, changedLimits, paths, ownPaths, doubts);
-        return new ScenarioReader(sizing, new ArrayList<>()).of(scenario);
+    public Optional<ScenarioVariants> variants(int scenario) {
+        return new ScenarioReader(this, new ArrayList<>()).variants(scenario);
+    }
+
+    /**
+     * A scenario over a grid of two of its inputs, which need not be typed themselves; empty while
+     * anything else of it is not known.
+     */
+    public Optional<Sweep> sweep(int scenario, InputAxis across, InputAxis down) {
+        InputValues first = down.typed(across.typed(inputs, scenario), scenario);
+        return new Sizing(first, parts, limits, paths, ownPaths, doubts)
+                .variants(scenario)
+                .map(
+                        variants ->
+                                variants.sweep(across.of(this, scenario), down.of(this, scenario)));
     }
 
     /** The fingerprints that were worked out so far. */

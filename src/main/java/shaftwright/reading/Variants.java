@@ -2,88 +2,117 @@ package shaftwright.reading;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.SweepInput;
+import shaftwright.study.Lever;
+import shaftwright.study.SmallerMargins;
+import shaftwright.study.Sweep;
 
 /**
  * Variants of the scenario that the builder wants varied: changes tried one by one, and a grid over
  * two of its inputs.
+ *
+ * @param levers changes, best first
+ * @param smallerMargins that would do as well
+ * @param sweep the grid, when its edges are given
  */
-public final class Variants {
+public record Variants(
+        List<Lever> levers, Optional<SmallerMargins> smallerMargins, Optional<Sweep> sweep) {
+    private static final Variants NONE =
+            new Variants(List.of(), Optional.empty(), Optional.empty());
+
     private static final Index ONLY = new Index(Side.LEFT, 0, 0);
-    private static final String[] AXES = {"across", "down"};
+    private static final String ACROSS = "across";
+    private static final String DOWN = "down";
 
-    private final int scenario;
-    private final List<Lever> levers;
-    private final Optional<String> marginChoice;
-    private final Optional<Sweep> sweep;
-
-    private Variants(
-            int scenario,
-            List<Lever> levers,
-            Optional<String> marginChoice,
-            Optional<Sweep> sweep) {
-        this.scenario = scenario;
-        this.levers = List.copyOf(levers);
-        this.marginChoice = marginChoice;
-        this.sweep = sweep;
+    public Variants {
+        levers = List.copyOf(levers);
     }
 
     static Variants of(Sizing sizing) {
-        int scenario = scenario(sizing);
-        if (scenario < 0 || !sizing.scenario(scenario).computed()) {
-            return new Variants(scenario, List.of(), Optional.empty(), Optional.empty());
-        }
-        return new Variants(
-                scenario,
-                LeverSearch.of(sizing, scenario),
-                LeverSearch.marginChoice(sizing, scenario),
-                sweep(sizing, scenario));
+        OptionalInt varied = varied(sizing);
+        return varied.isEmpty() ? NONE : of(sizing, varied.getAsInt());
     }
 
-    /** Zero-based scenario to vary, -1 when none is named or the letter is no column's. */
-    public static int scenario(Sizing sizing) {
-        return sizing.column(sizing.inputs().text("try_scenario")).orElse(-1);
+    private static Variants of(Sizing sizing, int scenario) {
+        return sizing.variants(scenario)
+                .map(
+                        variants ->
+                                new Variants(
+                                        variants.levers(sizing.unit()),
+                                        variants.smallerMargins(sizing.unit()),
+                                        sweep(sizing, scenario)))
+                .orElse(NONE);
+    }
+
+    /** Zero-based scenario to vary, empty when none is named or the letter is no column's. */
+    public static OptionalInt scenario(Sizing sizing) {
+        return sizing.column(sizing.inputs().text("try_scenario"));
+    }
+
+    /** The same, if both of its sides have a result to start from. */
+    public static OptionalInt varied(Sizing sizing) {
+        return scenario(sizing).stream()
+                .filter(scenario -> sizing.scenario(scenario).computed())
+                .findAny();
     }
 
     private static Optional<Sweep> sweep(Sizing sizing, int scenario) {
-        SweepAxis[] axes = new SweepAxis[AXES.length];
-        for (int i = 0; i < AXES.length; i++) {
-            SweepInput input = input(sizing, AXES[i]);
-            double first = sizing.inputs().number("sweep_" + AXES[i] + "_first");
-            double last = sizing.inputs().number("sweep_" + AXES[i] + "_last");
-            if (input == null || !trouble(sizing, AXES[i]).isEmpty() || !(first < last)) {
-                return Optional.empty();
-            }
-            axes[i] = new SweepAxis(input.input(), first, last, Grid.SWEEP_STEP.rows());
-        }
-        return axes[0].input().name().equals(axes[1].input().name())
+        return axis(sizing, ACROSS)
+                .flatMap(
+                        across ->
+                                axis(sizing, DOWN)
+                                        .filter(down -> down.figure() != across.figure())
+                                        .flatMap(down -> sizing.sweep(scenario, across, down)));
+    }
+
+    /** An axis whose ends are given, unless there is something wrong with it. */
+    private static Optional<InputAxis> axis(Sizing sizing, String name) {
+        return flaw(sizing, name).isPresent() || !isGiven(sizing, name)
                 ? Optional.empty()
-                : Optional.of(Sweep.of(sizing, scenario, axes[0], axes[1]));
+                : input(sizing, name)
+                        .map(
+                                varied ->
+                                        new InputAxis(
+                                                varied.input(),
+                                                first(sizing, name),
+                                                last(sizing, name),
+                                                Grid.SWEEP_STEP.rows()));
     }
 
-    private static SweepInput input(Sizing sizing, String axis) {
-        return SweepInput.ofWordOrNull(sizing.inputs().text("sweep_" + axis));
+    private static boolean isGiven(Sizing sizing, String axis) {
+        return !Double.isNaN(first(sizing, axis)) && !Double.isNaN(last(sizing, axis));
     }
 
-    /** What is wrong with the range of an axis, empty when nothing is or none is given. */
-    private static String trouble(Sizing sizing, String axis) {
-        SweepInput input = input(sizing, axis);
-        double first = sizing.inputs().number("sweep_" + axis + "_first");
-        double last = sizing.inputs().number("sweep_" + axis + "_last");
-        if (input == null || Double.isNaN(first + last)) {
-            return "";
-        }
-        try {
-            SweepAxis valid = new SweepAxis(input.input(), first, last, Grid.SWEEP_STEP.rows());
-            return valid.from() < valid.to() ? "" : "an empty range";
-        } catch (IllegalArgumentException e) {
-            return e.getMessage();
-        }
+    private static double first(Sizing sizing, String axis) {
+        return sizing.inputs().number("sweep_" + axis + "_first");
+    }
+
+    private static double last(Sizing sizing, String axis) {
+        return sizing.inputs().number("sweep_" + axis + "_last");
+    }
+
+    private static Optional<SweepInput> input(Sizing sizing, String axis) {
+        return Optional.ofNullable(SweepInput.ofWordOrNull(sizing.inputs().text("sweep_" + axis)));
+    }
+
+    /** What is wrong with an axis whose ends are given; empty when nothing is. */
+    private static Optional<String> flaw(Sizing sizing, String axis) {
+        return isGiven(sizing, axis)
+                ? input(sizing, axis)
+                        .flatMap(
+                                varied ->
+                                        InputAxis.flaw(
+                                                varied.input(),
+                                                first(sizing, axis),
+                                                last(sizing, axis),
+                                                Grid.SWEEP_STEP.rows()))
+                : Optional.empty();
     }
 
     /** Says what keeps the variants from being computed. */
@@ -92,37 +121,40 @@ public final class Variants {
         if (letter.isEmpty()) {
             return;
         }
-        if (scenario(sizing) < 0) {
-            problems.add(
-                    Problem.warning(
-                            sizing.inputs().placeOrNull("try_scenario", ONLY),
-                            Contract.input("try_scenario").label(),
-                            "\"" + letter + "\"",
-                            "a letter from A to "
-                                    + ScenarioOutcome.letter(sizing.scenarios().size() - 1)
-                                    + "; no changes are tried"));
-        } else if (!sizing.scenario(scenario(sizing)).used()) {
-            problems.add(
-                    Problem.warning(
-                            sizing.inputs().placeOrNull("try_scenario", ONLY),
-                            Contract.input("try_scenario").label(),
-                            "\"" + letter + "\"",
-                            "a scenario that has a name; no changes are tried"));
+        checkScenario(sizing, letter, problems);
+        for (String axis : List.of(ACROSS, DOWN)) {
+            flaw(sizing, axis)
+                    .ifPresent(
+                            flaw ->
+                                    say(
+                                            sizing,
+                                            axis,
+                                            flaw,
+                                            "a range that can be tried; the grid stays empty",
+                                            problems));
         }
-        for (String axis : AXES) {
-            String trouble = trouble(sizing, axis);
-            if (!trouble.isEmpty()) {
-                say(
-                        sizing,
-                        axis,
-                        trouble,
-                        "a range that can be tried; the grid stays empty",
-                        problems);
-            }
+        Optional<SweepInput> across = input(sizing, ACROSS);
+        if (across.isPresent() && across.equals(input(sizing, DOWN))) {
+            say(sizing, DOWN, "the same twice", "two inputs; the grid stays empty", problems);
         }
-        if (input(sizing, AXES[0]) != null && input(sizing, AXES[0]) == input(sizing, AXES[1])) {
-            say(sizing, AXES[1], "the same twice", "two inputs; the grid stays empty", problems);
+    }
+
+    private static void checkScenario(Sizing sizing, String letter, List<Problem> problems) {
+        OptionalInt scenario = scenario(sizing);
+        if (scenario.isPresent() && sizing.scenario(scenario.getAsInt()).used()) {
+            return;
         }
+        String expected =
+                scenario.isEmpty()
+                        ? "a letter from A to "
+                                + ScenarioOutcome.letter(sizing.scenarios().size() - 1)
+                        : "a scenario that has a name";
+        problems.add(
+                Problem.warning(
+                        sizing.inputs().placeOrNull("try_scenario", ONLY),
+                        Contract.input("try_scenario").label(),
+                        "\"" + letter + "\"",
+                        expected + "; no changes are tried"));
     }
 
     private static void say(
@@ -133,25 +165,5 @@ public final class Variants {
                         Contract.input("sweep_" + axis).label(),
                         found,
                         expected));
-    }
-
-    /** The scenario varied, -1 for none. */
-    public int scenario() {
-        return scenario;
-    }
-
-    /** Changes, best first. */
-    public List<Lever> levers() {
-        return levers;
-    }
-
-    /** What is to be said of smaller margins, when they would do. */
-    public Optional<String> marginChoice() {
-        return marginChoice;
-    }
-
-    /** The grid, when its edges are given. */
-    public Optional<Sweep> sweep() {
-        return sweep;
     }
 }

@@ -15,16 +15,16 @@ public final class ScenarioStudy {
     private final SideStudy left;
     private final SideStudy right;
 
-    ScenarioStudy(Study study, Build build, Scenario scenario) {
+    ScenarioStudy(Build build, Scenario scenario, HubCourse left, HubCourse right) {
         this.build = build;
         this.scenario = scenario;
-        left = side(study, build, Side.LEFT);
-        right = side(study, build, Side.RIGHT);
+        this.left = SideStudy.of(build, scenario, Side.LEFT, left.path(), left.corner());
+        this.right = SideStudy.of(build, scenario, Side.RIGHT, right.path(), right.corner());
     }
 
-    private SideStudy side(Study study, Build build, Side side) {
-        PathStudy path = study.path(scenario, side);
-        return SideStudy.of(build, scenario, side, path, study.corner(path, side));
+    /** What is studied. */
+    public Scenario scenario() {
+        return scenario;
     }
 
     /** One of its sides. */
@@ -61,6 +61,26 @@ public final class ScenarioStudy {
                         overallWidth(),
                         build.vehicle().widthLimit());
         return new ScenarioVerdict(left.verdict(facts), right.verdict(facts));
+    }
+
+    /** What the shafts alone decide, whatever else stands against them. */
+    public ScenarioVerdict shaftVerdict() {
+        return new ScenarioVerdict(left.shaftVerdict(), right.shaftVerdict());
+    }
+
+    /** Whether a shaft fits on both sides that can be cut from a blank of the list. */
+    public boolean fits() {
+        return shaftVerdict().holds();
+    }
+
+    /** Length window of the tighter side, mm, negative when no shaft fits; empty without one. */
+    public OptionalDouble narrowerWindow() {
+        return left.result().isEmpty() || right.result().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        Math.min(
+                                left.result().get().window().width(),
+                                right.result().get().window().width()));
     }
 
     /** Ground clearance at full bump of the left wheel, mm; empty while it is not known. */

@@ -10,6 +10,7 @@ import shaftwright.build.Scenario;
 import shaftwright.build.Side;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.travel.WheelMotion;
+import shaftwright.units.LengthUnit;
 
 /**
  * What follows from a build: the hub's path on each side, and every scenario's shafts with the
@@ -110,7 +111,39 @@ public final class Study {
     }
 
     private ScenarioStudy of(Scenario scenario) {
-        return new ScenarioStudy(this, build, scenario);
+        return new ScenarioStudy(
+                build, scenario, course(scenario, Side.LEFT), course(scenario, Side.RIGHT));
+    }
+
+    private HubCourse course(Scenario scenario, Side side) {
+        PathStudy path = path(scenario, side);
+        return new HubCourse(path, corner(path, side));
+    }
+
+    /**
+     * What comes of one scenario when something of it is changed.
+     *
+     * @throws IllegalArgumentException if the build has none of this name
+     */
+    public ScenarioVariants variants(String name) {
+        Scenario scenario = build.scenario(name);
+        return ScenarioVariants.of(
+                build, scenario, course(scenario, Side.LEFT), course(scenario, Side.RIGHT));
+    }
+
+    /** What would give a scenario more room: see {@link ScenarioVariants#levers}. */
+    public List<Lever> levers(String scenario, LengthUnit scale) {
+        return variants(scenario).levers(scale);
+    }
+
+    /** A scenario over two of its figures: see {@link ScenarioVariants#sweep}. */
+    public Sweep sweep(String scenario, SweepAxis across, SweepAxis down) {
+        return variants(scenario).sweep(across, down);
+    }
+
+    /** A scenario's unbeaten variants: see {@link ScenarioVariants#tradeOffs}. */
+    public List<TradeOff> tradeOffs(String scenario) {
+        return variants(scenario).tradeOffs();
     }
 
     /** A side's hub path in a scenario. */

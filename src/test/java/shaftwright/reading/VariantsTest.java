@@ -7,20 +7,33 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.build.BumpRule;
+import shaftwright.build.Margins;
+import shaftwright.build.Scenario;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
-import shaftwright.contract.InputKind;
 import shaftwright.filling.Filling;
 import shaftwright.filling.TypedColumn;
+import shaftwright.joint.MountedJoint;
+import shaftwright.shaft.ShaftEnd;
+import shaftwright.study.Ends;
 import shaftwright.study.Finding;
+import shaftwright.study.Lever;
+import shaftwright.study.Modification;
 import shaftwright.study.Price;
 import shaftwright.study.Severity;
+import shaftwright.study.Sweep;
+import shaftwright.study.TradeOff;
+import shaftwright.units.LengthUnit;
 import shaftwright.workbook.DemoBook;
 import shaftwright.xlsx.XlsxBook;
 
@@ -48,21 +61,86 @@ class VariantsTest {
         return Filling.fill(XlsxBook.open(file), typed).sizing().orElseThrow();
     }
 
-    /** The changes as a builder would type them. */
-    private static Sizing typed(List<Change> changes) {
+    /** What a builder types into a scenario's column, or into the first row of a table. */
+    private record Typed(String input, int place, String text) {
+        static Typed mm(String input, int place, double mm) {
+            return new Typed(input, place, mm + " mm");
+        }
+    }
+
+    private static Sizing typed(List<Typed> cells) {
         List<TypedColumn> columns = new ArrayList<>();
-        for (Change change : changes) {
-            String text =
-                    change.text().isEmpty()
-                            ? change.input().kind() == InputKind.LENGTH
-                                    ? change.number() + " mm"
-                                    : String.valueOf(change.number())
-                            : change.text();
+        for (Typed cell : cells) {
             SortedMap<Integer, String> texts = new TreeMap<>();
-            texts.put(change.place(), text);
-            columns.add(new TypedColumn(change.name(), texts, false));
+            texts.put(cell.place(), cell.text());
+            columns.add(new TypedColumn(cell.input(), texts, false));
         }
         return computed(columns);
+    }
+
+    /** The changes as a builder would type them. */
+    private static Sizing typed(Lever lever, int scenario) {
+        return typed(
+                lever.changes().stream()
+                        .flatMap(change -> cells(change, lever.scenario(), scenario).stream())
+                        .toList());
+    }
+
+    private static List<Typed> cells(Modification change, Scenario with, int column) {
+        if (change instanceof Modification.Moved moved) {
+            return List.of(
+                    switch (moved.move()) {
+                        case LESS_DROOP -> Typed.mm("droop_limit", column, with.travel().droop());
+                        case LESS_BUMP ->
+                                with.travel().bump() instanceof BumpRule.Stop stop
+                                        ? Typed.mm("bump_limit", column, stop.travel())
+                                        : Typed.mm(
+                                                "clearance_wanted",
+                                                column,
+                                                with.travel().bump().clearance().orElseThrow());
+                        case HIGHER, LOWER ->
+                                Typed.mm("transaxle_up", column, with.driveUnit().up());
+                        case FORWARD, BACK ->
+                                Typed.mm("transaxle_forward", column, with.driveUnit().forward());
+                        case HUBS_OUT, HUBS_IN -> Typed.mm("hub_shift", column, with.hubShift());
+                    });
+        }
+        if (change instanceof Modification.Preferred preferred) {
+            return List.of(new Typed("length_bias", column, "" + preferred.share()));
+        }
+        if (change instanceof Modification.AnyBlank) {
+            return List.of(new Typed("blank_choice", column, "auto"));
+        }
+        return ends(change).each().stream().map(end -> cell(change, with, end, column)).toList();
+    }
+
+    private static Ends ends(Modification change) {
+        if (change instanceof Modification.Counterbored sunk) {
+            return sunk.ends();
+        }
+        if (change instanceof Modification.Spaced spaced) {
+            return spaced.ends();
+        }
+        return change instanceof Modification.OtherJoint joint
+                ? joint.ends()
+                : ((Modification.OtherBoot) change).ends();
+    }
+
+    private static Typed cell(Modification change, Scenario with, ShaftEnd end, int column) {
+        MountedJoint mounted = with.joint(end);
+        if (change instanceof Modification.Counterbored) {
+            return Typed.mm("counterbore_" + end.word(), column, mounted.counterbore());
+        }
+        if (change instanceof Modification.Spaced) {
+            return Typed.mm("joint_spacer_" + end.word(), column, mounted.joint().spacer());
+        }
+        return change instanceof Modification.OtherJoint
+                ? new Typed("joint_" + end.word(), column, mounted.joint().name())
+                : new Typed("boot_" + end.word(), column, mounted.boot().name());
+    }
+
+    private static List<Lever> levers(Sizing sizing, int scenario) {
+        return sizing.variants(scenario).orElseThrow().levers(LengthUnit.INCH);
     }
 
     private static double width(ScenarioOutcome outcome) {
@@ -72,7 +150,8 @@ class VariantsTest {
     }
 
     private static boolean fits(ScenarioOutcome outcome) {
-        return outcome.shaftVerdict().findings().stream()
+        return Stream.of(Side.values())
+                .flatMap(side -> outcome.side(side).shaftVerdict().findings().stream())
                 .allMatch(f -> f.severity() == Severity.FITS_BUT && f != Finding.NO_BLANK);
     }
 
@@ -80,21 +159,21 @@ class VariantsTest {
     void everyLeverDoesWhatItSays() {
         for (int scenario : new int[] {0, SMALL_JOINTS, RAISED}) {
             double before = width(sizing.scenario(scenario));
-            List<Lever> levers = LeverSearch.of(sizing, scenario);
+            List<Lever> levers = levers(sizing, scenario);
             assertThat(levers).hasSizeGreaterThan(5);
             for (Lever lever : levers) {
-                ScenarioOutcome after = typed(lever.changes()).scenario(scenario);
+                ScenarioOutcome after = typed(lever, scenario).scenario(scenario);
                 assertThat(width(after) - before)
-                        .as(lever.words())
+                        .as(words(lever))
                         .isEqualTo(lever.gain(), within(1e-9));
-                assertThat(fits(after)).as(lever.words()).isEqualTo(lever.fits());
+                assertThat(fits(after)).as(words(lever)).isEqualTo(lever.fits());
                 Price parts = after.cost().total().minus(sizing.scenario(scenario).cost().total());
                 assertThat(lever.cost().isKnown())
-                        .as(lever.words())
+                        .as(words(lever))
                         .isEqualTo(parts.isKnown() && work(lever).isKnown());
                 if (lever.cost().isKnown()) {
                     assertThat(amount(lever.cost()))
-                            .as(lever.words())
+                            .as(words(lever))
                             .isEqualTo(amount(parts.plus(work(lever))), within(1e-9));
                 } else {
                     assertThat(lever.cost().words()).isEqualTo("not priced");
@@ -107,44 +186,51 @@ class VariantsTest {
         return price.amount().orElseThrow();
     }
 
+    private static String words(Lever lever) {
+        return lever.words(LengthUnit.INCH);
+    }
+
     /** By the demo's prices of work for one piece: 38 a ring seat, 21 a spacer, 17 and 13. */
     private static Price work(Lever lever) {
-        double sum = 0;
-        for (Change change : lever.changes()) {
-            switch (change.name()) {
-                case "counterbore_inner", "counterbore_outer" -> sum += 2 * 38;
-                case "joint_spacer_inner", "joint_spacer_outer" -> sum += 2 * 21;
-                case "droop_limit" -> sum += 2 * 17;
-                case "bump_limit", "clearance_wanted" -> sum += 2 * 13;
-                case "joint_inner", "joint_outer", "boot_inner", "boot_outer", "blank_choice" ->
-                        sum += 0;
-                default -> {
-                    return Price.lacking("not priced");
-                }
-            }
+        return lever.changes().stream().map(VariantsTest::work).reduce(Price.of(0), Price::plus);
+    }
+
+    private static Price work(Modification change) {
+        if (change instanceof Modification.Moved moved) {
+            return switch (moved.move()) {
+                case LESS_DROOP -> Price.of(2 * 17);
+                case LESS_BUMP -> Price.of(2 * 13);
+                default -> Price.lacking("not priced");
+            };
         }
-        return Price.of(sum);
+        if (change instanceof Modification.Counterbored sunk) {
+            return Price.of(2 * 38 * sunk.ends().each().size());
+        }
+        return Price.of(
+                change instanceof Modification.Spaced spaced
+                        ? 2 * 21 * spaced.ends().each().size()
+                        : 0);
     }
 
     @Test
     void aCostIsSaidOnlyWhereBothTotalsAreKnown() {
         // No blank is long enough there, so the total after it lacks the shafts.
-        Lever lever = lever(LeverSearch.of(sizing, RAISED), "hubs 3 in further out");
+        Lever lever = lever(levers(sizing, RAISED), "hubs 3 in further out");
 
         assertThat(lever.fits()).isFalse();
         assertThat(lever.cost()).isEqualTo(Price.lacking("not priced"));
 
         // With a price for the hubs too: what a blank saved would cost nothing is not said.
-        Sizing priced = typed(List.of(Change.number("hub_price", 0, 55)));
-        assertThat(lever(LeverSearch.of(priced, RAISED), "hubs 3 in further out").cost())
+        Sizing priced = typed(List.of(new Typed("hub_price", 0, "55")));
+        assertThat(lever(levers(priced, RAISED), "hubs 3 in further out").cost())
                 .isEqualTo(Price.lacking("not priced"));
     }
 
     @Test
     void workThatHasNoPriceIsNotFree() {
         for (int scenario : new int[] {0, SMALL_JOINTS, RAISED}) {
-            assertThat(LeverSearch.of(sizing, scenario))
-                    .filteredOn(lever -> lever.words().startsWith("transaxle"))
+            assertThat(levers(sizing, scenario))
+                    .filteredOn(lever -> words(lever).startsWith("transaxle"))
                     .isNotEmpty()
                     .allSatisfy(lever -> assertThat(lever.cost().isKnown()).isFalse());
         }
@@ -153,47 +239,51 @@ class VariantsTest {
     @Test
     void aSmallerMarginIsNeverAmongTheChanges() {
         for (int scenario = 0; scenario < 5; scenario++) {
-            for (Lever lever : LeverSearch.of(sizing, scenario)) {
-                assertThat(lever.changes())
-                        .as(lever.words())
-                        .extracting(Change::name)
-                        .noneMatch(name -> name.startsWith("margin"));
-            }
+            Margins now = sizing.variants(scenario).orElseThrow().scenario().margins();
+            assertThat(levers(sizing, scenario))
+                    .extracting(lever -> lever.scenario().margins())
+                    .allMatch(now::equals);
         }
     }
 
     /** Short by 0.21 in: 1/4 in is the least of sixteenths that does. */
     @Test
     void smallerMarginsThatWouldDoAreSaidToBeAChoice() {
-        assertThat(LeverSearch.marginChoice(sizing, SMALL_JOINTS))
+        assertThat(marginChoice(SMALL_JOINTS))
                 .hasValue(
                         "Margins 1/4 in smaller in all would do too. How much to keep is your"
                                 + " choice: it is safety given up, not room gained.");
-        assertThat(LeverSearch.marginChoice(sizing, 0)).isEmpty();
-        assertThat(LeverSearch.marginChoice(sizing, RAISED)).isEmpty();
+        assertThat(marginChoice(0)).isEmpty();
+        assertThat(marginChoice(RAISED)).isEmpty();
+    }
+
+    private static Optional<String> marginChoice(int scenario) {
+        return sizing.variants(scenario)
+                .orElseThrow()
+                .smallerMargins(LengthUnit.INCH)
+                .map(margins -> margins.words(LengthUnit.INCH));
     }
 
     @Test
     void theLimitStrapIsShortenedByNoMoreThanItTakes() {
-        Lever strap = lever(LeverSearch.of(sizing, SMALL_JOINTS), "limit strap");
-        double droop = strap.changes().get(0).number();
+        Lever strap = lever(levers(sizing, SMALL_JOINTS), "limit strap");
+        double droop = strap.scenario().travel().droop();
 
         assertThat(fits(trial(droop))).isTrue();
         assertThat(fits(trial(droop + 25.4 / 16))).isFalse();
     }
 
     private static ScenarioOutcome trial(double droop) {
-        return typed(List.of(Change.number("droop_limit", SMALL_JOINTS, droop)))
-                .scenario(SMALL_JOINTS);
+        return typed(List.of(Typed.mm("droop_limit", SMALL_JOINTS, droop))).scenario(SMALL_JOINTS);
     }
 
     private static Lever lever(List<Lever> levers, String start) {
-        return levers.stream().filter(l -> l.words().startsWith(start)).findFirst().orElseThrow();
+        return levers.stream().filter(l -> words(l).startsWith(start)).findFirst().orElseThrow();
     }
 
     @Test
     void whatMakesItFitComesFirstAndCheapestFirst() {
-        List<Lever> levers = LeverSearch.of(sizing, SMALL_JOINTS);
+        List<Lever> levers = levers(sizing, SMALL_JOINTS);
 
         for (int i = 1; i < levers.size(); i++) {
             Lever before = levers.get(i - 1);
@@ -204,7 +294,7 @@ class VariantsTest {
                                     || known(before) < known(after)
                                     || (known(before) == known(after)
                                             && before.gain() >= after.gain()))
-                    .as(after.words())
+                    .as(words(after))
                     .isTrue();
         }
     }
@@ -215,39 +305,40 @@ class VariantsTest {
 
     @Test
     void whereNoSingleChangeHelpsPairsAreTried() {
-        List<Change> worse =
+        List<Typed> worse =
                 List.of(
-                        Change.number("transaxle_up", SMALL_JOINTS, 120),
-                        Change.number("margin_inward", SMALL_JOINTS, 3),
-                        Change.number("margin_outward", SMALL_JOINTS, 3));
-        List<Lever> levers = LeverSearch.of(typed(worse), SMALL_JOINTS);
+                        Typed.mm("transaxle_up", SMALL_JOINTS, 120),
+                        Typed.mm("margin_inward", SMALL_JOINTS, 3),
+                        Typed.mm("margin_outward", SMALL_JOINTS, 3));
+        List<Lever> levers = levers(typed(worse), SMALL_JOINTS);
 
         assertThat(levers).isNotEmpty();
         assertThat(levers.get(0).fits()).isTrue();
-        assertThat(levers.get(0).words()).contains("; and ");
+        assertThat(words(levers.get(0))).contains("; and ");
     }
 
     @Test
     void aSweepsCellIsTheWorkbookWithBothValuesTyped() {
-        SweepAxis across = new SweepAxis(Contract.input("droop_limit"), 60, 120, 4);
-        SweepAxis down = new SweepAxis(Contract.input("transaxle_up"), -30, 30, 3);
-        Sweep sweep = Sweep.of(sizing, SMALL_JOINTS, across, down);
+        InputAxis across = new InputAxis(Contract.input("droop_limit"), 60, 120, 4);
+        InputAxis down = new InputAxis(Contract.input("transaxle_up"), -30, 30, 3);
+        Sweep sweep = sizing.sweep(SMALL_JOINTS, across, down).orElseThrow();
 
         for (int row = 0; row < 3; row++) {
             for (int column = 0; column < 4; column++) {
                 ScenarioOutcome typed =
                         typed(
                                         List.of(
-                                                Change.number(
+                                                Typed.mm(
                                                         "droop_limit",
                                                         SMALL_JOINTS,
                                                         60 + 20 * column),
-                                                Change.number(
+                                                Typed.mm(
                                                         "transaxle_up",
                                                         SMALL_JOINTS,
                                                         -30 + 30 * row)))
                                 .scenario(SMALL_JOINTS);
-                assertThat(sweep.cell(row, column).width()).isEqualTo(width(typed), within(1e-9));
+                assertThat(sweep.cell(row, column).window().orElseThrow())
+                        .isEqualTo(width(typed), within(1e-9));
                 assertThat(sweep.cell(row, column).fits()).isEqualTo(fits(typed));
             }
         }
@@ -257,22 +348,38 @@ class VariantsTest {
     void sweepsThatMakeNoSenseAreRefused() {
         Input droop = Contract.input("droop_limit");
 
-        assertThatThrownBy(() -> new SweepAxis(droop, 2, 2, 3)).hasMessageContaining("upward");
-        assertThatThrownBy(() -> new SweepAxis(droop, 3, 2, 3)).hasMessageContaining("upward");
-        assertThatThrownBy(() -> new SweepAxis(droop, 1, 2, 1)).hasMessageContaining("2 to 100");
-        assertThatThrownBy(() -> new SweepAxis(droop, 1, 2, 101)).hasMessageContaining("2 to 100");
-        assertThatThrownBy(() -> new SweepAxis(droop, 1, 1e6, 5)).hasMessageContaining("may be");
-        assertThatThrownBy(() -> new SweepAxis(droop, Double.NaN, 2, 3))
+        assertThatThrownBy(() -> new InputAxis(droop, 2, 2, 3)).hasMessageContaining("upward");
+        assertThatThrownBy(() -> new InputAxis(droop, 3, 2, 3)).hasMessageContaining("upward");
+        assertThatThrownBy(() -> new InputAxis(droop, 1, 2, 1)).hasMessageContaining("2 to 100");
+        assertThatThrownBy(() -> new InputAxis(droop, 1, 2, 101)).hasMessageContaining("2 to 100");
+        assertThatThrownBy(() -> new InputAxis(droop, 1, 1e6, 5)).hasMessageContaining("may be");
+        assertThatThrownBy(() -> new InputAxis(droop, Double.NaN, 2, 3))
                 .hasMessageContaining("upward");
-        assertThatThrownBy(() -> new SweepAxis(Contract.input("scenario_name"), 1, 2, 3))
+        assertThatThrownBy(() -> new InputAxis(Contract.input("scenario_name"), 1, 2, 3))
                 .hasMessageContaining("no number");
-        assertThatThrownBy(() -> new SweepAxis(Contract.input("ring_thickness"), 1, 2, 3))
+        assertThatThrownBy(() -> new InputAxis(Contract.input("ring_thickness"), 1, 2, 3))
                 .hasMessageContaining("no number");
+        assertThatThrownBy(() -> new InputAxis(Contract.input("first_gear"), 1, 2, 3))
+                .hasMessageContaining("no shaft follows from first_gear");
+    }
+
+    @Test
+    void everyNumberThatAShaftFollowsFromCanBeSwept() {
+        List<String> refused =
+                Contract.inputs(Grid.SCENARIO).stream()
+                        .filter(input -> input.kind().numeric())
+                        .filter(input -> InputAxis.flaw(input, 0.25, 0.5, 2).isPresent())
+                        .filter(input -> input.allowed().contains(0.25))
+                        .map(Input::name)
+                        .toList();
+
+        assertThat(refused)
+                .containsOnly("first_gear", "final_drive", "shaft_pair_price", "other_cost");
     }
 
     @Test
     void tradeOffsAreTheUnbeatenOnesOfAllThatFit() {
-        List<TradeOff> front = TradeOffSearch.of(sizing, SMALL_JOINTS);
+        List<TradeOff> front = sizing.variants(SMALL_JOINTS).orElseThrow().tradeOffs();
 
         assertThat(front).isNotEmpty();
         for (TradeOff one : front) {
@@ -285,16 +392,21 @@ class VariantsTest {
             ScenarioOutcome typed =
                     typed(
                                     List.of(
-                                            Change.text(
-                                                    "joint_inner", SMALL_JOINTS, one.innerJoint()),
-                                            Change.text(
-                                                    "joint_outer", SMALL_JOINTS, one.outerJoint()),
-                                            Change.text("blank_choice", SMALL_JOINTS, "auto"),
-                                            Change.number(
-                                                    "hub_shift", SMALL_JOINTS, one.hubShift()),
-                                            Change.number("bump_limit", SMALL_JOINTS, one.bump()),
-                                            Change.number(
-                                                    "droop_limit", SMALL_JOINTS, one.droop())))
+                                            new Typed(
+                                                    "joint_inner",
+                                                    SMALL_JOINTS,
+                                                    one.scenario().inner().joint().name()),
+                                            new Typed(
+                                                    "joint_outer",
+                                                    SMALL_JOINTS,
+                                                    one.scenario().outer().joint().name()),
+                                            new Typed("blank_choice", SMALL_JOINTS, "auto"),
+                                            Typed.mm(
+                                                    "hub_shift",
+                                                    SMALL_JOINTS,
+                                                    one.scenario().hubShift()),
+                                            Typed.mm("bump_limit", SMALL_JOINTS, one.bump()),
+                                            Typed.mm("droop_limit", SMALL_JOINTS, one.droop())))
                             .scenario(SMALL_JOINTS);
             assertThat(fits(typed)).isTrue();
             assertThat(amount(typed.cost().total())).isEqualTo(amount(one.cost()), within(1e-9));

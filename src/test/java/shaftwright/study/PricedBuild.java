@@ -40,7 +40,7 @@ final class PricedBuild {
         double most = Math.toRadians(24);
         return Joint.named(name, 17, BenchTable.straight(plunge, most, 0.5), most)
                 .datumOffset(2)
-                .cupBottom(46)
+                .cupBottom(31)
                 .price(price)
                 .build();
     }
