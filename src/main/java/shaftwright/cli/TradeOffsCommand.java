@@ -62,9 +62,7 @@ final class TradeOffsCommand implements Callable<Integer> {
                         + Wording.length(TradeOffSearch.AMPLE_SLACK, sizing.unit())
                         + " counts as that much)");
         List<TradeOff> front =
-                sizing.variants(varied.number())
-                        .map(ScenarioVariants::tradeOffs)
-                        .orElse(List.of());
+                sizing.variants(varied.number()).map(ScenarioVariants::tradeOffs).orElse(List.of());
         if (front.isEmpty()) {
             out.println("  none fits");
         } else {
