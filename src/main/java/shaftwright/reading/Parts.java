@@ -302,15 +302,21 @@ public final class Parts {
         for (String name : names(JOINT_NAME)) {
             int row = row(JOINT_NAME, name);
             if (limits.has(row)) {
-                try {
-                    joints.add(new RatedJoint(joint(row, limits), strength.ratingOf(row)));
-                } catch (ContradictionException e) {
-                    // A problem already; it can't be had.
-                    continue;
-                }
+                made(row, limits)
+                        .map(joint -> new RatedJoint(joint, strength.ratingOf(row)))
+                        .ifPresent(joints::add);
             }
         }
         return joints;
+    }
+
+    /** Sizes that contradict each other are a problem already. */
+    private Optional<Joint> made(int row, JointLimits limits) {
+        try {
+            return Optional.of(joint(row, limits));
+        } catch (ContradictionException e) {
+            return Optional.empty();
+        }
     }
 
     /** Boots that can be had. */

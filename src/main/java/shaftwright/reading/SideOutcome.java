@@ -43,10 +43,8 @@ public final class SideOutcome {
 
     private final Optional<SetUp> setUp;
 
-    /** Found when first asked for: trials of many variants never do. */
+    /** Found when first asked for. */
     private Optional<SlackChances> chances;
-
-    private Verdict shaftVerdict;
 
     private SideOutcome(String notSetUp, Optional<PathStudy> source, Optional<SetUp> setUp) {
         this.notSetUp = notSetUp;
@@ -87,19 +85,8 @@ public final class SideOutcome {
 
     /** The judgement on it. */
     Verdict verdict(ScenarioFacts scenarios) {
-        return study().map(side -> side.verdict(scenarios)).orElseGet(this::lacking);
-    }
-
-    /** What the shaft alone decides: of trials of many variants nothing else is asked. */
-    public Verdict shaftVerdict() {
-        if (shaftVerdict == null) {
-            shaftVerdict = study().map(SideStudy::shaftVerdict).orElseGet(this::lacking);
-        }
-        return shaftVerdict;
-    }
-
-    private Verdict lacking() {
-        return Verdict.lacking(notSetUp, source);
+        return study().map(side -> side.verdict(scenarios))
+                .orElseGet(() -> Verdict.lacking(notSetUp, source));
     }
 
     /** Whether joints, shifts and travel are known. */

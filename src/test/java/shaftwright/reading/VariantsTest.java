@@ -151,7 +151,8 @@ class VariantsTest {
 
     private static boolean fits(ScenarioOutcome outcome) {
         return Stream.of(Side.values())
-                .flatMap(side -> outcome.side(side).shaftVerdict().findings().stream())
+                .map(side -> outcome.side(side).study().orElseThrow().shaftVerdict())
+                .flatMap(verdict -> verdict.findings().stream())
                 .allMatch(f -> f.severity() == Severity.FITS_BUT && f != Finding.NO_BLANK);
     }
 

@@ -9,16 +9,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.book.Problem;
 import shaftwright.build.Side;
+import shaftwright.contract.Index;
 import shaftwright.filling.Filling;
 import shaftwright.filling.TypedColumn;
 import shaftwright.filling.TypedOver;
-import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Position;
 import shaftwright.study.Finding;
@@ -61,6 +62,10 @@ class MovedScenariosTest {
         Filling.Report report = read.with(typed);
         assertThat(report.problems()).noneMatch(Problem::isError);
         return report.sizing().orElseThrow();
+    }
+
+    private static Optional<Finding> leading(Sizing sizing) {
+        return sizing.verdict(new Index(Side.LEFT, A, 0)).orElseThrow().leading();
     }
 
     private static List<Position> positions(Sizing sizing, int scenario, Side side) {
@@ -154,11 +159,10 @@ class MovedScenariosTest {
 
     @Test
     void aSteeredColumnWithoutAKingpinLineIsNotComputed() {
-        SideOutcome side =
-                sizing(List.of(typed("steer_angle", A, "10"))).scenario(A).side(Side.LEFT);
+        Sizing sizing = sizing(List.of(typed("steer_angle", A, "10")));
 
-        assertThat(side.shaftVerdict().leading()).contains(Finding.INCOMPLETE);
-        assertThat(side.trouble())
+        assertThat(leading(sizing)).contains(Finding.INCOMPLETE);
+        assertThat(sizing.scenario(A).side(Side.LEFT).trouble())
                 .isEqualTo("steered, but the kingpin line is not known: see the sheet Measure");
     }
 
@@ -210,17 +214,15 @@ class MovedScenariosTest {
 
     @Test
     void aRollNeedsTheDistanceFromTheMiddle() {
-        SideOutcome side =
+        Sizing sizing =
                 sizing(
-                                List.of(
-                                        typed("inner_offset_left", 0, ""),
-                                        typed("mount_load", A, "drive"),
-                                        typed("mount_drive_roll", 0, "2")))
-                        .scenario(A)
-                        .side(Side.LEFT);
+                        List.of(
+                                typed("inner_offset_left", 0, ""),
+                                typed("mount_load", A, "drive"),
+                                typed("mount_drive_roll", 0, "2")));
 
-        assertThat(side.shaftVerdict().leading()).contains(Finding.INCOMPLETE);
-        assertThat(side.trouble())
+        assertThat(leading(sizing)).contains(Finding.INCOMPLETE);
+        assertThat(sizing.scenario(A).side(Side.LEFT).trouble())
                 .isEqualTo(
                         "the drive unit rolls: type the distance from vehicle centre to inner datum");
     }
