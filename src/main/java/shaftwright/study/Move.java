@@ -53,6 +53,8 @@ public enum Move {
     private final String what;
     private final String how;
     private final ScenarioFigure figure;
+
+    @SuppressWarnings("ImmutableEnumChecker") // Each is a function without state.
     private final Moved moved;
 
     Move(String what, String how, ScenarioFigure figure, Moved moved) {
