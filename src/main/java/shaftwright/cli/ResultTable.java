@@ -1,8 +1,5 @@
 package shaftwright.cli;
 
-import java.io.PrintStream;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
-import shaftwright.contract.InputKind;
 import shaftwright.doubt.SlackChances;
 import shaftwright.joint.Joint;
 import shaftwright.reading.ScenarioOutcome;
@@ -19,7 +15,6 @@ import shaftwright.reading.SideOutcome;
 import shaftwright.reading.SideRestraints;
 import shaftwright.reading.Sizing;
 import shaftwright.reading.StopSentence;
-import shaftwright.shaft.Binding;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.FittedPosition;
@@ -28,7 +23,6 @@ import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.CardPrint;
-import shaftwright.study.Cautions;
 import shaftwright.study.CornerStudy.RestraintCourse;
 import shaftwright.study.Finding;
 import shaftwright.study.SetCost;
@@ -47,28 +41,14 @@ import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
 import shaftwright.units.LengthUnit;
 
-/** Results for reading in a terminal of 100 columns: one block a side, a unit on every number. */
+/** All results of scenarios, one block a side. */
 final class ResultTable {
-    private static final int WIDTH = 98;
-    private static final int LABEL = 20;
-
-    private final PrintStream out;
+    private final ResultPage page;
     private final Sizing sizing;
-    private final LengthStyle style;
 
-    ResultTable(PrintStream out, Sizing sizing) {
-        this.out = out;
+    ResultTable(ResultPage page, Sizing sizing) {
+        this.page = page;
         this.sizing = sizing;
-        style =
-                sizing.unit() == LengthUnit.INCH
-                        ? LengthStyle.DECIMAL_INCH
-                        : LengthStyle.MILLIMETRES;
-    }
-
-    /** What to keep in mind beside every verdict. */
-    void printCaution() {
-        wrapped(Cautions.LINE);
-        out.println();
     }
 
     /**
@@ -80,18 +60,18 @@ final class ResultTable {
             restraints(side);
             SideLinkage linkage = sizing.path(side).linkage();
             if (linkage.isChosen() || linkage.isTyped()) {
-                out.println("Hub path, " + side.word());
-                wrapped(
+                page.title("Hub path, " + side.word());
+                page.sentence(
                         (linkage.isChosen()
                                         ? "From the linkage, a "
                                         : "From the readings. The linkage, a ")
                                 + linkage.status());
                 if (!linkage.agreement().isEmpty()) {
-                    wrapped(linkage.agreement());
-                    wrapped(linkage.offsets());
-                    wrapped(linkage.untold());
+                    page.sentence(linkage.agreement());
+                    page.sentence(linkage.offsets());
+                    page.sentence(linkage.untold());
                 }
-                out.println();
+                page.gap();
             }
         }
     }
@@ -101,25 +81,25 @@ final class ResultTable {
         if (rows.isEmpty()) {
             return;
         }
-        out.println("Dampers and straps, " + side.word());
+        page.title("Dampers and straps, " + side.word());
         for (SideRestraints.Row row : rows) {
             RestraintCourse course = row.course();
-            wrapped(
+            page.sentence(
                     course.restraint().span().name()
                             + ": "
-                            + length(course.lengthAtRide())
+                            + page.length(course.lengthAtRide())
                             + " at ride, motion ratio "
-                            + rounded(Math.abs(course.ratioAtRide()), 2)
+                            + ResultPage.rounded(Math.abs(course.ratioAtRide()), 2)
                             + (course.ratioAtRide() < 0 ? ", bump closes it" : ", bump opens it")
                             + stop(course.alone().up(), " up")
                             + stop(course.alone().down(), " down"));
         }
-        out.println();
+        page.gap();
     }
 
     private String stop(TravelEnds.End end, String way) {
         return end.stop().isRestraint()
-                ? "; " + end.stop().words() + " at " + length(Math.abs(end.travel())) + way
+                ? "; " + end.stop().words() + " at " + page.length(Math.abs(end.travel())) + way
                 : "";
     }
 
@@ -127,12 +107,12 @@ final class ResultTable {
     void print(ScenarioOutcome scenario, List<Side> sides) {
         ScenarioTexts texts = new ScenarioTexts(sizing, scenario);
         for (Side side : sides) {
-            out.println(texts.title() + ", " + side.word());
+            page.title(texts.title() + ", " + side.word());
             Optional<Verdict> verdict = sizing.verdict(new Index(side, scenario.number(), 0));
-            verdict.ifPresentOrElse(this::verdict, () -> wrapped("Not used."));
+            verdict.ifPresentOrElse(this::verdict, () -> page.sentence("Not used."));
             sizing.ownPath(side, scenario.number())
                     .map(own -> "With pick-up points of its own, " + own.linkage().status())
-                    .ifPresent(this::wrapped);
+                    .ifPresent(page::sentence);
             Optional<SideResult> found = scenario.side(side).result();
             if (found.isPresent() && verdict.isPresent()) {
                 SideResult result = found.get();
@@ -144,43 +124,48 @@ final class ResultTable {
                 longest(scenario.side(side).longestTravel(), card);
                 stops(scenario.side(side), side);
                 scenario.side(side).chances().ifPresent(this::chances);
-                strength(scenario.strength(), side);
+                strength(scenario.strength(), side, sides);
             }
-            out.println();
+            page.gap();
         }
         if (scenario.used()) {
             vehicle(scenario, texts);
-            out.println();
+            page.gap();
         }
     }
 
     private void verdict(Verdict verdict) {
-        wrapped(verdict.heading(sizing.unit()));
+        page.sentence(verdict.heading(page.unit()));
         for (Finding finding : verdict.findings()) {
-            wrapped("- ", verdict.sentence(finding, sizing.unit()));
+            page.item(verdict.sentence(finding, page.unit()));
         }
     }
 
     /** Lengths as far as the shop card would print them: nobody is to cut by others. */
     private void shaft(SideResult r, CardPrint card) {
         if (card.allows(CardPrint.LENGTHS)) {
-            row("end to end, E", threeWays(r.length().endToEnd()));
-            row("clip to clip, K", threeWays(r.length().clipToClip()));
+            page.row("end to end, E", threeWays(r.length().endToEnd()));
+            page.row("clip to clip, K", threeWays(r.length().clipToClip()));
         }
-        row("window", length(r.window().width()) + window(r, card));
+        page.row("window", page.length(r.window().width()) + window(r, card));
         if (card.allows(CardPrint.LENGTHS)) {
             cuts(r.plan());
         }
-        row(
+        page.row(
                 "slack",
-                length(r.leastSlackIn().value())
+                page.length(r.leastSlackIn().value())
                         + " before bottoming "
-                        + at(r.leastSlackIn())
+                        + page.at(r.leastSlackIn())
                         + "; "
-                        + length(r.leastSlackOut().value())
+                        + page.length(r.leastSlackOut().value())
                         + " before pull-out "
-                        + at(r.leastSlackOut()));
-        row("end play", "least " + length(r.leastFreePlay().value()) + " " + at(r.leastFreePlay()));
+                        + page.at(r.leastSlackOut()));
+        page.row(
+                "end play",
+                "least "
+                        + page.length(r.leastFreePlay().value())
+                        + " "
+                        + page.at(r.leastFreePlay()));
     }
 
     private String window(SideResult r, CardPrint card) {
@@ -189,23 +174,23 @@ final class ResultTable {
         }
         return card.allows(CardPrint.WINDOW)
                 ? ": E from "
-                        + length(r.choice().shortest().endToEnd())
+                        + page.length(r.choice().shortest().endToEnd())
                         + " to "
-                        + length(r.choice().longest().endToEnd())
+                        + page.length(r.choice().longest().endToEnd())
                 : "";
     }
 
     private void cuts(Optional<CutPlan> plan) {
-        row("blank", plan.isPresent() ? plan.get().blank().name() : "none");
+        page.row("blank", plan.isPresent() ? plan.get().blank().name() : "none");
         if (plan.isPresent()) {
             CutPlan cut = plan.get();
-            row(
+            page.row(
                     "cut off",
                     "inner end "
-                            + length(cut.inner().cut())
+                            + page.length(cut.inner().cut())
                             + grooved(cut.inner())
                             + "; outer end "
-                            + length(cut.outer().cut())
+                            + page.length(cut.outer().cut())
                             + grooved(cut.outer()));
         }
     }
@@ -223,34 +208,34 @@ final class ResultTable {
         return ", old one left "
                 + side
                 + " at "
-                + length(Math.max(0, old.outer()))
+                + page.length(Math.max(0, old.outer()))
                 + " to "
-                + length(old.inner());
+                + page.length(old.inner());
     }
 
     private void travel(SideResult r) {
         FittedPosition[] places = {r.atBump(), r.atRide(), r.atDroop()};
-        row("inner joint", angles(places, true, r.setup().inner().joint()));
-        row("outer joint", angles(places, false, r.setup().outer().joint()));
-        row(
+        page.row("inner joint", angles(places, true, r.setup().inner().joint()));
+        page.row("outer joint", angles(places, false, r.setup().outer().joint()));
+        page.row(
                 "travel",
-                length(r.setup().bump())
+                page.length(r.setup().bump())
                         + " bump, "
-                        + length(-r.setup().droop())
+                        + page.length(-r.setup().droop())
                         + " droop; plunge used "
-                        + length(r.plungeUsed()));
+                        + page.length(r.plungeUsed()));
     }
 
     private void allowed(TravelRange range) {
-        row(
+        page.row(
                 "shaft allows",
                 range.empty()
                         ? "no travel; at ride: " + range.upStop().words()
-                        : length(range.up())
+                        : page.length(range.up())
                                 + " up ("
                                 + range.upStop().words()
                                 + "), "
-                                + length(range.down())
+                                + page.length(range.down())
                                 + " down ("
                                 + range.downStop().words()
                                 + ")");
@@ -271,9 +256,9 @@ final class ResultTable {
                 text.append(text.isEmpty() ? "" : ", ")
                         .append(thing.words())
                         .append(' ')
-                        .append(length(reach(stops, thing, up)));
+                        .append(page.length(reach(stops, thing, up)));
             }
-            row(
+            page.row(
                     up ? "each alone, up" : "each alone, down",
                     text.isEmpty() ? "nothing is met" : text.toString());
         }
@@ -286,31 +271,31 @@ final class ResultTable {
 
     private void longest(Optional<LongestTravel> found, CardPrint card) {
         if (found.isEmpty()) {
-            row("any blank allows", "nothing with the margins kept");
+            page.row("any blank allows", "nothing with the margins kept");
             return;
         }
         LongestTravel longest = found.get();
         TravelRange range = longest.range();
-        row(
+        page.row(
                 "any blank allows",
-                length(range.total())
+                page.length(range.total())
                         + ": "
-                        + length(range.up())
+                        + page.length(range.up())
                         + " up ("
                         + range.upStop().words()
                         + "), "
-                        + length(range.down())
+                        + page.length(range.down())
                         + " down ("
                         + range.downStop().words()
                         + ")");
-        row(
+        page.row(
                 "",
                 "margins kept, with "
                         + (card.allows(CardPrint.LENGTHS)
                                 ? "E "
-                                        + length(longest.plan().length().endToEnd())
+                                        + page.length(longest.plan().length().endToEnd())
                                         + ", K "
-                                        + length(longest.plan().length().clipToClip())
+                                        + page.length(longest.plan().length().clipToClip())
                                         + " from "
                                 : "a shaft from ")
                         + longest.plan().blank().name());
@@ -320,26 +305,26 @@ final class ResultTable {
     private void stops(SideOutcome outcome, Side side) {
         SideStops stops = outcome.stops().orElseThrow();
         if (!sizing.path(side).restraints().rows().isEmpty()) {
-            row("dampers, straps", StopSentence.of(stops, outcome, sizing));
+            page.row("dampers, straps", StopSentence.of(stops, outcome, sizing));
         }
         stops.gap(ShaftEnd.INNER).ifPresent(gap -> gap("inner boot", outcome, gap));
         stops.gap(ShaftEnd.OUTER).ifPresent(gap -> gap("outer boot", outcome, gap));
     }
 
     private void gap(String label, SideOutcome outcome, SideStops.Gap gap) {
-        row(
+        page.row(
                 label,
                 (gap.least() < 0 ? "touches the tube of row " : "clears the tube of row ")
                         + (outcome.tubeRow(gap) + 1)
                         + " by "
-                        + length(Math.abs(gap.least()))
+                        + page.length(Math.abs(gap.least()))
                         + " "
-                        + at(gap.leastAt()));
+                        + page.at(gap.leastAt()));
     }
 
     /** Nothing unless trials were asked for. */
     private void chances(SlackChances chances) {
-        row(
+        page.row(
                 "chances",
                 chance(chances.bottoming(), chances.trials())
                         + " bottom, "
@@ -352,40 +337,48 @@ final class ResultTable {
     /** None seen in n trials leaves, at 95 %, a chance of up to {@code 3/n} (the rule of three). */
     private static String chance(double chance, int trials) {
         return chance == 0
-                ? "none (below about " + rounded(100 * 3.0 / trials, 1) + " %)"
-                : rounded(100 * chance, 1) + " %";
+                ? "none (below about " + ResultPage.rounded(100 * 3.0 / trials, 1) + " %)"
+                : ResultPage.rounded(100 * chance, 1) + " %";
     }
 
     /** Nothing unless a torque and a part that takes one are known. */
-    private void strength(StrengthStudy strength, Side side) {
+    private void strength(StrengthStudy strength, Side side, List<Side> sides) {
         if (strength.weakest().isEmpty()) {
             return;
         }
-        row("torque, one shaft", torque(strength.torques().needed().orElseThrow()));
+        page.row("torque, one shaft", page.torque(strength.torques().needed().orElseThrow()));
+        List<String> parts = parts(strength, side);
+        if (side == Side.RIGHT
+                && sides.contains(Side.LEFT)
+                && parts.equals(parts(strength, Side.LEFT))) {
+            page.row("  takes", "same as left");
+            return;
+        }
+        for (String part : parts) {
+            page.row("  takes", part);
+        }
+    }
+
+    private List<String> parts(StrengthStudy strength, Side side) {
+        List<String> parts = new ArrayList<>();
         for (ShaftPart part : ShaftPart.values()) {
-            part(part.words(), strength.shaft(side).capacity(part), strength);
+            part(part.words(), strength.shaft(side).capacity(part), strength).ifPresent(parts::add);
         }
         for (SharedPart part : SharedPart.values()) {
-            part(part.words(), strength.capacity(part), strength);
+            part(part.words(), strength.capacity(part), strength).ifPresent(parts::add);
         }
+        return parts;
     }
 
-    private void part(String words, OptionalDouble capacity, StrengthStudy strength) {
-        if (capacity.isPresent()) {
-            row(
-                    "  takes",
-                    torque(capacity.getAsDouble())
-                            + ", factor "
-                            + Wording.factor(strength.factor(capacity).orElseThrow())
-                            + ": "
-                            + words);
-        }
-    }
-
-    private String torque(double newtonMetres) {
-        return rounded(InputKind.TORQUE.typed(newtonMetres, sizing.unit()), 0)
-                + " "
-                + InputKind.TORQUE.symbol(sizing.unit());
+    private Optional<String> part(String words, OptionalDouble capacity, StrengthStudy strength) {
+        return capacity.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        page.torque(capacity.getAsDouble())
+                                + ", factor "
+                                + Wording.factor(strength.factor(capacity).orElseThrow())
+                                + ": "
+                                + words);
     }
 
     private static String angles(FittedPosition[] places, boolean inner, Joint joint) {
@@ -393,38 +386,40 @@ final class ResultTable {
         String[] words = {"bump ", ", ride ", ", droop "};
         for (int i = 0; i < places.length; i++) {
             text.append(words[i])
-                    .append(angle(inner ? places[i].innerAngle() : places[i].outerAngle()));
+                    .append(
+                            ResultPage.angle(
+                                    inner ? places[i].innerAngle() : places[i].outerAngle()));
         }
-        text.append("; limit ").append(angle(joint.angleMax()));
+        text.append("; limit ").append(ResultPage.angle(joint.angleMax()));
         // A joint without a running limit of its own has the other one for it.
         if (joint.angleContinuous() < joint.angleMax()) {
-            text.append(", running ").append(angle(joint.angleContinuous()));
+            text.append(", running ").append(ResultPage.angle(joint.angleContinuous()));
         }
         return text.toString();
     }
 
     private void vehicle(ScenarioOutcome scenario, ScenarioTexts texts) {
-        out.println(texts.title() + ", vehicle");
+        page.title(texts.title() + ", vehicle");
         known("tyre diameter", scenario.tyreDiameter());
         if (!Double.isNaN(scenario.clearanceAtRide())) {
-            row(
+            page.row(
                     "ground clearance",
-                    length(scenario.clearanceAtRide())
+                    page.length(scenario.clearanceAtRide())
                             + " at ride"
                             + (Double.isNaN(scenario.clearanceAtBump())
                                     ? ""
-                                    : ", " + length(scenario.clearanceAtBump()) + " at bump"));
+                                    : ", " + page.length(scenario.clearanceAtBump()) + " at bump"));
         }
         known("track", scenario.track());
         if (!Double.isNaN(scenario.overallWidth())) {
             String note = texts.widthNote();
-            row(
+            page.row(
                     "overall width",
-                    length(scenario.overallWidth())
+                    page.length(scenario.overallWidth())
                             + (note.isEmpty() ? "" : "; the limit: " + note));
         }
         SetCost cost = scenario.cost();
-        row(
+        page.row(
                 "cost",
                 cost.total().words()
                         + ": shafts "
@@ -434,73 +429,21 @@ final class ResultTable {
                         + ", boots "
                         + cost.boots().words()
                         + ", other costs "
-                        + rounded(cost.other(), 2));
+                        + ResultPage.rounded(cost.other(), 2));
     }
 
     private void known(String label, double mm) {
         if (!Double.isNaN(mm)) {
-            row(label, length(mm));
+            page.row(label, page.length(mm));
         }
     }
 
     private String threeWays(double mm) {
-        return length(mm)
+        return page.length(mm)
                 + " = "
                 + new Length(mm).format(LengthStyle.SIXTY_FOURTHS)
-                + (style == LengthStyle.DECIMAL_INCH
+                + (page.unit() == LengthUnit.INCH
                         ? " = " + new Length(mm).format(LengthStyle.MILLIMETRES)
                         : " = " + new Length(mm).format(LengthStyle.DECIMAL_INCH));
-    }
-
-    private String length(double mm) {
-        return new Length(mm).format(style);
-    }
-
-    private String at(Binding binding) {
-        return at(binding.travel());
-    }
-
-    private String at(double travel) {
-        if (Math.abs(travel) < 0.05) {
-            return "at ride height";
-        }
-        return "at " + length(Math.abs(travel)) + (travel > 0 ? " bump" : " droop");
-    }
-
-    private static String angle(double radians) {
-        return rounded(Math.toDegrees(radians), 1) + "°";
-    }
-
-    private static String rounded(double number, int places) {
-        return Double.isNaN(number)
-                ? "unknown"
-                : BigDecimal.valueOf(number).setScale(places, RoundingMode.HALF_UP).toPlainString();
-    }
-
-    private void row(String label, String text) {
-        StringBuilder line = new StringBuilder("  ").append(label);
-        while (line.length() < LABEL) {
-            line.append(' ');
-        }
-        out.println(line.append(text));
-    }
-
-    private void wrapped(String sentence) {
-        wrapped("", sentence);
-    }
-
-    /** A sentence behind a mark, its further lines set in as far as its first. */
-    private void wrapped(String mark, String sentence) {
-        int width = WIDTH - 2 - mark.length();
-        String indent = mark;
-        String rest = sentence;
-        while (rest.length() > width) {
-            int space = rest.lastIndexOf(' ', width);
-            int end = space <= 0 ? width : space;
-            out.println("  " + indent + rest.substring(0, end));
-            rest = rest.substring(end).trim();
-            indent = " ".repeat(mark.length());
-        }
-        out.println("  " + indent + rest);
     }
 }

@@ -15,20 +15,33 @@ import shaftwright.comparison.Comparison;
 import shaftwright.filling.Filling;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
+import shaftwright.study.Cautions;
 import shaftwright.xlsx.XlsxBook;
 
 /** Shows results in the terminal or as JSON. */
 @Command(
         name = "show",
-        description = {"Shows the results of every scenario and side.", "Changes nothing."},
+        description = {
+            "Shows the results of every scenario and side.",
+            "First what matters most: verdict, findings, lengths, slack, angles, weakest part and"
+                    + " cost. Changes nothing."
+        },
         footer = {
             "  shaftwright show shafts.xlsx",
             "  shaftwright show --side left --scenario A shafts.xlsx",
+            "  shaftwright show --all shafts.xlsx",
             "  shaftwright show --json shafts.xlsx"
         })
 final class ShowCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "the workbook")
     private Path file;
+
+    @Option(
+            names = "--all",
+            description =
+                    "All results: cuts, joints, travel and what stops it, boots, chances, every"
+                            + " part's strength, where the hub paths come from.")
+    private boolean all;
 
     @Option(
             names = "--json",
@@ -88,10 +101,10 @@ final class ShowCommand implements Callable<Integer> {
     private void json(
             XlsxBook book, List<OpenBook> books, List<Filling.Report> reports, List<Side> sides)
             throws IOException {
-        List<JsonReport> all = new ArrayList<>();
+        List<JsonReport> parts = new ArrayList<>();
         for (int i = 0; i < books.size(); i++) {
             Sizing sizing = reports.get(i).sizing().orElseThrow();
-            all.add(
+            parts.add(
                     new JsonReport(
                             books.get(i).title(),
                             reports.get(i),
@@ -99,9 +112,9 @@ final class ShowCommand implements Callable<Integer> {
                             ScenarioChoice.of(scenario, sizing)));
         }
         if (Comparison.is(book)) {
-            JsonReport.printBooks(terminal.out(), book.title(), all);
+            JsonReport.printBooks(terminal.out(), book.title(), parts);
         } else {
-            all.get(0).print(terminal.out());
+            parts.get(0).print(terminal.out());
         }
     }
 
@@ -111,12 +124,17 @@ final class ShowCommand implements Callable<Integer> {
         if (scenarios.isEmpty()) {
             terminal.out().println("No scenario has a name yet, so there is nothing to show.");
         }
-        ResultTable table = new ResultTable(terminal.out(), sizing);
-        for (ScenarioOutcome each : scenarios) {
-            table.print(each, sides);
+        ResultPage page = new ResultPage(terminal.out(), sizing.unit());
+        if (all) {
+            ResultTable table = new ResultTable(page, sizing);
+            scenarios.forEach(each -> table.print(each, sides));
+            table.printPaths(sides);
+        } else {
+            ResultSummary summary = new ResultSummary(page, sizing);
+            scenarios.forEach(each -> summary.print(each, sides));
         }
-        table.printPaths(sides);
-        table.printCaution();
+        page.sentence(Cautions.LINE);
+        page.gap();
         problems(report).print(terminal.out());
     }
 

@@ -125,7 +125,7 @@ class NewCommandTest {
     private static String findings(String shown) {
         StringBuilder found = new StringBuilder();
         for (String line : shown.lines().toList()) {
-            if (line.startsWith("  Fits") || line.startsWith("  Does not fit")) {
+            if (line.startsWith("  Fits") || line.startsWith("  DO NOT CUT")) {
                 found.append(line, 0, 7).append('\n');
             }
         }

@@ -15,9 +15,9 @@ class TravelAllowedTest {
     void showSaysHowFarTheWheelMayGoAndWhatEndsIt() {
         Path file = Demo.inches(folder);
 
-        assertThat(Run.of("show", "--scenario", "d", "--side", "left", file).out())
+        assertThat(Run.of("show", "--all", "--scenario", "d", "--side", "left", file).out())
                 .containsPattern("shaft allows +5\\.\\d+ in up \\(damper closed\\), ")
-                .containsPattern("in down \\(inner angle limit\\)");
+                .containsPattern("in down \\(inner\\s+angle\\s+limit\\)");
         assertThat(Run.of("show", "--json", "--scenario", "d", "--side", "left", file).out())
                 .contains("\"travel_down_stop\" : \"INNER_ANGLE\"")
                 .contains("\"travel_up_mm\" : ");
