@@ -85,7 +85,7 @@ public final class ScenarioReader {
             return Optional.of(
                     ScenarioVariants.of(
                             sizing.build(),
-                            scenario(scenario, picks, tyre(scenario)),
+                            scenario(scenario, picks, wheel(scenario, tyreSize(scenario))),
                             left.get(),
                             right.get()));
         } catch (ContradictionException e) {
