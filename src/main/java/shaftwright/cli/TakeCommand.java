@@ -22,11 +22,12 @@ import shaftwright.xlsx.XlsxBook;
         name = "take",
         description = {
             "Copies a scenario of a friend's workbook, with the joints, bench readings, boots and blanks that it names, into an empty scenario column of yours, and fills yours.",
-            "Lengths keep their meaning when the units differ. Tape readings and"
-                    + " settings are not taken; settings that differ are listed."
+            "Lengths keep their meaning when the units differ. Tape readings and settings are not"
+                    + " taken; settings that differ are listed, and what you must see to."
         },
         footer = {
             "  shaftwright take friend.xlsx B shafts.xlsx",
+            "  shaftwright take friend.xlsx B --preview shafts.xlsx",
             "  shaftwright take friend.xlsx B --as D --out tried.xlsx shafts.xlsx"
         })
 final class TakeCommand implements Callable<Integer> {
@@ -49,6 +50,14 @@ final class TakeCommand implements Callable<Integer> {
                     "Put it into this column, whatever stands there. Default: the first"
                             + " empty one.")
     private Optional<ScenarioLetter> as;
+
+    @Option(
+            names = "--preview",
+            description = "Say what would come along, be replaced and differ; write nothing.")
+    private boolean preview;
+
+    @Option(names = "--yes", description = "Replace what stands in the column without asking.")
+    private boolean yes;
 
     @Mixin private OutOption out;
 
@@ -88,13 +97,34 @@ final class TakeCommand implements Callable<Integer> {
             terminal.err().println(into.getFileName() + ": nothing was taken.");
             return ExitCode.PROBLEMS;
         }
+        if (preview) {
+            say(report, scenario, column, plan, " would be ");
+            problems.print(terminal.out());
+            terminal.out().println(into + ": nothing was written.");
+            return ExitCode.SUCCESS;
+        }
+        if (plan.replaced().isPresent() && !yes && !agreed(column, plan.replaced().get())) {
+            terminal.err().println(into.getFileName() + ": nothing was taken.");
+            return ExitCode.SUCCESS;
+        }
         SaveReport saved = book.save(target);
-        say(report, scenario, column, plan, target);
+        say(report, scenario, column, plan, " is now ");
         problems.print(terminal.out());
         terminal.out().print(target + ": " + report.written() + " cells filled");
         OwnFormulas.say(terminal.out(), saved);
         FillSummary.previous(terminal.out(), saved.replaced());
         return ExitCode.SUCCESS;
+    }
+
+    private boolean agreed(int column, String standing) {
+        return terminal.agreesTo(
+                "Scenario "
+                        + ScenarioOutcome.letter(column)
+                        + " of "
+                        + into.getFileName()
+                        + " is "
+                        + standing
+                        + ". Replace it?");
     }
 
     /** The workbook's results, or null when it has errors, which are said. */
@@ -143,8 +173,7 @@ final class TakeCommand implements Callable<Integer> {
         return column;
     }
 
-    private void say(
-            Filling.Report report, int scenario, int column, Taking.Plan plan, Path target) {
+    private void say(Filling.Report report, int scenario, int column, Taking.Plan plan, String is) {
         PrintStream print = terminal.out();
         Sizing sizing = report.sizing().orElseThrow();
         ScenarioTexts texts = new ScenarioTexts(sizing, sizing.scenario(column));
@@ -153,14 +182,17 @@ final class TakeCommand implements Callable<Integer> {
                         + ScenarioOutcome.letter(scenario)
                         + " of "
                         + from.getFileName()
-                        + " is scenario "
+                        + is
+                        + "scenario "
                         + ScenarioOutcome.letter(column)
                         + " of "
-                        + target.getFileName()
-                        + " now, on the tape readings there.");
+                        + into.getFileName()
+                        + plan.replaced().map(standing -> ", in place of " + standing).orElse("")
+                        + ", on your tape readings.");
         texts.list(print);
         list(print, "Parts added: ", plan.added());
         list(print, "Settings that differ and were not taken: ", plan.different());
+        plan.remarks().forEach(print::println);
     }
 
     private static void list(PrintStream out, String heading, List<String> items) {

@@ -1,5 +1,7 @@
 package shaftwright.filling;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
@@ -13,6 +15,9 @@ import shaftwright.units.UnreadableLengthException;
  * be in the other unit.
  */
 public final class CarriedText {
+    /** Digits of a number in another unit: more than anybody types, few enough to be read. */
+    private static final MathContext SHOWN = new MathContext(6);
+
     private CarriedText() {}
 
     /**
@@ -28,7 +33,7 @@ public final class CarriedText {
         if (raw instanceof CellValue.Numeric number
                 && input.kind().factor(from) != input.kind().factor(to)) {
             double carried = number.value() * input.kind().factor(from) / input.kind().factor(to);
-            return Double.toString(carried);
+            return new BigDecimal(carried).round(SHOWN).stripTrailingZeros().toPlainString();
         }
         if (input.kind() != InputKind.LENGTH || text.isEmpty() || from == to) {
             return text;

@@ -24,7 +24,9 @@ class TakeCommandTest {
         Run run = Run.of("take", friend, "C", mine);
 
         assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.SUCCESS);
-        assertThat(run.out()).contains("is scenario F of mine.xlsx").doesNotContain("Parts added");
+        assertThat(run.out())
+                .contains("is now scenario F of mine.xlsx, on your tape readings")
+                .doesNotContain("Parts added");
         for (String name :
                 new String[] {"result_e_left", "result_k_right", "cost_total", "verdict"}) {
             assertThat(Demo.cell(mine, name, FIRST_FREE).value())
@@ -115,6 +117,66 @@ class TakeCommandTest {
 
         assertThat(run.code()).isEqualTo(ExitCode.SUCCESS);
         assertThat(text(mine, "scenario_name", 3)).isEqualTo(text(friend, "scenario_name", 1));
+    }
+
+    @Test
+    void whatIsReplacedIsNamedAndAskedFor() throws IOException {
+        Path friend = Demo.inches(folder);
+        Path mine = copy(friend, "mine.xlsx");
+        byte[] before = Files.readAllBytes(mine);
+
+        Run refused = Run.answering("n", "take", friend, "B", "--as", "D", mine);
+
+        assertThat(refused.err())
+                .contains("Scenario D of mine.xlsx is \"As C, ")
+                .contains("Replace");
+        assertThat(mine).hasBinaryContent(before);
+        Run agreed = Run.answering("y", "take", friend, "B", "--as", "D", mine);
+        assertThat(agreed.out()).contains("is now scenario D of mine.xlsx, in place of \"As C, ");
+        assertThat(text(mine, "scenario_name", 3)).isEqualTo(text(friend, "scenario_name", 1));
+    }
+
+    @Test
+    void aPreviewSaysTheSameAndWritesNothing() throws IOException {
+        Path friend = Demo.inches(folder);
+        Path mine = copy(Demo.millimetres(folder), "mine.xlsx");
+        byte[] before = Files.readAllBytes(mine);
+
+        Run run = Run.of("take", friend, "A", "--preview", mine);
+
+        assertThat(run.out())
+                .contains("would be scenario F of mine.xlsx")
+                .contains("nothing was written");
+        assertThat(mine).hasBinaryContent(before);
+    }
+
+    @Test
+    void intoAnEmptyWorkbookAllThatItNeedsComesAlong() {
+        Path friend = Demo.inches(folder);
+        Path mine = folder.resolve("mine.xlsx");
+        assertThat(Run.of("new", "--unit", "mm", mine).code()).isZero();
+
+        Run run = Run.of("take", friend, "A", mine);
+
+        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.SUCCESS);
+        assertThat(run.out())
+                .contains("material \"4340 steel")
+                .contains("tells where their tape touched");
+        assertThat(text(mine, "blank_material", 0)).isEqualTo(text(friend, "blank_material", 1));
+    }
+
+    @Test
+    void startsOfTheTwoUnitsAreNoDifference() {
+        Path friend = folder.resolve("friend.xlsx");
+        Path mine = folder.resolve("mine.xlsx");
+        Run.of("new", "--unit", "inch", "--set", "scenario_name[A]=Theirs", friend);
+        Run.of("new", "--unit", "mm", "--set", "scenario_name[A]=Mine", mine);
+
+        assertThat(Run.of("take", friend, "A", mine).out()).doesNotContain("Settings that differ");
+        Demo.type(friend, "ring_thickness", 0, CellValue.of("3/32"));
+        assertThat(Run.of("take", friend, "A", mine).out())
+                .containsPattern(
+                        "were not taken: Ring thickness: 3/32 in in theirs, [^;]* in yours\\.\\R");
     }
 
     @Test
