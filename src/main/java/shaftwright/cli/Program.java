@@ -40,6 +40,7 @@ final class Program {
         commands.addSubcommand(new ClearAuthorsCommand(terminal, progress));
         commands.addSubcommand(new FunctionsCommand(terminal));
         commands.addSubcommand(new PackCommand(terminal, progress));
+        commands.addSubcommand(new CompletionCommand(terminal));
         TypedWords.register(commands);
         commands.setExpandAtFiles(false);
         commands.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -199,6 +199,16 @@ class CommandLineTest {
     }
 
     @Test
+    void completionKnowsEveryCommandAndItsOptions() {
+        Run run = Run.of("completion");
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .startsWith("#!/usr/bin/env bash")
+                .contains("complete -F _complete_shaftwright", "'--across'", "trade-offs");
+    }
+
+    @Test
     void versionIsOneLine() {
         assertThat(Run.of("--version").out()).startsWith("shaftwright ").hasLineCount(1);
     }
