@@ -44,6 +44,7 @@ class ArchitectureTest {
                     "xlsx",
                     "template",
                     "calc",
+                    "jobs",
                     "cli");
 
     /** A room may use those before it. */

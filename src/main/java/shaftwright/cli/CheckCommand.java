@@ -1,24 +1,11 @@
 package shaftwright.cli;
 
-import java.io.PrintStream;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import shaftwright.book.Area;
-import shaftwright.book.CellPlace;
-import shaftwright.book.OpenBook;
-import shaftwright.book.PackUse;
-import shaftwright.book.Problem;
-import shaftwright.comparison.Comparison;
-import shaftwright.comparison.ComparisonFilling;
-import shaftwright.filling.Filling;
-import shaftwright.live.LiveCells;
-import shaftwright.reading.ScenarioFinding;
-import shaftwright.xlsx.XlsxBook;
+import shaftwright.jobs.CheckJob;
+import shaftwright.jobs.Journal;
 
 /** Says all that is wrong or doubtful in a workbook. */
 @Command(
@@ -32,101 +19,14 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "the workbook")
     private Path file;
 
-    private final Terminal terminal;
-    private final Progress progress;
+    private final Journal journal;
 
-    CheckCommand(Terminal terminal, Progress progress) {
-        this.terminal = terminal;
-        this.progress = progress;
+    CheckCommand(Journal journal) {
+        this.journal = journal;
     }
 
     @Override
     public Integer call() {
-        XlsxBook book = OpenedWorkbook.of(file, progress);
-        progress.step("Checking it");
-        if (Comparison.is(book)) {
-            ComparisonFilling.Report report = ComparisonFilling.check(book);
-            return say(book, report.allProblems(), findings(report), report.strayed());
-        }
-        Filling.Report report = Filling.check(book);
-        return say(book, report.problems(), findings("", report), report.strayed());
-    }
-
-    private static List<String> findings(ComparisonFilling.Report report) {
-        List<String> findings = new ArrayList<>();
-        for (ComparisonFilling.Part part : report.parts()) {
-            findings.addAll(findings("book " + part.number() + ", ", part.filling()));
-        }
-        return findings;
-    }
-
-    /** What speaks against the scenarios of one workbook, behind what it is called. */
-    private static List<String> findings(String book, Filling.Report report) {
-        List<String> findings = new ArrayList<>();
-        if (report.sizing().isPresent()) {
-            for (ScenarioFinding finding : ScenarioFinding.of(report.sizing().get())) {
-                findings.add(book + finding);
-            }
-        }
-        return findings;
-    }
-
-    /** Where the results stand; in a comparison those of its workbooks. */
-    private static Collection<Area> results(XlsxBook book) {
-        List<Area> areas = new ArrayList<>();
-        for (OpenBook each : Comparison.books(book)) {
-            areas.addAll(LiveCells.areas(each.names()));
-        }
-        return areas;
-    }
-
-    /** What a fill would do to the builder's own formulas; tried, and not saved. */
-    private void sayLosing(XlsxBook book) {
-        if (Comparison.is(book)) {
-            ComparisonFilling.fill(book);
-        } else {
-            Filling.fill(book);
-        }
-        List<CellPlace> losing = book.losing();
-        if (!losing.isEmpty()) {
-            terminal.out().println("note: after a fill " + OwnFormulas.left(losing) + ".");
-        }
-    }
-
-    private int say(XlsxBook book, List<Problem> found, List<String> findings, int strayed) {
-        book.refuseDamaged();
-        ProblemList problems = new ProblemList(file, LostNotice.behind(found, book));
-        PrintStream out = terminal.out();
-        problems.print(out);
-        for (String finding : findings) {
-            out.println("finding: " + file.getFileName() + ": " + finding);
-        }
-        String packUse = PackUse.in(book).sentence();
-        if (!packUse.isEmpty()) {
-            out.println("note: " + packUse);
-        }
-        int errors = problems.count(true);
-        if (errors == 0 && book.hasFormulasOutside(results(book))) {
-            sayLosing(book);
-        }
-        out.println(
-                file.getFileName()
-                        + ": "
-                        + counted(errors, "error")
-                        + ", "
-                        + counted(problems.count(false), "warning")
-                        + ", "
-                        + counted(strayed, "overwritten or edited formula")
-                        + "."
-                        + (findings.isEmpty()
-                                ? ""
-                                : " "
-                                        + counted(findings.size(), "finding")
-                                        + " on its scenarios."));
-        return errors > 0 || strayed > 0 ? ExitCode.PROBLEMS : ExitCode.SUCCESS;
-    }
-
-    private static String counted(int count, String what) {
-        return (count == 0 ? "no" : String.valueOf(count)) + " " + what + (count == 1 ? "" : "s");
+        return new CheckJob(file).run(journal) ? ExitCode.SUCCESS : ExitCode.PROBLEMS;
     }
 }

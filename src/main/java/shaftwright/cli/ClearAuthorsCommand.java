@@ -5,6 +5,8 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
+import shaftwright.jobs.FillSummary;
+import shaftwright.jobs.Journal;
 import shaftwright.xlsx.Replaced;
 import shaftwright.xlsx.XlsxBook;
 
@@ -27,20 +29,20 @@ final class ClearAuthorsCommand implements Callable<Integer> {
     @Mixin private OutOption out;
 
     private final Terminal terminal;
-    private final Progress progress;
+    private final Journal journal;
 
-    ClearAuthorsCommand(Terminal terminal, Progress progress) {
+    ClearAuthorsCommand(Terminal terminal, Journal journal) {
         this.terminal = terminal;
-        this.progress = progress;
+        this.journal = journal;
     }
 
     @Override
     public Integer call() {
         Path target = out.target(file);
-        progress.step("Reading " + file.getFileName());
+        journal.step("Reading " + file.getFileName());
         XlsxBook book = XlsxBook.open(file);
         int authors = book.authors();
-        progress.step("Writing " + target.getFileName());
+        journal.step("Writing " + target.getFileName());
         Replaced replaced = book.saveWithoutAuthors(target);
         replaced.backup()
                 .ifPresent(
@@ -50,7 +52,7 @@ final class ClearAuthorsCommand implements Callable<Integer> {
                                                 "The previous file, authors and all, is "
                                                         + kept.getFileName()
                                                         + ": delete it, or keep it to yourself."));
-        FillSummary.otherNames(terminal.out(), replaced);
+        FillSummary.otherNames(replaced).ifPresent(journal::say);
         terminal.out()
                 .println(
                         target

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import picocli.CommandLine.ParameterException;
 import shaftwright.book.NoSuchCellException;
+import shaftwright.jobs.JobRefusedException;
 import shaftwright.xlsx.BookNotWritableException;
 import shaftwright.xlsx.UnreadableBookException;
 
@@ -22,6 +23,7 @@ final class ExitCode {
     static int of(Throwable e) {
         if (e instanceof ParameterException
                 || e instanceof UsageException
+                || e instanceof JobRefusedException
                 || e instanceof NoSuchCellException) {
             return USAGE;
         }

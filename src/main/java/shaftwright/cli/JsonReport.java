@@ -17,6 +17,7 @@ import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
 import shaftwright.doubt.SlackChances;
 import shaftwright.filling.Filling;
+import shaftwright.jobs.ScenarioTexts;
 import shaftwright.joint.Joint;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.SideLinkage;

@@ -1,19 +1,18 @@
 package shaftwright.cli;
 
-import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import shaftwright.jobs.Journal;
+import shaftwright.jobs.LeversJob;
+import shaftwright.jobs.OpenedWorkbook;
+import shaftwright.jobs.Results;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
-import shaftwright.study.Lever;
-import shaftwright.study.ScenarioVariants;
-import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;
 
 /** Says what would give a scenario more room. */
@@ -36,69 +35,25 @@ final class LeversCommand implements Callable<Integer> {
     @Option(names = "--scenario", paramLabel = "LETTER", description = "One scenario only.")
     private Optional<ScenarioLetter> scenario;
 
-    private final Terminal terminal;
-    private final Progress progress;
+    private final Journal journal;
 
-    LeversCommand(Terminal terminal, Progress progress) {
-        this.terminal = terminal;
-        this.progress = progress;
+    LeversCommand(Journal journal) {
+        this.journal = journal;
     }
 
     @Override
     public Integer call() {
-        XlsxBook book = OpenedWorkbook.of(file, progress);
-        Sizing sizing = Results.orNull(file, book, terminal, progress);
-        if (sizing == null) {
+        XlsxBook book = OpenedWorkbook.of(file, journal);
+        Optional<Sizing> results = Results.of(file, book, journal);
+        if (results.isEmpty()) {
             return ExitCode.PROBLEMS;
         }
+        Sizing sizing = results.get();
         List<ScenarioOutcome> scenarios =
                 scenario.isPresent()
                         ? List.of(ScenarioChoice.one(scenario, sizing))
                         : ScenarioChoice.of(scenario, sizing);
-        progress.step("Trying changes");
-        for (ScenarioOutcome each : scenarios) {
-            print(sizing, each);
-        }
-        if (scenarios.isEmpty()) {
-            terminal.out().println("No scenario has a name yet, so there is nothing to try.");
-        }
+        new LeversJob(sizing, scenarios).run(journal);
         return ExitCode.SUCCESS;
-    }
-
-    private void print(Sizing sizing, ScenarioOutcome scenario) {
-        PrintStream out = terminal.out();
-        ScenarioTexts texts = new ScenarioTexts(sizing, scenario);
-        out.println(texts.title() + ": " + texts.verdict());
-        LengthUnit unit = sizing.unit();
-        Optional<ScenarioVariants> variants = sizing.variants(scenario.number());
-        List<Lever> levers = variants.map(tried -> tried.levers(unit)).orElse(List.of());
-        if (!scenario.computed()) {
-            out.println("  no change was tried: both sides need a result first");
-        } else if (levers.isEmpty()) {
-            out.println("  no change that was tried gives more room");
-        } else {
-            out.println("  window gained        cost  then");
-        }
-        for (Lever lever : levers) {
-            out.println(line(lever, unit));
-        }
-        variants.flatMap(tried -> tried.smallerMargins(unit))
-                .ifPresent(margins -> out.println("  " + margins.words(unit)));
-        out.println();
-    }
-
-    private static String line(Lever lever, LengthUnit unit) {
-        boolean inch = unit == LengthUnit.INCH;
-        String cost =
-                lever.cost().amount().isPresent()
-                        ? String.format(Locale.ROOT, "%+.2f", lever.cost().amount().getAsDouble())
-                        : lever.cost().words();
-        return String.format(
-                Locale.ROOT,
-                "  %" + (inch ? "+8.3f in" : "+8.1f mm") + " %13s  %-12s  %s",
-                lever.gain() / unit.mm(),
-                cost,
-                lever.fits() ? "fits" : "does not fit",
-                lever.words(unit));
     }
 }

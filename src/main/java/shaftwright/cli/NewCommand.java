@@ -1,7 +1,6 @@
 package shaftwright.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -13,11 +12,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shaftwright.contract.Contract;
-import shaftwright.filling.Filling;
-import shaftwright.template.Template;
+import shaftwright.jobs.Journal;
+import shaftwright.jobs.NewJob;
 import shaftwright.units.LengthUnit;
-import shaftwright.xlsx.SaveReport;
-import shaftwright.xlsx.XlsxBook;
 
 /** Makes a workbook: lays it out beside its place, fills it, and puts it there when all is well. */
 @Command(
@@ -57,12 +54,10 @@ final class NewCommand implements Callable<Integer> {
 
     @Mixin private ForceOption force;
 
-    private final Terminal terminal;
-    private final Progress progress;
+    private final Journal journal;
 
-    NewCommand(Terminal terminal, Progress progress) {
-        this.terminal = terminal;
-        this.progress = progress;
+    NewCommand(Journal journal) {
+        this.journal = journal;
     }
 
     @Override
@@ -75,7 +70,8 @@ final class NewCommand implements Callable<Integer> {
         LengthUnit chosen = unit(inputs);
         Map<String, List<String>> texts = inputs.forNew(chosen, scenarios);
         force.refuseToReplace(file);
-        return make(chosen, inputs, texts);
+        NewJob job = new NewJob(file, chosen, scenarios, texts, inputs.leftOut());
+        return job.run(journal).isPresent() ? ExitCode.SUCCESS : ExitCode.PROBLEMS;
     }
 
     private Map<String, GivenInput> demo() {
@@ -101,41 +97,6 @@ final class NewCommand implements Callable<Integer> {
                             + " was asked for; leave one of them out.");
         }
         return meant;
-    }
-
-    private int make(LengthUnit chosen, TypedInputs inputs, Map<String, List<String>> texts)
-            throws IOException {
-        OwnFormulas.quietLogging();
-        progress.step("Laying out the workbook");
-        Path laid = NewFile.beside(file);
-        try {
-            NewFile.layOut(
-                    laid,
-                    file,
-                    beside -> {
-                        Template.write(beside, chosen, scenarios, texts);
-                        return beside;
-                    });
-            progress.step("Computing it");
-            XlsxBook book = XlsxBook.open(laid);
-            Filling.Report report = Filling.fill(book);
-            ProblemList problems = new ProblemList(file, report.problems());
-            if (report.hasErrors()) {
-                problems.print(terminal.err());
-                inputs.printLeftOut(terminal.err());
-                terminal.err().println(file.getFileName() + ": not made.");
-                return ExitCode.PROBLEMS;
-            }
-            SaveReport saved = book.save(file);
-            new FillSummary(terminal.out(), report).print();
-            problems.print(terminal.out());
-            inputs.printLeftOut(terminal.out());
-            terminal.out().print(file + ": made, " + report.written() + " cells computed");
-            FillSummary.previous(terminal.out(), saved.replaced());
-            return ExitCode.SUCCESS;
-        } finally {
-            Files.deleteIfExists(laid);
-        }
     }
 
     /** Reads a number of scenario columns. */

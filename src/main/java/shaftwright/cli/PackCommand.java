@@ -7,8 +7,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shaftwright.functions.CellFunction;
-import shaftwright.functions.LambdaText;
-import shaftwright.functions.WorkbookUnit;
+import shaftwright.jobs.FillSummary;
+import shaftwright.jobs.Journal;
+import shaftwright.jobs.PackedFunctions;
 import shaftwright.xlsx.NamedFormulas;
 import shaftwright.xlsx.Replaced;
 import shaftwright.xlsx.XlsxBook;
@@ -31,43 +32,37 @@ final class PackCommand implements Callable<Integer> {
 
     @Mixin private OutOption out;
 
-    private final Terminal terminal;
-    private final Progress progress;
+    private final Journal journal;
 
-    PackCommand(Terminal terminal, Progress progress) {
-        this.terminal = terminal;
-        this.progress = progress;
+    PackCommand(Journal journal) {
+        this.journal = journal;
     }
 
     @Override
     public Integer call() {
         Path target = out.target(file);
-        progress.step("Reading " + file.getFileName());
+        journal.step("Reading " + file.getFileName());
         XlsxBook book = XlsxBook.open(file);
-        NamedFormulas names = remove ? NamedFormulas.out(CellFunction.PREFIX) : functions(book);
-        progress.step("Writing " + target.getFileName());
+        NamedFormulas names =
+                remove ? NamedFormulas.out(CellFunction.PREFIX) : PackedFunctions.of(book);
+        journal.step("Writing " + target.getFileName());
         Replaced replaced = book.saveNames(target, names);
-        terminal.out().print(target + ": ");
         if (replaced.backup().isEmpty() && !out.given()) {
-            terminal.out()
-                    .println(remove ? "there were none to take out." : "they are in already.");
+            journal.say(
+                    target
+                            + (remove
+                                    ? ": there were none to take out."
+                                    : ": they are in already."));
             return ExitCode.SUCCESS;
         }
-        terminal.out()
-                .print(
-                        remove
+        FillSummary.written(
+                journal::say,
+                target
+                        + ": "
+                        + (remove
                                 ? "functions taken out"
-                                : names.count() + " functions put in as named formulas");
-        FillSummary.previous(terminal.out(), replaced);
+                                : names.count() + " functions put in as named formulas"),
+                replaced);
         return ExitCode.SUCCESS;
-    }
-
-    /** What is put into a workbook. */
-    static NamedFormulas functions(XlsxBook book) {
-        return NamedFormulas.in(
-                CellFunction.PREFIX,
-                book.names().containsKey(WorkbookUnit.NAME)
-                        ? LambdaText.allInWorkbooksUnit()
-                        : LambdaText.all());
     }
 }

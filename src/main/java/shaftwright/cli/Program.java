@@ -5,6 +5,8 @@ import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
+import shaftwright.jobs.JobRefusedException;
+import shaftwright.jobs.Journal;
 
 /** One run: has the command line read and carried out, and turns what went wrong into a message. */
 final class Program {
@@ -25,21 +27,22 @@ final class Program {
 
     /** All commands, as they are declared in their classes. */
     static CommandLine commands(Terminal terminal, Progress progress) {
+        Journal journal = new TerminalJournal(terminal, progress);
         CommandLine commands = new CommandLine(new ShaftwrightCommand());
-        commands.addSubcommand(new NewCommand(terminal, progress));
-        commands.addSubcommand(new FillCommand(terminal, progress));
-        commands.addSubcommand(new CheckCommand(terminal, progress));
-        commands.addSubcommand(new ShowCommand(terminal, progress));
-        commands.addSubcommand(new LeversCommand(terminal, progress));
-        commands.addSubcommand(new SweepCommand(terminal, progress));
-        commands.addSubcommand(new TradeOffsCommand(terminal, progress));
-        commands.addSubcommand(new TakeCommand(terminal, progress));
-        commands.addSubcommand(new CompareCommand(terminal, progress));
-        commands.addSubcommand(new RenewCommand(terminal, progress));
-        commands.addSubcommand(new SheetsCommand(terminal, progress));
-        commands.addSubcommand(new ClearAuthorsCommand(terminal, progress));
+        commands.addSubcommand(new NewCommand(journal));
+        commands.addSubcommand(new FillCommand(journal));
+        commands.addSubcommand(new CheckCommand(journal));
+        commands.addSubcommand(new ShowCommand(terminal, journal));
+        commands.addSubcommand(new LeversCommand(journal));
+        commands.addSubcommand(new SweepCommand(terminal, journal));
+        commands.addSubcommand(new TradeOffsCommand(terminal, journal));
+        commands.addSubcommand(new TakeCommand(terminal, journal));
+        commands.addSubcommand(new CompareCommand(journal));
+        commands.addSubcommand(new RenewCommand(journal));
+        commands.addSubcommand(new SheetsCommand(journal));
+        commands.addSubcommand(new ClearAuthorsCommand(terminal, journal));
         commands.addSubcommand(new FunctionsCommand(terminal));
-        commands.addSubcommand(new PackCommand(terminal, progress));
+        commands.addSubcommand(new PackCommand(journal));
         commands.addSubcommand(new CompletionCommand(terminal));
         TypedWords.register(commands);
         commands.setExpandAtFiles(false);
@@ -53,7 +56,7 @@ final class Program {
         boolean traced = words.contains(ShaftwrightCommand.TRACE);
         if (e instanceof ParameterException unreadable) {
             misused(terminal, UsageMessage.of(unreadable, words));
-        } else if (e instanceof UsageException) {
+        } else if (e instanceof UsageException || e instanceof JobRefusedException) {
             misused(terminal, e.getMessage());
         } else if (code == ExitCode.FAULT) {
             terminal.err()

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
+import shaftwright.jobs.ScenarioTexts;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Binding;

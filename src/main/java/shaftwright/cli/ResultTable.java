@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
 import shaftwright.doubt.SlackChances;
+import shaftwright.jobs.ScenarioTexts;
 import shaftwright.joint.Joint;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.SideLinkage;

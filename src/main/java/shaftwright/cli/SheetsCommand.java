@@ -10,8 +10,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import shaftwright.jobs.Journal;
+import shaftwright.jobs.SheetsJob;
 import shaftwright.xlsx.NoSuchSheetException;
-import shaftwright.xlsx.Replaced;
 import shaftwright.xlsx.XlsxBook;
 
 /** Shows and hides sheets of a workbook, or lists them. */
@@ -47,19 +48,17 @@ final class SheetsCommand implements Callable<Integer> {
 
     @Mixin private OutOption out;
 
-    private final Terminal terminal;
-    private final Progress progress;
+    private final Journal journal;
 
-    SheetsCommand(Terminal terminal, Progress progress) {
-        this.terminal = terminal;
-        this.progress = progress;
+    SheetsCommand(Journal journal) {
+        this.journal = journal;
     }
 
     @Override
     public Integer call() {
         refuseBoth();
         Path target = out.target(file);
-        progress.step("Reading " + file.getFileName());
+        journal.step("Reading " + file.getFileName());
         XlsxBook book = XlsxBook.open(file);
         if (show.isEmpty() && hide.isEmpty()) {
             if (out.given()) {
@@ -68,22 +67,7 @@ final class SheetsCommand implements Callable<Integer> {
             list(book.seenSheets());
             return ExitCode.SUCCESS;
         }
-        progress.step("Writing " + target.getFileName());
-        Replaced replaced = saved(book, target);
-        terminal.out().print(target + ": ");
-        if (replaced.backup().isEmpty() && !out.given()) {
-            terminal.out().println("so they are already.");
-            return ExitCode.SUCCESS;
-        }
-        List<String> done = new ArrayList<>();
-        if (!show.isEmpty()) {
-            done.add(String.join(", ", show) + " shown");
-        }
-        if (!hide.isEmpty()) {
-            done.add(String.join(", ", hide) + " hidden");
-        }
-        terminal.out().print(String.join("; ", done));
-        FillSummary.previous(terminal.out(), replaced);
+        write(new SheetsJob(file, target, show, hide), book);
         return ExitCode.SUCCESS;
     }
 
@@ -95,9 +79,9 @@ final class SheetsCommand implements Callable<Integer> {
         }
     }
 
-    private Replaced saved(XlsxBook book, Path target) {
+    private void write(SheetsJob job, XlsxBook book) {
         try {
-            return book.saveSeenSheets(target, show, hide);
+            job.run(book, journal);
         } catch (NoSuchSheetException e) {
             throw new UsageException(
                     file.getFileName()
@@ -113,6 +97,6 @@ final class SheetsCommand implements Callable<Integer> {
     }
 
     private void list(Map<String, Boolean> sheets) {
-        sheets.forEach((name, seen) -> terminal.out().println(seen ? name : name + "   (hidden)"));
+        sheets.forEach((name, seen) -> journal.say(seen ? name : name + "   (hidden)"));
     }
 }

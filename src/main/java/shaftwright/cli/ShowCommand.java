@@ -13,6 +13,9 @@ import shaftwright.book.OpenBook;
 import shaftwright.build.Side;
 import shaftwright.comparison.Comparison;
 import shaftwright.filling.Filling;
+import shaftwright.jobs.Journal;
+import shaftwright.jobs.OpenedWorkbook;
+import shaftwright.jobs.ProblemList;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.study.Cautions;
@@ -57,18 +60,18 @@ final class ShowCommand implements Callable<Integer> {
     private Optional<ScenarioLetter> scenario;
 
     private final Terminal terminal;
-    private final Progress progress;
+    private final Journal journal;
 
-    ShowCommand(Terminal terminal, Progress progress) {
+    ShowCommand(Terminal terminal, Journal journal) {
         this.terminal = terminal;
-        this.progress = progress;
+        this.journal = journal;
     }
 
     @Override
     public Integer call() throws IOException {
         List<Side> sides = side.map(List::of).orElse(List.of(Side.values()));
-        XlsxBook book = OpenedWorkbook.of(file, progress);
-        progress.step("Computing it");
+        XlsxBook book = OpenedWorkbook.of(file, journal);
+        journal.step("Computing it");
         List<OpenBook> books = Comparison.books(book);
         List<Filling.Report> reports = new ArrayList<>();
         boolean failed = false;
@@ -76,7 +79,7 @@ final class ShowCommand implements Callable<Integer> {
             Filling.Report report = Filling.compute(each);
             reports.add(report);
             if (report.hasErrors()) {
-                problems(report).print(terminal.err());
+                problems(report).sayTo(journal::complain);
                 failed = true;
             }
         }
@@ -135,7 +138,7 @@ final class ShowCommand implements Callable<Integer> {
         }
         page.sentence(Cautions.LINE);
         page.gap();
-        problems(report).print(terminal.out());
+        problems(report).sayTo(journal::say);
     }
 
     private ProblemList problems(Filling.Report report) {

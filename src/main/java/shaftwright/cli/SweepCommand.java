@@ -11,6 +11,10 @@ import picocli.CommandLine.Parameters;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
+import shaftwright.jobs.Journal;
+import shaftwright.jobs.OpenedWorkbook;
+import shaftwright.jobs.Results;
+import shaftwright.jobs.ScenarioTexts;
 import shaftwright.reading.InputAxis;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
@@ -65,27 +69,28 @@ final class SweepCommand implements Callable<Integer> {
     private Optional<SweepRange> down;
 
     private final Terminal terminal;
-    private final Progress progress;
+    private final Journal journal;
 
-    SweepCommand(Terminal terminal, Progress progress) {
+    SweepCommand(Terminal terminal, Journal journal) {
         this.terminal = terminal;
-        this.progress = progress;
+        this.journal = journal;
     }
 
     @Override
     public Integer call() {
-        XlsxBook book = OpenedWorkbook.of(file, progress);
-        Sizing sizing = Results.orNull(file, book, terminal, progress);
-        if (sizing == null) {
+        XlsxBook book = OpenedWorkbook.of(file, journal);
+        Optional<Sizing> results = Results.of(file, book, journal);
+        if (results.isEmpty()) {
             return ExitCode.PROBLEMS;
         }
+        Sizing sizing = results.get();
         ScenarioOutcome varied = ScenarioChoice.one(scenario, sizing);
         InputAxis columns = axis("--across", across, sizing, usualAcross(sizing, varied));
         InputAxis rows = axis("--down", down, sizing, usualDown(sizing));
         if (columns.input().equals(rows.input())) {
             throw new UsageException("--across and --down both vary " + rows.input().name());
         }
-        progress.step("Trying " + columns.values() * rows.values() + " variants");
+        journal.step("Trying " + columns.values() * rows.values() + " variants");
         heading(sizing, varied, columns, rows);
         print(columns, rows, sizing.sweep(varied.number(), columns, rows), sizing.unit());
         return ExitCode.SUCCESS;

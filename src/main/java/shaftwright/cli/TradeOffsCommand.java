@@ -9,6 +9,10 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import shaftwright.jobs.Journal;
+import shaftwright.jobs.OpenedWorkbook;
+import shaftwright.jobs.Results;
+import shaftwright.jobs.ScenarioTexts;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.study.Price;
@@ -38,22 +42,23 @@ final class TradeOffsCommand implements Callable<Integer> {
     private Optional<ScenarioLetter> scenario;
 
     private final Terminal terminal;
-    private final Progress progress;
+    private final Journal journal;
 
-    TradeOffsCommand(Terminal terminal, Progress progress) {
+    TradeOffsCommand(Terminal terminal, Journal journal) {
         this.terminal = terminal;
-        this.progress = progress;
+        this.journal = journal;
     }
 
     @Override
     public Integer call() {
-        XlsxBook book = OpenedWorkbook.of(file, progress);
-        Sizing sizing = Results.orNull(file, book, terminal, progress);
-        if (sizing == null) {
+        XlsxBook book = OpenedWorkbook.of(file, journal);
+        Optional<Sizing> results = Results.of(file, book, journal);
+        if (results.isEmpty()) {
             return ExitCode.PROBLEMS;
         }
+        Sizing sizing = results.get();
         ScenarioOutcome varied = ScenarioChoice.one(scenario, sizing);
-        progress.step("Trying variants");
+        journal.step("Trying variants");
         PrintStream out = terminal.out();
         out.println(
                 new ScenarioTexts(sizing, varied).title()

@@ -1,6 +1,5 @@
 package shaftwright.cli;
 
-import java.io.PrintStream;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -255,12 +254,10 @@ final class TypedInputs {
         }
     }
 
-    /** Says which names of files were left out, if any were. */
-    void printLeftOut(PrintStream print) {
-        if (lenient) {
-            for (String line : unknown.lines()) {
-                print.println("warning: left out: " + line + ".");
-            }
-        }
+    /** Warnings about names of files that were left out. */
+    List<String> leftOut() {
+        return lenient
+                ? unknown.lines().stream().map(line -> "warning: left out: " + line + ".").toList()
+                : List.of();
     }
 }

@@ -1,6 +1,5 @@
-package shaftwright.cli;
+package shaftwright.jobs;
 
-import java.io.PrintStream;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,10 +16,10 @@ import shaftwright.xlsx.SaveReport;
  * that depend on what changed: it takes as long as all the rest of a fill.
  */
 final class OwnFormulas implements DependentFormulas {
-    private final Progress progress;
+    private final Journal journal;
 
-    OwnFormulas(Progress progress) {
-        this.progress = progress;
+    OwnFormulas(Journal journal) {
+        this.journal = journal;
     }
 
     @Override
@@ -29,19 +28,17 @@ final class OwnFormulas implements DependentFormulas {
             Set<CellPlace> cells,
             Map<CellPlace, CellValue> changes,
             Set<CellPlace> unvalued) {
-        progress.step("Computing your own formulas");
+        journal.step("Computing your own formulas");
         quietLogging();
         return new PoiDependentFormulas().values(book, cells, changes, unvalued);
     }
 
     /** Goes on in a line that says what was written. */
-    static void say(PrintStream print, SaveReport saved) {
-        if (saved.recomputed() > 0) {
-            print.print("; " + saved.recomputed() + " of your own formulas computed anew");
-        }
-        if (!saved.dropped().isEmpty()) {
-            print.print("; " + left(saved.dropped()));
-        }
+    static String said(SaveReport saved) {
+        return (saved.recomputed() == 0
+                        ? ""
+                        : "; " + saved.recomputed() + " of your own formulas computed anew")
+                + (saved.dropped().isEmpty() ? "" : "; " + left(saved.dropped()));
     }
 
     /** Says which are left without a value. */

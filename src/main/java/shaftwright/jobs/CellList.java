@@ -1,4 +1,4 @@
-package shaftwright.cli;
+package shaftwright.jobs;
 
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,11 +1,11 @@
-package shaftwright.cli;
+package shaftwright.jobs;
 
 import java.nio.file.Path;
 import shaftwright.filling.Filling;
 import shaftwright.xlsx.XlsxBook;
 
-/** A workbook that a command is to compute. */
-final class OpenedWorkbook {
+/** A workbook that is to be computed. */
+public final class OpenedWorkbook {
     private OpenedWorkbook() {}
 
     /**
@@ -13,9 +13,9 @@ final class OpenedWorkbook {
      *
      * @throws shaftwright.xlsx.UnreadableBookException if it can't be read
      */
-    static XlsxBook of(Path file, Progress progress) {
+    public static XlsxBook of(Path file, Journal journal) {
         Filling.prepare();
-        progress.step("Reading " + file.getFileName());
-        return XlsxBook.open(file, new OwnFormulas(progress));
+        journal.step("Reading " + file.getFileName());
+        return XlsxBook.open(file, new OwnFormulas(journal));
     }
 }

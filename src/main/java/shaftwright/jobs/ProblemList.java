@@ -1,30 +1,30 @@
-package shaftwright.cli;
+package shaftwright.jobs;
 
-import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import shaftwright.book.Problem;
 
 /** Problems and warnings of a workbook, errors first, each with its place in the file. */
-final class ProblemList {
+public final class ProblemList {
     private final String title;
     private final List<Problem> problems;
 
-    ProblemList(Path file, List<Problem> problems) {
+    public ProblemList(Path file, List<Problem> problems) {
         title = file.getFileName().toString();
         this.problems = problems;
     }
 
     /** One line each; nothing when there are none. */
-    void print(PrintStream out) {
-        print(out, true, "error: ");
-        print(out, false, "warning: ");
+    public void sayTo(Consumer<String> lines) {
+        say(lines, true, "error: ");
+        say(lines, false, "warning: ");
     }
 
-    private void print(PrintStream out, boolean errors, String word) {
+    private void say(Consumer<String> lines, boolean errors, String word) {
         for (Problem problem : problems) {
             if (problem.isError() == errors) {
-                out.println(word + title + ": " + problem);
+                lines.accept(word + title + ": " + problem);
             }
         }
     }

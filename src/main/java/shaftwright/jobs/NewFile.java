@@ -1,4 +1,4 @@
-package shaftwright.cli;
+package shaftwright.jobs;
 
 import java.io.IOException;
 import java.nio.file.Files;

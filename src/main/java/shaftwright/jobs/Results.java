@@ -1,0 +1,28 @@
+package shaftwright.jobs;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import shaftwright.book.Problem;
+import shaftwright.filling.Filling;
+import shaftwright.reading.Sizing;
+import shaftwright.xlsx.XlsxBook;
+
+/** The results of a workbook that is only looked at. */
+public final class Results {
+    private Results() {}
+
+    /** Computes an opened workbook; empty when it has errors, which are said. */
+    public static Optional<Sizing> of(Path file, XlsxBook book, Journal journal) {
+        journal.step("Reading " + file.getFileName());
+        Filling.Report report = Filling.compute(book);
+        if (report.hasErrors()) {
+            new ProblemList(file, report.problems()).sayTo(journal::complain);
+            return Optional.empty();
+        }
+        book.refuseDamaged();
+        List<Problem> older = report.age().problem().map(List::of).orElse(List.of());
+        new ProblemList(file, older).sayTo(journal::complain);
+        return report.sizing();
+    }
+}

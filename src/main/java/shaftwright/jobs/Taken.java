@@ -1,0 +1,87 @@
+package shaftwright.jobs;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import shaftwright.filling.Filling;
+import shaftwright.filling.Taking;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.reading.Sizing;
+import shaftwright.xlsx.SaveReport;
+import shaftwright.xlsx.XlsxBook;
+
+/**
+ * A scenario that stands in another workbook, which is not saved yet.
+ *
+ * @param job where it comes from and goes
+ * @param column zero-based, where it stands
+ * @param plan what was typed
+ * @param book the workbook with all that follows from it
+ * @param report what follows from it
+ */
+public record Taken(
+        TakeJob job, int column, Taking.Plan plan, XlsxBook book, Filling.Report report) {
+    /** What somebody has to agree to first, empty when nothing stands in the column. */
+    public Optional<String> question() {
+        return plan.replaced()
+                .map(
+                        standing ->
+                                "Scenario "
+                                        + ScenarioOutcome.letter(column)
+                                        + " of "
+                                        + job.into().getFileName()
+                                        + " is "
+                                        + standing
+                                        + ". Replace it?");
+    }
+
+    /** Says what would come along, be replaced and differ. */
+    public void preview(Journal journal) {
+        say(journal, " would be ");
+        problems().sayTo(journal::say);
+        journal.say(job.into() + ": nothing was written.");
+    }
+
+    /** Saves it. */
+    public Filled save(Path target, Journal journal) {
+        journal.step("Writing " + target.getFileName());
+        SaveReport saved = book.save(target);
+        say(journal, " is now ");
+        problems().sayTo(journal::say);
+        FillSummary.written(
+                journal::say,
+                target + ": " + report.written() + " cells filled" + OwnFormulas.said(saved),
+                saved.replaced());
+        return new Filled(BookVariants.of(report), saved);
+    }
+
+    private ProblemList problems() {
+        return new ProblemList(job.into(), report.problems());
+    }
+
+    private void say(Journal journal, String is) {
+        Sizing sizing = report.sizing().orElseThrow();
+        journal.say(
+                "Scenario "
+                        + ScenarioOutcome.letter(job.scenario())
+                        + " of "
+                        + job.from().getFileName()
+                        + is
+                        + "scenario "
+                        + ScenarioOutcome.letter(column)
+                        + " of "
+                        + job.into().getFileName()
+                        + plan.replaced().map(standing -> ", in place of " + standing).orElse("")
+                        + ", on your tape readings.");
+        Variant.of(sizing, sizing.scenario(column)).sayTo(journal);
+        list(journal, "Parts added: ", plan.added());
+        list(journal, "Settings that differ and were not taken: ", plan.different());
+        plan.remarks().forEach(journal::say);
+    }
+
+    private static void list(Journal journal, String heading, List<String> items) {
+        if (!items.isEmpty()) {
+            journal.say(heading + String.join("; ", items) + ".");
+        }
+    }
+}
