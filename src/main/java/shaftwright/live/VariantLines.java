@@ -9,13 +9,13 @@ import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.SweepInput;
-import shaftwright.study.Lever;
 import shaftwright.reading.Sizing;
-import shaftwright.study.SweepCell;
-import shaftwright.units.LengthUnit;
 import shaftwright.reading.Variants;
 import shaftwright.study.Finding;
+import shaftwright.study.Lever;
+import shaftwright.study.SweepCell;
 import shaftwright.study.Wording;
+import shaftwright.units.LengthUnit;
 
 /**
  * What changes do for the scenario that the builder wants varied, and the grid of its variants: an
@@ -129,7 +129,8 @@ final class VariantLines {
         set.shown("lever_gain", "Window gained").filled(told -> told.lever().gain());
         set.of(MONEY, "lever_cost", "Cost more")
                 .filledCell((told, index) -> VehicleLines.shown(told.lever().cost()));
-        set.text("lever_then", "Then it").filled(told -> told.lever().fits() ? "fits" : "does not fit");
+        set.text("lever_then", "Then it")
+                .filled(told -> told.lever().fits() ? "fits" : "does not fit");
         // Apart from the changes, as it is none.
         work.in(Section.LEVER_BLOCK, Grid.BOOK)
                 .since(3)
