@@ -15,6 +15,8 @@ public enum SweepInput {
     MARGIN_INWARD("inward margin", "margin_inward"),
     MARGIN_OUTWARD("outward margin", "margin_outward");
 
+    private static final List<SweepInput> ALL = List.of(values());
+
     private final String word;
     private final String input;
 
@@ -31,6 +33,11 @@ public enum SweepInput {
     /** The scenario input that it stands for. */
     public Input input() {
         return Contract.input(input);
+    }
+
+    /** Its number among the words that a builder may pick, from 1. */
+    public int number() {
+        return ALL.indexOf(this) + 1;
     }
 
     static List<String> words() {

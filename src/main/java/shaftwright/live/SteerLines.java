@@ -50,7 +50,11 @@ final class SteerLines {
         }
 
         Axis next() {
-            return values()[(ordinal() + 1) % values().length];
+            return switch (this) {
+                case OUT -> AHEAD;
+                case AHEAD -> UP;
+                case UP -> OUT;
+            };
         }
 
         String arm() {

@@ -99,7 +99,7 @@ final class VariantLines {
         StringBuilder text = new StringBuilder("IFERROR(");
         for (SweepInput each : SweepInput.values()) {
             text.append("IF(").append(input).append("=\"").append(each.word()).append("\",");
-            text.append(each.ordinal() + 1).append(',');
+            text.append(each.number()).append(',');
         }
         text.append('0').append(")".repeat(SweepInput.values().length)).append(",0)");
         work.whole(input + "_index", label)
@@ -108,7 +108,7 @@ final class VariantLines {
                         sizing -> {
                             SweepInput picked =
                                     SweepInput.ofWordOrNull(sizing.inputs().text(input));
-                            return picked == null ? 0 : picked.ordinal() + 1;
+                            return picked == null ? 0 : picked.number();
                         });
     }
 

@@ -42,8 +42,7 @@ final class ViewFrameLines {
         side.whole("view_own", "Points of its own")
                 .is(
                         index -> Card.cellOr("0", "own_used"),
-                        (sizing, index) ->
-                                sizing.shopPath(index.side()) == sizing.path(index.side()) ? 0 : 1);
+                        (sizing, index) -> sizing.shopsOwnPath(index.side()).isPresent() ? 1 : 0);
     }
 
     private static void moved(LineSet<SideDrawing> set) {

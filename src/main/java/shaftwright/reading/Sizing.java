@@ -317,7 +317,12 @@ public final class Sizing {
 
     /** A side's path in the scenario on the shop cards, and without one in all others. */
     public SidePath shopPath(Side side) {
-        return ofShop(scenario -> ownPath(side, scenario)).orElse(paths.get(side));
+        return shopsOwnPath(side).orElse(paths.get(side));
+    }
+
+    /** Where the scenario on the shop cards has pick-up points of its own, its path on a side. */
+    public Optional<SidePath> shopsOwnPath(Side side) {
+        return ofShop(scenario -> ownPath(side, scenario));
     }
 
     /** A side's hub path and its sources, in all scenarios without points of their own. */

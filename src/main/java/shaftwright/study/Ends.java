@@ -9,7 +9,6 @@ public enum Ends {
     OUTER(ShaftEnd.OUTER),
     BOTH(ShaftEnd.INNER, ShaftEnd.OUTER);
 
-    @SuppressWarnings("ImmutableEnumChecker") // The list is an unmodifiable copy.
     private final List<ShaftEnd> each;
 
     Ends(ShaftEnd... each) {

@@ -176,7 +176,7 @@ final class LeverSearch {
 
     private void add(Modification change) {
         lever(List.of(change))
-                .filter(lever -> lever.gain() > LEAST_GAIN || lever.fits() && !now.fits())
+                .filter(lever -> lever.gain() > LEAST_GAIN || (lever.fits() && !now.fits()))
                 .ifPresent(found::add);
     }
 

@@ -54,7 +54,6 @@ public enum Move {
     private final String how;
     private final ScenarioFigure figure;
 
-    @SuppressWarnings("ImmutableEnumChecker") // Each is a function without state.
     private final Moved moved;
 
     Move(String what, String how, ScenarioFigure figure, Moved moved) {

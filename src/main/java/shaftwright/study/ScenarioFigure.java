@@ -50,7 +50,6 @@ public enum ScenarioFigure {
         Scenario.Builder of(Scenario now, Scenario.Builder next);
     }
 
-    @SuppressWarnings("ImmutableEnumChecker") // Each is a function without state.
     private final DoubleFunction<UnaryOperator<Scenario>> setting;
 
     ScenarioFigure(DoubleFunction<UnaryOperator<Scenario>> setting) {

@@ -28,7 +28,6 @@ import shaftwright.units.LengthUnit;
  */
 public final class SideDrawing {
     /** Which way a figure of the drawing runs. */
-    @SuppressWarnings("ImmutableEnumChecker") // Each is a reference to a method of a record.
     public enum Way {
         AHEAD(Vector::x),
         OUT(Vector::y),

@@ -26,7 +26,7 @@ import shaftwright.units.LengthUnit;
  * <p>A choice's words stand in the order of the constants that choose among them, so that formulas,
  * which know no constants, may count as well.
  */
-@SuppressWarnings({"EnumOrdinal", "ImmutableEnumChecker"}) // its lists of words do not change
+@SuppressWarnings("EnumOrdinal")
 public enum SideSlot implements Slot {
     MISSING(NAME),
     BEYOND_WAY(CHOICE, "Bump", "Droop"),

@@ -5,7 +5,6 @@ import java.util.Locale;
 import shaftwright.suspension.Member.Shape;
 
 /** The linkages that can be solved: which parts hold the hub, hence which points are needed. */
-@SuppressWarnings("ImmutableEnumChecker") // The lists are unmodifiable copies.
 public enum LinkageKind {
     TRAILING_ARM("trailing arm", new Member("trailing arm", Shape.SQUARE_PIVOT)),
     SEMI_TRAILING_ARM("semi-trailing arm", new Member("semi-trailing arm", Shape.PIVOT_AXIS)),

@@ -22,7 +22,6 @@ public record Member(String name, Shape shape) {
     }
 
     /** What a part holds, by its joints. */
-    @SuppressWarnings("ImmutableEnumChecker") // The list is an unmodifiable copy.
     public enum Shape {
         /** An arm fast to the hub that turns about an axis square to the car. */
         SQUARE_PIVOT(5, "pivot"),

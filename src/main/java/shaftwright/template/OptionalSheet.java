@@ -35,8 +35,6 @@ enum OptionalSheet {
 
     private final String purpose;
 
-    // Comes from List.of, which no checker can see.
-    @SuppressWarnings("ImmutableEnumChecker")
     private final List<String> names;
 
     OptionalSheet(String purpose, String... names) {

@@ -32,7 +32,6 @@ class WorkbooksTest {
 
         private final String file;
 
-        @SuppressWarnings("ImmutableEnumChecker")
         private final List<String> options;
 
         Kept(String file, String... options) {
