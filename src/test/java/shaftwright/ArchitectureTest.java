@@ -45,6 +45,7 @@ class ArchitectureTest {
                     "template",
                     "calc",
                     "jobs",
+                    "window",
                     "cli");
 
     /** A room may use those before it. */
@@ -109,6 +110,16 @@ class ArchitectureTest {
     @Test
     void unoIsUsedByTheExtensionOnly() {
         only("calc", "com.sun.star..");
+    }
+
+    @Test
+    void flatLafIsUsedByTheWindowOnly() {
+        only("window", "com.formdev.flatlaf..");
+    }
+
+    @Test
+    void swingIsUsedByTheWindowOnly() {
+        only("window", "javax.swing..");
     }
 
     private static void only(String user, String... libraries) {

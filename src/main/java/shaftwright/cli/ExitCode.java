@@ -1,12 +1,7 @@
 package shaftwright.cli;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import picocli.CommandLine.ParameterException;
-import shaftwright.book.NoSuchCellException;
-import shaftwright.jobs.JobRefusedException;
-import shaftwright.xlsx.BookNotWritableException;
-import shaftwright.xlsx.UnreadableBookException;
+import shaftwright.jobs.Failure;
 
 /** What the process ends with, for scripts; the help tells what each stands for. */
 final class ExitCode {
@@ -21,19 +16,17 @@ final class ExitCode {
 
     /** That of a command which this ended. */
     static int of(Throwable e) {
-        if (e instanceof ParameterException
-                || e instanceof UsageException
-                || e instanceof JobRefusedException
-                || e instanceof NoSuchCellException) {
+        if (e instanceof ParameterException || e instanceof UsageException) {
             return USAGE;
         }
-        if (e instanceof UnreadableBookException || e instanceof UnreadableInputException) {
+        if (e instanceof UnreadableInputException) {
             return UNREADABLE;
         }
-        boolean unwritten =
-                e instanceof BookNotWritableException
-                        || e instanceof IOException
-                        || e instanceof UncheckedIOException;
-        return unwritten ? NOT_WRITTEN : FAULT;
+        return switch (Failure.of(e)) {
+            case REFUSED -> USAGE;
+            case UNREADABLE -> UNREADABLE;
+            case NOT_WRITTEN -> NOT_WRITTEN;
+            case STOPPED, FAULT -> FAULT;
+        };
     }
 }

@@ -4,6 +4,7 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import shaftwright.jobs.PlainText;
 
 /**
  * Prints text for people. Texts of workbooks may hold anything: a control character, which could
@@ -26,7 +27,7 @@ final class Printer extends PrintStream {
     /** Ends of lines inside pass, as of a help text. */
     @Override
     public void print(String text) {
-        super.print(shown(String.valueOf(text), true));
+        super.print(PlainText.shown(String.valueOf(text), true));
     }
 
     @Override
@@ -37,7 +38,7 @@ final class Printer extends PrintStream {
     @Override
     public void println(String line) {
         synchronized (this) {
-            super.print(shown(String.valueOf(line), false));
+            super.print(PlainText.shown(String.valueOf(line), false));
             super.println();
         }
     }
@@ -45,36 +46,5 @@ final class Printer extends PrintStream {
     @Override
     public void println(Object object) {
         println(String.valueOf(object));
-    }
-
-    private static String shown(String text, boolean ends) {
-        int clean = 0;
-        while (clean < text.length() && isPlain(text.charAt(clean), ends)) {
-            clean++;
-        }
-        if (clean == text.length()) {
-            return text;
-        }
-        StringBuilder shown = new StringBuilder(text.length() + 16).append(text, 0, clean);
-        for (int i = clean; i < text.length(); i++) {
-            char sign = text.charAt(i);
-            if (isPlain(sign, ends)) {
-                shown.append(sign);
-            } else {
-                shown.append(sign == '\n' ? "\\n" : String.format("\\u%04x", (int) sign));
-            }
-        }
-        return shown.toString();
-    }
-
-    private static boolean isPlain(char sign, boolean ends) {
-        if (sign < ' ') {
-            return sign == '\t' || (ends && (sign == '\n' || sign == '\r'));
-        }
-        boolean control = sign >= 0x7f && sign < 0xa0;
-        boolean line = sign == '\u2028' || sign == '\u2029';
-        boolean direction =
-                (sign >= '\u202a' && sign <= '\u202e') || (sign >= '\u2066' && sign <= '\u2069');
-        return !control && !line && !direction;
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
+import shaftwright.jobs.Failure;
 import shaftwright.jobs.JobRefusedException;
 import shaftwright.jobs.Journal;
 
@@ -61,8 +62,8 @@ final class Program {
         } else if (code == ExitCode.FAULT) {
             terminal.err()
                     .println(
-                            "shaftwright: unexpected fault: "
-                                    + e
+                            "shaftwright: "
+                                    + Failure.message(e)
                                     + (traced ? "" : "; run it with --trace and report it"));
         } else {
             terminal.err().println("shaftwright: " + e.getMessage());

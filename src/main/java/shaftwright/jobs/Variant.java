@@ -12,12 +12,14 @@ import shaftwright.study.Severity;
 /**
  * What a builder wants to see of a scenario first.
  *
+ * @param number zero-based scenario
  * @param title letter and name
  * @param severity of the gravest finding
  * @param heading the verdict on both sides
  * @param findings the gravest first, a line each
  */
-public record Variant(String title, Severity severity, String heading, List<String> findings) {
+public record Variant(
+        int number, String title, Severity severity, String heading, List<String> findings) {
     public Variant {
         findings = List.copyOf(findings);
     }
@@ -38,6 +40,7 @@ public record Variant(String title, Severity severity, String heading, List<Stri
     static Variant of(Sizing sizing, ScenarioOutcome scenario) {
         ScenarioVerdict verdict = sizing.verdict(scenario.number()).orElseThrow();
         return new Variant(
+                scenario.number(),
                 new ScenarioTexts(sizing, scenario).title(),
                 verdict.severity(),
                 verdict.heading(sizing.unit()),
