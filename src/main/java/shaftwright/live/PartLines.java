@@ -36,6 +36,7 @@ enum PartLines implements LiveLine.Formula, LiveLine.Core {
     static void declare(LiveLines lines) {
         table(lines, "joint_slot", JOINT, JOINT_SLOT);
         JOINT_FLAW.declareIn(lines);
+        NextStepLines.declareJoints(lines);
         table(lines, "bench_slot", BENCH, BENCH_SLOT);
         BENCH_OF.declareIn(lines);
         BENCH_FLAW.declareIn(lines);

@@ -13,6 +13,7 @@ import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.contract.Input;
 import shaftwright.contract.MountLoad;
+import shaftwright.reading.JointSize;
 import shaftwright.reading.Misread;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
@@ -88,7 +89,7 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
     public int revised() {
         return switch (this) {
             case TYRE_SIZE, TYRE_SECTION -> 2;
-            case TROUBLE -> 3;
+            case TROUBLE -> 4;
             default -> since();
         };
     }
@@ -237,7 +238,7 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                 + "\",\"\"),IF(ISNUMBER({bump_limit_read}),\"\",\""
                 + Sizing.NO_BUMP
                 + "\"))))"
-                + "))))))))))))))))),\""
+                + "))))))))))))))),\""
                 + CANNOT_BE_READ
                 + "\")";
     }
@@ -268,21 +269,13 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                 + row
                 + ")>0,\"the "
                 + end.word()
-                + " joint's rows can't be read\",IF(COUNT(INDEX(joint_race_half_width_read,"
+                + " joint's rows can't be read\",IF(INDEX(joint_lack,"
                 + row
-                + "),INDEX(joint_datum_offset_read,"
+                + ")<>\"\",\""
+                + JointSize.lacks(end)
+                + "\"&INDEX(joint_lack,"
                 + row
-                + "),INDEX(joint_cup_bottom_read,"
-                + row
-                + "),INDEX(joint_angle_max_read,"
-                + row
-                + "))<4,\"the "
-                + end.word()
-                + " joint's row lacks a size\",IF(COUNTIF(limit_joint,"
-                + row
-                + ")=0,\"the "
-                + end.word()
-                + " joint has neither plunge nor bench rows\",";
+                + "),";
     }
 
     private static String part(String pick, String row, String text) {

@@ -76,6 +76,8 @@ public enum Section {
     SERVICE,
     /** Limit lines of a side's charts. */
     CHART_LIMITS,
+    /** What to do next, on the first sheet. */
+    START_NEXT,
     /** The first sheet's list of verdicts. */
     START,
     /** Sizes and words of a shop card's drawing. */

@@ -10,6 +10,7 @@ import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.contract.Input;
+import shaftwright.contract.InputSheet;
 import shaftwright.units.LengthUnit;
 
 /**
@@ -198,6 +199,12 @@ public final class InputValues {
     public CellPlace placeOrNull(String name, Index index) {
         Entry entry = entryOrNull(name, index);
         return entry == null ? null : entry.place();
+    }
+
+    /** The cell of an input as a sentence names it, such as "Parts E5"; empty without one. */
+    public String address(InputSheet sheet, String name, Index index) {
+        CellPlace place = placeOrNull(name, index);
+        return place == null ? "" : sheet.title() + " " + place.address();
     }
 
     /** Whether something is typed there that stands for no usable number; it is said already. */

@@ -159,14 +159,6 @@ public final class Parts {
         return number("blank_groove_" + end.word(), row) + inputs.number("ring_thickness");
     }
 
-    /** Columns of the joint table that a length needs. */
-    static final List<String> JOINT_NEEDS =
-            List.of(
-                    "joint_race_half_width",
-                    "joint_datum_offset",
-                    "joint_cup_bottom",
-                    "joint_angle_max");
-
     /** Names in a parts table that scenarios can pick, in its order. */
     List<String> names(String column) {
         List<String> names = new ArrayList<>();
@@ -183,8 +175,8 @@ public final class Parts {
 
     /** Whether a joint's row has every size that a length needs. */
     boolean jointComplete(int row) {
-        for (String need : JOINT_NEEDS) {
-            if (Double.isNaN(number(need, row - 1))) {
+        for (JointSize need : JointSize.TYPED) {
+            if (Double.isNaN(number(need.column(), row - 1))) {
                 return false;
             }
         }

@@ -237,11 +237,11 @@ public final class ScenarioReader {
         }
         if (!parts.jointComplete(row)) {
             lackingSizes(scenario, end, row);
-            return "the " + end.word() + " joint's row lacks a size";
+            return JointSize.lacks(end) + JointSize.said(sizing, row);
         }
         if (!sizing.limits().has(row)) {
             if (inputs.unreadable("joint_plunge", new Index(Side.LEFT, 0, row - 1))) {
-                return "the " + end.word() + " joint has neither plunge nor bench rows";
+                return JointSize.lacks(end) + JointSize.said(sizing, row);
             }
             error(
                     scenario,
@@ -249,14 +249,15 @@ public final class ScenarioReader {
                     "\"" + text(pick, scenario) + "\", a joint with neither plunge nor bench rows",
                     "a joint whose travel is known: type its straight plunge, or rows in the bench"
                             + " table");
-            return "the " + end.word() + " joint has neither plunge nor bench rows";
+            return JointSize.lacks(end) + JointSize.said(sizing, row);
         }
         return "";
     }
 
     /** Names the empty cells themselves; those that hold something unreadable are said already. */
     private void lackingSizes(int scenario, ShaftEnd end, int row) {
-        for (String column : Parts.JOINT_NEEDS) {
+        for (JointSize size : JointSize.TYPED) {
+            String column = size.column();
             Index index = new Index(Side.LEFT, 0, row - 1);
             if (Double.isNaN(inputs.number(column, index)) && !inputs.unreadable(column, index)) {
                 addOnce(

@@ -114,6 +114,20 @@ final class Look {
                 });
     }
 
+    /** What to do next: a result in bold. */
+    XSSFCellStyle next() {
+        return style(
+                "next",
+                style -> {
+                    style.setFont(font(INK, true, 11));
+                    style.setWrapText(true);
+                    style.setAlignment(HorizontalAlignment.LEFT);
+                    style.setIndention((short) 1);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                    style.setBorderBottom(BorderStyle.DOTTED);
+                });
+    }
+
     /** A verdict: wrapped, boxed, at the top of its cell. */
     XSSFCellStyle verdict() {
         return style(

@@ -8,6 +8,7 @@ import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
+import shaftwright.contract.InputSheet;
 import shaftwright.contract.MountLoad;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
@@ -16,7 +17,7 @@ import shaftwright.template.Run.Direction;
 
 /** Vehicle sizes and tape readings of both sides, with what the readings say of each other. */
 final class MeasureSheet {
-    static final String NAME = "Measure";
+    static final String NAME = InputSheet.MEASURE.title();
 
     private static final List<String> SINGLE =
             List.of(

@@ -7,11 +7,12 @@ import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
+import shaftwright.contract.InputSheet;
 import shaftwright.template.Run.Direction;
 
 /** The builder's own catalogue: joints, bench tables, boots, blanks, rings. */
 final class PartsSheet {
-    static final String NAME = "Parts";
+    static final String NAME = InputSheet.PARTS.title();
 
     private static final int COLUMNS = 17;
 

@@ -9,6 +9,7 @@ import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
+import shaftwright.contract.InputSheet;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
 import shaftwright.live.Section;
@@ -16,7 +17,7 @@ import shaftwright.template.Run.Direction;
 
 /** Scenario inputs in columns, the verdict on top, results below. */
 final class ScenariosSheet {
-    static final String NAME = "Scenarios";
+    static final String NAME = InputSheet.SCENARIOS.title();
 
     /** First scenario column, on this and the working sheets. */
     static final int FIRST = 1;

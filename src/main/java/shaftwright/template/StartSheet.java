@@ -53,11 +53,22 @@ final class StartSheet {
         draft.text(sheet, 2, 0, "Unit of this workbook", look.bold());
         draft.input(Contract.input("unit"), Side.LEFT, sheet, 2, 1, Direction.DOWN);
         packNote(draft, sheet, 3);
-        int row = verdicts(draft, sheet, 4);
+        next(draft, sheet, 4);
+        int row = verdicts(draft, sheet, 5);
         draft.text(sheet, row, 0, "Readings", look.bold());
         GuideSheet.note(draft, sheet, row, "guide_note_start", Side.LEFT, 2);
         sheet.getRow(row).setHeightInPoints(42);
         return row + 1;
+    }
+
+    /** What to do next; its words go as soon as there is a verdict. */
+    private static void next(Draft draft, XSSFSheet sheet, int row) {
+        LiveLine line = LiveLines.all().line("start_next");
+        draft.text(sheet, row, 0, line.label(), draft.look().boldLabel());
+        draft.live(line, Side.LEFT, sheet, row, 1, Direction.DOWN, draft.look().next());
+        Draft.cell(sheet, row, 2).setCellStyle(draft.look().next());
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 1, 2));
+        sheet.getRow(row).setHeightInPoints(30);
     }
 
     /** Empty until a fill finds cells that need the function pack. */

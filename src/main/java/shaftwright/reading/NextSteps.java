@@ -1,0 +1,110 @@
+package shaftwright.reading;
+
+import shaftwright.build.Side;
+import shaftwright.contract.Index;
+import shaftwright.study.NextStep;
+
+/** What a workbook still asks of a builder before there is a first verdict. */
+public final class NextSteps {
+    /** Heights that a verdict needs. */
+    public static final int HEIGHTS = 3;
+
+    /** Stands for the row of a joint that has no name. */
+    public static final int NO_ROW = 99;
+
+    private NextSteps() {}
+
+    /** The row of the joint to look at next, from 1, {@link #NO_ROW} when none has a name. */
+    public static int joint(Sizing sizing, int scenario) {
+        ScenarioOutcome column = sizing.scenario(scenario);
+        int inner = column.jointRowInner();
+        if (inner == 0) {
+            int first = NO_ROW;
+            for (int row = sizing.inputs().rows("joint_name", Side.LEFT); row > 0; row--) {
+                first = named(sizing, row) ? row : first;
+            }
+            return first;
+        }
+        boolean done = JointSize.lacking(sizing, inner).isEmpty() && column.jointRowOuter() > 0;
+        return done ? column.jointRowOuter() : inner;
+    }
+
+    /** Whether a row of the joint table, from 1, has a name. */
+    public static boolean named(Sizing sizing, int row) {
+        return !sizing.inputs().text("joint_name", new Index(Side.LEFT, 0, row - 1)).isEmpty();
+    }
+
+    /**
+     * The first empty cell of three heights and their distances, counted from 1, height before
+     * distance; 0 when there are three.
+     */
+    public static int reading(Sizing sizing) {
+        int rows = sizing.readings(Side.LEFT).path().map(path -> path.rows().size()).orElse(0);
+        for (int cell = 1; rows < HEIGHTS && cell <= 2 * HEIGHTS; cell++) {
+            String column = cell % 2 == 1 ? "height" : "distance_first";
+            if (sizing.inputs().text(column, new Index(Side.LEFT, 0, (cell - 1) / 2)).isEmpty()) {
+                return cell;
+            }
+        }
+        return 0;
+    }
+
+    /** What to do next for a scenario that has no verdict. */
+    public static NextStep of(Sizing sizing, int scenario) {
+        if (!sizing.scenario(scenario).used()) {
+            return NextStep.NAME;
+        }
+        if (!sizing.misread().in(scenario).isEmpty()) {
+            return NextStep.READ_VERDICT;
+        }
+        int joint = joint(sizing, scenario);
+        if (joint == NO_ROW) {
+            return NextStep.JOINT_NAME;
+        }
+        if (JointSize.lacking(sizing, joint).isPresent()) {
+            return NextStep.JOINT_SIZE;
+        }
+        if (isEmpty(sizing, "joint_inner", scenario)) {
+            return NextStep.INNER_JOINT;
+        }
+        if (isEmpty(sizing, "joint_outer", scenario)) {
+            return NextStep.OUTER_JOINT;
+        }
+        return sizing.path(Side.LEFT).mayGiveVerdict()
+                ? travel(sizing, scenario)
+                : readings(sizing);
+    }
+
+    private static NextStep readings(Sizing sizing) {
+        if (sizing.path(Side.LEFT).linkage().isChosen()) {
+            return NextStep.READ_VERDICT;
+        }
+        if (Double.isNaN(sizing.inputs().number("inner_height", Side.LEFT, 0))) {
+            return NextStep.INNER_HEIGHT;
+        }
+        if (Double.isNaN(sizing.inputs().number("ride_height", Side.LEFT, 0))) {
+            return NextStep.RIDE_HEIGHT;
+        }
+        int cell = reading(sizing);
+        if (cell == 0) {
+            return NextStep.READ_VERDICT;
+        }
+        return cell % 2 == 1 ? NextStep.HEIGHT : NextStep.DISTANCE;
+    }
+
+    private static NextStep travel(Sizing sizing, int scenario) {
+        Index column = new Index(Side.LEFT, scenario, 0);
+        InputValues inputs = sizing.inputs();
+        boolean typed = !inputs.text("bump_rule", column).equalsIgnoreCase("clearance");
+        if (typed && Double.isNaN(inputs.number("bump_limit", column))) {
+            return NextStep.BUMP;
+        }
+        return Double.isNaN(inputs.number("droop_limit", column))
+                ? NextStep.DROOP
+                : NextStep.READ_VERDICT;
+    }
+
+    private static boolean isEmpty(Sizing sizing, String input, int scenario) {
+        return sizing.inputs().text(input, new Index(Side.LEFT, scenario, 0)).isEmpty();
+    }
+}

@@ -1,0 +1,162 @@
+package shaftwright.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
+import shaftwright.build.Side;
+import shaftwright.contract.Index;
+import shaftwright.filling.Filling;
+import shaftwright.live.LiveLines;
+import shaftwright.template.Template;
+import shaftwright.units.LengthUnit;
+import shaftwright.xlsx.XlsxBook;
+
+/** A blank workbook says one thing at a time what to type next, until there is a verdict. */
+class NextStepTest {
+    private static final int SCENARIOS = 3;
+
+    /**
+     * The cells that README's "No tool needed" lists, in its order, and what is said after each.
+     */
+    private static final String[][] STEPS = {
+        {"scenario_name", "0", "narrow", "Type the name of a joint: Parts A5"},
+        {"joint_name", "0", "six-ball", "Joint 1 lacks: race half width (Parts C5)"},
+        {"joint_race_half_width", "0", "11", "Joint 1 lacks: datum to joint centre (Parts D5)"},
+        {"joint_datum_offset", "0", "20", "Joint 1 lacks: centre to cup bottom (Parts E5)"},
+        {"joint_cup_bottom", "0", "60", "Joint 1 lacks: angle limit (Parts J5)"},
+        {"joint_angle_max", "0", "25", "Joint 1 lacks: straight plunge, or bench rows (Parts M5)"},
+        {"joint_plunge", "0", "45", "Pick an inner joint: Scenarios B21"},
+        {"joint_inner", "0", "six-ball", "Pick an outer joint: Scenarios B22"},
+        {"joint_outer", "0", "six-ball", "Type the height of the inner datum face: Measure B7"},
+        {
+            "inner_height_left",
+            "0",
+            "400",
+            "Type the height of the outer datum face at ride: Measure B8"
+        },
+        {"ride_height_left", "0", "380", height("B11")},
+        {"height_left", "0", "280", distance("C11")},
+        {"distance_first_left", "0", "505", height("B12")},
+        {"height_left", "1", "380", distance("C12")},
+        {"distance_first_left", "1", "500", height("B13")},
+        {"height_left", "2", "480", distance("C13")},
+        {"distance_first_left", "2", "504", "Type the bump travel from ride: Scenarios B36"},
+        {"bump_limit", "0", "80", "Type the droop travel from ride: Scenarios B38"},
+        {"droop_limit", "0", "80", ""},
+    };
+
+    @TempDir Path folder;
+    private Path file;
+    private Map<String, Area> names;
+    private PoiRecalculation poi;
+
+    @BeforeEach
+    void blank() throws Exception {
+        file = folder.resolve("blank.xlsx");
+        Template.write(file, LengthUnit.MILLIMETRE, SCENARIOS, Map.of());
+        names = XlsxBook.open(file).names();
+        poi = PoiRecalculation.of(file);
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        poi.close();
+    }
+
+    @Test
+    void typedInOrderLeadsToAVerdict() {
+        assertThat(next()).isEqualTo("Type the name of a variant: Scenarios B3");
+        for (String[] step : STEPS) {
+            type(step[0], Integer.parseInt(step[1]), step[2]);
+            assertThat(next()).as("after %s %s", step[0], step[1]).isEqualTo(step[3]);
+        }
+        assertThat(said("verdict")).startsWith("Fits");
+    }
+
+    @Test
+    void aFillSaysTheSame() {
+        List<String> filled = new ArrayList<>();
+        for (String[] step : STEPS) {
+            type(step[0], Integer.parseInt(step[1]), step[2]);
+            XlsxBook book = XlsxBook.open(file);
+            book.write(Map.of(place(step[0], Integer.parseInt(step[1])), value(step[2])));
+            book.save(file);
+            Filling.Report report = Filling.compute(XlsxBook.open(file));
+            if (!report.hasErrors()) {
+                CellValue core =
+                        LiveLines.all()
+                                .line("start_next")
+                                .core()
+                                .at(report.sizing().orElseThrow(), new Index(Side.LEFT, 0, 0));
+                assertThat(core).as("after %s %s", step[0], step[1]).isEqualTo(poi.value(start()));
+                filled.add(step[0]);
+            }
+        }
+        assertThat(filled).contains("scenario_name", "joint_outer", "bump_limit", "droop_limit");
+    }
+
+    @Test
+    void aCellThatCannotBeReadSendsToItsSentence() {
+        type("scenario_name", 1, "wide");
+        type("joint_name", 0, "six-ball");
+        type("joint_cup_bottom", 0, "sixty");
+        assertThat(next()).isEqualTo("Read what stands against scenario B below");
+    }
+
+    @Test
+    void aPickedJointIsAskedForBeforeTheFirst() {
+        type("scenario_name", 0, "narrow");
+        type("joint_name", 0, "six-ball");
+        type("joint_name", 1, "eight-ball");
+        type("joint_inner", 0, "eight-ball");
+        assertThat(next()).isEqualTo("Joint 2 lacks: race half width (Parts C6)");
+        assertThat(said("verdict"))
+                .isEqualTo("No verdict: the inner joint lacks: race half width (Parts C6).");
+    }
+
+    private static String height(String cell) {
+        return "Type three heights from full droop to full bump, each with its distance: Measure "
+                + cell;
+    }
+
+    private static String distance(String cell) {
+        return "Type the distance between the faces at that height: Measure " + cell;
+    }
+
+    private String next() {
+        return said("start_next");
+    }
+
+    private CellPlace start() {
+        return place("start_next", 0);
+    }
+
+    private String said(String name) {
+        CellValue said = poi.value(place(name, 0));
+        return said instanceof CellValue.Text text ? text.value() : said.toString();
+    }
+
+    private void type(String name, int offset, String text) {
+        poi.type(place(name, offset), value(text));
+    }
+
+    private CellPlace place(String name, int offset) {
+        return names.get(name).place(offset);
+    }
+
+    private static CellValue value(String text) {
+        return Character.isDigit(text.charAt(0))
+                ? CellValue.of(Double.parseDouble(text))
+                : CellValue.of(text);
+    }
+}
