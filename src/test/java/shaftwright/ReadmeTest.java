@@ -26,9 +26,9 @@ class ReadmeTest {
     }
 
     private static String cells(Grid grid) {
-        String side = grid.sided() ? "a side" : "";
+        String side = grid.sided() ? "per side" : "";
         if (grid.perScenario()) {
-            return "a scenario";
+            return "per scenario";
         }
         return grid.rows() == 1
                 ? (side.isEmpty() ? "one" : side)

@@ -38,7 +38,10 @@ public record Problem(
         return severity == Severity.ERROR;
     }
 
-    /** One line: {@code sheet "Measure", cell D9 (distance, left, row 3): found …; expected …}. */
+    /**
+     * One line: {@code sheet "Measure", cell D9 (distance, left, row 3): found …; expected …}, with
+     * one full stop or question mark at its end, even where what is expected ends in a sentence.
+     */
     @Override
     public String toString() {
         StringBuilder text = new StringBuilder();
@@ -51,6 +54,8 @@ public record Problem(
         if (!expected.isEmpty()) {
             text.append("; expected ").append(expected);
         }
-        return text.toString().endsWith("?") ? text.toString() : text.append('.').toString();
+        boolean ended =
+                text.charAt(text.length() - 1) == '?' || text.charAt(text.length() - 1) == '.';
+        return ended ? text.toString() : text.append('.').toString();
     }
 }

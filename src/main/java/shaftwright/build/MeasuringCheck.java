@@ -12,10 +12,10 @@ public enum MeasuringCheck {
     SPRINGS(
             "Springs out, wheel moves freely by hand",
             "Springs out not ticked: full bump and droop may not have been reached.",
-            "Stands under the vehicle before a spring comes out. Dampers may stay if they let go of the full travel."),
+            "Stands under the vehicle before a spring comes out. Dampers may stay if they allow full travel."),
     LEVEL(
             "Vehicle level on stands, one floor for all heights",
-            "Level on stands not ticked: heights may differ by the floor or a lean.",
+            "Level on stands not ticked: heights may be off: uneven floor or leaning vehicle.",
             "Level across and lengthwise, on stands, never on a jack alone."),
     STRAIGHT(
             "Wheel straight ahead, upright and hub without play",

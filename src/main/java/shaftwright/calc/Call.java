@@ -12,7 +12,7 @@ import shaftwright.functions.Value;
 
 /** Calls of cell functions by Calc: values in, value out, errors as cells show them. */
 final class Call {
-    /** Calc reads an error from the low bits of a number that is none. */
+    /** Calc reads an error from the low bits of a NaN. */
     private static final long NOT_A_NUMBER = 0x7FF8_0000_0000_0000L;
 
     private static final int WRONG_SORT = 519;

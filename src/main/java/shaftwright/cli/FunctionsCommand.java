@@ -75,6 +75,6 @@ final class FunctionsCommand implements Callable<Integer> {
         String what = measure.unit().isEmpty() ? "a number" : measure.unit();
         return told.isBlock()
                 ? "a block of cells, " + what + "; enter it as an array formula"
-                : what + "; for columns of cells, as an array formula, one answer a row";
+                : what + "; for columns of cells, as an array formula, one answer per row";
     }
 }

@@ -59,7 +59,7 @@ final class InputsFile {
         try (InputStream in = Files.newInputStream(file)) {
             return inputs.read(in);
         } catch (NoSuchFileException e) {
-            throw new UnreadableInputException(inputs.title + ": no such file.", e);
+            throw new UnreadableInputException(inputs.title + ": file not found.", e);
         } catch (IOException e) {
             throw new UnreadableInputException(
                     inputs.title + ": can't be read (" + e.getMessage() + ").", e);

@@ -125,7 +125,7 @@ import shaftwright.units.LengthUnit;
  *             uncertainty_mm), singular_values)
  *   restraints  dampers, straps and bump stops that could be worked out: row, name, kind (DAMPER,
  *             STRAP or BUMP_STOP), closed_mm, open_mm, length_ride_mm, length_per_height (negative:
- *             bump closes it), stops_up_mm, stops_down_mm (null: it does not)
+ *             shorter in bump), stops_up_mm, stops_down_mm (null: it does not)
  * warnings    sentences on what is doubtful, cell by cell
  * caution     what to keep in mind beside every verdict, in one line
  * </pre>

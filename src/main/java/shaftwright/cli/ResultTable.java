@@ -91,11 +91,19 @@ final class ResultTable {
                             + page.length(course.lengthAtRide())
                             + " at ride, motion ratio "
                             + ResultPage.rounded(Math.abs(course.ratioAtRide()), 2)
-                            + (course.ratioAtRide() < 0 ? ", bump closes it" : ", bump opens it")
+                            + inBump(course)
                             + stop(course.alone().up(), " up")
                             + stop(course.alone().down(), " down"));
         }
         page.gap();
+    }
+
+    private static String inBump(RestraintCourse course) {
+        boolean shorter = course.ratioAtRide() < 0;
+        return switch (course.restraint().kind()) {
+            case STRAP -> shorter ? ", slackens in bump" : ", tightens in bump";
+            case DAMPER, BUMP_STOP -> shorter ? ", closes in bump" : ", opens in bump";
+        };
     }
 
     private String stop(TravelEnds.End end, String way) {
@@ -198,7 +206,7 @@ final class ResultTable {
 
     private String grooved(EndCut cut) {
         if (cut.groove() == GrooveUse.EXISTING) {
-            return ", groove there is";
+            return ", existing groove";
         }
         return ", new groove"
                 + cut.inboardGroove().map(old -> left("inboard", old)).orElse("")
@@ -260,8 +268,9 @@ final class ResultTable {
                         .append(page.length(reach(stops, thing, up)));
             }
             page.row(
-                    up ? "each alone, up" : "each alone, down",
-                    text.isEmpty() ? "nothing is met" : text.toString());
+                    up ? "limit by limit" : "",
+                    (up ? "bump: " : "droop: ")
+                            + (text.isEmpty() ? "nothing is met" : text.toString()));
         }
     }
 
@@ -272,14 +281,15 @@ final class ResultTable {
 
     private void longest(Optional<LongestTravel> found, CardPrint card) {
         if (found.isEmpty()) {
-            page.row("any blank allows", "nothing with the margins kept");
+            page.row("most travel", "any blank: nothing with the margins kept");
             return;
         }
         LongestTravel longest = found.get();
         TravelRange range = longest.range();
         page.row(
-                "any blank allows",
-                page.length(range.total())
+                "most travel",
+                "any blank, "
+                        + page.length(range.total())
                         + ": "
                         + page.length(range.up())
                         + " up ("

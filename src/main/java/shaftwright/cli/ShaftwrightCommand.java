@@ -24,7 +24,7 @@ import picocli.CommandLine.Spec;
             " " + ExitCode.PROBLEMS + ":problems found in the workbook; nothing was written",
             " " + ExitCode.USAGE + ":the command line is wrong",
             " " + ExitCode.UNREADABLE + ":a file can't be read",
-            " " + ExitCode.NOT_WRITTEN + ":a file could not be written; the old one is whole",
+            " " + ExitCode.NOT_WRITTEN + ":a file could not be written; the original is unchanged",
             " " + ExitCode.FAULT + ":a fault of the program itself"
         },
         footerHeading = "%nExamples:%n",

@@ -169,9 +169,9 @@ final class SweepCommand implements Callable<Integer> {
         LengthUnit unit = sizing.unit();
         out.println(
                 new ScenarioTexts(sizing, scenario).title()
-                        + ": length window in "
+                        + ": length window ("
                         + unit.symbol()
-                        + " (+ fits, - short by); x: does not fit for another reason, b: no blank,"
+                        + "), + fits, - short by; x: does not fit for another reason, b: no blank,"
                         + " h: beyond the measured heights, "
                         + NOT_COMPUTED
                         + ": not computed");

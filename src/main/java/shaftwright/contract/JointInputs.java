@@ -31,7 +31,7 @@ final class JointInputs {
                 Input.length(
                         "joint_race_half_width",
                         JOINT,
-                        "Race half width",
+                        "Inner race half width",
                         Ranges.SIZE,
                         new Range(5, 40),
                         "Race centre to the face that bears on the retaining ring."));
@@ -123,11 +123,11 @@ final class JointInputs {
                 Input.number(
                                 "joint_plunge_residual",
                                 JOINT,
-                                "Part left at the angle limit",
+                                "Share of plunge left at full angle",
                                 NUMBER,
                                 new Range(0, 1),
                                 new Range(0, 1),
-                                "Part of the straight plunge that is left at the angle limit,"
+                                "Share of the straight plunge that is left at the angle limit,"
                                         + " falling evenly. Empty: 0.3, own assumption.")
                         .orElse(0.3));
         all.add(
@@ -196,7 +196,7 @@ final class JointInputs {
                 Input.length(
                                 "boot_outward_change",
                                 BOOT,
-                                "Change of outward travel",
+                                "Change in pull-out travel",
                                 Ranges.OFFSET,
                                 new Range(-30, 30),
                                 "Added to the joint's outward limit; negative when the boot stops"

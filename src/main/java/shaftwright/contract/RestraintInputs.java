@@ -46,7 +46,7 @@ public final class RestraintInputs {
                         "Kind",
                         InputKind.CHOICE,
                         kinds(),
-                        "damper: stops the wheel both ways. strap: only by its longest length. bump stop: only by its length squeezed flat. Empty: damper."));
+                        "damper: stops the wheel both ways. strap: only by its longest length. bump stop: only by its fully compressed length. Empty: damper."));
         all.add(
                 Input.words(
                         "restraint_carried_by",
@@ -54,7 +54,7 @@ public final class RestraintInputs {
                         "Moving end on",
                         InputKind.CHOICE,
                         carriers(false),
-                        "What its moving end is fast to; an arm needs the linkage. Empty: the upright."));
+                        "What its moving end bolts to; an arm needs the linkage. Empty: the upright."));
         point(all, Grid.RESTRAINT, "restraint_fixed", "Frame end");
         point(all, Grid.RESTRAINT, "restraint_moving", "Moving end");
         all.add(

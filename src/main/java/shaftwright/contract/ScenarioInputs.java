@@ -175,7 +175,7 @@ final class ScenarioInputs {
                 Input.length(
                                 "stub_inner",
                                 SCENARIO,
-                                "Stub beyond ring, inner",
+                                "Shaft end beyond ring, inner",
                                 Ranges.NOT_NEGATIVE,
                                 stubRange,
                                 stub)
@@ -184,7 +184,7 @@ final class ScenarioInputs {
                 Input.length(
                                 "stub_outer",
                                 SCENARIO,
-                                "Stub beyond ring, outer",
+                                "Shaft end beyond ring, outer",
                                 Ranges.NOT_NEGATIVE,
                                 stubRange,
                                 stub)
@@ -249,7 +249,7 @@ final class ScenarioInputs {
                 Input.number(
                                 "length_bias",
                                 SCENARIO,
-                                "Choose within the window (0 short … 1 long)",
+                                "Length preference (0 short … 1 long)",
                                 NUMBER,
                                 new Range(0, 1),
                                 new Range(0, 1),
@@ -275,7 +275,7 @@ final class ScenarioInputs {
                                 "other_cost",
                                 SCENARIO,
                                 "Other cost",
-                                "Anything else to be added once a vehicle.")
+                                "Anything else to be added once per vehicle.")
                         .orElse(0));
         all.add(
                 Input.words(

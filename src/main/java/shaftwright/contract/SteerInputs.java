@@ -14,15 +14,15 @@ public final class SteerInputs {
         all.add(
                 lean(
                         "kingpin_inclination",
-                        "Kingpin line leans in at the top",
+                        "Kingpin inclination",
                         new Range(-5, 25),
-                        "Seen from the front, at ride. Needed only where a scenario is steered."));
+                        "How far the kingpin line leans in at the top, seen from the front at ride. Needed only where a scenario is steered."));
         all.add(
                 lean(
                                 "kingpin_caster",
-                                "Kingpin line leans back at the top",
+                                "Caster",
                                 new Range(-5, 20),
-                                "Seen from the side, at ride.")
+                                "How far the kingpin line leans back at the top, seen from the side at ride.")
                         .orElse(0));
         all.add(
                 Input.length(

@@ -65,7 +65,7 @@ final class StockInputs {
                 Input.length(
                         "blank_groove_inner",
                         BLANK,
-                        "Old groove, inner",
+                        "Existing ring groove, inner",
                         Ranges.SIZE,
                         grooveRange,
                         groove));
@@ -73,7 +73,7 @@ final class StockInputs {
                 Input.length(
                         "blank_groove_outer",
                         BLANK,
-                        "Old groove, outer",
+                        "Existing ring groove, outer",
                         Ranges.SIZE,
                         grooveRange,
                         groove));

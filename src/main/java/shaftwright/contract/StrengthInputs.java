@@ -121,7 +121,7 @@ public final class StrengthInputs {
                         "Races on their splines",
                         InputKind.CHOICE,
                         List.of("fixed", "flexible"),
-                        "fixed: held by ring and shoulder. flexible: free to rock, which bears a ninth. Empty: fixed."));
+                        "fixed: held by ring and shoulder. flexible: free to rock; allowed pressure is one ninth. Empty: fixed."));
         all.add(
                 Input.number(
                                 "spline_fatigue",
@@ -331,7 +331,7 @@ public final class StrengthInputs {
                         "Thread engaged",
                         new Range(0.1, 300),
                         new Range(5, 40),
-                        "Length of thread in nut or flange. Under one diameter it is named."));
+                        "Length of thread in nut or flange. Under one diameter it is flagged."));
     }
 
     static void ratings(List<Input> all) {

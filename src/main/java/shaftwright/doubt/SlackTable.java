@@ -21,7 +21,7 @@ public record SlackTable(double[] slackIn, double[] slackOut, double[][] shapes,
         for (double[] shape : shapes) {
             if (shape.length != slackIn.length) {
                 throw new IllegalArgumentException(
-                        "one value a row; have " + shape.length + " of " + slackIn.length);
+                        "one value per row; have " + shape.length + " of " + slackIn.length);
             }
         }
         if (!(allowance >= 0 && allowance < Double.POSITIVE_INFINITY)) {

@@ -59,7 +59,7 @@ public record CompareJob(
                             + " scenarios in all; expected at most "
                             + Comparison.MOST_COLUMNS
                             + ": compare fewer workbooks, or clear the names of scenarios that"
-                            + " are of no matter.");
+                            + " you don't need.");
             whole = false;
         }
         if (!whole) {

@@ -22,7 +22,7 @@ final class NewFile {
     static Path beside(Path target) throws IOException {
         Path folder = target.toAbsolutePath().getParent();
         if (!Files.isDirectory(folder)) {
-            throw new IOException(folder + ": no such folder.");
+            throw new IOException(folder + ": folder not found.");
         }
         if (!Files.isWritable(folder)) {
             throw new IOException(folder + ": nothing may be written into this folder.");

@@ -66,7 +66,7 @@ final class CardLines {
         for (ShaftEnd end : ends) {
             card.length(
                     "card_stub_" + end.shortWord(),
-                    "Stub beyond ring, " + end.word(),
+                    "Shaft end beyond ring, " + end.word(),
                     "plan_stub_" + end.shortWord(),
                     print -> print.ofPlan(plan -> plan.cut(end).stub()));
         }

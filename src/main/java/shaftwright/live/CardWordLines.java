@@ -47,7 +47,7 @@ final class CardWordLines {
                 .is(
                         Card.ifLengths(words("result_blank", TYPED_COLUMN)),
                         print -> ResultLines.blank(print.shaft()));
-        printed.text("card_put_in", "Getting it in")
+        printed.text("card_put_in", "Installation")
                 .is(
                         index -> Card.ifLengths(words("result_put_in", TYPED_COLUMN)),
                         (print, index) ->

@@ -41,13 +41,13 @@ final class ChanceLines {
                         .measured("trial_count_read", "trial_seed_read");
         BLOCK.stamp(lines, all, 1, CHANCES);
         LineSet<SlackChances> set = BLOCK.figures(lines, CHANCES.source());
-        set.number("chance_bottoming", "Bottoms somewhere, in 100")
+        set.number("chance_bottoming", "Chance of bottoming, %")
                 .filled(chances -> 100 * chances.bottoming());
         set.number("chance_bottoming_bump", "… at full bump")
                 .filled(chances -> 100 * chances.bottomingAtBump());
         set.number("chance_bottoming_droop", "… at full droop")
                 .filled(chances -> 100 * chances.bottomingAtDroop());
-        set.number("chance_pull_out", "Pulls out somewhere, in 100")
+        set.number("chance_pull_out", "Chance of pull-out, %")
                 .filled(chances -> 100 * chances.pullOut());
         set.number("chance_pull_out_bump", "… at full bump")
                 .filled(chances -> 100 * chances.pullOutAtBump());

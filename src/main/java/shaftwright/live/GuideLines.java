@@ -98,7 +98,11 @@ enum GuideLines implements LiveLine.Formula, LiveLine.Core {
 
     @Override
     public int revised() {
-        return this == OPEN || this == START ? 1 : 2;
+        return switch (this) {
+            case OPEN, START -> 1;
+            case NOTE -> 4;
+            case SCENARIOS, TABLES, CARD -> 2;
+        };
     }
 
     /** A part for each check: one thing when it is ticked, another, or its warning, when not. */

@@ -98,9 +98,9 @@ final class LinkageLines {
                                         .flatMap(compared -> linkage(sizing, index)))
                 .text("linkage_agreement", "Tape and linkage")
                 .filled(SideLinkage::agreement);
-        set.shown("linkage_off_before", "Readings off the linkage, as a rule")
+        set.shown("linkage_off_before", "Readings off the linkage, typically")
                 .filled(Calibration::offBefore);
-        set.shown("linkage_tape_share", "… of which the tape explains").filled(Calibration::tape);
+        set.shown("linkage_tape_share", "… tape error accounts for").filled(Calibration::tape);
         set.shown("linkage_off_after", "… left with the offsets below")
                 .filled(Calibration::offAfter);
         offset(

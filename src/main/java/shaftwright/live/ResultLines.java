@@ -31,8 +31,8 @@ record ResultLines(LineSet<SideResult> sides) {
                     "{plan_cut_" + end.shortWord() + "}",
                     r -> r.plan().map(plan -> plan.cut(end).cut()).orElse(Double.NaN));
         }
-        all.revised(2)
-                .text("result_put_in", "Getting it in")
+        all.revised(4)
+                .text("result_put_in", "Installation")
                 .is(RimLines.sentence(), RimLines::sentence);
         results.window(all);
         results.slack();

@@ -12,7 +12,7 @@ final class RimLines {
     private static final String GOES_IN = "Goes in with ";
     private static final String TO_SPARE = " to spare at ";
     private static final String TOO_LONG = " too long to go in at ";
-    private static final String WHAT_TO_DO = ": put a joint together in place, or take a cup off.";
+    private static final String WHAT_TO_DO = ": assemble one joint in place, or unbolt a cup.";
 
     private RimLines() {}
 

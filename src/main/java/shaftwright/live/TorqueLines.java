@@ -170,7 +170,7 @@ final class TorqueLines {
     }
 
     private static void results(LineSet<ScenarioOutcome> results) {
-        results.revised(2)
+        results.revised(4)
                 .text("result_weakest", "Weakest part")
                 .is(
                         ("IF({used}=0,\"\",IF({result_factor}=\"\",\"" + NOT_GIVEN + "\",")

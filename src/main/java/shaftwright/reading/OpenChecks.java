@@ -47,6 +47,6 @@ public final class OpenChecks {
                                         new Index(Side.LEFT, 0, 0)),
                         "before measuring",
                         open.size() + " of " + MeasuringCheck.values().length + " not ticked",
-                        "each ticked with yes once it is so." + warnings));
+                        "yes beside each once it is done." + warnings));
     }
 }

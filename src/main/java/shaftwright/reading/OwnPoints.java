@@ -177,7 +177,7 @@ public final class OwnPoints {
                         problems,
                         row,
                         "own_point",
-                        "one row a point; row " + (other + 1) + " has it");
+                        "one row per point; row " + (other + 1) + " has it");
             }
         }
         for (Side side : Side.values()) {

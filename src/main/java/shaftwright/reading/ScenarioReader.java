@@ -217,7 +217,7 @@ public final class ScenarioReader {
                     scenario,
                     name,
                     shown(name, scenario),
-                    "less than the race is wide: twice the joint's race half width, "
+                    "less than the race is wide: twice the joint's inner race half width, "
                             + inputs.shownLength(race));
         }
     }

@@ -370,9 +370,9 @@ public final class SideLinkage {
         String differ =
                 "the "
                         + calibration.rows()
-                        + " readings are "
+                        + " readings are typically off the linkage by "
                         + length(calibration.offBefore())
-                        + " off the linkage as a rule, where the tape explains "
+                        + "; tape error accounts for "
                         + length(calibration.tape())
                         + leftOut(calibration.leftOut());
         return switch (calibration.agreement()) {

@@ -70,7 +70,7 @@ public final class JointLife {
     public static double mixed(double[] shares, double[] hours) {
         if (shares.length != hours.length || shares.length == 0) {
             throw new IllegalArgumentException(
-                    "one life a share; have " + shares.length + " and " + hours.length);
+                    "one life per share; have " + shares.length + " and " + hours.length);
         }
         double whole = 0;
         double used = 0;

@@ -5,8 +5,8 @@ public enum ShaftPart {
     BAR("shaft bar"),
     ROOT_INNER("spline root, inner end"),
     ROOT_OUTER("spline root, outer end"),
-    TEETH_INNER("spline in the long run, inner end"),
-    TEETH_OUTER("spline in the long run, outer end"),
+    TEETH_INNER("spline, fatigue and wear, inner end"),
+    TEETH_OUTER("spline, fatigue and wear, outer end"),
     GROOVE_INNER("old groove, inner end"),
     GROOVE_OUTER("old groove, outer end");
 

@@ -7,7 +7,7 @@ public enum SharedPart {
     BOLTS_INNER("flange bolts, inner end"),
     BOLTS_OUTER("flange bolts, outer end"),
     /** The least of the builder's own figures; its name is the part's. */
-    OWN("least of your own figures");
+    OWN("weakest part you rated");
 
     private final String words;
 

@@ -83,7 +83,7 @@ final class LinkageCheck {
                     OptionalInt.empty(),
                     "the parts hold the hub in "
                             + held
-                            + " ways where it takes five: it would flop about; add a link");
+                            + " ways where it takes five: the hub is not fully located; add a link");
         } else if (held > LinkageSolver.TIES) {
             add(
                     Kind.HELD_TOO_MUCH,

@@ -94,7 +94,8 @@ final class GuideSheet {
 
     private static int ticks(Draft draft, XSSFSheet sheet, int top) {
         Look look = draft.look();
-        Page.heading(draft, sheet, top, COLUMNS, "Tick with yes before measuring");
+        Page.heading(
+                draft, sheet, top, COLUMNS, "Checks before measuring: answer yes to tick them");
         int row = top + 1;
         for (MeasuringCheck check : MeasuringCheck.values()) {
             Page.single(
@@ -108,7 +109,7 @@ final class GuideSheet {
         }
         note(draft, sheet, row, "guide_note", Side.LEFT, COLUMNS - 1);
         sheet.getRow(row).setHeightInPoints(56);
-        draft.text(sheet, row, 0, "Still to be said of the readings", look.boldLabel());
+        draft.text(sheet, row, 0, "Open points on the readings", look.boldLabel());
         return row + 1;
     }
 

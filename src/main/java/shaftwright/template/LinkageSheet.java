@@ -161,7 +161,7 @@ final class LinkageSheet {
 
     private void block(Side side) {
         Page.heading(
-                draft, sheet, row++, COLUMNS, "What a fill made of it, " + side.word() + " side");
+                draft, sheet, row++, COLUMNS, "Solved by the last fill, " + side.word() + " side");
         Highlights.stamps(sheet, new CellRangeAddress(row, row, 1, 1));
         for (LiveLine line : LiveLines.all().in(Section.LINKAGE_BLOCK)) {
             draft.text(sheet, row, 0, Page.label(line, draft.unit()), draft.look().label());

@@ -20,8 +20,8 @@ final class StartSheet {
         "Guide, before you measure: what comes first, what is read from where to where, what to"
                 + " tick.",
         "Measure: type heights and distances as the tape shows them: 25 3/8, 25-3/8\", 645 mm.",
-        "Parts: list your joints, boots and blanks. Bench rows beat a catalogue's plunge.",
-        "Scenarios: one column a variant. The verdict stands on top of each column and here.",
+        "Parts: list your joints, boots and blanks. Measured plunge overrides the catalogue.",
+        "Scenarios: one column per variant. The verdict stands on top of each column and here.",
         "Tables and charts: slack and angles over the travel, scenarios side by side.",
         "Card left, Card right: choose the scenario to build, print, take them to the lathe.",
     };

@@ -65,7 +65,7 @@ final class StrengthSheet {
                 sheet,
                 1,
                 0,
-                "Nothing here must be typed. What is left empty limits nothing and is not judged;"
+                "Everything here is optional. What is left empty limits nothing and is not judged;"
                         + " results are at the bottom and, in short, on the sheet Scenarios.",
                 draft.look().note());
         sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, TABLE - 1));

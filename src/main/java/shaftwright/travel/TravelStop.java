@@ -25,7 +25,7 @@ public enum TravelStop {
     /** A strap is tight. */
     STRAP_TIGHT("strap tight"),
     /** A bump stop is squeezed flat. */
-    BUMP_STOP_FLAT("bump stop flat"),
+    BUMP_STOP_FLAT("bump stop fully compressed"),
     /** A boot touches a tube. */
     BOOT_TOUCHES("boot touches a tube"),
     /** Nothing binds up to the end of the readings. */

@@ -13,10 +13,31 @@ public final class UnreadableBookException extends RuntimeException {
     }
 
     public UnreadableBookException(String file, String found, String expected, Throwable cause) {
-        super(file + ": found " + found + "; expected " + expected + ".", cause);
+        this(
+                file + ": found " + found + "; expected " + expected + ".",
+                file,
+                found,
+                expected,
+                cause);
+    }
+
+    private UnreadableBookException(
+            String message, String file, String found, String expected, Throwable cause) {
+        super(message, cause);
         this.file = file;
         this.found = found;
         this.expected = expected;
+    }
+
+    /** There is no such file. */
+    static UnreadableBookException notFound(String file, Throwable cause) {
+        String expected = "an .xlsx workbook";
+        return new UnreadableBookException(
+                file + ": file not found; expected " + expected + ".",
+                file,
+                "no such file",
+                expected,
+                cause);
     }
 
     /** The file's name as messages give it. */

@@ -100,7 +100,7 @@ public final class XlsxBook implements OpenBook {
             }
             return new XlsxBook(file, FileState.read(file), knownOrNull, formulasOrNull);
         } catch (NoSuchFileException e) {
-            throw new UnreadableBookException(title, "no such file", "an .xlsx workbook", e);
+            throw UnreadableBookException.notFound(title, e);
         } catch (IOException e) {
             throw new UnreadableBookException(
                     title,

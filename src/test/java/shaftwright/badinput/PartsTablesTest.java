@@ -175,7 +175,7 @@ class PartsTablesTest {
         // Race half width 12 mm, so the race is 24 mm wide.
         Refusal.of(book().put("counterbore_outer", 1, "25 mm"))
                 .names("counterbore_outer", 1, "\"25 mm\"", "less than the race is wide")
-                .says("twice the joint's race half width, 0.945 in")
+                .says("twice the joint's inner race half width, 0.945 in")
                 .only(1);
     }
 

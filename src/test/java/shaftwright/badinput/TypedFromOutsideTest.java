@@ -83,7 +83,7 @@ class TypedFromOutsideTest {
     @Test
     void jsonThatIsMissing() {
         assertThat(unchanged(3, "--inputs", "none.json").err())
-                .contains("none.json: no such file.");
+                .contains("none.json: file not found.");
     }
 
     @Test

@@ -219,7 +219,7 @@ class CommandLineTest {
         Run run = Run.of(all(command, folder.resolve("none.xlsx")));
 
         assertThat(run.code()).isEqualTo(ExitCode.UNREADABLE);
-        assertThat(run.err()).contains("none.xlsx: found no such file");
+        assertThat(run.err()).contains("none.xlsx: file not found");
     }
 
     @ParameterizedTest

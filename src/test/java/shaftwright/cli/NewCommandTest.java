@@ -164,6 +164,6 @@ class NewCommandTest {
         Run run = Run.of("new", folder.resolve("nowhere").resolve("a.xlsx"));
 
         assertThat(run.code()).isEqualTo(ExitCode.NOT_WRITTEN);
-        assertThat(run.err()).contains("nowhere: no such folder.");
+        assertThat(run.err()).contains("nowhere: folder not found.");
     }
 }

@@ -363,7 +363,7 @@ class ShowCommandTest {
         assertThat((Double) longest.get("total_mm"))
                 .isCloseTo(25.4 * number(file, "longest_total_left", 1), within(1e-9));
         assertThat(all(file, "B"))
-                .containsPattern("any blank allows +\\d+\\.\\d+ in: .* up \\(margin before ")
+                .containsPattern("most travel +any blank, \\d+\\.\\d+ in: .* up \\(margin before ")
                 .containsPattern("margins kept, with a shaft from 31-spline blank");
     }
 
@@ -378,7 +378,7 @@ class ShowCommandTest {
                 .containsPattern(
                         "dampers, straps +damper closed at 4\\.\\d+ in bump, 5.0 in wanted")
                 .containsPattern("outer boot +clears the tube of row 1 by 1\\.\\d+ in at ")
-                .contains("droop strap (invented): 10.440 in at ride, motion ratio 0.62, bump");
+                .contains("droop strap (invented): 10.440 in at ride, motion ratio 0.62, slackens");
     }
 
     @Test

@@ -40,6 +40,6 @@ class JointLifeTest {
         assertThat(JointLife.mixed(new double[] {1, 1}, new double[] {100, 300}))
                 .isCloseTo(150, within(1e-9));
         assertThatThrownBy(() -> JointLife.mixed(new double[] {1}, new double[] {100, 300}))
-                .hasMessageContaining("one life a share; have 1 and 2");
+                .hasMessageContaining("one life per share; have 1 and 2");
     }
 }

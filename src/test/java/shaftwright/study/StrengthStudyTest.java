@@ -158,7 +158,7 @@ class StrengthStudyTest {
                 .extracting(RatingRow::part)
                 .doesNotHaveDuplicates()
                 .hasSize(12)
-                .contains("shaft bar, right", "spline in the long run, inner end, left");
+                .contains("shaft bar, right", "spline, fatigue and wear, inner end, left");
     }
 
     @Test

@@ -49,7 +49,7 @@ class UnreadableBookTest {
     void missingEmptyAndTextFiles() throws IOException {
         assertThatThrownBy(() -> XlsxBook.open(folder.resolve("none.xlsx")))
                 .isInstanceOf(UnreadableBookException.class)
-                .hasMessageContaining("no such file");
+                .hasMessageContaining("none.xlsx: file not found");
         assertThatThrownBy(() -> XlsxBook.open(folder))
                 .isInstanceOf(UnreadableBookException.class)
                 .hasMessageContaining("a folder");
