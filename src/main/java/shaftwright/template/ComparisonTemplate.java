@@ -23,6 +23,10 @@ import shaftwright.xlsx.XmlText;
 public final class ComparisonTemplate {
     private static final int LONGEST_LABEL = 40;
 
+    /** Sheets of each workbook that are seen: where all that most builders type stands. */
+    private static final List<String> TYPED =
+            List.of(MeasureSheet.NAME, PartsSheet.NAME, ScenariosSheet.NAME);
+
     private ComparisonTemplate() {}
 
     /**
@@ -86,13 +90,14 @@ public final class ComparisonTemplate {
                                     + "): "
                                     + title.getStringCellValue()));
         }
+        XSSFWorkbook workbook = draft.workbook();
         for (XSSFSheet sheet : draft.sheets()) {
-            String name = sheet.getSheetName();
-            if (name.startsWith(mark.sheets() + "Working")
-                    || name.startsWith(mark.sheets() + "Drawing")
-                    || name.startsWith(mark.sheets() + "Card")) {
-                XSSFWorkbook workbook = draft.workbook();
-                workbook.setSheetHidden(workbook.getSheetIndex(sheet), true);
+            boolean typed = TYPED.stream().map(mark::sheet).anyMatch(sheet.getSheetName()::equals);
+            if (!typed) {
+                int index = workbook.getSheetIndex(sheet);
+                workbook.setSheetHidden(index, true);
+                // LibreOffice prints a hidden sheet that has one.
+                workbook.removePrintArea(index);
             }
         }
         return draft;
