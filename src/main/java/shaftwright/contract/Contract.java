@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import shaftwright.build.Side;
 
 /**
@@ -36,6 +37,7 @@ public final class Contract {
     /** Most scenarios that one workbook may hold. */
     public static final int MOST_SCENARIOS = 24;
 
+    private static final Map<String, InputSheet> SHEETS = new HashMap<>();
     private static final Map<String, Input> BY_NAME = declare();
     private static final Map<Grid, List<Input>> BY_GRID = byGrid();
 
@@ -159,31 +161,46 @@ public final class Contract {
         return byGrid;
     }
 
+    /** The sheet on which a number is typed. */
+    public static InputSheet sheet(Input number) {
+        return SHEETS.get(number.name());
+    }
+
     private static Map<String, Input> declare() {
         List<Input> all = new ArrayList<>(170);
-        VehicleInputs.declare(all);
-        SteerInputs.vehicle(all);
-        MountLoad.vehicle(all);
-        CheckInputs.declare(all);
-        ReadingInputs.declare(all);
-        LinkageInputs.declare(all);
-        JointInputs.declare(all);
-        StockInputs.declare(all);
-        StrengthInputs.path(all);
-        StrengthInputs.materials(all);
-        StrengthInputs.joints(all);
-        StrengthInputs.ratings(all);
-        DoubtInputs.doubt(all);
-        DoubtInputs.spares(all);
-        WorkInputs.declare(all);
-        BuiltInputs.declare(all);
-        RestraintInputs.declare(all);
-        OwnPointInputs.declare(all);
-        ScenarioInputs.declare(all);
+        on(InputSheet.MEASURE, all, VehicleInputs::declare);
+        on(InputSheet.MEASURE, all, SteerInputs::vehicle);
+        on(InputSheet.MEASURE, all, MountLoad::vehicle);
+        on(InputSheet.MEASURE, all, CheckInputs::declare);
+        on(InputSheet.MEASURE, all, ReadingInputs::declare);
+        on(InputSheet.LINKAGE, all, LinkageInputs::declare);
+        on(InputSheet.PARTS, all, JointInputs::declare);
+        on(InputSheet.PARTS, all, StockInputs::declare);
+        on(InputSheet.STRENGTH, all, StrengthInputs::path);
+        on(InputSheet.STRENGTH, all, StrengthInputs::materials);
+        on(InputSheet.STRENGTH, all, StrengthInputs::joints);
+        on(InputSheet.STRENGTH, all, StrengthInputs::ratings);
+        on(InputSheet.DOUBT, all, DoubtInputs::doubt);
+        on(InputSheet.PARTS, all, DoubtInputs::spares);
+        on(InputSheet.PARTS, all, WorkInputs::declare);
+        on(InputSheet.AS_BUILT, all, BuiltInputs::declare);
+        on(InputSheet.DAMPERS, all, RestraintInputs::declare);
+        on(InputSheet.LINKAGE, all, OwnPointInputs::declare);
+        on(InputSheet.SCENARIOS, all, ScenarioInputs::declare);
         Map<String, Input> byName = new LinkedHashMap<>();
         for (Input input : all) {
             byName.put(input.name(), input);
         }
         return byName;
+    }
+
+    /** Declares inputs that are typed on one sheet; scenarios' variants have a sheet apart. */
+    private static void on(InputSheet sheet, List<Input> all, Consumer<List<Input>> inputs) {
+        int first = all.size();
+        inputs.accept(all);
+        for (Input input : all.subList(first, all.size())) {
+            boolean column = input.grid() == Grid.SCENARIO || sheet != InputSheet.SCENARIOS;
+            SHEETS.put(input.name(), column ? sheet : InputSheet.LEVERS);
+        }
     }
 }

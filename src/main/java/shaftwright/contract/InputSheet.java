@@ -1,10 +1,16 @@
 package shaftwright.contract;
 
-/** Sheets on which a first verdict's cells are typed, under the names that a new workbook gives. */
+/** Sheets on which numbers are typed, under the names that a new workbook gives them. */
 public enum InputSheet {
     MEASURE("Measure"),
+    LINKAGE("Linkage"),
+    DAMPERS("Dampers"),
     PARTS("Parts"),
-    SCENARIOS("Scenarios");
+    SCENARIOS("Scenarios"),
+    LEVERS("Levers"),
+    STRENGTH("Strength"),
+    DOUBT("Doubt"),
+    AS_BUILT("As built");
 
     private final String title;
 

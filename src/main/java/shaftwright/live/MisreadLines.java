@@ -23,6 +23,9 @@ final class MisreadLines {
     /** The first cell of a scenario that can't be used. */
     static final String COLUMN = "misread_column";
 
+    /** Contract version since which the cell is named. */
+    private static final int CELLS = 4;
+
     /** Contract version since which labels stand in quotes. */
     private static final int QUOTED = 3;
 
@@ -99,7 +102,7 @@ final class MisreadLines {
                         new Written(formula),
                         Nothing.SAID)
                 .since(ReadLines.RANGES)
-                .revised(QUOTED);
+                .revised(COLUMN.equals(name) ? CELLS : QUOTED);
     }
 
     private static String first(String text, String other) {
@@ -117,9 +120,11 @@ final class MisreadLines {
 
     private static String ofColumn() {
         StringBuilder labels = new StringBuilder();
+        StringBuilder rows = new StringBuilder();
         for (Input input : Contract.inputs(Grid.SCENARIO)) {
             if (input.kind().numeric()) {
                 labels.append(',').append(text(Misread.quoted(input)));
+                rows.append(",ROW({").append(input.name()).append("})");
             }
         }
         String range = ScenarioLines.numbers();
@@ -128,7 +133,12 @@ final class MisreadLines {
                 + "=0,\"\",CHOOSE("
                 + place(range)
                 + labels
-                + ")&"
+                + ")&\" (\"&"
+                + TypedCell.title("scenario_name")
+                + "&ADDRESS(CHOOSE("
+                + place(range)
+                + rows
+                + "),COLUMN({scenario_name}),4)&\"),\"&"
                 + flaw(range)
                 + ")";
     }
@@ -181,7 +191,7 @@ final class MisreadLines {
 
         @Override
         public int revised() {
-            return Math.max(QUOTED, input.since());
+            return Math.max(CELLS, input.since());
         }
 
         @Override
@@ -190,11 +200,23 @@ final class MisreadLines {
             return before.isEmpty() ? own : first("{" + before + "}", own);
         }
 
+        private String named(String reference) {
+            return "\" (\"&" + TypedCell.named(input.name(), reference) + "&\"),\"";
+        }
+
         private String own(Side side) {
             String subject = text(Misread.subject(input, side));
             if (input.grid().rows() == 1) {
                 String cell = "{" + read(input) + "}";
-                return "IF(" + count(cell) + "=0,\"\"," + subject + "&" + flaw(cell) + ")";
+                return "IF("
+                        + count(cell)
+                        + "=0,\"\","
+                        + subject
+                        + "&"
+                        + named(input.definedName(side))
+                        + "&"
+                        + flaw(cell)
+                        + ")";
             }
             String range = "{" + read(input) + ":all}";
             return "IF("
@@ -203,7 +225,9 @@ final class MisreadLines {
                     + subject
                     + "&"
                     + place(range)
-                    + "&\",\"&"
+                    + "&"
+                    + named("INDEX(" + input.definedName(side) + "," + place(range) + ")")
+                    + "&"
                     + flaw(range)
                     + ")";
         }

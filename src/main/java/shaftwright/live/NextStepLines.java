@@ -4,7 +4,6 @@ import java.util.StringJoiner;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
-import shaftwright.contract.InputSheet;
 import shaftwright.reading.JointSize;
 import shaftwright.reading.NextSteps;
 import shaftwright.reading.ScenarioOutcome;
@@ -70,7 +69,8 @@ final class NextStepLines {
             String said =
                     Phrases.literal(size.words() + " (")
                             + "&"
-                            + cell(InputSheet.PARTS, "INDEX(" + size.column() + ",{joint_slot})")
+                            + TypedCell.named(
+                                    size.column(), "INDEX(" + size.column() + ",{joint_slot})")
                             + "&\")\"";
             text = "IF(" + there + "," + text + "," + said + ")";
         }
@@ -166,28 +166,30 @@ final class NextStepLines {
 
     private static String words(NextStep step) {
         return switch (step) {
-            case NAME -> at(step, InputSheet.SCENARIOS, "{scenario_name}");
-            case JOINT_NAME -> at(step, InputSheet.PARTS, "INDEX(joint_name,1)");
+            case NAME -> at(step, "scenario_name", "{scenario_name}");
+            case JOINT_NAME -> at(step, "joint_name", "INDEX(joint_name,1)");
             case JOINT_SIZE ->
                     filled(step, NextStep.JOINT, "{next_joint}")
                             + "&\""
                             + WORDS_TO_CELL
                             + "\"&INDEX({joint_lack:all},{next_joint})";
-            case INNER_JOINT -> at(step, InputSheet.SCENARIOS, "{joint_inner}");
-            case OUTER_JOINT -> at(step, InputSheet.SCENARIOS, "{joint_outer}");
-            case INNER_HEIGHT -> at(step, InputSheet.MEASURE, "inner_height_left");
-            case RIDE_HEIGHT -> at(step, InputSheet.MEASURE, "ride_height_left");
-            case HEIGHT -> at(step, InputSheet.MEASURE, "INDEX(height_left,(next_reading+1)/2)");
+            case INNER_JOINT -> at(step, "joint_inner", "{joint_inner}");
+            case OUTER_JOINT -> at(step, "joint_outer", "{joint_outer}");
+            case INNER_HEIGHT -> at(step, "inner_height", "inner_height_left");
+            case RIDE_HEIGHT -> at(step, "ride_height", "ride_height_left");
+            case HEIGHT -> at(step, "height", "INDEX(height_left,(next_reading+1)/2)");
             case DISTANCE ->
-                    at(step, InputSheet.MEASURE, "INDEX(distance_first_left,next_reading/2)");
-            case BUMP -> at(step, InputSheet.SCENARIOS, "{bump_limit}");
-            case DROOP -> at(step, InputSheet.SCENARIOS, "{droop_limit}");
+                    at(step, "distance_first", "INDEX(distance_first_left,next_reading/2)");
+            case BUMP -> at(step, "bump_limit", "{bump_limit}");
+            case DROOP -> at(step, "droop_limit", "{droop_limit}");
             case READ_VERDICT -> filled(step, NextStep.SCENARIO, "{work_letter}");
         };
     }
 
-    private static String at(NextStep step, InputSheet sheet, String reference) {
-        return Phrases.literal(step.words() + WORDS_TO_CELL) + "&" + cell(sheet, reference);
+    private static String at(NextStep step, String input, String reference) {
+        return Phrases.literal(step.words() + WORDS_TO_CELL)
+                + "&"
+                + TypedCell.named(input, reference);
     }
 
     private static String filled(NextStep step, String slot, String place) {
@@ -195,16 +197,6 @@ final class NextStepLines {
         String before = Phrases.literal(step.words().substring(0, at)) + "&" + place;
         String after = step.words().substring(at + slot.length());
         return before + "&" + Phrases.literal(after);
-    }
-
-    /** A typed cell as sentences name it, such as "Parts E5". */
-    private static String cell(InputSheet sheet, String reference) {
-        return Phrases.literal(sheet.title() + " ")
-                + "&ADDRESS(ROW("
-                + reference
-                + "),COLUMN("
-                + reference
-                + "),4)";
     }
 
     /** Of the first scenario in use; of the first column while none is. */
@@ -240,25 +232,22 @@ final class NextStepLines {
     private static String words(Sizing sizing, int scenario) {
         NextStep step = NextSteps.of(sizing, scenario);
         return switch (step) {
-            case NAME -> typed(sizing, step, InputSheet.SCENARIOS, "scenario_name", scenario, 0);
-            case JOINT_NAME -> typed(sizing, step, InputSheet.PARTS, "joint_name", 0, 0);
+            case NAME -> typed(sizing, step, "scenario_name", scenario, 0);
+            case JOINT_NAME -> typed(sizing, step, "joint_name", 0, 0);
             case JOINT_SIZE -> {
                 int row = NextSteps.joint(sizing, scenario);
                 yield step.words().replace(NextStep.JOINT, String.valueOf(row))
                         + WORDS_TO_CELL
                         + JointSize.said(sizing, row);
             }
-            case INNER_JOINT ->
-                    typed(sizing, step, InputSheet.SCENARIOS, "joint_inner", scenario, 0);
-            case OUTER_JOINT ->
-                    typed(sizing, step, InputSheet.SCENARIOS, "joint_outer", scenario, 0);
-            case INNER_HEIGHT -> typed(sizing, step, InputSheet.MEASURE, "inner_height", 0, 0);
-            case RIDE_HEIGHT -> typed(sizing, step, InputSheet.MEASURE, "ride_height", 0, 0);
-            case HEIGHT -> typed(sizing, step, InputSheet.MEASURE, "height", 0, reading(sizing));
-            case DISTANCE ->
-                    typed(sizing, step, InputSheet.MEASURE, "distance_first", 0, reading(sizing));
-            case BUMP -> typed(sizing, step, InputSheet.SCENARIOS, "bump_limit", scenario, 0);
-            case DROOP -> typed(sizing, step, InputSheet.SCENARIOS, "droop_limit", scenario, 0);
+            case INNER_JOINT -> typed(sizing, step, "joint_inner", scenario, 0);
+            case OUTER_JOINT -> typed(sizing, step, "joint_outer", scenario, 0);
+            case INNER_HEIGHT -> typed(sizing, step, "inner_height", 0, 0);
+            case RIDE_HEIGHT -> typed(sizing, step, "ride_height", 0, 0);
+            case HEIGHT -> typed(sizing, step, "height", 0, reading(sizing));
+            case DISTANCE -> typed(sizing, step, "distance_first", 0, reading(sizing));
+            case BUMP -> typed(sizing, step, "bump_limit", scenario, 0);
+            case DROOP -> typed(sizing, step, "droop_limit", scenario, 0);
             case READ_VERDICT ->
                     step.words().replace(NextStep.SCENARIO, ScenarioOutcome.letter(scenario));
         };
@@ -268,9 +257,8 @@ final class NextStepLines {
         return (NextSteps.reading(sizing) - 1) / 2;
     }
 
-    private static String typed(
-            Sizing sizing, NextStep step, InputSheet sheet, String input, int scenario, int row) {
+    private static String typed(Sizing sizing, NextStep step, String input, int scenario, int row) {
         Index index = new Index(Side.LEFT, scenario, row);
-        return step.words() + WORDS_TO_CELL + sizing.inputs().address(sheet, input, index);
+        return step.words() + WORDS_TO_CELL + sizing.inputs().address(input, index);
     }
 }

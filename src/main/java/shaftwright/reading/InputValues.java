@@ -202,8 +202,9 @@ public final class InputValues {
     }
 
     /** The cell of an input as a sentence names it, such as "Parts E5"; empty without one. */
-    public String address(InputSheet sheet, String name, Index index) {
+    public String address(String name, Index index) {
         CellPlace place = placeOrNull(name, index);
+        InputSheet sheet = Contract.sheet(Contract.input(name));
         return place == null ? "" : sheet.title() + " " + place.address();
     }
 

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.Set;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
-import shaftwright.contract.InputSheet;
 import shaftwright.shaft.ShaftEnd;
 
 /** What a joint's row must hold before a length can be computed with it, in the order asked for. */
@@ -67,10 +66,7 @@ public enum JointSize {
      * @param row from 1
      */
     String said(InputValues inputs, int row) {
-        return words()
-                + " ("
-                + inputs.address(InputSheet.PARTS, column, new Index(Side.LEFT, 0, row - 1))
-                + ")";
+        return words() + " (" + inputs.address(column, new Index(Side.LEFT, 0, row - 1)) + ")";
     }
 
     /**

@@ -95,7 +95,8 @@ public final class Misread {
             for (int row = 0; row < inputs.rows(input.name(), side); row++) {
                 if (flaw(inputs, input, new Index(side, 0, row)).equals(flaw)) {
                     return subject(input, side)
-                            + (input.grid().rows() > 1 ? row + 1 + "," : "")
+                            + (input.grid().rows() > 1 ? row + 1 : "")
+                            + cell(inputs, input, new Index(side, 0, row))
                             + flaw;
                 }
             }
@@ -104,21 +105,25 @@ public final class Misread {
     }
 
     /**
-     * Label, side and table of an input, as a sentence about it begins; the number of the row and a
-     * comma follow where there are several. The label stands in quotes, since many are no nouns
-     * ("Angle gauge reads to").
+     * Label, side and table of an input, as a sentence about it begins; the number of the row
+     * follows where there are several, then the cell. The label stands in quotes, since many are no
+     * nouns ("Angle gauge reads to").
      */
     public static String subject(Input input, Side side) {
         String subject = quoted(input) + (input.grid().sided() ? ", " + side.word() : "");
         if (input.grid().rows() > 1) {
             return subject + ", " + row(input.grid()) + " ";
         }
-        return subject + (input.grid().sided() ? "," : "");
+        return subject;
     }
 
     /** An input as a sentence about it begins in a scenario's column. */
     public static String quoted(Input input) {
         return '"' + input.label() + '"';
+    }
+
+    private static String cell(InputValues inputs, Input input, Index index) {
+        return " (" + inputs.address(input.name(), index) + "),";
     }
 
     /** What a row of a table is called: several tables have a price or a diameter. */
@@ -146,7 +151,9 @@ public final class Misread {
             for (Input input : Contract.inputs(Grid.SCENARIO)) {
                 if (input.kind().numeric()
                         && flaw(inputs, input, new Index(Side.LEFT, scenario, 0)).equals(flaw)) {
-                    return quoted(input) + flaw;
+                    return quoted(input)
+                            + cell(inputs, input, new Index(Side.LEFT, scenario, 0))
+                            + flaw;
                 }
             }
         }

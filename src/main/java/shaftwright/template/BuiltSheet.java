@@ -7,6 +7,7 @@ import shaftwright.build.WheelPlace;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
+import shaftwright.contract.InputSheet;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
 import shaftwright.live.Quantity;
@@ -15,7 +16,7 @@ import shaftwright.template.Run.Direction;
 
 /** The finished shafts as measured beside the plan, and the log of their service. */
 final class BuiltSheet {
-    static final String NAME = "As built";
+    static final String NAME = InputSheet.AS_BUILT.title();
 
     private static final int COLUMNS = 12;
 

@@ -4,6 +4,7 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
+import shaftwright.contract.InputSheet;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
 import shaftwright.live.Quantity;
@@ -12,7 +13,7 @@ import shaftwright.template.Run.Direction;
 
 /** Dampers, straps, bump stops and tubes near a boot, and what a fill made of them. */
 final class DampersSheet {
-    static final String NAME = "Dampers";
+    static final String NAME = InputSheet.DAMPERS.title();
 
     private static final int FIRST = ScenariosSheet.FIRST;
 

@@ -6,6 +6,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
+import shaftwright.contract.InputSheet;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
 import shaftwright.live.Section;
@@ -13,7 +14,7 @@ import shaftwright.template.Run.Direction;
 
 /** What may move the joints, the margins built up from it, and how likely a shaft runs out. */
 final class DoubtSheet {
-    static final String NAME = "Doubt";
+    static final String NAME = InputSheet.DOUBT.title();
 
     private static final int FIRST = ScenariosSheet.FIRST;
     private static final int TABLE = 9;

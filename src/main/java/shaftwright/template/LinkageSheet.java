@@ -7,6 +7,7 @@ import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
+import shaftwright.contract.InputSheet;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
 import shaftwright.live.Quantity;
@@ -15,7 +16,7 @@ import shaftwright.template.Run.Direction;
 
 /** Pick-up points of both sides' linkages, and what a fill made of them. */
 final class LinkageSheet {
-    static final String NAME = "Linkage";
+    static final String NAME = InputSheet.LINKAGE.title();
 
     private static final int COLUMNS = 7;
     private static final int PICTURE_ROWS = 15;

@@ -6,6 +6,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
+import shaftwright.contract.InputSheet;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
 import shaftwright.live.Section;
@@ -13,7 +14,7 @@ import shaftwright.template.Run.Direction;
 
 /** Torque path, materials and ratings, and what each part of each scenario carries. */
 final class StrengthSheet {
-    static final String NAME = "Strength";
+    static final String NAME = InputSheet.STRENGTH.title();
 
     private static final int FIRST = ScenariosSheet.FIRST;
 

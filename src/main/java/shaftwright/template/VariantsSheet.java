@@ -6,6 +6,7 @@ import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
+import shaftwright.contract.InputSheet;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
 import shaftwright.live.Section;
@@ -13,7 +14,7 @@ import shaftwright.template.Run.Direction;
 
 /** What changes would do for one scenario, and a grid of its variants. */
 final class VariantsSheet {
-    static final String NAME = "Levers";
+    static final String NAME = InputSheet.LEVERS.title();
 
     /** What the sheet was called by default up to program version 0.1.0. */
     static final String EARLIER_NAME = "What if";

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.Area;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
@@ -14,6 +16,8 @@ import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
 import shaftwright.reading.Misread;
+import shaftwright.template.Template;
+import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;
 
 /**
@@ -47,9 +51,23 @@ class OutOfRangeTest {
             CellPlace verdict = XlsxBook.open(file).names().get("verdict").place(0);
             assertThat(poi.value(verdict).toString())
                     .contains(
-                            "No verdict: \"Outer datum height\", left, row 3, is out of range"
+                            "No verdict: \"Outer datum height\", left, row 3 (Measure B13), is out of range"
                                     + " (is the unit right?).");
         }
+    }
+
+    @Test
+    void everyNumberIsTypedOnTheSheetThatSentencesName() throws Exception {
+        Path file = folder.resolve("blank.xlsx");
+        Template.write(file, LengthUnit.INCH, 2, Map.of());
+        Map<String, Area> names = XlsxBook.open(file).names();
+        assertThat(Contract.inputs())
+                .filteredOn(input -> input.kind().numeric())
+                .allSatisfy(
+                        input ->
+                                assertThat(names.get(input.definedName(Side.RIGHT)).sheet())
+                                        .as(input.name())
+                                        .isEqualTo(Contract.sheet(input).title()));
     }
 
     /** Several tables have a price or a diameter, both edges of the grid of variants an end. */
