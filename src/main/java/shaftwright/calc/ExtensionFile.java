@@ -26,7 +26,8 @@ public final class ExtensionFile {
     static final String IDENTIFIER = "shaftwright.calc";
 
     /** Packages for files and commands; the extension needs all others. */
-    private static final Set<String> LEFT_OUT = Set.of("cli", "comparison", "template", "xlsx");
+    private static final Set<String> LEFT_OUT =
+            Set.of("cli", "comparison", "jobs", "template", "window", "xlsx");
 
     /** Of the one library that the core needs. */
     private static final Class<?> LIBRARY = LUDecomposition.class;
