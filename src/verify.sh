@@ -4,7 +4,7 @@
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 
-packages=(libreoffice-calc-nogui libreoffice-java-common python3-uno python3-openpyxl gnumeric fonts-liberation)
+packages=(xvfb xauth libreoffice-calc-nogui libreoffice-java-common python3-uno python3-openpyxl gnumeric fonts-liberation)
 
 have() { command -v "$1" >/dev/null 2>&1; }
 
@@ -29,6 +29,7 @@ if have dpkg-query; then
 else
     have soffice || missing+=(LibreOffice)
     have ssconvert || missing+=(Gnumeric)
+    have xvfb-run || missing+=(Xvfb)
     /usr/bin/python3 -c 'import openpyxl' 2>/dev/null || missing+=("openpyxl for /usr/bin/python3")
     have_node || missing+=("Node.js 18 or newer with npm")
 fi
@@ -53,5 +54,6 @@ if [ ! target/node/node_modules/.package-lock.json -nt src/office/node/package-l
     npm ci --prefix target/node --no-audit --no-fund --loglevel=error
 fi
 
-mvn -B -P office verify
+# The window's tests need a screen, though nobody looks at it.
+xvfb-run -a mvn -B -P office verify
 bash src/image/try.sh target/shaftwright.jar

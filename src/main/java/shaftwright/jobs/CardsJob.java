@@ -62,7 +62,9 @@ public record CardsJob(Path file, Path target) {
             Path only = folder.resolve("cards.xlsx");
             List<String> others = new ArrayList<>(book.sheetNames());
             others.removeAll(cards);
-            book.saveSeenSheets(only, cards, others);
+            Path seen = folder.resolve("seen.xlsx");
+            book.saveSeenSheets(seen, cards, others);
+            XlsxBook.open(seen).saveWithoutPrintAreas(only);
             journal.step(PRINTING);
             print(program, folder, only, journal);
             Path printed = folder.resolve("cards.pdf");

@@ -5,7 +5,9 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.GraphicsEnvironment;
 import java.awt.GridLayout;
+import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -106,10 +108,19 @@ final class MainWindow {
                         close();
                     }
                 });
-        frame.setSize(UIScale.scale(new Dimension(WIDTH, HEIGHT)));
-        frame.setMinimumSize(UIScale.scale(new Dimension(WIDTH / 2, HEIGHT / 2)));
+        frame.setMinimumSize(onScreen(new Dimension(WIDTH / 2, HEIGHT / 2)));
+        frame.setSize(onScreen(new Dimension(WIDTH, HEIGHT)));
         frame.setLocationByPlatform(true);
         enable();
+    }
+
+    /** A size in the display's scale, no larger than the display. */
+    private static Dimension onScreen(Dimension size) {
+        Dimension scaled = UIScale.scale(size);
+        Rectangle screen =
+                GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+        return new Dimension(
+                Math.min(scaled.width, screen.width), Math.min(scaled.height, screen.height));
     }
 
     private static void keys(JComponent root, FileDrop drop, Action choose) {
@@ -204,6 +215,11 @@ final class MainWindow {
 
     void addMessage(String line) {
         messages.append(PlainText.shown(line, false) + "\n");
+    }
+
+    /** Whether nothing is being done. */
+    boolean isIdle() {
+        return desk.isIdle();
     }
 
     Banner banner() {

@@ -470,6 +470,17 @@ public final class XlsxBook implements OpenBook {
                 });
     }
 
+    /**
+     * Saves with no sheet saying what of it is printed: LibreOffice prints hidden sheets that do.
+     *
+     * @throws BookNotWritableException as {@link #save(Path)} does
+     */
+    public void saveWithoutPrintAreas(Path target) {
+        PartText text = workbook.text();
+        List<Splice> splices = PrintAreas.removed(text);
+        saveParts(target, splices.isEmpty() ? Map.of() : Map.of(text, splices), XlsxBook::open);
+    }
+
     private boolean isChangedBy(Collection<String> show, Collection<String> hide) {
         return !SheetTabs.of(workbook.text())
                 .changes(sheetsCalled(show), sheetsCalled(hide), sheet -> zip.text(part(sheet)))
