@@ -104,6 +104,11 @@ final class MainWindow {
         frame.addWindowListener(
                 new WindowAdapter() {
                     @Override
+                    public void windowActivated(WindowEvent event) {
+                        Appearance.follow();
+                    }
+
+                    @Override
                     public void windowClosing(WindowEvent event) {
                         close();
                     }

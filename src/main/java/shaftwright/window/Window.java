@@ -1,6 +1,5 @@
 package shaftwright.window;
 
-import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.AWTError;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
@@ -37,6 +36,6 @@ public final class Window {
     static void setLook() {
         System.setProperty("apple.laf.useScreenMenuBar", "true");
         System.setProperty("apple.awt.application.name", MainWindow.TITLE);
-        FlatLightLaf.setup();
+        Appearance.begin();
     }
 }
