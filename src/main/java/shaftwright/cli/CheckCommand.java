@@ -11,7 +11,7 @@ import shaftwright.jobs.Journal;
 @Command(
         name = "check",
         description = {
-            "Says all that is wrong or doubtful in a workbook: readings, parts, names, formulas that were overwritten or edited.",
+            "Reports everything that is wrong or doubtful in a workbook: readings, parts, names, formulas that were overwritten or edited.",
             "Changes nothing."
         },
         footer = {"  shaftwright check shafts.xlsx"})

@@ -16,7 +16,7 @@ final class InputOptions {
             paramLabel = "NAME=VALUE",
             description =
                     "Type a value into an input cell. NAME is the cell's defined name; NAME[3]"
-                            + " is the third row of a table, NAME[B] scenario B. Nothing behind ="
+                            + " is the third row of a table, NAME[B] scenario B. Nothing after ="
                             + " empties the cell. May be given several times.")
     private List<String> assignments = new ArrayList<>();
 

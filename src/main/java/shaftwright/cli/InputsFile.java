@@ -125,7 +125,7 @@ final class InputsFile {
             }
         }
         if (parser.nextToken() != null) {
-            throw refused(parser, "something behind the object");
+            throw refused(parser, "something after the object");
         }
         return inputs;
     }

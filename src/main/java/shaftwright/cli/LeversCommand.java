@@ -19,7 +19,7 @@ import shaftwright.xlsx.XlsxBook;
 @Command(
         name = "levers",
         description = {
-            "Says what would give a scenario more room, one change at a time: joints, boots, ring seats, spacers, limit strap, bump stop, where transaxle and hubs stand.",
+            "Shows what would give a scenario more room, one change at a time: joints, boots, ring seats, spacers, limit strap, bump stop, where transaxle and hubs stand.",
             "What makes it fit comes first, cheapest first; pairs where no single"
                     + " change does. Costs are your own prices; what has none is not priced."
                     + " Changes nothing."

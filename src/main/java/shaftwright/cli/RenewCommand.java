@@ -16,7 +16,7 @@ import shaftwright.jobs.RenewJob;
             "Makes a current workbook of one that an earlier version made, or that lost charts or drop-down lists in some program.",
             "All that is typed comes along, as it is typed, with your formulas in"
                     + " typed cells, your notes, cells and sheets, and the names and order of"
-                    + " all sheets. What can't come along is named; the previous file is kept as"
+                    + " all sheets. What can't come along is listed; the previous file is kept as"
                     + " NAME.backup.xlsx."
         },
         footer = {

@@ -36,14 +36,14 @@ final class SheetsCommand implements Callable<Integer> {
             names = "--show",
             paramLabel = "NAME",
             arity = "1..*",
-            description = "Show these sheets; behind the file's name.")
+            description = "Show these sheets; goes after the file's name.")
     private List<String> show = new ArrayList<>();
 
     @Option(
             names = "--hide",
             paramLabel = "NAME",
             arity = "1..*",
-            description = "Hide these sheets; behind the file's name.")
+            description = "Hide these sheets; goes after the file's name.")
     private List<String> hide = new ArrayList<>();
 
     @Mixin private OutOption out;

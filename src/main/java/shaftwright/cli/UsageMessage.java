@@ -96,7 +96,7 @@ final class UsageMessage {
     }
 
     private static String valueMissing(ArgSpec option) {
-        return named(option) + ": found nothing behind it; expected " + option.paramLabel();
+        return named(option) + ": found nothing after it; expected " + option.paramLabel();
     }
 
     private static String refused(ParameterException e) {
@@ -108,7 +108,7 @@ final class UsageMessage {
             return named(given)
                     + ": found \""
                     + e.getValue()
-                    + "\" behind it; expected nothing there";
+                    + "\" after it; expected nothing there";
         }
         return e.getCause() instanceof TypeConversionException refusal
                 ? named(given) + ": " + refusal.getMessage()

@@ -68,7 +68,7 @@ public final class BuiltInputs {
     }
 
     private static void service(List<Input> all) {
-        all.add(text("service_date", "Date", "Any way of writing it."));
+        all.add(text("service_date", "Date", "In any format."));
         all.add(
                 Input.number(
                         "service_hours",

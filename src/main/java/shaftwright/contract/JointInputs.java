@@ -218,7 +218,7 @@ final class JointInputs {
                         "Largest diameter",
                         Ranges.SIZE,
                         new Range(40, 200),
-                        "As fitted, folds bulged out. Empty: its gap to tubes is not looked at."));
+                        "As fitted, folds bulged out. Empty: its gap to tubes is not checked."));
         all.add(Input.money("boot_price", BOOT, "Price each", "Your price for one boot kit."));
     }
 }

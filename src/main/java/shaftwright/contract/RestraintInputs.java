@@ -38,7 +38,7 @@ public final class RestraintInputs {
                         "Damper, strap or bump stop",
                         InputKind.TEXT,
                         List.of(),
-                        "Your word for it. One row serves both sides."));
+                        "Any name. One row serves both sides."));
         all.add(
                 Input.words(
                         "restraint_kind",
@@ -64,7 +64,7 @@ public final class RestraintInputs {
                         "Closed length",
                         SIZE,
                         USUAL_LENGTH,
-                        "Between its ends when it can close no farther; with its bump rubber squeezed. Empty: not looked at."));
+                        "Between its ends when it can close no farther; with its bump rubber squeezed. Empty: not checked."));
         all.add(
                 Input.length(
                         "restraint_longest",
@@ -72,7 +72,7 @@ public final class RestraintInputs {
                         "Open length",
                         SIZE,
                         USUAL_LENGTH,
-                        "Between its ends when it can open no farther, or the strap taut. Empty: not looked at."));
+                        "Between its ends when it can open no farther, or the strap taut. Empty: not checked."));
     }
 
     private static void tubes(List<Input> all) {
@@ -83,7 +83,7 @@ public final class RestraintInputs {
                         "Tube near a boot",
                         InputKind.TEXT,
                         List.of(),
-                        "Your word for it. One row serves both sides."));
+                        "Any name. One row serves both sides."));
         all.add(
                 Input.words(
                         "tube_carried_by",

@@ -37,16 +37,16 @@ final class StockInputs {
                         "Bar diameter between the splines."));
         all.add(
                 Input.splines(
-                        "blank_splines_inner", "Splines inner", "Spline count at the inner end."));
+                        "blank_splines_inner", "Splines, inner", "Spline count at the inner end."));
         all.add(
                 Input.splines(
-                        "blank_splines_outer", "Splines outer", "Spline count at the outer end."));
+                        "blank_splines_outer", "Splines, outer", "Spline count at the outer end."));
         Range splineLength = new Range(20, 300);
         all.add(
                 Input.length(
                         "blank_spline_length_inner",
                         BLANK,
-                        "Spline length inner",
+                        "Spline length, inner",
                         Ranges.SIZE,
                         splineLength,
                         "Full spline from the inner end."));
@@ -54,7 +54,7 @@ final class StockInputs {
                 Input.length(
                         "blank_spline_length_outer",
                         BLANK,
-                        "Spline length outer",
+                        "Spline length, outer",
                         Ranges.SIZE,
                         splineLength,
                         "Full spline from the outer end."));
@@ -82,10 +82,10 @@ final class StockInputs {
                 Input.words(
                         "blank_in_stock",
                         BLANK,
-                        "Can be had",
+                        "Available",
                         CHOICE,
                         List.of("yes", "to order", "no"),
-                        "In the seller's stock, not in your garage. no: it can't be had and is not"
+                        "In the seller's stock, not in your garage. no: it can't be bought and is not"
                                 + " chosen."));
         StrengthInputs.blanks(all);
         all.add(

@@ -16,7 +16,7 @@ public final class StrengthInputs {
                 Input.number(
                         "engine_torque",
                         Grid.BOOK,
-                        "Most engine torque",
+                        "Peak engine torque",
                         InputKind.TORQUE,
                         TORQUE,
                         new Range(20, 2000),
@@ -66,7 +66,7 @@ public final class StrengthInputs {
                         InputKind.NUMBER,
                         new Range(0.05, 5),
                         new Range(0.2, 1.8),
-                        "Most friction of tyre on ground. Empty: grip limits nothing."));
+                        "The most friction of tyre on ground. Empty: grip limits nothing."));
         all.add(
                 Input.number(
                         "wheel_load",
@@ -75,16 +75,16 @@ public final class StrengthInputs {
                         InputKind.LOAD,
                         new Range(1, 20000),
                         new Range(50, 2000),
-                        "Most that stands on one driven wheel while it pulls."));
+                        "The most that stands on one driven wheel while it pulls."));
         all.add(
                 Input.number(
                         "landing_load",
                         Grid.BOOK,
-                        "Weight on it when landing",
+                        "Weight on a driven wheel when landing",
                         InputKind.LOAD,
                         new Range(1, 50000),
                         new Range(50, 6000),
-                        "Most on one driven wheel when it lands spinning. Empty: no landing case."));
+                        "The most on one driven wheel when it lands spinning. Empty: no landing case."));
         all.add(
                 Input.number(
                                 "shock_factor",
@@ -264,7 +264,7 @@ public final class StrengthInputs {
                         InputKind.TORQUE,
                         TORQUE,
                         new Range(100, 20000),
-                        "Most that the joint takes for a moment, by its catalogue."));
+                        "The most that the joint takes for a moment, by its catalogue."));
         all.add(
                 Input.number(
                         "rated_life",
@@ -282,7 +282,7 @@ public final class StrengthInputs {
                         InputKind.COUNT,
                         new Range(1, 40),
                         new Range(3, 12),
-                        "Bolts of the flange."));
+                        "Number of bolts in the flange."));
         all.add(
                 Input.length(
                         "bolt_circle",
@@ -389,7 +389,7 @@ public final class StrengthInputs {
                         "Material",
                         InputKind.PICK,
                         List.of("material_name"),
-                        "Name of a material on the sheet Strength. Empty: its strength is not looked at."));
+                        "Name of a material on the sheet Strength. Empty: its strength is not checked."));
         all.add(
                 Input.length(
                                 "blank_bore",
@@ -403,7 +403,7 @@ public final class StrengthInputs {
                 Input.length(
                         "blank_spline_outside_inner",
                         Grid.BLANK,
-                        "Spline outside inner",
+                        "Spline outside diameter, inner",
                         SIZE,
                         new Range(15, 60),
                         "Outside diameter over the spline teeth."));
@@ -411,7 +411,7 @@ public final class StrengthInputs {
                 Input.length(
                         "blank_spline_outside_outer",
                         Grid.BLANK,
-                        "Spline outside outer",
+                        "Spline outside diameter, outer",
                         SIZE,
                         new Range(15, 60),
                         "Outside diameter over the spline teeth."));
@@ -419,7 +419,7 @@ public final class StrengthInputs {
                 Input.length(
                         "blank_spline_root_inner",
                         Grid.BLANK,
-                        "Spline root inner",
+                        "Spline root diameter, inner",
                         SIZE,
                         new Range(12, 58),
                         "Diameter under the teeth. Empty: that of a standard spline of 30 degrees with a fillet root."));
@@ -427,7 +427,7 @@ public final class StrengthInputs {
                 Input.length(
                         "blank_spline_root_outer",
                         Grid.BLANK,
-                        "Spline root outer",
+                        "Spline root diameter, outer",
                         SIZE,
                         new Range(12, 58),
                         "Diameter under the teeth. Empty: that of a standard spline of 30 degrees with a fillet root."));

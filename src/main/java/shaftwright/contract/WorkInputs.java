@@ -20,7 +20,7 @@ public final class WorkInputs {
                 price(
                         "counterbore_price",
                         "Sinking one ring seat deeper",
-                        "Machining one race; four make a vehicle with both ends done."));
+                        "Machining one race; with both ends done a vehicle has four."));
         all.add(
                 price(
                         "spacer_price",
@@ -48,7 +48,7 @@ public final class WorkInputs {
                         InputKind.MONEY,
                         AMOUNT,
                         AMOUNT,
-                        meaning + " Levers reckon with it. Empty: not priced.")
+                        meaning + " Used by Levers. Empty: not priced.")
                 .since(SINCE);
     }
 }

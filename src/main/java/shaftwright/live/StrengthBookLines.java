@@ -44,7 +44,7 @@ final class StrengthBookLines {
         duty(
                 duties,
                 "duty_way",
-                "Turns a minute by tyre diameter, mm",
+                "Turns per minute by tyre diameter, mm",
                 "{duty_speed_read}*" + WHEEL_SPEED + Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER,
                 duty -> new Tyre(1).wheelSpeed(duty.speed()));
     }

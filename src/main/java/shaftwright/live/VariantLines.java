@@ -127,7 +127,7 @@ final class VariantLines {
                                 Lacking.NO_FIGURES.value());
         set.text("lever_words", "Change").filled(told -> told.lever().words(told.unit()));
         set.shown("lever_gain", "Window gained").filled(told -> told.lever().gain());
-        set.of(MONEY, "lever_cost", "Cost more")
+        set.of(MONEY, "lever_cost", "Extra cost")
                 .filledCell((told, index) -> VehicleLines.shown(told.lever().cost()));
         set.text("lever_then", "Then it")
                 .filled(told -> told.lever().fits() ? "fits" : "does not fit");

@@ -21,11 +21,11 @@ import shaftwright.study.Verdict;
 /** Plunge used, and the verdict in words: a side's with all its findings, and a scenario's. */
 enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
     PLUNGE_USED("plunge_used", "Plunge used", MILLIMETRE),
-    FIRST("first_finding", "Gravest finding (0 none)", WHOLE),
+    FIRST("first_finding", "Most severe finding (0 none)", WHOLE),
     GRAVITY("gravity", "Severity (0 fits, 4 no verdict)", WHOLE),
     CARD("card_prints", "What the card prints (0 nothing, 4 all)", WHOLE),
     ALL("side_findings", "All findings", TEXT),
-    LEADING("leading_verdict", "Gravest finding's verdict", TEXT),
+    LEADING("leading_verdict", "Most severe finding's verdict", TEXT),
     SIDE_VERDICT("side_verdict", "Verdict", TEXT),
     COUNT("finding_count", "Findings on either side", WHOLE),
     /** The graver side's first sentence, or both lengths when both fit. */

@@ -94,8 +94,7 @@ final class GuideSheet {
 
     private static int ticks(Draft draft, XSSFSheet sheet, int top) {
         Look look = draft.look();
-        Page.heading(
-                draft, sheet, top, COLUMNS, "Checks before measuring: answer yes to tick them");
+        Page.heading(draft, sheet, top, COLUMNS, "Answer yes to each check before measuring");
         int row = top + 1;
         for (MeasuringCheck check : MeasuringCheck.values()) {
             Page.single(

@@ -64,7 +64,7 @@ final class MeasureSheet {
                 draft,
                 sheet,
                 row + 1,
-                "Give of the drive unit's mounts, where they are soft",
+                "Movement of the drive unit, where its mounts are soft",
                 give());
         sheet.createFreezePane(1, 0);
         draft.printout(sheet).byBreaks(true, 10);

@@ -40,7 +40,7 @@ final class PartsListSheet {
             boolean part = line.quantity() == Quantity.TEXT;
             boolean twoLines = part || line.name().equals("list_vehicle");
             if (line.name().equals("list_pair")) {
-                Page.heading(draft, sheet, row++, columns, "In all");
+                Page.heading(draft, sheet, row++, columns, "Total");
             }
             draft.text(
                     sheet,

@@ -168,7 +168,7 @@ final class SideBySideSheet {
         draft.number(sheet, row, FIRST, Comparison.USUAL_TOLERANCE, look.input(InputKind.NUMBER));
         draft.name(Comparison.TOLERANCE, sheet, row, FIRST, row, FIRST);
         row++;
-        draft.text(sheet, row, 0, "In short", look.label());
+        draft.text(sheet, row, 0, "Summary", look.label());
         draft.difference(
                 Difference.SUMMARY,
                 sheet,

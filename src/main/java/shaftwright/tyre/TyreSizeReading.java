@@ -59,7 +59,7 @@ final class TyreSizeReading {
         }
         String suffix = takeOneOf("c", "lt");
         if (at < text.length() || (prefix.equals("lt") && suffix.equals("lt"))) {
-            throw refuse("something is left over behind the size");
+            throw refuse("something is left over after the size");
         }
         return size;
     }
@@ -85,7 +85,7 @@ final class TyreSizeReading {
     private TyreSize withoutAspect(String digits, double width) {
         if (at == text.length() || text.charAt(at) != 'r') {
             throw refuse(
-                    "after the first number stands / in a metric size, x in an inch size, R or a"
+                    "the first number is followed by / in a metric size, x in an inch size, R or a"
                             + " hyphen in one without an aspect ratio");
         }
         boolean inches = digits.indexOf('.') >= 0;
@@ -122,7 +122,7 @@ final class TyreSizeReading {
 
     private double rim() {
         if (!take("r")) {
-            throw refuse("before the rim diameter stands R, ZR, D or a hyphen");
+            throw refuse("R, ZR, D or a hyphen goes before the rim diameter");
         }
         double rim = number("for the rim diameter", 2);
         if (rim >= 100) {
@@ -144,7 +144,7 @@ final class TyreSizeReading {
             int point = at;
             digits();
             if (at == point || at - point > mostDecimals) {
-                throw refuse("behind a point stand one or two digits");
+                throw refuse("one or two digits follow a decimal point");
             }
         }
         return Double.parseDouble(text.substring(start, at));

@@ -107,15 +107,12 @@ final class TapeReading {
                     case "64" -> 64;
                     default ->
                             throw refuse(
-                                    "a fraction has 2, 3, 4, 8, 16, 32 or 64 below the line, not "
+                                    "the bottom of a fraction is 2, 3, 4, 8, 16, 32 or 64, not "
                                             + (bottom.isEmpty() ? "nothing" : bottom));
                 };
         if (top.charAt(0) == '0' || top.length() > 2 || Integer.parseInt(top) >= parts) {
             throw refuse(
-                    "above the line of a fraction stands a number from 1 to "
-                            + (parts - 1)
-                            + ", not "
-                            + top);
+                    "the top of a fraction is a number from 1 to " + (parts - 1) + ", not " + top);
         }
         return Integer.parseInt(top) / (double) parts;
     }
@@ -139,7 +136,7 @@ final class TapeReading {
                     throw refuse(
                             "\""
                                     + rest
-                                    + "\" is left over behind the number; units are in, \", ', mm"
+                                    + "\" is left over after the number; units are in, \", ', mm"
                                     + " and cm");
         };
     }

@@ -79,7 +79,7 @@ class WritingTest {
             Run run = Run.of(line);
 
             assertThat(run.code()).as(line[0] + run.out() + run.err()).isEqualTo(2);
-            assertThat(run.err()).contains(": found nothing behind it; expected FILE");
+            assertThat(run.err()).contains(": found nothing after it; expected FILE");
             assertThat(book.file()).hasBinaryContent(before);
         }
         assertThat(folder.toFile().list()).containsExactly("shafts.xlsx");

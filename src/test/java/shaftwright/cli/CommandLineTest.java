@@ -165,9 +165,9 @@ class CommandLineTest {
                     compare a.xlsx                   | a second file is missing: shaftwright compare FILE FILE … --out FILE
                     compare a.xlsx b.xlsx            | --out is missing: shaftwright compare FILE FILE … --out FILE
                     fill --out a --out b c.xlsx      | --out is given twice
-                    fill --set                       | --set: found nothing behind it; expected NAME=VALUE
-                    compare a.xlsx b.xlsx --out      | --out: found nothing behind it; expected FILE
-                    show --json=yes a.xlsx           | --json: found "yes" behind it; expected nothing there
+                    fill --set                       | --set: found nothing after it; expected NAME=VALUE
+                    compare a.xlsx b.xlsx --out      | --out: found nothing after it; expected FILE
+                    show --json=yes a.xlsx           | --json: found "yes" after it; expected nothing there
                     new --unit cm a.xlsx             | --unit: found "cm"; expected inch or mm.
                     show --scenario 7 a.xlsx         | --scenario: found "7"; expected a letter from A to X.
                     fill /                           | FILE: found "/"; expected a file name.
@@ -188,7 +188,7 @@ class CommandLineTest {
         assertThat(Run.of("functions", "").err())
                 .startsWith("shaftwright: NAME: found an empty text");
         assertThat(Run.of("sweep", "--down=", "a.xlsx").err())
-                .startsWith("shaftwright: --down: found nothing behind it; expected NAME=FROM");
+                .startsWith("shaftwright: --down: found nothing after it; expected NAME=FROM");
     }
 
     @Test

@@ -67,8 +67,7 @@ class NewCommandTest {
 
         assertThat(run.code()).isEqualTo(ExitCode.PROBLEMS);
         assertThat(run.err())
-                .contains(
-                        "found \"18 5/17\" (a fraction has 2, 3, 4, 8, 16, 32 or 64 below the line")
+                .contains("found \"18 5/17\" (the bottom of a fraction is 2, 3, 4, 8, 16, 32 or 64")
                 .contains("a.xlsx: not made.");
         try (Stream<Path> left = Files.list(folder)) {
             assertThat(left).isEmpty();

@@ -90,9 +90,9 @@ class LengthTest {
             value = {
                 "~~; nothing in it",
                 "~  ~; only spaces",
-                "25 3/0; 2, 3, 4, 8, 16, 32 or 64 below the line, not 0",
-                "25 3/10; below the line, not 10",
-                "25 3/; below the line, not nothing",
+                "25 3/0; the bottom of a fraction is 2, 3, 4, 8, 16, 32 or 64, not 0",
+                "25 3/10; or 64, not 10",
+                "25 3/; or 64, not nothing",
                 "25 12/8; a number from 1 to 7, not 12",
                 "25 3; the second is no fraction",
                 "25.5 3/8; a decimal and a fraction do not go together",

@@ -184,9 +184,9 @@ class OwnPointsTest {
                 "\"upper arm\"; expected upper wishbone, front pivot;");
         refused("own_out", 2, "", "nothing; expected where the point is in this scenario");
         refused("own_height", 0, "18", "expected nothing: all scenarios have one ride height");
-        refused("own_point", 1, "outer datum", "expected one row a point; row 1 has it");
+        refused("own_point", 1, "outer datum", "expected one row per point; row 1 has it");
         refused("own_side", 1, "rear", "\"rear\"; expected");
-        refused("own_out", 2, "12 in 3", "left over behind the number");
+        refused("own_out", 2, "12 in 3", "left over after the number");
         refused(
                 "path_source_left",
                 0,
