@@ -76,6 +76,8 @@ public enum Section {
     SERVICE,
     /** Limit lines of a side's charts. */
     CHART_LIMITS,
+    /** Which line of a side's charts is which scenario's. */
+    CHART_LEGEND,
     /** What to do next, on the first sheet. */
     START_NEXT,
     /** The first sheet's list of verdicts. */

@@ -1,6 +1,5 @@
 package shaftwright.template;
 
-import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xddf.usermodel.PresetColor;
@@ -31,6 +30,9 @@ import shaftwright.book.Area;
 import shaftwright.book.CellPlace;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
+import shaftwright.live.ChartStroke;
+import shaftwright.live.LiveLine;
+import shaftwright.live.LiveLines;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.template.Run.Direction;
 import shaftwright.units.LengthUnit;
@@ -40,9 +42,10 @@ import shaftwright.units.LengthUnit;
  * lengths with the chosen shaft inside, and bars of every scenario's least slack.
  */
 final class ChartsSheet {
-    /** Most scenarios that a chart can keep apart without colour. */
-    private static final int MOST_LINES = 8;
+    private static final String LEGEND_HEAD =
+            "Lines of the charts over travel; the heavy one is the limit";
 
+    private static final int LEGEND_ROW = 2;
     private static final int CHART_ROWS = 20;
     private static final int CHART_COLUMNS = 6;
 
@@ -58,40 +61,60 @@ final class ChartsSheet {
             sheet.setColumnWidth(column, (column == CHART_COLUMNS ? 2 : 12) * 256);
         }
         draft.text(sheet, 0, 0, "Charts, " + side.word() + " side", draft.look().title());
+        legend(draft, side, sheet);
         String unit = draft.unit().symbol();
         Canvas canvas = new Canvas(draft, side, sheet);
         canvas.chart(0, "Slack before bottoming, " + unit, "table_slack_in", "limit_slack");
         canvas.chart(1, "Slack before pull-out, " + unit, "table_slack_out", "limit_slack");
-        canvas.chart(2, "Inner joint angle, °", "table_angle_in", "limit_angle_in");
-        canvas.chart(3, "Outer joint angle, °", "table_angle_out", "limit_angle_out");
+        canvas.chart(2, "Inner joint angle, % of its limit", "angle_share_in", "limit_share");
+        canvas.chart(3, "Outer joint angle, % of its limit", "angle_share_out", "limit_share");
         canvas.chart(4, "Centre distance, " + unit, "table_distance", "");
         canvas.band(5, "Card's shaft, E, and its limits, " + unit);
         canvas.bars(6, "Least slack of each scenario, " + unit);
         draft.printout(sheet).onOnePage();
     }
 
+    /** Names beside samples of their lines, which a chart's own legend can't leave out. */
+    private static void legend(Draft draft, Side side, XSSFSheet sheet) {
+        LiveLine line = LiveLines.all().line("chart_legend");
+        draft.text(sheet, 1, 0, LEGEND_HEAD, draft.look().boldLabel());
+        draft.live(
+                line,
+                side,
+                sheet,
+                LEGEND_ROW,
+                0,
+                Direction.DOWN,
+                draft.look().result(line.quantity()));
+        for (int row = LEGEND_ROW; row < LEGEND_ROW + draft.scenarios(); row++) {
+            sheet.addMergedRegion(new CellRangeAddress(row, row, 0, CHART_COLUMNS - 1));
+        }
+    }
+
     private record Canvas(Draft draft, Side side, XSSFSheet sheet) {
         void chart(int number, String title, String table, String limit) {
             XSSFChart chart = titled(anchor(number, 1), title);
             XDDFScatterChartData data = overTravel(chart, title);
-            int lines = Math.min(MOST_LINES, draft.scenarios());
-            for (int scenario = 0; scenario < lines; scenario++) {
-                scenario(data, table, scenario);
+            for (int scenario = 0; scenario < draft.scenarios(); scenario++) {
+                int column = scenario;
+                ChartStroke.of(scenario)
+                        .ifPresent(stroke -> scenario(data, table, column, stroke(stroke)));
             }
             if (!limit.isEmpty()) {
                 drawn(data, "limit_travel", limit, LIMIT);
             }
             chart.plot(data);
             finish(chart);
+            chart.deleteLegend();
         }
 
         /** The chosen shaft between what bottoms and what pulls out. */
         void band(int number, String title) {
             XSSFChart chart = titled(anchor(number, 1), title);
             XDDFScatterChartData data = overTravel(chart, title);
-            drawn(data, "band_travel", "band_longest", LINES.get(0));
+            drawn(data, "band_travel", "band_longest", stroke(ChartStroke.SOLID));
             drawn(data, "band_travel", "band_chosen", LIMIT);
-            drawn(data, "band_travel", "band_shortest", LINES.get(1));
+            drawn(data, "band_travel", "band_shortest", stroke(ChartStroke.DASH));
             chart.plot(data);
             finish(chart);
         }
@@ -120,7 +143,7 @@ final class ChartsSheet {
 
         private XSSFClientAnchor anchor(int number, int wide) {
             int column = number % 2 * (CHART_COLUMNS + 1);
-            int row = 2 + number / 2 * (CHART_ROWS + 1);
+            int row = LEGEND_ROW + draft.scenarios() + 1 + number / 2 * (CHART_ROWS + 1);
             return sheet.createDrawingPatriarch()
                     .createAnchor(
                             0,
@@ -155,14 +178,15 @@ final class ChartsSheet {
             return data;
         }
 
-        private void scenario(XDDFScatterChartData data, String table, int scenario) {
+        private void scenario(
+                XDDFScatterChartData data, String table, int scenario, Stroke stroke) {
             Run x = draft.places().run("table_travel", side);
             Run y = draft.places().run(table, side);
             XDDFScatterChartData.Series series =
                     series(data, column(x, scenario), column(y, scenario));
             Run titles = draft.places().run("work_letter", Side.LEFT);
             SeriesTitle.set(series, sheet.getWorkbook(), reference(titles.place(scenario)));
-            style(series, LINES.get(scenario));
+            style(series, stroke);
         }
 
         /** A line of its own cells, named by the cell above them. */
@@ -196,6 +220,15 @@ final class ChartsSheet {
         }
 
         private Area column(Run block, int scenario) {
+            if (block.direction() == Direction.DOWN && block.grid() == Grid.POSITION) {
+                int first = block.row() + scenario * Grid.POSITION.rows();
+                return new Area(
+                        block.sheet(),
+                        first,
+                        block.column(),
+                        first + Grid.POSITION.rows() - 1,
+                        block.column());
+            }
             if (block.direction() != Direction.BLOCK) {
                 throw new IllegalStateException(block.name() + " is no block");
             }
@@ -242,16 +275,18 @@ final class ChartsSheet {
     /** How a line is drawn: told apart by dash and weight, not by colour. */
     private record Stroke(String colour, PresetLineDash dash, double points) {}
 
-    private static final List<Stroke> LINES =
-            List.of(
-                    new Stroke("black", PresetLineDash.SOLID, 1.5),
-                    new Stroke("black", PresetLineDash.DASH, 1.5),
-                    new Stroke("black", PresetLineDash.DOT, 1.75),
-                    new Stroke("black", PresetLineDash.DASH_DOT, 1.5),
-                    new Stroke("mid", PresetLineDash.LARGE_DASH, 1.5),
-                    new Stroke("mid", PresetLineDash.LARGE_DASH_DOT, 1.5),
-                    new Stroke("mid", PresetLineDash.LARGE_DASH_DOT_DOT, 1.5),
-                    new Stroke("grey", PresetLineDash.SOLID, 3));
+    private static Stroke stroke(ChartStroke of) {
+        return switch (of) {
+            case SOLID -> new Stroke("black", PresetLineDash.SOLID, 1.5);
+            case DASH -> new Stroke("black", PresetLineDash.DASH, 1.5);
+            case DOT -> new Stroke("black", PresetLineDash.DOT, 1.75);
+            case DASH_DOT -> new Stroke("black", PresetLineDash.DASH_DOT, 1.5);
+            case LONG_DASH -> new Stroke("mid", PresetLineDash.LARGE_DASH, 1.5);
+            case LONG_DASH_DOT -> new Stroke("mid", PresetLineDash.LARGE_DASH_DOT, 1.5);
+            case LONG_DASH_DOT_DOT -> new Stroke("mid", PresetLineDash.LARGE_DASH_DOT_DOT, 1.5);
+            case WIDE -> new Stroke("grey", PresetLineDash.SOLID, 3);
+        };
+    }
 
     private static final Stroke LIMIT = new Stroke("black", PresetLineDash.SOLID, 4);
 
