@@ -1,6 +1,7 @@
 package shaftwright.template;
 
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
@@ -9,6 +10,7 @@ import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
 import shaftwright.live.Quantity;
 import shaftwright.live.Section;
+import shaftwright.reading.ScenarioOutcome;
 import shaftwright.study.Cautions;
 import shaftwright.template.Run.Direction;
 
@@ -26,11 +28,15 @@ final class StartSheet {
         "Card left, Card right: choose the scenario to build, print, take them to the lathe.",
     };
 
+    private static final int COLUMNS = 5;
+    private static final int PICTURE_ROWS = 11;
+
     private StartSheet() {}
 
     static void lay(Draft draft) {
         XSSFSheet sheet = draft.sheet(NAME);
         int row = top(draft, sheet);
+        row = spare(draft, sheet, row + 1);
         row = list(draft, sheet, row + 1, 3, "Order of work", STEPS);
         row = legend(draft, sheet, row + 1);
         row = more(draft, sheet, row + 1);
@@ -46,7 +52,7 @@ final class StartSheet {
 
     private static int top(Draft draft, XSSFSheet sheet) {
         Look look = draft.look();
-        Page.widths(sheet, 30, 78, 14);
+        Page.widths(sheet, 28, 68, 13, 12, 12);
         draft.text(sheet, 0, 0, "Half-shaft sizing", look.title());
         draft.text(sheet, 1, 0, "Vehicle", look.bold());
         draft.input(Contract.input("vehicle_name"), Side.LEFT, sheet, 1, 1, Direction.DOWN);
@@ -91,7 +97,7 @@ final class StartSheet {
     }
 
     private static int verdicts(Draft draft, XSSFSheet sheet, int top) {
-        Page.heading(draft, sheet, top, 3, "Verdicts");
+        Page.heading(draft, sheet, top, COLUMNS, "Verdicts");
         int column = 0;
         for (LiveLine line : LiveLines.all().in(Section.START)) {
             draft.live(
@@ -104,11 +110,40 @@ final class StartSheet {
                     draft.look().result(line.quantity()));
         }
         draft.text(sheet, top, 2, "Cost", draft.look().heading());
+        for (int at = 3; at < COLUMNS; at++) {
+            LiveLine line = LiveLines.all().in(Section.START).get(at);
+            draft.text(sheet, top, at, Page.label(line, draft.unit()), draft.look().columnHead());
+        }
+        sheet.getRow(top).setHeightInPoints(42);
         for (int row = top + 1; row <= top + draft.scenarios(); row++) {
             sheet.getRow(row).setHeightInPoints(44);
         }
         Highlights.verdicts(sheet, new CellRangeAddress(top + 1, top + draft.scenarios(), 1, 1));
         return top + draft.scenarios() + 1;
+    }
+
+    /** Every scenario's slack beyond its margins, both ways: what lies below zero is missing. */
+    private static int spare(Draft draft, XSSFSheet sheet, int top) {
+        String[] letters = new String[draft.scenarios()];
+        for (int scenario = 0; scenario < letters.length; scenario++) {
+            letters[scenario] = ScenarioOutcome.letter(scenario);
+        }
+        Run in = draft.places().run("start_spare_in", Side.LEFT);
+        Run out = draft.places().run("start_spare_out", Side.LEFT);
+        new BarChart(
+                        sheet,
+                        sheet.createDrawingPatriarch()
+                                .createAnchor(0, 0, 0, 0, 0, top, COLUMNS, top + PICTURE_ROWS),
+                        "Least slack beyond the margins, " + draft.unit().symbol(),
+                        draft.unit(),
+                        draft.places().run("start_name", Side.LEFT).area(),
+                        letters)
+                .draw(in.area(), head(in), out.area(), head(out));
+        return top + PICTURE_ROWS + 1;
+    }
+
+    private static CellReference head(Run column) {
+        return new CellReference(column.sheet(), column.row() - 1, column.column(), true, true);
     }
 
     /** Numbered items under a heading. */
