@@ -47,7 +47,9 @@ final class StartSheet {
     /** In a file of several, which says the rest once on its own first sheet. */
     static void layAmongOthers(Draft draft) {
         XSSFSheet sheet = draft.sheet(NAME);
-        version(draft, sheet, top(draft, sheet) + 1);
+        int row = top(draft, sheet) + 1;
+        version(draft, sheet, row);
+        ChartsSheet.legendAlone(draft, sheet, row + 2);
     }
 
     private static int top(Draft draft, XSSFSheet sheet) {
