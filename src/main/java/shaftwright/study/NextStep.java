@@ -1,5 +1,7 @@
 package shaftwright.study;
 
+import java.util.List;
+
 /** What a builder does next on the way to a scenario's first verdict, in the order of the work. */
 public enum NextStep {
     NAME("Type the name of a variant"),
@@ -23,6 +25,8 @@ public enum NextStep {
     /** Where the scenario's letter stands in the words. */
     public static final String SCENARIO = "{SCENARIO}";
 
+    private static final List<NextStep> ORDER = List.of(values());
+
     private final String words;
 
     NextStep(String words) {
@@ -36,6 +40,6 @@ public enum NextStep {
 
     /** Place in the order, 1 the first; workbooks hold it as a number. */
     public int number() {
-        return ordinal() + 1;
+        return ORDER.indexOf(this) + 1;
     }
 }

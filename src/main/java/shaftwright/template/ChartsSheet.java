@@ -100,7 +100,7 @@ final class ChartsSheet {
                     side,
                     sheet,
                     row,
-                    side.ordinal(),
+                    side == Side.LEFT ? 0 : 1,
                     Direction.DOWN,
                     draft.look().working(line.quantity()));
         }

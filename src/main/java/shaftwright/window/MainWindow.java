@@ -98,7 +98,7 @@ final class MainWindow {
             // Their own would take texts only, and keep files from the root's.
             each.setDropTarget(null);
         }
-        keys(root, drop, choose);
+        keys(root, choose);
         frame.setContentPane(root);
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(
@@ -128,7 +128,7 @@ final class MainWindow {
                 Math.min(scaled.width, screen.width), Math.min(scaled.height, screen.height));
     }
 
-    private static void keys(JComponent root, FileDrop drop, Action choose) {
+    private static void keys(JComponent root, Action choose) {
         int menu = Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
         root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
                 .put(KeyStroke.getKeyStroke('O', menu), "choose");

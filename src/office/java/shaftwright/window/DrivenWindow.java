@@ -34,7 +34,7 @@ import javax.swing.text.BadLocationException;
 
 /** A window on a screen, with somebody before it who drops files and presses buttons. */
 final class DrivenWindow implements AutoCloseable {
-    private static final Duration PATIENCE = Duration.ofSeconds(120);
+    private static final Duration PATIENCE = Duration.ofMinutes(2);
 
     private final MainWindow window;
     private final Robot robot;
