@@ -18,7 +18,7 @@ picture() {
         fi
     done
     pdftoppm -r 90 -f "$page" -l "$page" -png -singlefile "$work/forest-special-inch.pdf" "$work/$name"
-    convert "$work/$name.png" -trim +repage -bordercolor white -border 8 ${crop:+-gravity north -crop "$crop" +repage} \
+    convert "$work/$name.png" -trim +repage -bordercolor white -border 8 ${crop:+-gravity northwest -crop "$crop" +repage} \
         +dither -colors 16 -strip -define png:compression-level=9 "workbooks/pictures/$name.png"
 }
 
@@ -27,5 +27,5 @@ picture measure "Left side"
 picture scenarios "Tyre, wheel and track"
 picture charts "Charts, left side" 100%x62%+0+0
 picture card "Shop card, left shaft"
-picture joint "What the table of joints asks for" 45%x24%+0+330
+picture joint "What the table of joints asks for" 400x176+0+236
 ls -l workbooks/pictures

@@ -29,7 +29,7 @@ final class StartSheet {
     };
 
     private static final int COLUMNS = 5;
-    private static final int PICTURE_ROWS = 11;
+    private static final int PICTURE_ROWS = 10;
 
     private StartSheet() {}
 
@@ -37,10 +37,10 @@ final class StartSheet {
         XSSFSheet sheet = draft.sheet(NAME);
         int row = top(draft, sheet);
         row = spare(draft, sheet, row + 1);
-        row = list(draft, sheet, row + 1, 3, "Order of work", STEPS);
+        row = list(draft, sheet, row + 1, COLUMNS, "Order of work", STEPS);
         row = legend(draft, sheet, row + 1);
         row = more(draft, sheet, row + 1);
-        row = list(draft, sheet, row + 1, 3, "Cautions", Cautions.ALL.toArray(new String[0]));
+        row = list(draft, sheet, row + 1, COLUMNS, "Cautions", Cautions.ALL.toArray(new String[0]));
         version(draft, sheet, row + 1);
     }
 
@@ -64,7 +64,7 @@ final class StartSheet {
         next(draft, sheet, 4);
         int row = verdicts(draft, sheet, 5);
         draft.text(sheet, row, 0, "Readings", look.bold());
-        GuideSheet.note(draft, sheet, row, "guide_note_start", Side.LEFT, 2);
+        GuideSheet.note(draft, sheet, row, "guide_note_start", Side.LEFT, COLUMNS - 1);
         sheet.getRow(row).setHeightInPoints(42);
         return row + 1;
     }
@@ -164,9 +164,9 @@ final class StartSheet {
 
     /** Sheets that are hidden at first. Programs can't follow a link to one, so there is none. */
     private static int more(Draft draft, XSSFSheet sheet, int top) {
-        Page.heading(draft, sheet, top, 3, "More sheets");
+        Page.heading(draft, sheet, top, COLUMNS, "More sheets");
         draft.text(sheet, top + 1, 0, OptionalSheet.HOW, draft.look().prose());
-        sheet.addMergedRegion(new CellRangeAddress(top + 1, top + 1, 0, 2));
+        sheet.addMergedRegion(new CellRangeAddress(top + 1, top + 1, 0, COLUMNS - 1));
         sheet.getRow(top + 1).setHeightInPoints(28);
         int row = top + 2;
         for (OptionalSheet optional : OptionalSheet.values()) {
@@ -178,7 +178,7 @@ final class StartSheet {
 
     private static int legend(Draft draft, XSSFSheet sheet, int top) {
         Look look = draft.look();
-        Page.heading(draft, sheet, top, 3, "Legend");
+        Page.heading(draft, sheet, top, COLUMNS, "Legend");
         draft.text(sheet, top + 1, 0, "solid box, pale fill", look.input(InputKind.TEXT));
         draft.text(
                 sheet,
