@@ -92,16 +92,7 @@ final class ChartLines {
                 .since(SHARES)
                 .text("chart_legend", "Lines")
                 .is(
-                        index ->
-                                ChartStroke.of(index.scenario())
-                                        .map(
-                                                stroke ->
-                                                        Given.used(
-                                                                Phrases.literal(
-                                                                                stroke.sample()
-                                                                                        + "  ")
-                                                                        + "&{scenario_title}"))
-                                        .orElse("\"\""),
+                        index -> legendFormula(),
                         (sizing, index) ->
                                 sizing.scenario(index.scenario()).used()
                                         ? ChartStroke.of(index.scenario())
@@ -113,6 +104,18 @@ final class ChartLines {
                                                                                 sizing, index))
                                                 .orElse("")
                                         : "");
+    }
+
+    /** The same for every scenario, which picks its own sample; none where there is none. */
+    private static String legendFormula() {
+        StringBuilder samples = new StringBuilder();
+        for (ChartStroke stroke : ChartStroke.values()) {
+            samples.append(',').append(Phrases.literal(stroke.sample() + "  "));
+        }
+        return Given.used(
+                "IFERROR(CHOOSE(MATCH({work_letter},{work_letter:each},0)"
+                        + samples
+                        + ")&{scenario_title},\"\")");
     }
 
     private static double travel(HubPath path, int row) {

@@ -147,7 +147,7 @@ class OlderWorkbookTest {
                 .anyMatch(
                         line ->
                                 line.startsWith("Transaxle moved up: ")
-                                        && line.endsWith("there, no cell for it here"));
+                                        && line.endsWith("in theirs, no cell for it in yours"));
     }
 
     private OpenBook without(String name) {

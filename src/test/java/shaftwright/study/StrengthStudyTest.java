@@ -147,7 +147,7 @@ class StrengthStudyTest {
         assertThat(study.verdict().findings()).contains(Finding.TOO_WEAK);
         assertThat(study.verdict().left().sentence(Finding.TOO_WEAK, LengthUnit.MILLIMETRE))
                 .contains("flange bolts, inner end")
-                .contains("0.54")
+                .contains("0.55")
                 .contains("1.5");
     }
 
