@@ -33,7 +33,9 @@ enum BlankWayLines implements LiveLine.Formula, LiveLine.Core {
     private static final double GROOVE_SCORE = 1e13;
     private static final double SCRAP_SCORE = 1e9;
 
-    /** Above any price that can be typed, below a hundredth of a millimetre of scrap. */
+    /**
+     * Above any price that can be typed, below half a hundredth of scrap, by which that is rounded.
+     */
     private static final double UNPRICED_SCORE = 4e6;
 
     private static final String PRICE = "INDEX(blank_price_read,{review_slot})";
