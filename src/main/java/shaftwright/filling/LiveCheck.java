@@ -166,10 +166,8 @@ public final class LiveCheck {
                                     + " are empty until then; all else is current"));
         }
         // Of fingerprints a builder reads on their stamps; here they count where nothing else does.
-        Section working = old.keySet().stream().filter(Section::isWorking).findAny().orElse(null);
-        if (old.size() > 1) {
-            old.remove(working);
-        } else if (working != null) {
+        old.keySet().removeIf(Section::isWorking);
+        if (old.isEmpty()) {
             return List.of(
                     Problem.warning(
                             null,

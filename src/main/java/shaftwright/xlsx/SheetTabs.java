@@ -13,8 +13,10 @@ import java.util.function.Function;
  */
 final class SheetTabs {
     private record Tab(String name, boolean seen, int start, int end) {
-        boolean isOf(Set<String> lowerCase) {
-            return lowerCase.contains(XlsxBook.lowerCase(name));
+        /** Whether it is seen once some are shown and others hidden. */
+        boolean isSeen(Set<String> show, Set<String> hide) {
+            String lowerCase = XlsxBook.lowerCase(name);
+            return show.contains(lowerCase) || (seen && !hide.contains(lowerCase));
         }
     }
 
@@ -97,6 +99,11 @@ final class SheetTabs {
         return seen;
     }
 
+    /** Whether any sheet is left to see once some are shown and others hidden. */
+    boolean leavesAny(Set<String> show, Set<String> hide) {
+        return tabs.stream().anyMatch(tab -> tab.isSeen(show, hide));
+    }
+
     /**
      * The changes that show some sheets and hide others, so that the tab in front is one that is
      * seen.
@@ -112,7 +119,7 @@ final class SheetTabs {
         boolean[] seen = new boolean[tabs.size()];
         for (int i = 0; i < seen.length; i++) {
             Tab tab = tabs.get(i);
-            seen[i] = tab.isOf(show) || (tab.seen() && !tab.isOf(hide));
+            seen[i] = tab.isSeen(show, hide);
             if (seen[i] != tab.seen()) {
                 String tag = text.text(tab.start(), tab.end());
                 splices.add(

@@ -447,15 +447,7 @@ public final class XlsxBook implements OpenBook {
                     "the structure of the workbook is protected; lift that in your spreadsheet"
                             + " program first");
         }
-        boolean anySeen =
-                tabs.seen().entrySet().stream()
-                        .anyMatch(
-                                tab ->
-                                        shown.contains(lowerCase(tab.getKey()))
-                                                || (tab.getValue()
-                                                        && !hidden.contains(
-                                                                lowerCase(tab.getKey()))));
-        if (!anySeen) {
+        if (!tabs.leavesAny(shown, hidden)) {
             throw new BookNotWritableException(
                     target, "no sheet would be left to see; leave one of them out of --hide");
         }
