@@ -7,8 +7,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** How a sheet comes out on paper. */
 record Printout(XSSFSheet sheet, Paper paper) {
-    /** A column's character at 10 points, with its share of padding, mm. */
-    private static final double CHARACTER = 1.95;
+    /** A column's character at 10 points, with its share of padding and of rounding, mm. */
+    private static final double CHARACTER = 1.98;
 
     private static final double SIDE_MARGIN = 0.4;
     private static final double TOP_MARGIN = 0.5;
