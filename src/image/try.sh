@@ -38,12 +38,15 @@ alone fill "$place/missing.xlsx" 2>/dev/null || code=$?
 # With an archive that does not count, this Java refuses to start.
 mkdir "$place/user"
 home_of_user() { env -i HOME="$place/user" PATH=/usr/bin:/bin "$home/bin/shaftwright" "$@"; }
-archive=$home/lib/shaftwright.jsa
-if grep -q ' no$' "$home/lib/build"; then
+archive=(-Xshare:on "-XX:SharedArchiveFile=$home/lib/shaftwright.jsa")
+if [ -f "$home/lib/shaftwright.aot" ]; then
+    archive=(-XX:AOTMode=on "-XX:AOTCache=$home/lib/shaftwright.aot")
+elif grep -q ' no$' "$home/lib/build"; then
     home_of_user --version >/dev/null
-    archive=$(find "$place/user" -name '*.jsa')
-    [ -n "$archive" ] || failed "the first start in another place made no archive of classes"
+    made=$(find "$place/user" -name '*.jsa')
+    archive=(-Xshare:on "-XX:SharedArchiveFile=$made")
+    [ -n "$made" ] || failed "the first start in another place made no archive of classes"
 fi
-"$home/runtime/bin/java" -Xshare:on "-XX:SharedArchiveFile=$archive" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC \
+"$home/runtime/bin/java" "${archive[@]}" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC \
     -jar "$home/lib/shaftwright.jar" --version >/dev/null || failed "the archive of classes does not count in another place"
 echo "image: tried in another place, without a path and without a home"
