@@ -20,8 +20,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * that a workbook kept beside the source can be compared with what would be written today.
  */
 final class SteadyFile {
-    /** Earliest whole year that a zip archive can name. */
-    private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+    /** As early as a zip archive can say without a second time stamp that goes by the time zone. */
+    private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0, 2);
 
     static {
         // Some libraries read a formula inside a CDATA section as none.

@@ -1,6 +1,8 @@
 package shaftwright.xlsx;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
@@ -48,7 +50,11 @@ final class Deflated {
         return size;
     }
 
-    ByteArrayOutputStream compressed() {
-        return compressed;
+    int compressedSize() {
+        return compressed.size();
+    }
+
+    InputStream compressed() {
+        return new ByteArrayInputStream(compressed.toByteArray());
     }
 }

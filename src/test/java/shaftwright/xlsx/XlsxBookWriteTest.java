@@ -14,6 +14,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.apache.commons.compress.archivers.zip.Zip64Mode;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
@@ -481,6 +483,33 @@ class XlsxBookWriteTest {
         try (java.util.zip.ZipFile zip = new java.util.zip.ZipFile(file.toFile())) {
             assertThat(zip.getComment()).isEqualTo("made by hand");
             assertThat(zip.getEntry(SHEET).getComment()).isEqualTo("c");
+        }
+    }
+
+    @Test
+    void extraFieldsOfEntriesStayAsTheyAre() throws IOException {
+        // Owner and group as Info-ZIP writes them, each longer than it would have to be.
+        byte[] owner = {'u', 'x', 11, 0, 1, 4, 0, 0, 0, 0, 4, 0, 0, 0, 0};
+        Path plain =
+                PackageBuilder.withRows("<row r=\"1\"><c r=\"A1\"><v>1</v></c></row>")
+                        .save(folder.resolve("p.zip"));
+        Path file = folder.resolve("book.xlsx");
+        try (java.util.zip.ZipFile zip = new java.util.zip.ZipFile(plain.toFile());
+                ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(file))) {
+            for (ZipEntry old : Collections.list(zip.entries())) {
+                ZipEntry entry = new ZipEntry(old.getName());
+                entry.setExtra(owner);
+                out.putNextEntry(entry);
+                zip.getInputStream(old).transferTo(out);
+                out.closeEntry();
+            }
+        }
+        XlsxBook book = XlsxBook.open(file);
+        book.write(Map.of(at("A1"), CellValue.of(2)));
+        book.save(file);
+        try (java.util.zip.ZipFile zip = new java.util.zip.ZipFile(file.toFile())) {
+            assertThat(Collections.list(zip.entries()))
+                    .allSatisfy(entry -> assertThat(entry.getExtra()).isEqualTo(owner));
         }
     }
 }
