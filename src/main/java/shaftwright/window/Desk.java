@@ -118,18 +118,21 @@ final class Desk implements Work.Listener {
 
     private void opened(List<LookedAt> looked) {
         if (!looked.isEmpty()) {
-            open = looked;
             backup = Optional.empty();
-            window.showFiles(open.stream().map(LookedAt::file).toList());
-            showResults();
-            follow();
+            show(looked);
         }
         enable();
     }
 
-    private void showResults() {
-        window.showResults(
-                open.stream().flatMap(each -> each.named(open.size() > 1).stream()).toList());
+    /** Shows files in place of what is open, beside what was seen of the same files before. */
+    private void show(List<LookedAt> looked) {
+        Set<Path> files = new LinkedHashSet<>(looked.stream().map(LookedAt::file).toList());
+        List<LookedAt> before = open.stream().filter(each -> files.contains(each.file())).toList();
+        boolean several = looked.size() > 1;
+        open = looked;
+        window.showFiles(List.copyOf(files));
+        window.showResults(LookedAt.named(looked, several), LookedAt.named(before, several));
+        follow();
     }
 
     private void follow() {
@@ -230,11 +233,8 @@ final class Desk implements Work.Listener {
     }
 
     private void saved(Path file, Saved saved) {
-        open = List.of(new LookedAt(file, saved.books()));
         backup = saved.backup().or(() -> backup);
-        window.showFiles(List.of(file));
-        showResults();
-        follow();
+        show(List.of(new LookedAt(file, saved.books())));
         enable();
     }
 

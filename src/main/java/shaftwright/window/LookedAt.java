@@ -37,13 +37,18 @@ record LookedAt(Path file, List<BookVariants> books) {
         return looked;
     }
 
-    /** Its variants, under its name where it is one of several. */
-    List<BookVariants> named(boolean several) {
-        return several
-                ? books.stream()
-                        .map(book -> new BookVariants(title(book), book.variants()))
-                        .toList()
-                : books;
+    /** The variants of all, under their files' names where there are several. */
+    static List<BookVariants> named(List<LookedAt> looked, boolean several) {
+        return looked.stream()
+                .flatMap(
+                        each ->
+                                each.books().stream()
+                                        .map(book -> several ? each.titled(book) : book))
+                .toList();
+    }
+
+    private BookVariants titled(BookVariants book) {
+        return new BookVariants(title(book), book.variants());
     }
 
     private String title(BookVariants book) {

@@ -208,8 +208,8 @@ final class MainWindow {
         cards.show(centre, BOOK);
     }
 
-    void showResults(List<BookVariants> books) {
-        results.setText(ResultPage.of(books));
+    void showResults(List<BookVariants> books, List<BookVariants> before) {
+        results.setText(ResultPage.of(books, before));
         results.setCaretPosition(0);
     }
 

@@ -1,6 +1,8 @@
 package shaftwright.window;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import shaftwright.jobs.BookVariants;
 import shaftwright.jobs.PlainText;
 import shaftwright.jobs.Variant;
@@ -13,8 +15,12 @@ final class ResultPage {
 
     private ResultPage() {}
 
-    /** All variants, workbook by workbook, behind what is to be minded of any of them. */
-    static String of(List<BookVariants> books) {
+    /**
+     * All variants, workbook by workbook, behind what is to be minded of any of them.
+     *
+     * @param before what was last shown of the same workbooks
+     */
+    static String of(List<BookVariants> books, List<BookVariants> before) {
         StringBuilder page = new StringBuilder("<html><body>");
         if (books.stream().anyMatch(book -> !book.variants().isEmpty())) {
             page.append("<p><b>").append(escaped(Cautions.LINE)).append("</b></p>");
@@ -26,12 +32,23 @@ final class ResultPage {
             if (book.variants().isEmpty()) {
                 page.append("<p>").append(NOTHING).append("</p>");
             }
-            book.variants().forEach(variant -> add(page, variant));
+            for (Variant variant : book.variants()) {
+                add(page, variant, earlier(variant, book.title(), before));
+            }
         }
         return page.append("</body></html>").toString();
     }
 
-    private static void add(StringBuilder page, Variant variant) {
+    private static Optional<Variant> earlier(
+            Variant variant, String title, List<BookVariants> before) {
+        return before.stream()
+                .filter(book -> book.title().equals(title))
+                .flatMap(book -> book.variants().stream())
+                .filter(each -> each.number() == variant.number())
+                .findFirst();
+    }
+
+    private static void add(StringBuilder page, Variant variant, Optional<Variant> earlier) {
         page.append("<table width=\"100%\" cellspacing=0 cellpadding=6><tr><td width=6 bgcolor=\"")
                 .append(colour(variant.severity()))
                 .append("\"></td><td><b>")
@@ -45,7 +62,24 @@ final class ResultPage {
             }
             page.append("</ul>");
         }
+        earlier.ifPresent(old -> addChange(page, variant, old));
         page.append("</td></tr></table><br>");
+    }
+
+    /** What was said before and is not any more. */
+    private static void addChange(StringBuilder page, Variant variant, Variant earlier) {
+        List<String> gone = new ArrayList<>(earlier.findings());
+        gone.removeAll(variant.findings());
+        boolean same = earlier.heading().equals(variant.heading());
+        if (same && gone.isEmpty()) {
+            return;
+        }
+        page.append("<p><i>Before: ");
+        if (!same) {
+            page.append(escaped(earlier.heading())).append("<br>");
+        }
+        gone.forEach(finding -> page.append(escaped(finding)).append("<br>"));
+        page.append("</i></p>");
     }
 
     /** Beside the words, for those who see it; each stands out on light and on dark. */

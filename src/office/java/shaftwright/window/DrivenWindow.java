@@ -8,6 +8,7 @@ import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
 import java.awt.Point;
+import java.awt.Rectangle;
 import java.awt.Robot;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
@@ -26,14 +27,26 @@ import java.util.concurrent.FutureTask;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JEditorPane;
+import javax.swing.JFileChooser;
+import javax.swing.JFrame;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.TransferHandler;
 import javax.swing.TransferHandler.TransferSupport;
 import javax.swing.text.BadLocationException;
 
 /** A window on a screen, with somebody before it who drops files and presses buttons. */
 final class DrivenWindow implements AutoCloseable {
+    private static final int DRAG_STEPS = 20;
+
+    /** Where the mouse takes hold, from a window's corner, pixels. */
+    private static final int GRIP = 10;
+
     private static final Duration PATIENCE = Duration.ofMinutes(2);
 
     private final MainWindow window;
@@ -72,6 +85,60 @@ final class DrivenWindow implements AutoCloseable {
         await(MainWindow::isIdle);
     }
 
+    /**
+     * Drags files onto it with the mouse, out of another window, and waits for what comes of it.
+     */
+    void drag(Path... files) {
+        JFrame folder = onEventThread(() -> folder(List.of(files)));
+        robot.waitForIdle();
+        Point from = onEventThread(folder.getContentPane()::getLocationOnScreen);
+        Point to = onEventThread(window.frame().getContentPane()::getLocationOnScreen);
+        robot.mouseMove(from.x + GRIP, from.y + GRIP);
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        Point target = new Point(to.x + window.frame().getWidth() / 2, to.y + 4 * GRIP);
+        for (int step = 1; step <= DRAG_STEPS; step++) {
+            robot.mouseMove(
+                    from.x + GRIP + (target.x - from.x - GRIP) * step / DRAG_STEPS,
+                    from.y + GRIP + (target.y - from.y - GRIP) * step / DRAG_STEPS);
+            robot.delay(20);
+        }
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+        String name = files[0].getFileName().toString();
+        await(any -> any.isIdle() && any.frame().getTitle().startsWith(name));
+        onEventThread(
+                () -> {
+                    folder.dispose();
+                    return null;
+                });
+    }
+
+    /** A window of a file manager, below the driven one. */
+    private JFrame folder(List<Path> files) {
+        JList<Path> list = new JList<>(files.toArray(Path[]::new));
+        list.setDragEnabled(true);
+        list.setSelectionInterval(0, files.size() - 1);
+        list.setTransferHandler(
+                new TransferHandler() {
+                    private static final long serialVersionUID = 1L;
+
+                    @Override
+                    public int getSourceActions(JComponent source) {
+                        return COPY;
+                    }
+
+                    @Override
+                    protected Transferable createTransferable(JComponent source) {
+                        return new DroppedFiles(files);
+                    }
+                });
+        JFrame folder = new JFrame("folder");
+        folder.add(list);
+        Rectangle below = window.frame().getBounds();
+        folder.setBounds(below.x, below.y + below.height, below.width, 80);
+        folder.setVisible(true);
+        return folder;
+    }
+
     private boolean dropped(List<Path> files) {
         JComponent root = (JComponent) window.frame().getContentPane();
         return root.getTransferHandler()
@@ -107,14 +174,74 @@ final class DrivenWindow implements AutoCloseable {
         await(MainWindow::isIdle);
     }
 
-    private Optional<JButton> dialogButton(String name) {
+    /** Types into the dialog that is open: the name of a file into its chooser. */
+    void chooseFile(Path file) {
+        await(any -> inDialog(JFileChooser.class).isPresent());
+        onEventThread(
+                () -> {
+                    inDialog(JFileChooser.class).orElseThrow().setSelectedFile(file.toFile());
+                    return null;
+                });
+    }
+
+    /** Ticks or unticks a box of the dialog that is open. */
+    void tick(String box) {
+        await(any -> inDialog(AbstractButton.class, box).isPresent());
+        onEventThread(
+                () -> {
+                    inDialog(AbstractButton.class, box).orElseThrow().doClick();
+                    return null;
+                });
+    }
+
+    /**
+     * In the dialog that is open picks, from the list with this label, the line with these words.
+     */
+    void pick(String label, String words) {
+        await(any -> labelled(label).isPresent());
+        onEventThread(
+                () -> {
+                    JComboBox<?> box = (JComboBox<?>) labelled(label).orElseThrow();
+                    for (int i = 0; i < box.getItemCount(); i++) {
+                        if (box.getItemAt(i).toString().contains(words)) {
+                            box.setSelectedIndex(i);
+                            return null;
+                        }
+                    }
+                    throw new AssertionError("the list offers no " + words);
+                });
+    }
+
+    private Optional<Component> labelled(String text) {
+        return dialogParts().stream()
+                .filter(JLabel.class::isInstance)
+                .map(JLabel.class::cast)
+                .filter(label -> text.equals(label.getText()))
+                .map(JLabel::getLabelFor)
+                .findFirst();
+    }
+
+    private List<Component> dialogParts() {
         return Stream.of(window.frame().getOwnedWindows())
                 .filter(Component::isShowing)
                 .flatMap(dialog -> all(dialog).stream())
-                .filter(JButton.class::isInstance)
-                .map(JButton.class::cast)
-                .filter(button -> name.equals(button.getText()))
+                .toList();
+    }
+
+    private <T extends Component> Optional<T> inDialog(Class<T> kind) {
+        return dialogParts().stream().filter(kind::isInstance).map(kind::cast).findFirst();
+    }
+
+    private <T extends AbstractButton> Optional<T> inDialog(Class<T> kind, String text) {
+        return dialogParts().stream()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .filter(each -> text.equals(each.getText()))
                 .findFirst();
+    }
+
+    private Optional<JButton> dialogButton(String name) {
+        return inDialog(JButton.class, name);
     }
 
     /** What a dialog would ask for is given at once. */

@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -23,8 +22,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shaftwright.book.CellValue;
 import shaftwright.cli.Run;
-import shaftwright.jobs.TakeJob;
-import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;
 
 /** The window on a screen: what it does is what the commands do, with the same words. */
@@ -91,6 +88,13 @@ class WindowTest {
     }
 
     @Test
+    void workbookDraggedOntoItWithTheMouseIsLookedAt() throws IOException {
+        window.drag(demo("mine.xlsx"));
+
+        assertThat(window.results()).contains("A As measured, 29 in tyre");
+    }
+
+    @Test
     void fillsAsTheCommandDoesAndUndoesIt() throws IOException {
         Path file = wider("mine.xlsx");
         byte[] before = Files.readAllBytes(file);
@@ -147,6 +151,8 @@ class WindowTest {
         window.press("Fill");
         assertThat(window.messages()).contains(" of them changed");
         assertThat(window.notice()).isEmpty();
+        assertThat(window.results())
+                .containsSubsequence("A As measured, 29 in tyre", "Fits", "Before: Fits: left E");
     }
 
     /** Our own saving heeds the lock file, as another program's does not. */
@@ -230,26 +236,59 @@ class WindowTest {
         assertThat(Run.of("compare", mine, yours, "--out", byCommand).code()).isZero();
 
         window.drop(mine, yours);
-        Path target = folder.resolve("both.xlsx");
-        window.on(desk -> desk.compare(target));
+        Path target = Files.writeString(folder.resolve("both.xlsx"), "not a workbook");
+        window.click("Compare…");
+        window.chooseFile(target);
+        window.answer("Save");
+        window.answer("OK");
         window.awaitMessage("both.xlsx: made, ");
 
         assertThat(target).hasSameBinaryContentAs(byCommand);
+        assertThat(folder.resolve("both.backup.xlsx")).hasContent("not a workbook");
         assertThat(window.results()).contains("Book 1").contains("Book 2");
+    }
+
+    @Test
+    void dialogCancelledDoesNothing() throws IOException {
+        window.drop(demo("mine.xlsx"), demo("yours.xlsx"));
+
+        window.click("Compare…");
+        window.answer("Cancel");
+
+        assertThat(window.messages()).isEmpty();
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left).hasSize(2);
+        }
+    }
+
+    @Test
+    void sheetsTickedInTheDialogAreSeen() throws IOException {
+        Path file = demo("mine.xlsx");
+        window.drop(file);
+
+        window.click("Sheets…");
+        window.tick("Strength");
+        window.answer("OK");
+        window.awaitMessage("mine.xlsx: ");
+
+        assertThat(XlsxBook.open(file).seenSheets()).containsEntry("Strength", true);
+        assertThat(XlsxBook.open(demo("other.xlsx")).seenSheets()).containsEntry("Strength", false);
     }
 
     @Test
     void takesAVariantAsTheCommandDoes() throws IOException {
         Path mine = demo("mine.xlsx");
         Path friends = wider("friends.xlsx");
-        TakeJob job = new TakeJob(friends, 2, mine, Optional.empty());
         window.drop(mine, friends);
 
         byte[] before = Files.readAllBytes(mine);
         Run preview = Run.of("take", friends, "C", mine, "--preview");
         Path byCommand = folder.resolve("command.xlsx");
         Run.of("take", friends, "C", mine, "--out", byCommand);
-        window.on(desk -> desk.preview(job));
+        window.click("Take…");
+        window.pick("Take the variant", "friends.xlsx, C");
+        window.pick("into an empty column of", "mine.xlsx");
+        window.answer("OK");
         window.awaitMessage("nothing was written.");
 
         assertThat(window.messages()).isEqualTo(said(preview));
@@ -263,7 +302,10 @@ class WindowTest {
     void makesANewWorkbook() {
         Path file = folder.resolve("new.xlsx");
 
-        window.on(desk -> desk.make(file, LengthUnit.MILLIMETRE));
+        window.click("New…");
+        window.chooseFile(folder.resolve("new"));
+        window.tick("mm");
+        window.answer("Save");
         window.awaitMessage("new.xlsx: made, ");
 
         assertThat(window.results()).contains("No scenario has a name yet");

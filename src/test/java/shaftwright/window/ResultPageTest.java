@@ -11,7 +11,7 @@ import shaftwright.study.Severity;
 
 class ResultPageTest {
     private static String page(Variant... variants) {
-        return ResultPage.of(List.of(new BookVariants("", List.of(variants))));
+        return ResultPage.of(List.of(new BookVariants("", List.of(variants))), List.of());
     }
 
     @Test
@@ -34,5 +34,30 @@ class ResultPageTest {
                                         List.of("Left: \"<i>\" & more"))))
                 .contains("A &lt;b&gt;\\u202e")
                 .contains("Left: &quot;&lt;i&gt;&quot; &amp; more");
+    }
+
+    @Test
+    void whatIsNotSaidAnyMoreStandsBelowWhatIs() {
+        Variant before =
+                new Variant(
+                        1,
+                        "B Wide",
+                        Severity.DOES_NOT_FIT,
+                        "Does not fit:",
+                        List.of("Left: no room", "Bolts: too tight"));
+        Variant now =
+                new Variant(
+                        1, "B Wide", Severity.FITS_BUT, "Fits, but:", List.of("Bolts: too tight"));
+        Variant other = new Variant(0, "A Narrow", Severity.FITS, "Fits: E 732", List.of());
+
+        String page =
+                ResultPage.of(
+                        List.of(new BookVariants("", List.of(other, now))),
+                        List.of(new BookVariants("", List.of(other, before))));
+
+        assertThat(page)
+                .containsOnlyOnce("Before: ")
+                .containsSubsequence("Fits, but:", "Before: Does not fit:", "Left: no room")
+                .containsOnlyOnce("Bolts: too tight");
     }
 }
