@@ -67,6 +67,11 @@ image=$PWD/target/image/shaftwright/bin/shaftwright
 if [ -x "$image" ]; then
     measure "image: fill, one input changed" "$image" fill --set "$change" --out "$work/out/a.xlsx" "$demo"
     measure "image: --help" "$image" --help
+    if command -v Xvfb >/dev/null && command -v xwininfo >/dev/null; then
+        Xvfb :87 -screen 0 1366x768x24 2>/dev/null &
+        trap 'kill %%' EXIT
+        measure "image: window in sight" env DISPLAY=:87 bash src/bench/sight.sh Shaftwright "$image"
+    fi
 fi
 sw "fill, 24 scenarios" fill --set "$change" --out "$work/out/a.xlsx" "$work/demo-24.xlsx"
 sw "fill, 100,000 rows of the builder's beside" fill --set "$change" --out "$work/out/a.xlsx" "$work/big.xlsx"
