@@ -90,6 +90,8 @@ public enum Grid {
     VIEW_TICK(true, false, ViewPart.SQUARES),
     BLANK_REVIEW(true, true, 15),
     BLANK_TABLE(true, true, 12),
+    /** A row of that table, which names a blank. */
+    BLANK_NAME(true, false, 12),
     /** A change that was tried on a scenario. */
     LEVER(false, false, 10),
     /** A value along one edge of the grid of variants. */

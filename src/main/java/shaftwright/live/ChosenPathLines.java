@@ -28,7 +28,8 @@ final class ChosenPathLines {
                                                 .formatted(Contract.suffix(index.side())),
                                         "{linkage_used@left}"),
                         (side, index) -> side.linkage().isChosen() ? 1 : 0);
-        sides.text("path_trouble", "What keeps the path from use")
+        sides.revised(5)
+                .text("path_trouble", "What keeps the path from use")
                 .is(
                         "IF({linkage_used}=1," + linkageTrouble() + ",{fit_trouble})",
                         side -> side.chosen().isPresent() ? "" : none(side));
@@ -72,7 +73,8 @@ final class ChosenPathLines {
         return "IF(COUNT({linkage_low},{linkage_high},{linkage_doubt})<3,\""
                 + (Sizing.NO_LINKAGE + "\",IF({linkage_stamp}<>\"" + EngineBlock.CURRENT)
                 + "\",\"the linkage was changed: fill again\",IF(COUNT("
-                + (PathFigureLines.SETTINGS + ")<10,\"a setting can't be read\",\"\")))");
+                + (PathFigureLines.SETTINGS + ")<10,\"")
+                + (PathFigureLines.UNREAD_SETTING + "\",\"\")))");
     }
 
     private static String either(String linkage, String measured) {

@@ -42,6 +42,7 @@ record FindingLines(Finding finding) implements LiveLine.Formula, LiveLine.Core 
     @Override
     public int revised() {
         return switch (finding) {
+            case NO_BLANK -> 5;
             case TOO_WEAK -> 4;
             case READINGS_CONTRADICT, THIN_LAND, GROOVES_MEET -> 3;
             default -> since();

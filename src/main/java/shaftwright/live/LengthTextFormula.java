@@ -18,17 +18,20 @@ public final class LengthTextFormula {
     }
 
     private static String fraction(String millimetres, int parts) {
-        // The sign stands apart: a fraction format may push spaces between minus and digits.
         String count = "ROUND(ROUND(ABS(" + millimetres + ")/25.4*" + parts + ",6),0)";
-        return "IF(ROUND(ROUND("
-                + millimetres
-                + "/25.4*"
-                + parts
-                + ",6),0)<0,\"-\",\"\")&TRIM(TEXT("
-                + count
-                + "/"
-                + parts
-                + ",\"# ??/??\"))&\" in\"";
+        String signed = "ROUND(ROUND(" + millimetres + "/25.4*" + parts + ",6),0)";
+        return inches(signed, count + "/" + parts);
+    }
+
+    /**
+     * Inches as a fraction.
+     *
+     * @param signed a number of the same sign
+     * @param size without the sign, a whole number of sixty-fourths
+     */
+    static String inches(String signed, String size) {
+        // The sign stands apart: a fraction format may push spaces between minus and digits.
+        return "IF(" + signed + "<0,\"-\",\"\")&TRIM(TEXT(" + size + ",\"# ??/??\"))&\" in\"";
     }
 
     /** {@code 25.375 in}: three decimals. */

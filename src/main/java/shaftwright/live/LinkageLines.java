@@ -173,17 +173,29 @@ final class LinkageLines {
     }
 
     private static void solved(LiveLines lines) {
-        LineSet<LinkagePath> set = BLOCK.figures(lines, LinkageLines::path);
-        set.mm("linkage_low", "Lowest travel solved").filled(solved -> solved.path().tMin());
-        set.mm("linkage_high", "Highest travel solved").filled(solved -> solved.path().tMax());
-        set.number("linkage_length_error", "Curves off the linkage, thousandths of a mm")
-                .filled(solved -> 1000 * solved.lengthError());
-        set.number("linkage_angle_error", "Camber and toe off it, thousandths of a degree")
-                .filled(solved -> 1000 * Math.toDegrees(solved.angleError()));
-        BLOCK.figures(
+        LineSet<LinkagePath> shown = BLOCK.figures(lines, LinkageLines::path);
+        LineSet<SideLinkage> doubt =
+                BLOCK.figures(
                         lines,
                         (sizing, index) ->
-                                path(sizing, index).flatMap(solved -> linkage(sizing, index)))
+                                path(sizing, index).flatMap(solved -> linkage(sizing, index)));
+        LineSet<LinkagePath> work = shown.in(Section.LINKAGE_CURVES, SIDE);
+        shown.since(5)
+                .shown("linkage_lowest", "Lowest travel solved")
+                .filled(solved -> solved.path().tMin());
+        shown.since(5)
+                .shown("linkage_highest", "Highest travel solved")
+                .filled(solved -> solved.path().tMax());
+        doubt.since(5)
+                .shown("linkage_uncertainty", "Doubt by the readings")
+                .filled(SideLinkage::doubt);
+        work.mm("linkage_low", "Lowest travel solved").filled(solved -> solved.path().tMin());
+        work.mm("linkage_high", "Highest travel solved").filled(solved -> solved.path().tMax());
+        work.number("linkage_length_error", "Curves off the linkage, thousandths of a mm")
+                .filled(solved -> 1000 * solved.lengthError());
+        work.number("linkage_angle_error", "Camber and toe off it, thousandths of a degree")
+                .filled(solved -> 1000 * Math.toDegrees(solved.angleError()));
+        doubt.in(Section.LINKAGE_CURVES, SIDE)
                 .mm("linkage_doubt", "Doubt by the readings")
                 .filled(SideLinkage::doubt);
     }

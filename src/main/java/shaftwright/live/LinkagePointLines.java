@@ -62,7 +62,7 @@ enum LinkagePointLines implements LiveLine.Formula, LiveLine.Core {
             lines.add(
                     new LiveLine(
                             line.name,
-                            Section.LINKAGE_POINTS,
+                            line == LABEL ? Section.LINKAGE_POINTS : Section.PATH_WORK,
                             LINKAGE_POINT,
                             line.label,
                             line.quantity,

@@ -37,6 +37,7 @@ public final class LiveLines {
         TravelLines.declare(lines);
         RestraintLines.declare(lines);
         StopLines.declare(lines);
+        RowNameLines.declare(lines);
         VariantPrintLines.declare(lines);
         StrengthBookLines.declare(lines);
         DoubtLines.declare(lines);
@@ -48,6 +49,7 @@ public final class LiveLines {
         AloneLines.declare(lines);
         VerdictLines.declare(lines);
         ResultLines.declare(lines);
+        FractionLines.declare(lines);
         VehicleLines.declare(lines);
         TableLines.declare(lines);
         ViewAngleLines.declare(lines);

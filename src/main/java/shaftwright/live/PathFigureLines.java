@@ -2,6 +2,8 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.SIDE;
 
+import java.util.function.UnaryOperator;
+import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Input;
 import shaftwright.reading.SideReadings;
@@ -24,6 +26,9 @@ final class PathFigureLines {
                     + "spline_runout_read,shaft_end_diameter_inner_read,"
                     + "shaft_end_diameter_outer_read";
 
+    /** Said of one that can't be read, should no other sentence name it. */
+    static final String UNREAD_SETTING = "a setting of Measure or Parts can't be read";
+
     /** The builder asks for more than degree 3. */
     private static final String HIGH_DEGREE = "OR(fit_degree&\"\"=\"4\",fit_degree&\"\"=\"5\")";
 
@@ -43,8 +48,11 @@ final class PathFigureLines {
         LineSet<MeasuredPath> any = sides.about(Known.FIT.source(), Lacking.ZERO.value());
         any.whole("path_rows", "Heights measured")
                 .is("COUNTIF({row_weight:all},\">0\")", path -> path.rows().size());
-        readings.text("fit_trouble", "What keeps the readings from use")
-                .is(trouble(), side -> side.path().isPresent() ? "" : Sizing.NO_READINGS);
+        readings.revised(5)
+                .text("fit_trouble", "What keeps the readings from use")
+                .is(
+                        index -> trouble(index.side()),
+                        (side, index) -> side.path().isPresent() ? "" : Sizing.NO_READINGS);
         any.whole("fit_ready", "Readings usable").is("IF({fit_trouble}=\"\",1,0)", path -> 1);
         LineSet<MeasuredPath> paths = sides.only(Known.FIT, Lacking.NOT_AVAILABLE);
         paths.mm("fit_low", "Lowest travel measured")
@@ -173,15 +181,19 @@ final class PathFigureLines {
         return worst;
     }
 
-    private static String trouble() {
-        return "IF(COUNTIF({row_flaw:all},1)>0,\"a reading can't be read\","
-                + "IF(COUNTIF({row_flaw:all},2)>0,\"a row lacks its height or its distance\","
-                + ("IF({path_rows}=0,\"" + Sizing.NO_READINGS + "\",")
-                + "IF(COUNT({inner_height_used},{ride_height_used})<2,"
-                + "\"inner height or ride height is missing\","
-                + "IF(COUNTIF({row_flaw:all},4)>0,\"two rows stand at one height\","
-                + "IF(COUNTIF({row_flaw:all},3)>0,\"a distance is shorter than its rise\","
-                + "IF({path_rows}<2,\"one height is not enough\","
+    private static String trouble(Side side) {
+        return "IF(COUNTIF({row_flaw:all},1)>0,"
+                + flawed(1, side, " can't be read")
+                + ",IF(COUNTIF({row_flaw:all},2)>0,"
+                + flawed(2, side, " lacks its height or its distance")
+                + (",IF({path_rows}=0,\"" + Sizing.NO_READINGS + "\",")
+                + missing("inner_height", side, "the inner datum's height is missing (")
+                + missing("ride_height", side, "the height at ride is missing (")
+                + "IF(COUNTIF({row_flaw:all},4)>0,"
+                + flawed(4, side, " stands at the height of another row")
+                + ",IF(COUNTIF({row_flaw:all},3)>0,"
+                + flawed(3, side, " has a distance shorter than its rise")
+                + ",IF({path_rows}<2,\"one height is not enough\","
                 + ("IF(AND({path_rows}<9," + HIGH_DEGREE + "),")
                 + "\"a curve of degree 4 or 5 needs nine heights\","
                 + "IF(OR(MIN({row_height:all})>{ride_height_used},"
@@ -189,7 +201,36 @@ final class PathFigureLines {
                 + "\"ride height is outside the measured heights\","
                 + "IF(COUNT(tape_graduation_read,height_graduation_read,"
                 + "curve_allowance_quadratic_read,curve_allowance_cubic_read,"
-                + (SETTINGS + ")<14,\"a setting can't be read\",\"\"))))))))))");
+                + (SETTINGS + ")<14,\"" + UNREAD_SETTING + "\",\"\")))))))))))");
+    }
+
+    /** The first row with a flaw, by its number and cell. */
+    private static String flawed(int flaw, Side side, String what) {
+        String row = "MATCH(" + flaw + ",{row_flaw:all},0)";
+        return "\"row \"&"
+                + row
+                + "&\" of the readings (\"&"
+                + typed("height", side, name -> "INDEX(" + name + "," + row + ")")
+                + "&"
+                + Phrases.literal(")" + what);
+    }
+
+    private static String missing(String input, Side side, String what) {
+        return "IF(NOT(ISNUMBER({"
+                + input
+                + "_used})),"
+                + Phrases.literal(what)
+                + "&"
+                + typed(input, side, name -> name)
+                + "&\")\",";
+    }
+
+    /** A side's cell, the left side's where it serves for both. */
+    private static String typed(String input, Side side, UnaryOperator<String> cell) {
+        return ReadLines.ownOrLeft(
+                side,
+                TypedCell.named(input, cell.apply(input + Contract.suffix(side))),
+                TypedCell.named(input, cell.apply(input + Contract.suffix(Side.LEFT))));
     }
 
     /** Degree of a curve through so many rows. */

@@ -53,6 +53,7 @@ final class Phrases {
         return switch (slot.kind()) {
             case LENGTH -> length(place);
             case FINE_LENGTH -> fineLength(place);
+            case SHOP_LENGTH -> shopLength(place);
             case EXCESS -> atLeastOneStep("(" + place + ")/tape_mm", "unit_decimals", UNIT);
             case ANGLE -> angle(place);
             case ANGLE_EXCESS ->
@@ -105,6 +106,17 @@ final class Phrases {
     /** The same to two decimals more. */
     static String fineLength(String millimetres) {
         return length(millimetres, "(unit_decimals+2)");
+    }
+
+    /** A shaft's length: as a fraction where it is a whole number of the shop's steps. */
+    private static String shopLength(String millimetres) {
+        return "IF(IF(shop_sixtyfourths=0,FALSE,"
+                + StepFormula.isStep(millimetres)
+                + "),"
+                + StepFormula.nearest(millimetres)
+                + ","
+                + length(millimetres)
+                + ")";
     }
 
     private static String length(String millimetres, String decimals) {

@@ -2,7 +2,6 @@ package shaftwright.live;
 
 import java.util.function.Function;
 import shaftwright.contract.Grid;
-import shaftwright.contract.Index;
 import shaftwright.reading.SideRestraints;
 import shaftwright.reading.Sizing;
 import shaftwright.study.CornerStudy.RestraintCourse;
@@ -28,8 +27,8 @@ final class RestraintLines {
                 1,
                 MOVING);
         LineSet<Sizing> rows = LineSet.in(lines, Section.RESTRAINT_ROWS, Grid.RESTRAINT_SIDE);
-        rows.text("restraint_label", "Damper, strap or bump stop")
-                .is(index -> name(index.row() + 1), RestraintLines::name);
+        RowNameLines.OF_RESTRAINTS.is(
+                rows.revised(5).text("restraint_label", "Damper, strap or bump stop"));
         LineSet<RestraintCourse> course =
                 rows.about(
                         (sizing, index) -> sizing.path(index.side()).restraints().row(index.row()),
@@ -39,15 +38,6 @@ final class RestraintLines {
                 .filled(RestraintCourse::ratioAtRide);
         stop(rows, "restraint_up", "Stops the wheel, up", TravelEnds::up);
         stop(rows, "restraint_down", "Stops the wheel, down", TravelEnds::down);
-    }
-
-    private static String name(int row) {
-        return "IF(ROWS(restraint_name)<" + row + ",\"\",INDEX(restraint_name," + row + ")&\"\")";
-    }
-
-    private static String name(Sizing sizing, Index index) {
-        return sizing.inputs()
-                .text("restraint_name", new Index(shaftwright.build.Side.LEFT, 0, index.row()));
     }
 
     private static void stop(

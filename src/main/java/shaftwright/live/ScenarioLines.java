@@ -45,7 +45,8 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
     /** What keeps a used scenario from being computed, or an empty text. */
     TROUBLE("scenario_trouble", "What keeps it from use", TEXT);
 
-    private static final String CANNOT_BE_READ = "an input of this column can't be read";
+    private static final String CANNOT_BE_READ =
+            "an input of this column of Scenarios can't be read";
 
     private final String name;
     private final String label;
@@ -89,7 +90,7 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
     public int revised() {
         return switch (this) {
             case TYRE_SIZE, TYRE_SECTION -> 2;
-            case TROUBLE -> 4;
+            case TROUBLE -> 5;
             default -> since();
         };
     }
@@ -214,19 +215,19 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                 + MisreadLines.COLUMN
                 + "},IF(COUNTIF({tyre_size_read>tyre_section_read},\""
                 + UNREADABLE
-                + "\")>0,\"\""
-                + Misread.quoted(Contract.input("tyre_size"))
-                + "\"\"&\""
-                + Misread.CANT_BE_READ
-                + "\",IF(AND(LEN({scenario_name})>0,{bump_rule}<>\"\",{bump_rule}<>\"typed\","
-                + "{bump_rule}<>\"clearance\"),\"the bump rule is neither typed nor clearance\","
+                + "\")>0,"
+                + named("tyre_size", "the tyre size", "can't be read")
+                + ",IF(AND(LEN({scenario_name})>0,{bump_rule}<>\"\",{bump_rule}<>\"typed\","
+                + "{bump_rule}<>\"clearance\"),"
+                + named("bump_rule", "the bump rule", "is neither typed nor clearance")
+                + ","
                 + mounts()
                 + joint(ShaftEnd.INNER)
                 + joint(ShaftEnd.OUTER)
-                + part("boot_inner", "boot_row_in", "the inner boot is not in the boot table")
-                + part("boot_outer", "boot_row_out", "the outer boot is not in the boot table")
+                + part("boot_inner", "boot_row_in", "the inner boot", "boot")
+                + part("boot_outer", "boot_row_out", "the outer boot", "boot")
                 + "IF(AND({blank_choice}<>\"\",{blank_choice}<>\"auto\",{blank_row_wanted}=0),"
-                + "\"the blank is not in the blank table\","
+                + (notListed("blank_choice", "the blank", "blank") + ",")
                 + "IF(IF({steer_angle_read}=0,FALSE,COUNT(kingpin_inclination_read,"
                 + "kingpin_caster_read,kingpin_inward_read,kingpin_ahead_read)<4),\""
                 + Sizing.NO_KINGPIN
@@ -250,26 +251,40 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                 + MountLoad.DRIVE.word()
                 + "\",{mount_load}<>\""
                 + MountLoad.OVERRUN.word()
-                + "\"),\"what pushes the drive unit is none of the words offered\",";
+                + "\"),"
+                + named("mount_load", "what pushes the drive unit", "is none of the words offered")
+                + ",";
     }
 
     private static String joint(ShaftEnd end) {
         String row = "{joint_row_" + end.shortWord() + "}";
+        String pick = "{joint_" + end.word() + "}";
         return "IF("
                 + row
-                + "=0,IF({joint_"
-                + end.word()
-                + "}=\"\",\""
+                + "=0,IF("
+                + pick
+                + "=\"\",\""
                 + Sizing.noJoint(end)
-                + "\",\"the "
-                + end.word()
-                + " joint is not in the joint table\"),IF(SUM(INDEX(joint_flaw,"
+                + "\","
+                + notListed("joint_" + end.word(), "the " + end.word() + " joint", "joint")
+                + "),IF(SUM(INDEX(joint_flaw,"
                 + row
                 + "))+COUNTIF(bench_flaw,"
                 + row
-                + ")>0,\"the "
+                + ")>0,IF(SUM(INDEX(joint_flaw,"
+                + row
+                + "))>0,\"the "
                 + end.word()
-                + " joint's rows can't be read\",IF(INDEX(joint_lack,"
+                + " joint (\"&"
+                + TypedCell.named("joint_name", "INDEX(joint_name," + row + ")")
+                + ",\"a bench row of the "
+                + end.word()
+                + " joint (\"&"
+                + TypedCell.named(
+                        "bench_joint", "INDEX(bench_joint,MATCH(" + row + ",bench_flaw,0))")
+                + ")&\")"
+                + Misread.CANT_BE_READ
+                + "\",IF(INDEX(joint_lack,"
                 + row
                 + ")<>\"\",\""
                 + JointSize.lacks(end)
@@ -278,7 +293,21 @@ enum ScenarioLines implements LiveLine.Formula, LiveLine.Core {
                 + "),";
     }
 
-    private static String part(String pick, String row, String text) {
-        return "IF(AND({" + pick + "}<>\"\",{" + row + "}=0),\"" + text + "\",";
+    private static String part(String pick, String row, String what, String table) {
+        return "IF(AND({" + pick + "}<>\"\",{" + row + "}=0)," + notListed(pick, what, table) + ",";
+    }
+
+    /** A pick without such a row, by its cell. */
+    private static String notListed(String pick, String what, String table) {
+        return named(pick, what, "is not in the " + table + " table");
+    }
+
+    /** What is said of one of the scenario's cells. */
+    private static String named(String input, String what, String is) {
+        return Phrases.literal(what + " (")
+                + "&"
+                + TypedCell.named(input, "{" + input + "}")
+                + "&"
+                + Phrases.literal(") " + is);
     }
 }

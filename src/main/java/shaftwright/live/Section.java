@@ -16,11 +16,11 @@ public enum Section {
     POSITION_WORK,
     /** One side's review of every blank. */
     BLANK_WORK,
-    /** A linkage's points as seen from the inner datum, beside the typed ones. */
+    /** What a linkage's points are called, beside the typed ones. */
     LINKAGE_POINTS,
     /** What became of a linkage: an engine block. */
     LINKAGE_BLOCK,
-    /** A linkage's curves by their coefficients, of the same block. */
+    /** A linkage's curves by their coefficients, and how good they are, of the same block. */
     LINKAGE_CURVES,
     /** What became of points that scenarios have of their own: an engine block. */
     OWN_BLOCK,
@@ -32,6 +32,8 @@ public enum Section {
     MEASURE_NOTES,
     /** Results under the scenario inputs. */
     SCENARIO_RESULTS,
+    /** Some of them as fractions, below their decimals in inch workbooks. */
+    FRACTIONS,
     /** Travel that each side's shaft allows, below its results: an engine block. */
     TRAVEL_BLOCK,
     /** Longest travel that any blank allows, below it: an engine block. */

@@ -9,6 +9,7 @@ import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.CardPrint;
 import shaftwright.units.Length;
 import shaftwright.units.LengthStyle;
+import shaftwright.units.LengthUnit;
 
 /** Sizes of the shaft that a shop card draws, beside those that it prints, and words beside it. */
 final class ShaftDrawingLines {
@@ -86,7 +87,8 @@ final class ShaftDrawingLines {
         return print.ofPlan(plan -> plan.blank().end(end).splineLength() - plan.cut(end).cut());
     }
 
-    private static void words(LineSet<Card.Printed> printed) {
+    private static void words(LineSet<Card.Printed> set) {
+        LineSet<Card.Printed> printed = set.revised(5);
         words(
                 printed,
                 DrawnPart.LENGTH,
@@ -99,8 +101,8 @@ final class ShaftDrawingLines {
                 "K ",
                 "card_k",
                 print -> print.shaft().length().clipToClip());
-        groove(printed.revised(2), DrawnPart.GROOVE_IN, ShaftEnd.INNER);
-        groove(printed.revised(2), DrawnPart.GROOVE_OUT, ShaftEnd.OUTER);
+        groove(printed, DrawnPart.GROOVE_IN, ShaftEnd.INNER);
+        groove(printed, DrawnPart.GROOVE_OUT, ShaftEnd.OUTER);
         cut(printed, DrawnPart.CUT_IN, ShaftEnd.INNER);
         cut(printed, DrawnPart.CUT_OUT, ShaftEnd.OUTER);
     }
@@ -114,7 +116,7 @@ final class ShaftDrawingLines {
                 print -> print.ofPlan(plan -> plan.cut(end).cut()));
     }
 
-    /** A length as words beside the drawing: in decimal inch and mm. */
+    /** A length as words beside the drawing: in decimal inch and mm, the workbook's unit first. */
     private static void words(
             LineSet<Card.Printed> printed,
             DrawnPart part,
@@ -127,7 +129,7 @@ final class ShaftDrawingLines {
                         print ->
                                 Double.isNaN(core.applyAsDouble(print))
                                         ? ""
-                                        : before + both(core.applyAsDouble(print)));
+                                        : before + both(core.applyAsDouble(print), print.sizing()));
     }
 
     private static void groove(LineSet<Card.Printed> printed, DrawnPart part, ShaftEnd end) {
@@ -147,7 +149,9 @@ final class ShaftDrawingLines {
                                         .map(
                                                 plan ->
                                                         GROOVE
-                                                                + both(plan.cut(end).outerWall())
+                                                                + both(
+                                                                        plan.cut(end).outerWall(),
+                                                                        print.sizing())
                                                                 + ", "
                                                                 + CardLines.grooveWidth(
                                                                         print.sizing())
@@ -160,18 +164,25 @@ final class ShaftDrawingLines {
     }
 
     private static String both(String line) {
-        return "{"
-                + line
-                + "_inch}&\" (\"&"
-                + LengthTextFormula.millimetres("{" + line + "}")
-                + "&\")\"";
+        String inch = "{" + line + "_inch}";
+        String millimetres = LengthTextFormula.millimetres("{" + line + "}");
+        return "IF(unit=\"inch\","
+                + inch
+                + "&\" (\"&"
+                + millimetres
+                + ","
+                + millimetres
+                + "&\" (\"&"
+                + inch
+                + ")&\")\"";
     }
 
-    private static String both(double mm) {
+    private static String both(double mm, Sizing sizing) {
         Length length = new Length(mm);
-        return length.format(LengthStyle.DECIMAL_INCH)
-                + " ("
-                + length.format(LengthStyle.MILLIMETRES)
-                + ")";
+        String inch = length.format(LengthStyle.DECIMAL_INCH);
+        String millimetres = length.format(LengthStyle.MILLIMETRES);
+        return sizing.unit() == LengthUnit.INCH
+                ? inch + " (" + millimetres + ")"
+                : millimetres + " (" + inch + ")";
     }
 }

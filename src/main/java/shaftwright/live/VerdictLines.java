@@ -71,7 +71,7 @@ enum VerdictLines implements LiveLine.Formula, LiveLine.Core {
     public int revised() {
         return switch (this) {
             case PLUNGE_USED -> 1;
-            case VERDICT -> 4;
+            case LEADING, SIDE_VERDICT, VERDICT -> 5;
             default -> 2;
         };
     }

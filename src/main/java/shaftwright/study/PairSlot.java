@@ -12,7 +12,10 @@ public enum PairSlot implements Slot {
 
     @Override
     public SlotKind kind() {
-        return SlotKind.LENGTH;
+        return switch (this) {
+            case LEFT_END_TO_END, RIGHT_END_TO_END -> SlotKind.SHOP_LENGTH;
+            case LEAST_SLACK_IN, LEAST_SLACK_OUT -> SlotKind.LENGTH;
+        };
     }
 
     @Override
@@ -21,15 +24,18 @@ public enum PairSlot implements Slot {
     }
 
     String text(ShaftFacts left, ShaftFacts right, LengthUnit unit) {
-        return kind().text(
-                        switch (this) {
-                            case LEFT_END_TO_END -> left.endToEnd();
-                            case RIGHT_END_TO_END -> right.endToEnd();
-                            case LEAST_SLACK_IN ->
-                                    Math.min(left.slackIn().value(), right.slackIn().value());
-                            case LEAST_SLACK_OUT ->
-                                    Math.min(left.slackOut().value(), right.slackOut().value());
-                        },
-                        unit);
+        return switch (this) {
+            case LEFT_END_TO_END -> endToEnd(left, unit);
+            case RIGHT_END_TO_END -> endToEnd(right, unit);
+            case LEAST_SLACK_IN ->
+                    Wording.length(Math.min(left.slackIn().value(), right.slackIn().value()), unit);
+            case LEAST_SLACK_OUT ->
+                    Wording.length(
+                            Math.min(left.slackOut().value(), right.slackOut().value()), unit);
+        };
+    }
+
+    private static String endToEnd(ShaftFacts shaft, LengthUnit unit) {
+        return Wording.shopLength(shaft.endToEnd(), shaft.window().increment(), unit);
     }
 }

@@ -10,6 +10,7 @@ import static shaftwright.study.SlotKind.FACTOR_ABOVE;
 import static shaftwright.study.SlotKind.FINE_LENGTH;
 import static shaftwright.study.SlotKind.LENGTH;
 import static shaftwright.study.SlotKind.NAME;
+import static shaftwright.study.SlotKind.SHOP_LENGTH;
 import static shaftwright.study.SlotKind.TORQUE;
 import static shaftwright.study.SlotKind.TRAVEL;
 
@@ -96,7 +97,7 @@ public enum SideSlot implements Slot {
     WINDOW_WIDTH(FINE_LENGTH),
     INCREMENT(FINE_LENGTH),
     FINER_INCREMENT(FINE_LENGTH),
-    END_TO_END(LENGTH),
+    END_TO_END(SHOP_LENGTH),
     WIDTH_OVER(EXCESS),
     WIDTH_LIMIT(LENGTH),
     INNER_RIDE(ANGLE),
@@ -136,6 +137,8 @@ public enum SideSlot implements Slot {
         return switch (kind) {
             case NAME -> name(side, unit);
             case CHOICE -> words.get(choice(side));
+            case SHOP_LENGTH ->
+                    Wording.shopLength(number(side), shaft(side).window().increment(), unit);
             default -> kind.text(number(side), unit);
         };
     }

@@ -8,6 +8,8 @@ public enum SlotKind {
     LENGTH,
     /** A length in mm to two decimals more, where steps of a shop are compared. */
     FINE_LENGTH,
+    /** A shaft's length in mm: as a fraction of an inch where it is one at the shop's step. */
+    SHOP_LENGTH,
     /** A length in mm by which something is over or short; too small a one never reads as 0. */
     EXCESS,
     /** An angle in rad, written in degrees. */
@@ -34,7 +36,8 @@ public enum SlotKind {
      *
      * @param number in mm, rad, N·m or plain
      * @param unit the workbook's
-     * @throws IllegalArgumentException for a name or a choice, which are no numbers
+     * @throws IllegalArgumentException for a name or a choice, which are no numbers, and for a
+     *     shop's length, which takes its step
      */
     public String text(double number, LengthUnit unit) {
         return switch (this) {
@@ -48,6 +51,7 @@ public enum SlotKind {
             case FACTOR_ABOVE -> Wording.roundedUp(number, 2);
             case TORQUE -> Wording.torque(number, unit);
             case COUNT -> Wording.rounded(number, 0);
+            case SHOP_LENGTH -> throw new IllegalArgumentException(this + " takes a step");
             case NAME, CHOICE -> throw new IllegalArgumentException(this + " is not a number");
         };
     }

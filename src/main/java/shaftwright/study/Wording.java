@@ -2,6 +2,8 @@ package shaftwright.study;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
+import shaftwright.units.InchStep;
 import shaftwright.units.LengthUnit;
 
 /**
@@ -28,6 +30,20 @@ public final class Wording {
     /** A length in mm: "25.31 in", "642.9 mm". */
     public static String length(double millimetres, LengthUnit unit) {
         return rounded(millimetres / unit.mm(), decimals(unit)) + " " + unit.symbol();
+    }
+
+    /**
+     * A shaft's length in mm: "25 5/16 in" where inch workbooks cut to steps of an inch and it is a
+     * whole number of them, else in decimals.
+     *
+     * @param step what the shop cuts lengths to, mm, 0 for none
+     */
+    public static String shopLength(double millimetres, double step, LengthUnit unit) {
+        return Optional.of(unit)
+                .filter(LengthUnit.INCH::equals)
+                .flatMap(inch -> InchStep.of(step))
+                .flatMap(inches -> inches.exact(millimetres))
+                .orElseGet(() -> length(millimetres, unit));
     }
 
     /** The same to two decimals more. */

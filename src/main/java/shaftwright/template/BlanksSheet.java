@@ -20,7 +20,7 @@ final class BlanksSheet {
     static void lay(Draft draft) {
         XSSFSheet sheet = draft.sheet(NAME);
         int columns = FIRST + draft.scenarios();
-        sheet.setColumnWidth(0, 16 * 256);
+        sheet.setColumnWidth(0, 28 * 256);
         for (int column = FIRST; column < columns; column++) {
             sheet.setColumnWidth(column, 20 * 256);
         }
@@ -49,18 +49,19 @@ final class BlanksSheet {
                     ScenarioOutcome.letter(scenario),
                     draft.look().columnHead());
         }
-        for (int row = 0; row < Grid.BLANK_TABLE.rows(); row++) {
-            draft.text(sheet, top + 2 + row, 0, "Blank row " + (row + 1), draft.look().label());
-        }
         for (LiveLine line : LiveLines.all().in(Section.BLANK_TABLES)) {
-            draft.live(
-                    line,
-                    side,
-                    sheet,
-                    top + 2,
-                    FIRST,
-                    Direction.BLOCK,
-                    draft.look().result(line.quantity()));
+            if (line.grid() == Grid.BLANK_NAME) {
+                draft.live(line, side, sheet, top + 2, 0, Direction.DOWN, draft.look().label());
+            } else {
+                draft.live(
+                        line,
+                        side,
+                        sheet,
+                        top + 2,
+                        FIRST,
+                        Direction.BLOCK,
+                        draft.look().result(line.quantity()));
+            }
         }
         for (int row = 0; row < Grid.BLANK_TABLE.rows(); row++) {
             sheet.getRow(top + 2 + row).setHeightInPoints(40);

@@ -11,6 +11,7 @@ import shaftwright.live.Quantity;
 import shaftwright.live.Section;
 import shaftwright.study.Cautions;
 import shaftwright.template.Run.Direction;
+import shaftwright.units.LengthUnit;
 
 /** What one shaft needs at the lathe and the bench, on one printed page. */
 final class CardSheet {
@@ -31,6 +32,32 @@ final class CardSheet {
                     "Rings seated, joints greased, boot clamps tight",
                     "Bolts torqued; torque checked again after the first run");
 
+    /** A length as it is written out, with what its line's name ends with. */
+    private enum Form {
+        MILLIMETRES("mm", "", 15),
+        DECIMAL("decimal inch", "_inch", 19),
+        SIXTY_FOURTHS("nearest 1/64 in", "_64", 20);
+
+        final String head;
+        final String suffix;
+
+        /** Characters of its column. */
+        final int width;
+
+        Form(String head, String suffix, int width) {
+            this.head = head;
+            this.suffix = suffix;
+            this.width = width;
+        }
+
+        /** In a workbook of this unit, the builder's own first. */
+        static Form[] of(LengthUnit unit) {
+            return unit == LengthUnit.INCH
+                    ? new Form[] {DECIMAL, SIXTY_FOURTHS, MILLIMETRES}
+                    : new Form[] {MILLIMETRES, DECIMAL, SIXTY_FOURTHS};
+        }
+    }
+
     private CardSheet() {}
 
     static String name(Side side) {
@@ -40,7 +67,8 @@ final class CardSheet {
     static void lay(Draft draft, Side side) {
         XSSFSheet sheet = draft.sheet(name(side));
         Look look = draft.look();
-        Page.widths(sheet, 36, 19, 20, 15, 16);
+        Form[] forms = Form.of(draft.unit());
+        Page.widths(sheet, 36, forms[0].width, forms[1].width, forms[2].width, 16);
         draft.text(sheet, 0, 0, "Shop card, " + side.word() + " shaft", look.title());
         int row = 2;
         draft.text(sheet, row, 0, Contract.input("shop_scenario").label(), look.label());
@@ -100,28 +128,27 @@ final class CardSheet {
     private static int lengths(Draft draft, XSSFSheet sheet, Side side, int top) {
         Look look = draft.look();
         Page.heading(draft, sheet, top, COLUMNS, "Lengths");
-        String[] heads = {"decimal", "nearest 1/64", "mm", "as cut, write here"};
-        for (int column = 0; column < heads.length; column++) {
-            draft.text(sheet, top + 1, 1 + column, heads[column], look.columnHead());
+        Form[] forms = Form.of(draft.unit());
+        for (int column = 0; column < forms.length; column++) {
+            draft.text(sheet, top + 1, 1 + column, forms[column].head, look.columnHead());
         }
+        draft.text(sheet, top + 1, 1 + forms.length, "as cut, write here", look.columnHead());
         int row = top + 2;
         for (LiveLine line : LiveLines.all().in(Section.SHOP_CARD)) {
             if (isLength(line)) {
                 draft.text(sheet, row, 0, line.label(), look.label());
-                form(draft, sheet, side, row, 1, line.name() + "_inch");
-                form(draft, sheet, side, row, 2, line.name() + "_64");
-                draft.live(
-                        line,
-                        side,
-                        sheet,
-                        row,
-                        3,
-                        Direction.DOWN,
-                        // Walls make a pair, and a ring is a tight fit between them.
-                        line.name().startsWith("card_wall")
-                                ? look.result(Quantity.FACTOR)
-                                : look.result(line.quantity()));
-                Draft.cell(sheet, row, 4).setCellStyle(look.blankBox());
+                for (int column = 0; column < forms.length; column++) {
+                    LiveLine shown = LiveLines.all().line(line.name() + forms[column].suffix);
+                    draft.live(
+                            shown,
+                            side,
+                            sheet,
+                            row,
+                            1 + column,
+                            Direction.DOWN,
+                            look.result(quantity(shown)));
+                }
+                Draft.cell(sheet, row, 1 + forms.length).setCellStyle(look.blankBox());
                 sheet.getRow(row).setHeightInPoints(18);
                 row++;
             }
@@ -129,16 +156,11 @@ final class CardSheet {
         return row;
     }
 
-    private static void form(
-            Draft draft, XSSFSheet sheet, Side side, int row, int column, String name) {
-        draft.live(
-                LiveLines.all().line(name),
-                side,
-                sheet,
-                row,
-                column,
-                Direction.DOWN,
-                draft.look().result(Quantity.TEXT));
+    /** Walls make a pair, and a ring is a tight fit between them. */
+    private static Quantity quantity(LiveLine line) {
+        return line.quantity() == Quantity.MILLIMETRE && line.name().startsWith("card_wall")
+                ? Quantity.FACTOR
+                : line.quantity();
     }
 
     private static int checks(Draft draft, XSSFSheet sheet, int top) {

@@ -105,14 +105,20 @@ final class DampersSheet {
             row++;
         }
         for (LiveLine line : LiveLines.all().in(Section.STOP_TABLE)) {
-            draft.text(sheet, row, 0, Page.label(line, draft.unit()), draft.look().boldLabel());
-            row++;
-            for (int at = 0; at < Grid.RESTRAINT_TABLE.rows(); at++) {
-                draft.text(sheet, row + at, 0, "Row " + (at + 1), draft.look().label());
+            if (line.grid() == Grid.RESTRAINT_TABLE) {
+                spans(side, line);
             }
-            draft.live(line, side, sheet, row, FIRST, Direction.BLOCK, draft.look().of(line));
-            row += Grid.RESTRAINT_TABLE.rows();
         }
         row++;
+    }
+
+    /** A length of each row in each scenario, rows called by their names. */
+    private void spans(Side side, LiveLine line) {
+        draft.text(sheet, row, 0, Page.label(line, draft.unit()), draft.look().boldLabel());
+        row++;
+        LiveLine names = LiveLines.all().line(line.name() + "_label");
+        draft.live(names, side, sheet, row, 0, Direction.DOWN, draft.look().label());
+        draft.live(line, side, sheet, row, FIRST, Direction.BLOCK, draft.look().of(line));
+        row += Grid.RESTRAINT_TABLE.rows();
     }
 }

@@ -21,9 +21,9 @@ import shaftwright.study.ViewPart;
 import shaftwright.template.Run.Direction;
 
 /**
- * A side from behind, from above and from outside, at full droop, ride and full bump: three charts
- * in one scale over square cells, whose edges say the lengths. The left side's wheel is on the
- * left, as one sees it from behind.
+ * The shaft, and below it its side from behind, from above and from outside, at full droop, ride
+ * and full bump: three charts in one scale over square cells, whose edges say the lengths. The left
+ * side's wheel is on the left, as one sees it from behind.
  */
 final class DrawingSheet {
     private static final int SQUARES = ViewPart.SQUARES;
@@ -32,9 +32,7 @@ final class DrawingSheet {
     private static final int MIDDLE = SQUARES;
 
     private static final int COLUMNS = 2 * SQUARES + 1;
-    private static final int ABOVE = 3;
-    private static final int BEHIND = ABOVE + SQUARES + 1;
-    private static final int EDGE = BEHIND + SQUARES;
+    private static final int SHAFT = 3;
     private static final int CHARACTERS = 6;
 
     /** Width of such a column in points: a mean of what programs make of it, 3 % apart from it. */
@@ -44,10 +42,22 @@ final class DrawingSheet {
     private final XSSFSheet sheet;
     private final Side side;
 
+    /** First rows of the views from above and from behind, and the one below the latter. */
+    private final int above;
+
+    private final int behind;
+    private final int below;
+
     private DrawingSheet(Draft draft, Side side) {
         this.draft = draft;
         this.side = side;
         sheet = draft.sheet(name(side));
+        for (int column = 0; column < COLUMNS; column++) {
+            sheet.setColumnWidth(column, (column == MIDDLE ? CHARACTERS + 1 : CHARACTERS) * 256);
+        }
+        above = new ShaftPicture(draft, sheet, side).lay(SHAFT, COLUMNS) + 2;
+        behind = above + SQUARES + 1;
+        below = behind + SQUARES;
     }
 
     static String name(Side side) {
@@ -59,26 +69,24 @@ final class DrawingSheet {
     }
 
     private void lay() {
-        for (int column = 0; column < COLUMNS; column++) {
-            sheet.setColumnWidth(column, (column == MIDDLE ? CHARACTERS + 1 : CHARACTERS) * 256);
-        }
         draft.text(sheet, 0, 0, "Drawing, " + side.word() + " side", draft.look().title());
-        for (int row = ABOVE; row < EDGE; row++) {
-            if (row != BEHIND - 1) {
+        for (int row = above; row < below; row++) {
+            if (row != behind - 1) {
                 Draft.cell(sheet, row, 0);
                 sheet.getRow(row).setHeightInPoints(SQUARE_POINTS);
             }
         }
+        Page.heading(draft, sheet, SHAFT - 1, COLUMNS, "The shaft to scale, inner end on the left");
         String unit = draft.unit().symbol();
-        heading(ABOVE - 1, rear(), "From above, ahead upward, " + unit);
-        heading(ABOVE - 1, outside(), "What is drawn");
-        heading(BEHIND - 1, rear(), "From behind, heights, " + unit);
-        heading(BEHIND - 1, outside(), "From outside, heights, " + unit);
+        heading(above - 1, rear(), "From above, ahead upward, " + unit);
+        heading(above - 1, outside(), "What is drawn");
+        heading(behind - 1, rear(), "From behind, heights, " + unit);
+        heading(behind - 1, outside(), "From outside, heights, " + unit);
         words();
         edges(unit);
-        view(ABOVE, rear(), "view_out", "view_ahead");
-        view(BEHIND, rear(), "view_out", "view_up");
-        view(BEHIND, outside(), "view_ahead", "view_up");
+        view(above, rear(), "view_out", "view_ahead");
+        view(behind, rear(), "view_out", "view_up");
+        view(behind, outside(), "view_ahead", "view_up");
         draft.printout(sheet).onOnePage();
     }
 
@@ -101,7 +109,7 @@ final class DrawingSheet {
     }
 
     private void words() {
-        int row = ABOVE;
+        int row = above;
         int label = outside();
         int value = label + SQUARES / 2;
         for (LiveLine line : LiveLines.all().in(Section.VIEW_SHOWN)) {
@@ -133,7 +141,7 @@ final class DrawingSheet {
                         + " a fore-aft mark, ahead counts from the inner datum. A hub shift moves"
                         + " the hub and the outer ends of its arms.",
                 draft.look().prose());
-        merge(row, ABOVE + SQUARES - 1, label, label + SQUARES - 1);
+        merge(row, above + SQUARES - 1, label, label + SQUARES - 1);
     }
 
     private void merge(int first, int last, int left, int right) {
@@ -143,10 +151,10 @@ final class DrawingSheet {
     private void edges(String unit) {
         HorizontalAlignment toward =
                 side == Side.LEFT ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT;
-        edge("view_edge_out", EDGE, rear(), Direction.ACROSS, toward);
-        edge("view_edge_ahead", EDGE, outside(), Direction.ACROSS, toward);
-        edge("view_edge_plan", ABOVE, MIDDLE, Direction.DOWN, HorizontalAlignment.CENTER);
-        edge("view_edge_up", BEHIND, MIDDLE, Direction.DOWN, HorizontalAlignment.CENTER);
+        edge("view_edge_out", below, rear(), Direction.ACROSS, toward);
+        edge("view_edge_ahead", below, outside(), Direction.ACROSS, toward);
+        edge("view_edge_plan", above, MIDDLE, Direction.DOWN, HorizontalAlignment.CENTER);
+        edge("view_edge_up", behind, MIDDLE, Direction.DOWN, HorizontalAlignment.CENTER);
         under(rear(), "Out from the vehicle's centre plane, " + unit);
         under(outside(), "Ahead of the fore-aft mark, " + unit);
     }
@@ -164,8 +172,8 @@ final class DrawingSheet {
     }
 
     private void under(int column, String text) {
-        draft.text(sheet, EDGE + 1, column, text, draft.look().centred());
-        merge(EDGE + 1, EDGE + 1, column, column + SQUARES - 1);
+        draft.text(sheet, below + 1, column, text, draft.look().centred());
+        merge(below + 1, below + 1, column, column + SQUARES - 1);
     }
 
     private void view(int top, int left, String across, String up) {

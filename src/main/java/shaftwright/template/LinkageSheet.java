@@ -101,8 +101,6 @@ final class LinkageSheet {
         }
         row++;
         block(side);
-        row++;
-        curves(side);
     }
 
     private void input(Input input, Side side) {
@@ -112,14 +110,20 @@ final class LinkageSheet {
 
     private void points(Side side) {
         int column = 0;
-        List<LiveLine> seen = LiveLines.all().in(Section.LINKAGE_POINTS);
-        live(seen.get(0), side, column++);
+        for (LiveLine line : LiveLines.all().in(Section.LINKAGE_POINTS)) {
+            head(column, Page.label(line, draft.unit()));
+            draft.live(
+                    line,
+                    side,
+                    sheet,
+                    row + 1,
+                    column++,
+                    Direction.DOWN,
+                    draft.look().result(line.quantity()));
+        }
         for (Input input : Contract.inputs(Grid.LINKAGE_POINT)) {
             head(column, Page.label(input, draft.unit()));
             draft.input(input, side, sheet, row + 1, column++, Direction.DOWN);
-        }
-        for (LiveLine line : seen.subList(1, seen.size())) {
-            live(line, side, column++);
         }
         sheet.getRow(row).setHeightInPoints(30);
         row += 1 + Grid.LINKAGE_POINT.rows();
@@ -142,20 +146,6 @@ final class LinkageSheet {
         row += 1 + draft.rows(Grid.OWN_POINT);
     }
 
-    private void live(LiveLine line, Side side, int column) {
-        head(column, Page.label(line, draft.unit()));
-        draft.live(
-                line,
-                side,
-                sheet,
-                row + 1,
-                column,
-                Direction.DOWN,
-                line.isEngine()
-                        ? draft.look().working(line.quantity())
-                        : draft.look().result(line.quantity()));
-    }
-
     private void head(int column, String text) {
         draft.text(sheet, row, column, text, draft.look().columnHead());
     }
@@ -173,26 +163,5 @@ final class LinkageSheet {
             }
             row++;
         }
-    }
-
-    private void curves(Side side) {
-        Page.heading(
-                draft,
-                sheet,
-                row++,
-                COLUMNS,
-                "Curves in powers of normalised travel, by the same fill, "
-                        + side.word()
-                        + " side");
-        head(0, "Power");
-        sheet.getRow(row).setHeightInPoints(30);
-        int column = 1;
-        for (LiveLine line : LiveLines.all().in(Section.LINKAGE_CURVES)) {
-            live(line, side, column++);
-        }
-        for (int power = 0; power < Grid.POWER.rows(); power++) {
-            draft.text(sheet, row + 1 + power, 0, String.valueOf(power), draft.look().note());
-        }
-        row += 1 + Grid.POWER.rows();
     }
 }

@@ -82,6 +82,16 @@ final class Look {
         return shown("result ", quantity, BorderStyle.DOTTED);
     }
 
+    /** The same of a fraction, which stands under its decimals. */
+    XSSFCellStyle fraction() {
+        return style(
+                "fraction",
+                style -> {
+                    style.cloneStyleFrom(result(Quantity.TEXT));
+                    style.setAlignment(HorizontalAlignment.RIGHT);
+                });
+    }
+
     /** A figure that a fill writes and that does not follow changes by itself. */
     XSSFCellStyle engine(Quantity quantity) {
         return shown("engine ", quantity, BorderStyle.DOUBLE);

@@ -14,6 +14,7 @@ import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
 import shaftwright.live.Section;
 import shaftwright.template.Run.Direction;
+import shaftwright.units.LengthUnit;
 
 /** Scenario inputs in columns, the verdict on top, results below. */
 final class ScenariosSheet {
@@ -120,6 +121,7 @@ final class ScenariosSheet {
                                 sheet, new CellRangeAddress(row, row, FIRST, columns - 1));
                     }
                     row++;
+                    row = fraction(draft, sheet, row, line, side);
                 }
             }
             row =
@@ -177,6 +179,18 @@ final class ScenariosSheet {
                             Section.ALONE_BLOCK,
                             side);
         }
+    }
+
+    /** The same as a fraction, where builders read those; returns the row below. */
+    private static int fraction(Draft draft, XSSFSheet sheet, int row, LiveLine line, Side side) {
+        String name = line.name() + "_fraction";
+        if (draft.unit() != LengthUnit.INCH || !LiveLines.all().has(name)) {
+            return row;
+        }
+        LiveLine fraction = LiveLines.all().line(name);
+        draft.text(sheet, row, 0, fraction.label(), draft.look().label());
+        draft.live(fraction, side, sheet, row, FIRST, Direction.ACROSS, draft.look().fraction());
+        return row + 1;
     }
 
     /** An engine block of one side, its stamp first; returns the row below it. */

@@ -11,6 +11,7 @@ import shaftwright.live.Section;
 import shaftwright.live.TapeFormula;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.template.Run.Direction;
+import shaftwright.units.LengthUnit;
 
 /** The working figures in mm and rad behind everything that is shown. */
 final class WorkingSheets {
@@ -69,7 +70,16 @@ final class WorkingSheets {
             own.columns(Section.PATH_WORK, Grid.LINKAGE_POINT, "Points of the linkage");
             own.columns(Section.PATH_WORK, Grid.POWER, "Hub path in powers of normalised travel");
             own.columns(Section.PATH_WORK, Grid.OWN_POINT_SIDE, "Points of scenarios");
+            own.singles(Section.LINKAGE_CURVES, Grid.SIDE, "Linkage, by the last fill");
+            own.columns(
+                    Section.LINKAGE_CURVES,
+                    Grid.POWER,
+                    "Its curves in powers of normalised travel, by the same fill");
             own.across(Section.SIDE_WORK, "Set-up, window, choice");
+            if (draft.unit() != LengthUnit.INCH) {
+                // Empty there, but names that every workbook has.
+                own.across(Section.FRACTIONS, "Lengths as fractions of an inch");
+            }
             own.columns(Section.POSITION_WORK, Grid.POSITION, "Positions");
             own.columns(Section.OWN_CURVES, Grid.SCENARIO_POWER, "Curves of scenarios' own points");
             own.columns(Section.BLANK_WORK, Grid.BLANK_REVIEW, "Blanks");

@@ -406,6 +406,35 @@ class VerdictTest {
     }
 
     @Test
+    void lengthAtAStepOfAnInchIsSaidAsAFraction() {
+        SideFacts side = HandMadeSide.healthy();
+        ShaftFacts shaft = HandMadeSide.shaft();
+        WindowFacts plain = shaft.window();
+        WindowFacts sixteenths =
+                new WindowFacts(
+                        plain.shortest(),
+                        plain.lower(),
+                        plain.longest(),
+                        plain.upper(),
+                        25.4 / 16,
+                        true);
+        ShaftFacts cut =
+                new ShaftFacts(
+                        sixteenths,
+                        shaft.inner(),
+                        shaft.outer(),
+                        shaft.mouth(),
+                        shaft.blank(),
+                        25.375 * 25.4,
+                        shaft.slackIn(),
+                        shaft.slackOut());
+        Verdict verdict = Verdict.of(side.with(cut));
+
+        assertThat(verdict.text(LengthUnit.INCH)).startsWith("Fits: E 25 3/8 in, 1.13 in left");
+        assertThat(verdict.text(LengthUnit.MILLIMETRE)).startsWith("Fits: E 644.5 mm, ");
+    }
+
+    @Test
     void checksLeftOpenBeforeMeasuringAreFoundOnWhatRestsOnReadings() {
         Readings tape =
                 LinkageBuild.read(0)

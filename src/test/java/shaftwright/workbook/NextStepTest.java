@@ -124,6 +124,39 @@ class NextStepTest {
                 .isEqualTo("No verdict: the inner joint lacks: race half width (Parts C6).");
     }
 
+    @Test
+    void whatKeepsAScenarioFromUseNamesItsCell() {
+        for (String[] step : STEPS) {
+            type(step[0], Integer.parseInt(step[1]), step[2]);
+        }
+        says("inner_height_left", "", "400", "the inner datum's height is missing (Measure B7)");
+        says("ride_height_left", "", "380", "the height at ride is missing (Measure B8)");
+        sayOfRow("distance_first_left", 1, "", "500", "row 2", "A12", "lacks its height or its");
+        sayOfRow("height_left", 2, "380", "480", "row 2", "A12", "stands at the height of another");
+        sayOfRow("distance_first_left", 2, "10", "504", "row 3", "A13", "has a distance shorter");
+        says("tyre_size", "wide", "", "the tyre size (Scenarios B8) can't be read");
+        says("bump_rule", "soft", "", "the bump rule (Scenarios B35) is neither typed nor clear");
+        says("mount_load", "coast", "", "what pushes the drive unit (Scenarios B19) is none of");
+        says("joint_inner", "ball", "six-ball", "the inner joint (Scenarios B21) is not in the");
+        says("boot_outer", "long", "", "the outer boot (Scenarios B30) is not in the boot table");
+        says("blank_choice", "stub", "", "the blank (Scenarios B43) is not in the blank table");
+        assertThat(said("verdict")).startsWith("Fits");
+    }
+
+    private void sayOfRow(
+            String name, int row, String wrong, String right, String of, String cell, String what) {
+        String begin = of + " of the readings (Measure " + cell.replace('A', 'B') + ") ";
+        type(name, row, wrong);
+        assertThat(said("verdict")).startsWith("No verdict: " + begin + what);
+        type(name, row, right);
+    }
+
+    private void says(String name, String wrong, String right, String sentence) {
+        type(name, 0, wrong);
+        assertThat(said("verdict")).startsWith("No verdict: " + sentence);
+        type(name, 0, right);
+    }
+
     private static String height(String cell) {
         return "Type three heights from full droop to full bump, each with its distance: Measure "
                 + cell;
@@ -155,6 +188,9 @@ class NextStepTest {
     }
 
     private static CellValue value(String text) {
+        if (text.isEmpty()) {
+            return CellValue.BLANK;
+        }
         return Character.isDigit(text.charAt(0))
                 ? CellValue.of(Double.parseDouble(text))
                 : CellValue.of(text);

@@ -1,0 +1,64 @@
+package shaftwright.live;
+
+import shaftwright.build.Side;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.reading.Sizing;
+
+/**
+ * What the rows beside a side's tables are called: by the names typed for them. Tables that show
+ * one row more than there is to type, for an inserted one, say so.
+ *
+ * @param typed input with the names
+ */
+record RowNameLines(String typed) {
+    static final RowNameLines OF_RESTRAINTS = new RowNameLines("restraint_name");
+
+    private static final String SPARE = "(for an inserted row)";
+
+    /** What the name of such a line ends with, behind that of the table's. */
+    private static final String SUFFIX = "_label";
+
+    static void declare(LiveLines lines) {
+        RowNameLines blanks = new RowNameLines("blank_name");
+        blanks.beside("blank_verdict", LineSet.in(lines, Section.BLANK_TABLES, Grid.BLANK_NAME));
+        LineSet<Sizing> spans = LineSet.in(lines, Section.STOP_TABLE, Grid.RESTRAINT_SIDE);
+        OF_RESTRAINTS.beside("span_longest", spans);
+        OF_RESTRAINTS.beside("span_shortest", spans);
+    }
+
+    private void beside(String table, LineSet<Sizing> set) {
+        is(set.since(5).text(table + SUFFIX, "Row"));
+    }
+
+    /** Declares a line that says them. */
+    void is(LineSet.TextLine<Sizing> line) {
+        line.is(this::formula, this::name);
+    }
+
+    private String formula(Index index) {
+        int row = index.row() + 1;
+        String cell = "INDEX(" + typed + "," + row + ")";
+        return "IF(ROWS("
+                + typed
+                + ")<"
+                + row
+                + ","
+                + Phrases.literal(SPARE)
+                + ",IF("
+                + cell
+                + "=\"\",\"Row \"&"
+                + row
+                + ","
+                + cell
+                + "&\"\"))";
+    }
+
+    private String name(Sizing sizing, Index index) {
+        if (sizing.inputs().rows(typed, Side.LEFT) <= index.row()) {
+            return SPARE;
+        }
+        String name = sizing.inputs().text(typed, new Index(Side.LEFT, 0, index.row()));
+        return name.isEmpty() ? "Row " + (index.row() + 1) : name;
+    }
+}
