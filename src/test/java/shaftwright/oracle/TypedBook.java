@@ -19,8 +19,8 @@ import shaftwright.book.CellWrite;
 import shaftwright.book.Cells;
 import shaftwright.book.OpenBook;
 import shaftwright.contract.Contract;
-import shaftwright.template.Template;
 import shaftwright.units.LengthUnit;
+import shaftwright.workbook.NewBook;
 import shaftwright.xlsx.XlsxBook;
 
 /**
@@ -65,7 +65,7 @@ final class TypedBook implements OpenBook {
     private static XlsxBook layOut(LengthUnit unit, int scenarios) {
         try {
             Path file = Files.createTempFile("oracle", ".xlsx");
-            Template.write(file, unit, scenarios, Map.of());
+            NewBook.write(file, unit, scenarios);
             XlsxBook book = XlsxBook.open(file);
             book.read(book.names().values());
             Files.delete(file);

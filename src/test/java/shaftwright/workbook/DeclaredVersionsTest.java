@@ -29,7 +29,6 @@ import shaftwright.live.LiveCells;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
 import shaftwright.live.NamedFormula;
-import shaftwright.template.Template;
 import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;
 
@@ -50,7 +49,7 @@ class DeclaredVersionsTest {
         thenFile = FirstVersion.copyTo(folder.resolve("then.xlsx"));
         then = XlsxBook.open(thenFile);
         nowFile = folder.resolve("now.xlsx");
-        Template.write(nowFile, LengthUnit.INCH, FirstVersion.SCENARIOS, Map.of());
+        NewBook.write(nowFile, LengthUnit.INCH, FirstVersion.SCENARIOS);
         now = XlsxBook.open(nowFile);
     }
 

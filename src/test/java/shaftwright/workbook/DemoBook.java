@@ -17,7 +17,6 @@ import shaftwright.demo.DemoInputs;
 import shaftwright.filling.Filling;
 import shaftwright.live.LiveCells;
 import shaftwright.reading.Sizing;
-import shaftwright.template.Template;
 import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;
 
@@ -78,7 +77,7 @@ public final class DemoBook {
             String wanted = scenarios + " " + typed;
             byte[] made = MADE.get(wanted);
             if (made == null) {
-                Template.write(file, LengthUnit.INCH, scenarios, typed);
+                NewBook.write(file, LengthUnit.INCH, scenarios, typed);
                 fillEngineBlocks(file);
                 MADE.put(wanted, Files.readAllBytes(file));
             } else {

@@ -17,7 +17,6 @@ import shaftwright.build.Side;
 import shaftwright.contract.Index;
 import shaftwright.filling.Filling;
 import shaftwright.live.LiveLines;
-import shaftwright.template.Template;
 import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;
 
@@ -63,7 +62,7 @@ class NextStepTest {
     @BeforeEach
     void blank() throws Exception {
         file = folder.resolve("blank.xlsx");
-        Template.write(file, LengthUnit.MILLIMETRE, SCENARIOS, Map.of());
+        NewBook.write(file, LengthUnit.MILLIMETRE, SCENARIOS);
         names = XlsxBook.open(file).names();
         poi = PoiRecalculation.of(file);
     }

@@ -16,7 +16,6 @@ import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
 import shaftwright.reading.Misread;
-import shaftwright.template.Template;
 import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;
 
@@ -59,7 +58,7 @@ class OutOfRangeTest {
     @Test
     void everyNumberIsTypedOnTheSheetThatSentencesName() throws Exception {
         Path file = folder.resolve("blank.xlsx");
-        Template.write(file, LengthUnit.INCH, 2, Map.of());
+        NewBook.write(file, LengthUnit.INCH, 2);
         Map<String, Area> names = XlsxBook.open(file).names();
         assertThat(Contract.inputs())
                 .filteredOn(input -> input.kind().numeric())

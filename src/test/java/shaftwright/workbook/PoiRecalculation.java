@@ -85,6 +85,8 @@ public final class PoiRecalculation implements AutoCloseable {
         if (value instanceof CellValue.Numeric number) {
             cell.setCellValue(number.value());
         } else if (value instanceof CellValue.Text text) {
+            // Over an inline text POI would leave what is read of the cell as it was.
+            cell.setBlank();
             cell.setCellValue(text.value());
         } else {
             cell.setBlank();

@@ -6,9 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import shaftwright.filling.Filling;
-import shaftwright.template.Template;
 import shaftwright.xlsx.XlsxBook;
 
 /**
@@ -51,23 +49,10 @@ public final class RandomWorkbooks {
     }
 
     private Path write(RandomWorkbook random, Path file) {
-        XlsxBook book = XlsxBook.open(empty(random));
+        XlsxBook book = XlsxBook.open(NewBook.write(file, random.unit(), random.scenarios()));
         random.typeInto(book);
         book.save(file);
         return file;
-    }
-
-    /** A new workbook as the tool makes it. */
-    private Path empty(RandomWorkbook random) {
-        Path file = folder.resolve("new-" + random.unit().symbol() + random.scenarios() + ".xlsx");
-        try {
-            if (!Files.exists(file)) {
-                Template.write(file, random.unit(), random.scenarios(), Map.of());
-            }
-            return file;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     private static void delete(Path file) {
