@@ -2,10 +2,14 @@ package shaftwright.template;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
 import org.apache.poi.ss.usermodel.IgnoredErrorType;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTIgnoredError;
@@ -22,11 +26,16 @@ final class IgnoredErrors {
 
     /** Notes it for every sheet, once all cells are there. */
     static void set(XSSFWorkbook workbook) {
+        Set<Long> texts =
+                LongStream.range(0, workbook.getNumCellStyles())
+                        .filter(style -> isText(workbook.getCellStyleAt((int) style)))
+                        .boxed()
+                        .collect(Collectors.toSet());
         for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
             XSSFSheet sheet = workbook.getSheetAt(i);
             ignore(
                     sheet,
-                    cell -> cell.getCellStyle().getDataFormatString().equals(TEXT),
+                    cell -> texts.contains(cell.getCTCell().getS()),
                     IgnoredErrorType.NUMBER_STORED_AS_TEXT);
             ignore(
                     sheet,
@@ -35,6 +44,10 @@ final class IgnoredErrors {
                     IgnoredErrorType.FORMULA,
                     IgnoredErrorType.FORMULA_RANGE);
         }
+    }
+
+    private static boolean isText(XSSFCellStyle style) {
+        return style.getDataFormatString().equals(TEXT);
     }
 
     /** One element with all areas: an element each would be thousands. */

@@ -3,8 +3,9 @@ package shaftwright.template;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.BorderStyle;
-import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
@@ -97,9 +98,11 @@ final class Look {
         return shown("engine ", quantity, BorderStyle.DOUBLE);
     }
 
-    /** Whether a cell's style is that of a figure that a fill writes. */
-    boolean isEngine(CellStyle style) {
-        return Arrays.stream(Quantity.values()).anyMatch(of -> engine(of).equals(style));
+    /** Numbers of the styles of figures that a fill writes. */
+    Set<Long> engines() {
+        return Arrays.stream(Quantity.values())
+                .map(quantity -> (long) engine(quantity).getIndex())
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** A live line's cells: a result, or figures that a fill writes. */

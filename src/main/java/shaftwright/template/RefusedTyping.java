@@ -1,6 +1,7 @@
 package shaftwright.template;
 
 import java.util.List;
+import java.util.Set;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
@@ -16,10 +17,13 @@ final class RefusedTyping {
 
     /** Refuses it in all computed cells of a sheet, once they are there. */
     static void into(XSSFSheet sheet, Look look) {
+        Set<Long> engines = look.engines();
         List<CellRangeAddress> computed =
                 CellAreas.of(
                         sheet,
-                        cell -> cell.getCTCell().isSetF() || look.isEngine(cell.getCellStyle()));
+                        cell ->
+                                cell.getCTCell().isSetF()
+                                        || engines.contains(cell.getCTCell().getS()));
         if (computed.isEmpty()) {
             return;
         }
