@@ -24,14 +24,13 @@ import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STDispBlanksAs;
 import shaftwright.book.Area;
 import shaftwright.units.LengthUnit;
 
 /** Pairs of bars over a foot of names: the first grey, the second white. */
 final class BarChart {
-    private final XSSFWorkbook workbook;
+    private final LaidSheets laid;
     private final XSSFChart chart;
     private final XDDFBarChartData data;
     private final XDDFCategoryDataSource foot;
@@ -44,13 +43,14 @@ final class BarChart {
      * @param names what those hold now
      */
     BarChart(
+            LaidSheets laid,
             XSSFSheet sheet,
             XSSFClientAnchor anchor,
             String title,
             LengthUnit unit,
             Area foot,
             String... names) {
-        workbook = sheet.getWorkbook();
+        this.laid = laid;
         this.unit = unit;
         this.foot = XDDFDataSourcesFactory.fromArray(names, range(foot));
         chart = sheet.createDrawingPatriarch().createChart(anchor);
@@ -77,7 +77,7 @@ final class BarChart {
 
     private void series(Area area, CellReference title, PresetColor fill) {
         XDDFChartData.Series series = data.addSeries(foot, values(area));
-        SeriesTitle.set(series, workbook, title);
+        SeriesTitle.set(series, laid, title);
         XDDFShapeProperties shape = new XDDFShapeProperties();
         shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(fill)));
         shape.setLineProperties(line(PresetColor.BLACK));

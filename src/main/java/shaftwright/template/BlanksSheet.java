@@ -24,12 +24,7 @@ final class BlanksSheet {
         for (int column = FIRST; column < columns; column++) {
             sheet.setColumnWidth(column, 20 * 256);
         }
-        draft.text(
-                sheet,
-                0,
-                0,
-                "Blanks: what each row of the blank table is good for",
-                draft.look().title());
+        draft.title(sheet, "Blanks: what each row of the blank table is good for");
         int top = 2;
         for (Side side : Side.values()) {
             top = side(draft, sheet, side, top, columns) + 1;

@@ -8,9 +8,10 @@ import java.util.Set;
  *
  * @param names put before every defined name; empty in a file that holds one sizing workbook
  * @param sheets put before every sheet's name
+ * @param titles put before what stands on top of every sheet
  * @param renamed sheets that are called otherwise, by the name that they would have
  */
-record BookMark(String names, String sheets, Map<String, String> renamed) {
+record BookMark(String names, String sheets, String titles, Map<String, String> renamed) {
     /** Of a file that holds one sizing workbook. */
     static final BookMark NONE = renamed(Map.of());
 
@@ -20,12 +21,17 @@ record BookMark(String names, String sheets, Map<String, String> renamed) {
 
     /** Of a file that holds one sizing workbook, some of whose sheets are called otherwise. */
     static BookMark renamed(Map<String, String> sheets) {
-        return new BookMark("", "", sheets);
+        return new BookMark("", "", "", sheets);
     }
 
     /** What a sheet is called. */
     String sheet(String name) {
         return renamed.getOrDefault(name, sheets + name);
+    }
+
+    /** What stands on top of a sheet. */
+    String title(String title) {
+        return titles + title;
     }
 
     /** A formula written for a file of its own, with its defined names marked. */

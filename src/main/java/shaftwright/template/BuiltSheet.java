@@ -35,7 +35,7 @@ final class BuiltSheet {
 
     private void lay() {
         Page.widths(sheet, 24, 12, 12, 12, 24, 12, 12, 24, 12, 12, 24, 12);
-        draft.text(sheet, 0, 0, "As built", draft.look().title());
+        draft.title(sheet, "As built");
         draft.text(
                 sheet,
                 1,

@@ -69,7 +69,7 @@ final class CardSheet {
         Look look = draft.look();
         Form[] forms = Form.of(draft.unit());
         Page.widths(sheet, 36, forms[0].width, forms[1].width, forms[2].width, 16);
-        draft.text(sheet, 0, 0, "Shop card, " + side.word() + " shaft", look.title());
+        draft.title(sheet, "Shop card, " + side.word() + " shaft");
         int row = 2;
         draft.text(sheet, row, 0, Contract.input("shop_scenario").label(), look.label());
         if (side == Side.LEFT) {

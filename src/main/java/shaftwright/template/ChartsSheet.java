@@ -60,7 +60,7 @@ final class ChartsSheet {
         for (int column = 0; column <= 2 * CHART_COLUMNS; column++) {
             sheet.setColumnWidth(column, (column == CHART_COLUMNS ? 2 : 12) * 256);
         }
-        draft.text(sheet, 0, 0, "Charts, " + side.word() + " side", draft.look().title());
+        draft.title(sheet, "Charts, " + side.word() + " side");
         legend(draft, side, sheet);
         String unit = draft.unit().symbol();
         Canvas canvas = new Canvas(draft, side, sheet);
@@ -143,6 +143,7 @@ final class ChartsSheet {
                 letters[scenario] = ScenarioOutcome.letter(scenario);
             }
             new BarChart(
+                            draft.laid(),
                             sheet,
                             anchor(number, 2),
                             title,
@@ -200,7 +201,7 @@ final class ChartsSheet {
             XDDFScatterChartData.Series series =
                     series(data, column(x, scenario), column(y, scenario));
             Run titles = draft.places().run("work_letter", Side.LEFT);
-            SeriesTitle.set(series, sheet.getWorkbook(), reference(titles.place(scenario)));
+            SeriesTitle.set(series, draft.laid(), reference(titles.place(scenario)));
             style(series, stroke);
         }
 
@@ -211,7 +212,7 @@ final class ChartsSheet {
             XDDFScatterChartData.Series series = series(data, x.area(), y.area());
             SeriesTitle.set(
                     series,
-                    sheet.getWorkbook(),
+                    draft.laid(),
                     new CellReference(y.sheet(), y.row() - 1, y.column(), true, true));
             style(series, stroke);
         }

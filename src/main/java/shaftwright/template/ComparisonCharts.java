@@ -42,6 +42,7 @@ final class ComparisonCharts {
         int column = number % 2 * (WIDE + 1);
         int row = 2 + number / 2 * (ROWS + 1);
         new BarChart(
+                        draft.laid(),
                         sheet,
                         sheet.createDrawingPatriarch()
                                 .createAnchor(0, 0, 0, 0, column, row, column + WIDE, row + ROWS),

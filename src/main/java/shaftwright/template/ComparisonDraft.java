@@ -24,6 +24,7 @@ final class ComparisonDraft {
     static final int PAGE_COLUMNS = 4;
 
     private final Look look;
+    private final LaidSheets laid;
     private final LengthUnit unit;
     private final List<ComparedBook> books;
     private final List<Draft> drafts;
@@ -32,11 +33,13 @@ final class ComparisonDraft {
 
     ComparisonDraft(
             Look look,
+            LaidSheets laid,
             LengthUnit unit,
             List<ComparedBook> books,
             List<Draft> drafts,
             List<Column> columns) {
         this.look = look;
+        this.laid = laid;
         this.unit = unit;
         this.books = books;
         this.drafts = drafts;
@@ -45,6 +48,10 @@ final class ComparisonDraft {
 
     Look look() {
         return look;
+    }
+
+    LaidSheets laid() {
+        return laid;
     }
 
     LengthUnit unit() {

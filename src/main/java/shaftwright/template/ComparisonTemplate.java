@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import shaftwright.comparison.Column;
@@ -44,6 +43,7 @@ public final class ComparisonTemplate {
             for (LengthUnit each : LengthUnit.values()) {
                 looks.put(each, new Look(workbook, each));
             }
+            LaidSheets laid = LaidSheets.toBeWritten(workbook);
             XSSFSheet front = workbook.createSheet(SideBySideSheet.NAME);
             XSSFSheet inputs = workbook.createSheet(AllInputsSheet.NAME);
             XSSFSheet charts = workbook.createSheet(ComparisonCharts.NAME);
@@ -51,7 +51,7 @@ public final class ComparisonTemplate {
             List<Column> columns = new ArrayList<>();
             for (ComparedBook book : books) {
                 int number = drafts.size() + 1;
-                drafts.add(layOut(book, number, looks.get(book.unit())));
+                drafts.add(layOut(book, number, looks.get(book.unit()), laid));
                 for (int scenario : book.used()) {
                     columns.add(new Column(number, scenario));
                 }
@@ -60,36 +60,29 @@ public final class ComparisonTemplate {
                 throw new IllegalArgumentException("not so many columns: " + columns.size());
             }
             ComparisonDraft draft =
-                    new ComparisonDraft(looks.get(unit), unit, books, drafts, columns);
+                    new ComparisonDraft(looks.get(unit), laid, unit, books, drafts, columns);
             AllInputsSheet.lay(draft, inputs);
             SideBySideSheet.lay(draft, front);
             ComparisonCharts.lay(draft, charts);
             workbook.setForceFormulaRecalculation(true);
             workbook.setActiveSheet(0);
             ShapeNumbers.set(workbook);
-            IgnoredErrors.set(workbook);
-            SteadyFile.write(workbook, file);
+            IgnoredErrors.set(laid);
+            SteadyFile.write(laid, file);
         }
     }
 
-    private static Draft layOut(ComparedBook book, int number, Look look) {
+    private static Draft layOut(ComparedBook book, int number, Look look, LaidSheets laid) {
         BookMark mark =
-                new BookMark(PartBook.prefix(number), PartBook.sheetPrefix(number), Map.of());
-        Draft draft = new Draft(look, mark, book.unit(), book.scenarios(), book.typed());
+                new BookMark(
+                        PartBook.prefix(number),
+                        PartBook.sheetPrefix(number),
+                        XmlText.stored("Book " + number + " (" + shortened(book.label()) + "): "),
+                        Map.of());
+        Draft draft = new Draft(look, laid, mark, book.unit(), book.scenarios(), book.typed());
         StartSheet.layAmongOthers(draft);
         Template.sizing(draft);
         draft.finish();
-        for (XSSFSheet sheet : draft.sheets()) {
-            XSSFCell title = sheet.getRow(0).getCell(0);
-            title.setCellValue(
-                    XmlText.stored(
-                            "Book "
-                                    + number
-                                    + " ("
-                                    + shortened(book.label())
-                                    + "): "
-                                    + title.getStringCellValue()));
-        }
         XSSFWorkbook workbook = draft.workbook();
         for (XSSFSheet sheet : draft.sheets()) {
             boolean typed = TYPED.stream().map(mark::sheet).anyMatch(sheet.getSheetName()::equals);

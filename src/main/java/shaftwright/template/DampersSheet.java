@@ -40,7 +40,7 @@ final class DampersSheet {
         for (int column = 1; column < columns; column++) {
             sheet.setColumnWidth(column, 15 * 256);
         }
-        draft.text(sheet, 0, 0, "Dampers, straps, boots", draft.look().title());
+        draft.title(sheet, "Dampers, straps, boots");
         draft.text(
                 sheet,
                 1,

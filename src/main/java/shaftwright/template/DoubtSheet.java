@@ -39,7 +39,7 @@ final class DoubtSheet {
         for (int column = 1; column < columns; column++) {
             sheet.setColumnWidth(column, 16 * 256);
         }
-        draft.text(sheet, 0, 0, "Doubt", draft.look().title());
+        draft.title(sheet, "Doubt");
         draft.text(
                 sheet,
                 1,

@@ -13,8 +13,6 @@ import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCellFormula;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellFormulaType;
 import shaftwright.book.Area;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
@@ -43,6 +41,7 @@ final class Draft {
     private final int scenarios;
     private final Map<String, List<CellValue>> typed;
     private final Look look;
+    private final LaidSheets laid;
     private final Set<String> defined = new HashSet<>();
     private final List<XSSFSheet> sheets = new ArrayList<>();
     private int sharedFormulas;
@@ -52,17 +51,20 @@ final class Draft {
 
     /**
      * @param look of a workbook, into which everything is laid
+     * @param laid how the cells of its sheets are laid
      * @param mark what its names and sheets are told by
      * @param typed what the typed cells hold, by defined name, one entry a cell; names that are
      *     missing hold their declared start
      */
     Draft(
             Look look,
+            LaidSheets laid,
             BookMark mark,
             LengthUnit unit,
             int scenarios,
             Map<String, List<CellValue>> typed) {
         this.look = look;
+        this.laid = laid;
         this.mark = mark;
         this.unit = unit;
         this.scenarios = scenarios;
@@ -99,6 +101,18 @@ final class Draft {
         XSSFSheet sheet = workbook.createSheet(mark.sheet(name));
         sheets.add(sheet);
         return sheet;
+    }
+
+    /** A sheet of very many cells, which are laid through this draft only. */
+    XSSFSheet largeSheet(String name) {
+        XSSFSheet sheet = sheet(name);
+        laid.large(sheet);
+        return sheet;
+    }
+
+    /** How the cells of the workbook's sheets are laid. */
+    LaidSheets laid() {
+        return laid;
     }
 
     /** Those laid out so far. */
@@ -147,9 +161,28 @@ final class Draft {
     }
 
     void text(XSSFSheet sheet, int row, int column, String text, CellStyle style) {
-        XSSFCell cell = cell(sheet, row, column);
-        cell.setCellValue(text);
-        cell.setCellStyle(style);
+        LaidCells cells = laid.of(sheet);
+        cells.text(row, column, text);
+        cells.style(row, column, style);
+    }
+
+    /** What stands on top of a sheet. */
+    void title(XSSFSheet sheet, String title) {
+        text(sheet, 0, 0, mark.title(title), look.title());
+    }
+
+    /** An empty cell that only looks like something. */
+    void style(XSSFSheet sheet, int row, int column, CellStyle style) {
+        laid.of(sheet).style(row, column, style);
+    }
+
+    void number(XSSFSheet sheet, int row, int column, double number) {
+        laid.of(sheet).number(row, column, number);
+    }
+
+    /** Makes a row that is there so high. */
+    void height(XSSFSheet sheet, int row, float points) {
+        laid.of(sheet).height(row, points);
     }
 
     /** Lays a name over constant cells. */
@@ -220,9 +253,10 @@ final class Draft {
                         cells(line.grid()),
                         line.grid().blockColumns(scenarios));
         places.put(run);
+        LaidCells cells = laid.of(sheet);
         for (int offset = 0; offset < run.cells(); offset++) {
             CellPlace place = run.place(offset);
-            cell(sheet, place.row(), place.column()).setCellStyle(style);
+            cells.style(place.row(), place.column(), style);
         }
         if (!line.isEngine()) {
             pending.add(new Pending(line, side, run));
@@ -240,7 +274,7 @@ final class Draft {
         for (XSSFSheet sheet : sheets) {
             if (OptionalSheet.WORKING.names().stream()
                     .noneMatch(name -> sheet.getSheetName().equals(mark.sheet(name)))) {
-                RefusedTyping.into(sheet, look);
+                RefusedTyping.into(sheet, laid.of(sheet), look);
             }
         }
     }
@@ -303,37 +337,35 @@ final class Draft {
                 || run.place(first).row() == run.place(last).row();
     }
 
-    private void write(Pending cells, int first, int last, FormulaExpansion.Text formula) {
-        boolean constant = cells.line().quantity() == Quantity.ORDINAL;
-        XSSFSheet sheet = workbook.getSheet(cells.run().sheet());
-        int shared = last > first && !constant ? sharedFormulas++ : -1;
-        for (int offset = first; offset <= last; offset++) {
-            CellPlace place = cells.run().place(offset);
-            XSSFCell cell = cell(sheet, place.row(), place.column());
-            if (constant) {
-                constant(cell, expand(cells, offset).text());
-                continue;
+    private void write(Pending pending, int first, int last, FormulaExpansion.Text formula) {
+        LaidCells cells = laid.of(pending.run().sheet());
+        if (pending.line().quantity() == Quantity.ORDINAL) {
+            for (int offset = first; offset <= last; offset++) {
+                constant(cells, pending.run().place(offset), expand(pending, offset).text());
             }
-            CTCellFormula f = cell.getCTCell().addNewF();
-            if (shared >= 0) {
-                f.setT(STCellFormulaType.SHARED);
-                f.setSi(shared);
-            }
-            if (offset == first) {
-                f.setStringValue(mark.on(formula.text(), defined));
-                if (shared >= 0) {
-                    CellPlace end = cells.run().place(last);
-                    f.setRef(place.address() + ":" + end.address());
-                }
-            }
+            return;
+        }
+        CellPlace start = pending.run().place(first);
+        String text = mark.on(formula.text(), defined);
+        if (last == first) {
+            cells.formula(start.row(), start.column(), CellFormula.alone(text));
+            return;
+        }
+        int shared = sharedFormulas++;
+        String area = start.address() + ":" + pending.run().place(last).address();
+        cells.formula(start.row(), start.column(), CellFormula.first(text, shared, area));
+        CellFormula following = CellFormula.following(shared);
+        for (int offset = first + 1; offset <= last; offset++) {
+            CellPlace place = pending.run().place(offset);
+            cells.formula(place.row(), place.column(), following);
         }
     }
 
-    private static void constant(XSSFCell cell, String text) {
+    private static void constant(LaidCells cells, CellPlace place, String text) {
         if (Character.isDigit(text.charAt(0))) {
-            cell.setCellValue(Double.parseDouble(text));
+            cells.number(place.row(), place.column(), Double.parseDouble(text));
         } else {
-            cell.setCellValue(text);
+            cells.text(place.row(), place.column(), text);
         }
     }
 }

@@ -69,7 +69,7 @@ final class DrawingSheet {
     }
 
     private void lay() {
-        draft.text(sheet, 0, 0, "Drawing, " + side.word() + " side", draft.look().title());
+        draft.title(sheet, "Drawing, " + side.word() + " side");
         for (int row = above; row < below; row++) {
             if (row != behind - 1) {
                 Draft.cell(sheet, row, 0);

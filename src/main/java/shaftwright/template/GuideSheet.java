@@ -79,9 +79,8 @@ final class GuideSheet {
 
     static void lay(Draft draft) {
         XSSFSheet sheet = draft.sheet(NAME);
-        Look look = draft.look();
         Page.widths(sheet, 48, 12, 42, 24);
-        draft.text(sheet, 0, 0, "Before you measure", look.title());
+        draft.title(sheet, "Before you measure");
         int row = StartSheet.list(draft, sheet, 2, COLUMNS, "Order of work", ORDER);
         row = ticks(draft, sheet, row + 1);
         Page.heading(draft, sheet, row + 1, COLUMNS, "From where to where, seen from behind");

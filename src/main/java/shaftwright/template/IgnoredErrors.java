@@ -1,14 +1,11 @@
 package shaftwright.template;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.apache.poi.ss.usermodel.IgnoredErrorType;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -25,7 +22,8 @@ final class IgnoredErrors {
     private IgnoredErrors() {}
 
     /** Notes it for every sheet, once all cells are there. */
-    static void set(XSSFWorkbook workbook) {
+    static void set(LaidSheets laid) {
+        XSSFWorkbook workbook = laid.workbook();
         Set<Long> texts =
                 LongStream.range(0, workbook.getNumCellStyles())
                         .filter(style -> isText(workbook.getCellStyleAt((int) style)))
@@ -33,13 +31,14 @@ final class IgnoredErrors {
                         .collect(Collectors.toSet());
         for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
             XSSFSheet sheet = workbook.getSheetAt(i);
+            LaidCells cells = laid.of(sheet);
             ignore(
                     sheet,
-                    cell -> texts.contains(cell.getCTCell().getS()),
+                    CellAreas.of(cells, (style, formula) -> texts.contains(style)),
                     IgnoredErrorType.NUMBER_STORED_AS_TEXT);
             ignore(
                     sheet,
-                    cell -> cell.getCTCell().isSetF(),
+                    CellAreas.of(cells, (style, formula) -> formula),
                     IgnoredErrorType.EVALUATION_ERROR,
                     IgnoredErrorType.FORMULA,
                     IgnoredErrorType.FORMULA_RANGE);
@@ -52,11 +51,8 @@ final class IgnoredErrors {
 
     /** One element with all areas: an element each would be thousands. */
     private static void ignore(
-            XSSFSheet sheet, Predicate<XSSFCell> which, IgnoredErrorType... types) {
-        List<String> areas = new ArrayList<>();
-        for (CellRangeAddress area : CellAreas.of(sheet, which)) {
-            areas.add(area.formatAsString());
-        }
+            XSSFSheet sheet, List<CellRangeAddress> cells, IgnoredErrorType... types) {
+        List<String> areas = cells.stream().map(CellRangeAddress::formatAsString).toList();
         if (!areas.isEmpty()) {
             sheet.addIgnoredErrors(CellRangeAddress.valueOf(areas.get(0)), types);
             List<CTIgnoredError> all =

@@ -48,7 +48,7 @@ final class LinkageSheet {
 
     private void lay() {
         Page.widths(sheet, 40, 18, 16, 16, 16, 16, 16);
-        draft.text(sheet, 0, 0, "Linkage", draft.look().title());
+        draft.title(sheet, "Linkage");
         note(
                 1,
                 "A second source of the hub path: pick-up points at ride height, centres of bushes"

@@ -43,7 +43,7 @@ final class MeasureSheet {
     static void lay(Draft draft) {
         XSSFSheet sheet = draft.sheet(NAME);
         Page.widths(sheet, 34, 13, 13, 13, 13, 13, 11, 11, 12, 34);
-        draft.text(sheet, 0, 0, "Measure", draft.look().title());
+        draft.title(sheet, "Measure");
         draft.text(
                 sheet,
                 1,

@@ -69,10 +69,10 @@ final class Page {
     /** Heading over a block. */
     static void heading(Draft draft, XSSFSheet sheet, int row, int columns, String text) {
         for (int column = 0; column < columns; column++) {
-            Draft.cell(sheet, row, column).setCellStyle(draft.look().heading());
+            draft.style(sheet, row, column, draft.look().heading());
         }
         draft.text(sheet, row, 0, text, draft.look().heading());
-        sheet.getRow(row).setHeightInPoints(20);
+        draft.height(sheet, row, 20);
     }
 
     /** The same with the scenarios' letters over the columns of their figures. */

@@ -24,7 +24,7 @@ final class PartsListSheet {
         for (int column = FIRST; column < columns; column++) {
             sheet.setColumnWidth(column, 24 * 256);
         }
-        draft.text(sheet, 0, 0, "Parts list", draft.look().title());
+        draft.title(sheet, "Parts list");
         draft.text(
                 sheet,
                 1,

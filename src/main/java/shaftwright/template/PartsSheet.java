@@ -48,7 +48,7 @@ final class PartsSheet {
     static void lay(Draft draft) {
         XSSFSheet sheet = draft.sheet(NAME);
         Page.widths(sheet, 34, 13, 13, 13, 13, 13, 13, 13, 13, 13, 13, 28, 13, 13, 13, 13, 13);
-        draft.text(sheet, 0, 0, "Parts", draft.look().title());
+        draft.title(sheet, "Parts");
         int row = table(draft, sheet, 2, "Joints", Grid.JOINT);
         Page.heading(draft, sheet, row + 1, COLUMNS, "What the table of joints asks for");
         new JointPicture(sheet, row + 2).draw();

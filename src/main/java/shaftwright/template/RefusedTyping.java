@@ -16,14 +16,10 @@ final class RefusedTyping {
     private RefusedTyping() {}
 
     /** Refuses it in all computed cells of a sheet, once they are there. */
-    static void into(XSSFSheet sheet, Look look) {
+    static void into(XSSFSheet sheet, LaidCells cells, Look look) {
         Set<Long> engines = look.engines();
         List<CellRangeAddress> computed =
-                CellAreas.of(
-                        sheet,
-                        cell ->
-                                cell.getCTCell().isSetF()
-                                        || engines.contains(cell.getCTCell().getS()));
+                CellAreas.of(cells, (style, formula) -> formula || engines.contains(style));
         if (computed.isEmpty()) {
             return;
         }

@@ -102,15 +102,15 @@ public final class Renewal {
         typedCells();
         liveCells();
         XSSFWorkbook made = new XSSFWorkbook();
-        Draft laid = layOut(made, BookMark.NONE);
-        Map<String, String> names = sheetNames(laid);
+        Draft first = layOut(made, BookMark.NONE);
+        Map<String, String> names = sheetNames(first);
         if (!names.isEmpty()) {
             made.close();
             made = new XSSFWorkbook();
-            laid = layOut(made, BookMark.renamed(names));
+            first = layOut(made, BookMark.renamed(names));
         }
         to = made;
-        draft = laid;
+        draft = first;
         moves = new CellMoves(before, places(draft), renamed);
     }
 
@@ -148,9 +148,9 @@ public final class Renewal {
         }
         try (XSSFWorkbook from = opened.get()) {
             Renewal renewal = new Renewal(source, extent, from);
-            try (XSSFWorkbook to = renewal.to) {
+            try (renewal.to) {
                 renewal.bring();
-                SteadyFile.write(to, file);
+                SteadyFile.write(renewal.draft.laid(), file);
             }
             return Optional.of(new Outcome(renewal.shown(), List.copyOf(renewal.left)));
         }
@@ -187,7 +187,8 @@ public final class Renewal {
         for (String name : Contract.definedNames()) {
             typed.put(name, inputs.contents(name));
         }
-        return Template.layOut(workbook, mark, inputs.unit(), inputs.scenarios(), typed);
+        return Template.layOut(
+                LaidSheets.toBeEdited(workbook), mark, inputs.unit(), inputs.scenarios(), typed);
     }
 
     private static Map<String, Map<Integer, CellPlace>> places(Draft draft) {

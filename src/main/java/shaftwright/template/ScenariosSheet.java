@@ -55,7 +55,7 @@ final class ScenariosSheet {
         for (int column = FIRST; column < columns; column++) {
             sheet.setColumnWidth(column, 24 * 256);
         }
-        draft.text(sheet, 0, 0, "Scenarios", draft.look().title());
+        draft.title(sheet, "Scenarios");
         GuideSheet.note(
                 draft, sheet, 0, "guide_note_scenarios", Side.LEFT, Math.min(4, columns - 1));
         Page.letters(draft, sheet, 1, columns, "Scenario");

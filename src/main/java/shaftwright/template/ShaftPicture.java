@@ -100,7 +100,7 @@ final class ShaftPicture {
             CellPlace words = draft.places().run(part.words(), side).place(0);
             SeriesTitle.set(
                     series,
-                    sheet.getWorkbook(),
+                    draft.laid(),
                     new CellReference(words.sheet(), words.row(), words.column(), true, true));
         }
     }

@@ -55,7 +55,7 @@ final class StartSheet {
     private static int top(Draft draft, XSSFSheet sheet) {
         Look look = draft.look();
         Page.widths(sheet, 28, 68, 13, 12, 12);
-        draft.text(sheet, 0, 0, "Half-shaft sizing", look.title());
+        draft.title(sheet, "Half-shaft sizing");
         draft.text(sheet, 1, 0, "Vehicle", look.bold());
         draft.input(Contract.input("vehicle_name"), Side.LEFT, sheet, 1, 1, Direction.DOWN);
         draft.text(sheet, 2, 0, "Unit of this workbook", look.bold());
@@ -133,6 +133,7 @@ final class StartSheet {
         Run in = draft.places().run("start_spare_in", Side.LEFT);
         Run out = draft.places().run("start_spare_out", Side.LEFT);
         new BarChart(
+                        draft.laid(),
                         sheet,
                         sheet.createDrawingPatriarch()
                                 .createAnchor(0, 0, 0, 0, 0, top, COLUMNS, top + PICTURE_ROWS),

@@ -61,7 +61,7 @@ final class StrengthSheet {
         for (int column = 1; column < columns; column++) {
             sheet.setColumnWidth(column, 15 * 256);
         }
-        draft.text(sheet, 0, 0, "Strength", draft.look().title());
+        draft.title(sheet, "Strength");
         draft.text(
                 sheet,
                 1,

@@ -29,14 +29,11 @@ final class TablesSheet {
         for (int column = FIRST; column < columns; column++) {
             sheet.setColumnWidth(column, 12 * 256);
         }
-        draft.text(
+        draft.title(
                 sheet,
-                0,
-                0,
                 "Tables, "
                         + side.word()
-                        + " side: each scenario from its full droop to its full bump",
-                draft.look().title());
+                        + " side: each scenario from its full droop to its full bump");
         GuideSheet.note(draft, sheet, 1, "guide_note_tables", side, columns - 1);
         int top = 2;
         int count = 0;

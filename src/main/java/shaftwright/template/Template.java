@@ -67,19 +67,21 @@ public final class Template {
                             + scenarios);
         }
         try (XSSFWorkbook workbook = new XSSFWorkbook()) {
-            layOut(workbook, BookMark.NONE, unit, scenarios, values(typed));
-            SteadyFile.write(workbook, file);
+            LaidSheets laid = LaidSheets.toBeWritten(workbook);
+            layOut(laid, BookMark.NONE, unit, scenarios, values(typed));
+            SteadyFile.write(laid, file);
         }
     }
 
     /** Lays a whole workbook out. */
     static Draft layOut(
-            XSSFWorkbook workbook,
+            LaidSheets laid,
             BookMark mark,
             LengthUnit unit,
             int scenarios,
             Map<String, List<CellValue>> typed) {
-        Draft draft = new Draft(new Look(workbook, unit), mark, unit, scenarios, typed);
+        XSSFWorkbook workbook = laid.workbook();
+        Draft draft = new Draft(new Look(workbook, unit), laid, mark, unit, scenarios, typed);
         StartSheet.lay(draft);
         sizing(draft);
         for (Side side : Side.values()) {
@@ -93,7 +95,7 @@ public final class Template {
         workbook.setForceFormulaRecalculation(true);
         workbook.setActiveSheet(0);
         ShapeNumbers.set(workbook);
-        IgnoredErrors.set(workbook);
+        IgnoredErrors.set(laid);
         return draft;
     }
 

@@ -27,7 +27,7 @@ final class VariantsSheet {
         XSSFSheet sheet = draft.sheet(NAME);
         Look look = draft.look();
         Page.widths(sheet, 26, 14, 14, 14, 14, 14, 14, 14);
-        draft.text(sheet, 0, 0, "Levers: one scenario, varied", look.title());
+        draft.title(sheet, "Levers: one scenario, varied");
         int row = 2;
         row = single(draft, sheet, row, "try_scenario");
         LiveLine stamp = LiveLines.all().line("variants_stamp");

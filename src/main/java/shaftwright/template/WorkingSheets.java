@@ -29,12 +29,12 @@ final class WorkingSheets {
     private WorkingSheets(Draft draft, String name, Side side) {
         this.draft = draft;
         this.side = side;
-        sheet = draft.sheet(name);
+        sheet = draft.largeSheet(name);
         sheet.setColumnWidth(0, 34 * 256);
         for (int column = FIRST; column < MOST_COLUMNS; column++) {
             sheet.setColumnWidth(column, 13 * 256);
         }
-        draft.text(sheet, 0, 0, name + ": mm, rad; leave as it is", draft.look().title());
+        draft.title(sheet, name + ": mm, rad; leave as it is");
         draft.printout(sheet).onePageWide();
         sheet.createFreezePane(1, 0);
     }
@@ -133,7 +133,7 @@ final class WorkingSheets {
                 0,
                 Page.label(line, draft.unit()) + "  [" + line.name() + "]",
                 draft.look().note());
-        sheet.getRow(row).setHeightInPoints(24);
+        draft.height(sheet, row, 24);
     }
 
     private void columns(Section section, Grid grid, String title) {
@@ -151,8 +151,8 @@ final class WorkingSheets {
                     draft.look().columnHead());
             live(line, row + 2, column++, Direction.DOWN);
         }
-        sheet.getRow(row).setHeightInPoints(26);
-        sheet.getRow(row + 1).setHeightInPoints(54);
+        draft.height(sheet, row, 26);
+        draft.height(sheet, row + 1, 54);
         int cells = grid.cells(draft.scenarios());
         for (int offset = 0; offset < cells; offset++) {
             draft.text(sheet, row + 2 + offset, 0, rowLabel(grid, offset), draft.look().note());
@@ -188,7 +188,7 @@ final class WorkingSheets {
                     FIRST,
                     fraction.text(),
                     draft.look().working(shaftwright.live.Quantity.TEXT));
-            Draft.cell(sheet, row, FIRST + 1).setCellValue(fraction.value());
+            draft.number(sheet, row, FIRST + 1, fraction.value());
             row++;
         }
     }

@@ -44,7 +44,7 @@ public final class XmlText {
     }
 
     /** Appends a text as element content. */
-    static void encode(StringBuilder out, String text) {
+    public static void encode(StringBuilder out, String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             if (c == '&') {
