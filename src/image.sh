@@ -82,6 +82,8 @@ cp workbooks/forest-special-inch.xlsx "$work/a.xlsx"
 "$java" -Xlog:disable "$training" "${options[@]}" \
     -jar "$home/lib/shaftwright.jar" fill --set 'hub_shift[A]=1/2' "$work/a.xlsx" >/dev/null 2>&1
 "$image/bin/shaftwright" --version
+mkdir -p "$image/share/man/man1"
+"$image/bin/shaftwright" manual >"$image/share/man/man1/shaftwright.1"
 
 # What the runtime takes from the system, which another one may not have.
 if [ "$(uname -s)" = Linux ] && command -v ldd >/dev/null; then

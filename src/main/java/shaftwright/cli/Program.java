@@ -45,6 +45,7 @@ final class Program {
         commands.addSubcommand(new FunctionsCommand(terminal));
         commands.addSubcommand(new PackCommand(journal));
         commands.addSubcommand(new CompletionCommand(terminal));
+        commands.addSubcommand(new ManualCommand(terminal));
         TypedWords.register(commands);
         commands.setExpandAtFiles(false);
         commands.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -208,6 +208,24 @@ class CommandLineTest {
                 .contains("complete -F _complete_shaftwright", "'--across'", "trade-offs");
     }
 
+    /**
+     * As man(7) has it: a heading of its own for every command, no line that is a macro by chance.
+     */
+    @Test
+    void manualPageHasEveryCommandAndNothingButKnownMacros() {
+        Run run = Run.of("manual");
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .startsWith(".TH \"SHAFTWRIGHT\" \"1\"")
+                .contains("shaftwright \\- Sizes");
+        assertThat(run.out().lines().filter(line -> line.startsWith(".SS ")).count())
+                .isEqualTo(commands().size());
+        assertThat(run.out().lines().filter(line -> line.startsWith(".")))
+                .allMatch(line -> line.matches("\\.(TH|SH|SS|TP|PP|nf|fi)( \".*\")*"));
+        assertThat(run.out()).contains("\n\\-\\-set=NAME=VALUE\n", "EXIT STATUS", "Caution");
+    }
+
     @Test
     void versionIsOneLine() {
         assertThat(Run.of("--version").out()).startsWith("shaftwright ").hasLineCount(1);
