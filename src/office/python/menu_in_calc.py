@@ -2,10 +2,13 @@
 
 menu_in_calc.py -env:… -env:… SOURCE COMMAND [COMMAND …] [next SOURCE COMMAND …]
 
-A command is one of the menu's (fill, check, new-inch, new-mm), `undo`, `save:FILE`, or
-`NAME[i]=TEXT`, which types into cell i of a defined name, `FORMULA` with its equals sign first,
-which goes into a cell of a sheet of its own, `show`, which tells what that cell shows, or
-`wizard:FUNCTION`, which tells what the function wizard asks for. Each answer is printed as a line `COMMAND|STATE|TEXT`.
+A command is one of the menu's (fill, check, …), behind which `?KEY=VALUE&…` are the answers to
+what it asks, of several values `a\\b`; `undo`, `save:FILE`, `save-other:FILE`, which saves and closes
+what opened last in a window of its own, `NAME[i]=TEXT`, which types into cell i of a defined name,
+`FORMULA` with its equals sign first, which goes into a cell of a sheet of its own, `show`, which
+tells what that cell shows, `wizard:FUNCTION`, which tells what the function wizard asks for,
+`seen`, which tells the sheets' names, `hide:SHEET`, or `where`, which tells the cell that is
+selected. Each answer is printed as a line `COMMAND|STATE|TEXT`.
 """
 
 import os
@@ -85,7 +88,7 @@ def run(context, document, command):
         )
         later.processEventsToIdle()
         return "SUCCESS", own_cell(document).String
-    if "=" in command:
+    if "=" in command and "?" not in command:
         typed(document, command)
         return "SUCCESS", ""
     if command.startswith("save:"):
@@ -94,6 +97,25 @@ def run(context, document, command):
             (option("FilterName", "Calc MS Excel 2007 XML"),),
         )
         return "SUCCESS", ""
+    if command.startswith("save-other:"):
+        frames = document.CurrentController.Frame.Creator.Frames
+        other = frames.getByIndex(frames.Count - 1).Controller.Model
+        other.storeToURL(
+            uno.systemPathToFileUrl(os.path.abspath(command[11:])),
+            (option("FilterName", "Calc MS Excel 2007 XML"),),
+        )
+        other.close(True)
+        return "SUCCESS", ""
+    if command.startswith("hide:"):
+        document.Sheets.getByName(command[5:]).IsVisible = False
+        return "SUCCESS", ""
+    if command == "seen":
+        names = document.Sheets.ElementNames
+        return "SUCCESS", ", ".join(
+            each for each in names if document.Sheets.getByName(each).IsVisible
+        )
+    if command == "where":
+        return "SUCCESS", document.CurrentSelection.AbsoluteName
     if command == "windows":
         return "SUCCESS", str(len(document.CurrentController.Frame.Creator.Frames))
     if command == "undo":
@@ -103,12 +125,29 @@ def run(context, document, command):
         "com.sun.star.frame.DispatchHelper", context
     )
     frame = document.CurrentController.Frame
+    name, _, answers = command.partition("?")
+    options = tuple(answer(each) for each in answers.split("&") if each)
     begun = time.time()
-    result = dispatcher.executeDispatch(frame, "vnd.shaftwright:" + command, "", 0, ())
+    result = dispatcher.executeDispatch(frame, "vnd.shaftwright:" + name, "", 0, options)
     taken = time.time() - begun
     states = {0: "FAILURE", 1: "SUCCESS"}
     print("%s took %.2f s" % (command, taken), file=sys.stderr)
     return states.get(result.State, "DONTKNOW"), str(result.Result)
+
+
+def answer(text):
+    """A number, a truth, a text or several, as the command wants it."""
+    key, value = text.split("=", 1)
+    several = value.split("\\")
+    if key == "Files":
+        return option(key, uno.Any("[]string", tuple(map(uno.systemPathToFileUrl, several))))
+    if key in ("Show", "Hide"):
+        return option(key, uno.Any("[]string", tuple(several)))
+    if key == "From":
+        return option(key, uno.systemPathToFileUrl(value))
+    if key == "Row":
+        return option(key, int(value))
+    return option(key, value == "true" if key == "Agree" else value)
 
 
 def jobs(arguments):
@@ -129,14 +168,15 @@ def main(arguments):
     )
     try:
         for source, commands in jobs(arguments[len(settings) :]):
-            document = desktop.loadComponentFromURL(
+            frame = desktop.loadComponentFromURL(
                 uno.systemPathToFileUrl(os.path.abspath(source)),
                 "_blank",
                 0,
                 (option("Hidden", True),),
-            )
+            ).CurrentController.Frame
             for command in commands:
-                state, text = run(context, document, command)
+                # A command may put another document into the window.
+                state, text = run(context, frame.Controller.Model, command)
                 print(command + "|" + state + "|" + text.replace("\n", " / "))
     finally:
         try:

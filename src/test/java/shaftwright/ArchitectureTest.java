@@ -43,8 +43,8 @@ class ArchitectureTest {
                     "comparison",
                     "xlsx",
                     "template",
-                    "calc",
                     "jobs",
+                    "calc",
                     "window",
                     "cli");
 

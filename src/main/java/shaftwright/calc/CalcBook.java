@@ -44,12 +44,12 @@ import shaftwright.book.OpenBook;
  */
 final class CalcBook implements OpenBook {
     private static final CellRangeAddress[] NO_CELLS = {};
-    private static final String STEP = "Shaftwright: fill";
 
     private final XSpreadsheetDocument document;
     private final String title;
     private final FormulaTexts formulas;
     private final XSpreadsheets sheets;
+    private final Map<String, Area> names = new HashMap<>();
     private final Map<CellPlace, CellContent> known = new HashMap<>();
     private final Map<CellPlace, CellValue> written = new LinkedHashMap<>();
 
@@ -76,9 +76,17 @@ final class CalcBook implements OpenBook {
         return title;
     }
 
+    /** As they were when they were first asked for; a command changes none. */
     @Override
     public Map<String, Area> names() {
-        Map<String, Area> names = new HashMap<>();
+        if (names.isEmpty()) {
+            names.putAll(readNames());
+        }
+        return names;
+    }
+
+    private Map<String, Area> readNames() {
+        Map<String, Area> found = new HashMap<>();
         XNameAccess ranges = Names.of(document);
         String[] sheetNames = sheets.getElementNames();
         for (String name : ranges.getElementNames()) {
@@ -89,7 +97,7 @@ final class CalcBook implements OpenBook {
                             XCellRangeAddressable.class, referrer.getReferredCells());
             if (cells != null) {
                 CellRangeAddress at = cells.getRangeAddress();
-                names.put(
+                found.put(
                         name.toLowerCase(Locale.ROOT),
                         new Area(
                                 sheetNames[at.Sheet],
@@ -99,7 +107,7 @@ final class CalcBook implements OpenBook {
                                 at.EndColumn));
             }
         }
-        return names;
+        return found;
     }
 
     /** Reads, of each sheet, the rectangle around all its areas in one go. */
@@ -215,9 +223,10 @@ final class CalcBook implements OpenBook {
     /**
      * Writes into the document what was asked for and differs from what is there.
      *
+     * @param step what undo calls it
      * @return number of cells that changed
      */
-    int apply() throws com.sun.star.uno.Exception {
+    int apply(String step) throws com.sun.star.uno.Exception {
         Map<CellPlace, CellValue> changes = changes();
         if (changes.isEmpty()) {
             return 0;
@@ -226,7 +235,7 @@ final class CalcBook implements OpenBook {
         XUndoManager undo =
                 UnoRuntime.queryInterface(XUndoManagerSupplier.class, document).getUndoManager();
         model.lockControllers();
-        undo.enterUndoContext(STEP);
+        undo.enterUndoContext(Desk.TITLE + ": " + step);
         try {
             for (Map.Entry<CellPlace, CellValue> change : changes.entrySet()) {
                 put(change.getKey(), change.getValue());

@@ -1,36 +1,37 @@
 package shaftwright.calc;
 
 import java.io.ByteArrayOutputStream;
+import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.jar.Attributes;
+import java.util.jar.Manifest;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
-import org.hipparchus.linear.LUDecomposition;
 
 /** Writes the extension: its classes, the texts that make them known, two empty workbooks. */
 public final class ExtensionFile {
     /** What LibreOffice calls the extension. */
     static final String IDENTIFIER = "shaftwright.calc";
 
-    /** Packages for files and commands; the extension needs all others. */
-    private static final Set<String> LEFT_OUT =
-            Set.of("cli", "comparison", "jobs", "template", "window", "xlsx");
+    /** Packages for terminal and window; the extension needs all others. */
+    private static final Set<String> LEFT_OUT = Set.of("cli", "window");
 
-    /** Of the one library that the core needs. */
-    private static final Class<?> LIBRARY = LUDecomposition.class;
+    /** Beginnings of the names of libraries that it does without. */
+    private static final List<String> OTHER_LIBRARIES =
+            List.of("picocli", "jackson", "flatlaf", "libreoffice");
 
     private static final String MANIFEST = "META-INF/MANIFEST.MF";
 
@@ -54,7 +55,11 @@ public final class ExtensionFile {
         Path workbooks = Path.of(arguments[1]);
         String version = arguments[2];
         Map<String, byte[]> parts = new TreeMap<>();
-        parts.put("shaftwright.jar", zip(jar(classes)));
+        Map<String, Path> libraries = libraries(System.getProperty("java.class.path"));
+        parts.put("shaftwright.jar", zip(jar(classes, libraries.keySet())));
+        for (Map.Entry<String, Path> library : libraries.entrySet()) {
+            parts.put(library.getKey(), Files.readAllBytes(library.getValue()));
+        }
         parts.put("shaftwright.idl", bytes(AddInText.idl()));
         parts.put("shaftwright.components", bytes(ExtensionText.components()));
         parts.put("CalcAddIns.xcu", bytes(AddInText.configuration()));
@@ -72,9 +77,9 @@ public final class ExtensionFile {
     }
 
     /**
-     * The extension's own jar by entry, from a folder of compiled classes, the library's included.
+     * The extension's own jar by entry, from a folder of compiled classes; libraries lie beside it.
      */
-    static Map<String, byte[]> jar(Path classes) throws IOException {
+    static Map<String, byte[]> jar(Path classes, Collection<String> libraries) throws IOException {
         Map<String, byte[]> entries = new TreeMap<>(MANIFEST_FIRST);
         Path top = classes.resolve("shaftwright");
         try (Stream<Path> files = Files.walk(top)) {
@@ -84,26 +89,31 @@ public final class ExtensionFile {
                 }
             }
         }
-        addLibrary(entries);
-        entries.put(
-                MANIFEST,
-                bytes(
-                        "Manifest-Version: 1.0\r\nRegistrationClassName: "
-                                + Registration.class.getName()
-                                + "\r\n\r\n"));
+        entries.put(MANIFEST, manifest(libraries));
         return entries;
     }
 
-    /** Its classes, messages and licence. */
-    private static void addLibrary(Map<String, byte[]> entries) throws IOException {
-        URL place = LIBRARY.getProtectionDomain().getCodeSource().getLocation();
-        try (ZipInputStream jar = new ZipInputStream(place.openStream())) {
-            for (ZipEntry entry = jar.getNextEntry(); entry != null; entry = jar.getNextEntry()) {
-                if (!entry.isDirectory()) {
-                    entries.put(entry.getName(), jar.readAllBytes());
-                }
+    private static byte[] manifest(Collection<String> libraries) throws IOException {
+        Manifest manifest = new Manifest();
+        Attributes main = manifest.getMainAttributes();
+        main.put(Attributes.Name.MANIFEST_VERSION, "1.0");
+        main.put(Attributes.Name.CLASS_PATH, String.join(" ", libraries));
+        main.putValue("RegistrationClassName", Registration.class.getName());
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        manifest.write(out);
+        return out.toByteArray();
+    }
+
+    /** The libraries' jars, of those on a class path, by the names that they have inside. */
+    static Map<String, Path> libraries(String classPath) {
+        Map<String, Path> jars = new TreeMap<>();
+        for (String each : classPath.split(File.pathSeparator, -1)) {
+            String name = String.valueOf(Path.of(each).getFileName());
+            if (name.endsWith(".jar") && OTHER_LIBRARIES.stream().noneMatch(name::startsWith)) {
+                jars.put("lib/" + name, Path.of(each));
             }
         }
+        return jars;
     }
 
     private static String entry(Path folder, Path inside) {

@@ -1,5 +1,7 @@
 package shaftwright.calc;
 
+import com.sun.star.awt.XCallback;
+import com.sun.star.awt.XRequestCallback;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.frame.DispatchDescriptor;
 import com.sun.star.frame.DispatchResultEvent;
@@ -11,9 +13,12 @@ import com.sun.star.frame.XFrame;
 import com.sun.star.frame.XNotifyingDispatch;
 import com.sun.star.frame.XStatusListener;
 import com.sun.star.lang.XInitialization;
+import com.sun.star.uno.Any;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.URL;
+import java.io.IOException;
+import shaftwright.jobs.Failure;
 
 /** The menu: its commands come here as {@code vnd.shaftwright:…}. */
 public final class Menu extends Component
@@ -50,9 +55,18 @@ public final class Menu extends Component
         return found;
     }
 
+    /** Carries a command of the menu out once the menu is closed. */
     @Override
     public void dispatch(URL url, PropertyValue[] arguments) {
-        dispatchWithNotification(url, arguments, null);
+        XCallback command = nothing -> dispatchWithNotification(url, arguments, null);
+        try {
+            Object later =
+                    context.getServiceManager()
+                            .createInstanceWithContext("com.sun.star.awt.AsyncCallback", context);
+            UnoRuntime.queryInterface(XRequestCallback.class, later).addCallback(command, Any.VOID);
+        } catch (com.sun.star.uno.Exception e) {
+            command.notify(Any.VOID);
+        }
     }
 
     /** Carries the command out; the listener, when there is one, hears what came of it. */
@@ -61,22 +75,23 @@ public final class Menu extends Component
             URL url, PropertyValue[] arguments, XDispatchResultListener listener) {
         // Calls from LibreOffice come without one, and services are looked up through it.
         Thread.currentThread().setContextClassLoader(Menu.class.getClassLoader());
-        Desk desk = new Desk(context, frame);
+        Desk desk = new Desk(context, frame, arguments);
         Answer answer = answer(url, desk);
-        desk.show(answer);
         if (listener != null) {
             short state =
                     answer.isDone() ? DispatchResultState.SUCCESS : DispatchResultState.FAILURE;
-            listener.dispatchFinished(new DispatchResultEvent(this, state, answer.text()));
+            listener.dispatchFinished(new DispatchResultEvent(this, state, answer.all()));
         }
+        desk.show(answer);
     }
 
     private static Answer answer(URL url, Desk desk) {
         try {
-            MenuCommand command = MenuCommand.ofPath(url.Complete).orElseThrow();
-            return command.run(desk);
-        } catch (RuntimeException | com.sun.star.uno.Exception e) {
-            return Answer.refused("Unexpected fault, nothing was changed: " + e);
+            return MenuCommand.ofPath(url.Complete).orElseThrow().run(desk);
+        } catch (RuntimeException | IOException | com.sun.star.uno.Exception e) {
+            return Answer.refused(Failure.message(e)).withPage(desk.journal().lines());
+        } finally {
+            desk.journal().rest();
         }
     }
 

@@ -1,25 +1,21 @@
 package shaftwright.calc;
 
-import com.sun.star.sheet.XSpreadsheetDocument;
-import java.util.ArrayList;
-import java.util.List;
+import java.io.IOException;
 import java.util.Optional;
-import shaftwright.book.Problem;
-import shaftwright.filling.Filling;
-import shaftwright.reading.ScenarioFinding;
-import shaftwright.reading.ScenarioOutcome;
-import shaftwright.reading.Sizing;
-import shaftwright.study.Cautions;
 
 /** The menu's commands. */
 enum MenuCommand {
     FILL("fill", "Fill this workbook"),
     CHECK("check", "Check this workbook"),
+    LEVERS("levers", "Levers of this workbook"),
+    TAKE("take", "Take a variant from another workbook…"),
+    SHEETS("sheets", "Show and hide sheets…"),
+    COMPARE("compare", "Compare workbooks…"),
+    RENEW("renew", "Renew this workbook…"),
     NEW_INCH("new-inch", "New sizing workbook, inches"),
     NEW_MM("new-mm", "New sizing workbook, millimetres");
 
-    /** More lines than this do not fit on a screen. */
-    private static final int MOST_LINES = 20;
+    private static final Answer NONE_OPEN = Answer.refused("Open a sizing workbook first.");
 
     private final String path;
     private final String title;
@@ -46,92 +42,34 @@ enum MenuCommand {
         return Optional.empty();
     }
 
-    Answer run(Desk desk) throws com.sun.star.uno.Exception {
+    /** Whether it has to do with the workbook in the window. */
+    private boolean needsDocument() {
         return switch (this) {
-            case FILL -> fill(desk);
-            case CHECK -> check(desk);
+            case COMPARE, NEW_INCH, NEW_MM -> false;
+            default -> true;
+        };
+    }
+
+    Answer run(Desk desk) throws IOException, com.sun.star.uno.Exception {
+        if (needsDocument() && desk.document().isEmpty()) {
+            return NONE_OPEN;
+        }
+        return switch (this) {
+            case FILL -> FillItem.run(desk);
+            case CHECK -> CheckItem.run(desk);
+            case LEVERS -> LeversItem.run(desk);
+            case TAKE -> TakeItem.run(desk);
+            case SHEETS -> SheetsItem.run(desk);
+            case COMPARE -> CompareItem.run(desk);
+            case RENEW -> RenewItem.run(desk);
             case NEW_INCH -> create(desk, "blank-inch.xlsx");
             case NEW_MM -> create(desk, "blank-mm.xlsx");
         };
     }
 
     private static Answer create(Desk desk, String workbook) throws com.sun.star.uno.Exception {
-        desk.openAsNew(workbook);
+        desk.journal().step("Opening a new workbook");
+        desk.openPackedAsNew(workbook);
         return Answer.done("A new workbook is open; save it where you like.");
-    }
-
-    private static Answer fill(Desk desk) throws com.sun.star.uno.Exception {
-        Optional<XSpreadsheetDocument> document = desk.document();
-        if (document.isEmpty()) {
-            return Answer.refused("Open a sizing workbook first.");
-        }
-        CalcBook book = CalcBook.toFill(document.get(), desk.title());
-        Filling.Report report = Filling.fill(book);
-        if (report.hasErrors()) {
-            return Answer.refused("Not filled, nothing was changed.\n" + lines(report.problems()));
-        }
-        int changed = book.apply();
-        return Answer.done(
-                "Filled: "
-                        + (changed == 0 ? "no figure" : counted(changed, "figure"))
-                        + " changed. Nothing is saved yet.\n"
-                        + verdicts(report)
-                        + lines(report.problems())
-                        + "\n\n"
-                        + Cautions.LINE);
-    }
-
-    private static Answer check(Desk desk) throws com.sun.star.uno.Exception {
-        Optional<XSpreadsheetDocument> document = desk.document();
-        if (document.isEmpty()) {
-            return Answer.refused("Open a sizing workbook first.");
-        }
-        Filling.Report report = Filling.check(CalcBook.toCheck(document.get(), desk.title()));
-        int errors = 0;
-        for (Problem problem : report.problems()) {
-            errors += problem.isError() ? 1 : 0;
-        }
-        String text =
-                "Checked: "
-                        + counted(errors, "error")
-                        + ", "
-                        + counted(report.problems().size() - errors, "warning")
-                        + ", "
-                        + counted(report.strayed(), "overwritten or edited formula")
-                        + ".\n"
-                        + findings(report)
-                        + lines(report.problems());
-        return errors == 0 ? Answer.done(text) : Answer.refused(text);
-    }
-
-    private static String verdicts(Filling.Report report) {
-        List<String> verdicts = new ArrayList<>();
-        Sizing sizing = report.sizing().orElseThrow();
-        for (ScenarioOutcome scenario : sizing.scenarios()) {
-            sizing.verdict(scenario.number())
-                    .map(verdict -> verdict.text(sizing.unit()))
-                    .ifPresent(text -> verdicts.add(scenario.letter() + ": " + text));
-        }
-        return lines(verdicts);
-    }
-
-    private static String findings(Filling.Report report) {
-        return lines(report.sizing().map(ScenarioFinding::of).orElse(List.of()));
-    }
-
-    /** A line each, as many as a box has room for. */
-    private static String lines(List<?> things) {
-        StringBuilder text = new StringBuilder();
-        for (int i = 0; i < things.size() && i < MOST_LINES; i++) {
-            text.append('\n').append(things.get(i));
-        }
-        if (things.size() > MOST_LINES) {
-            text.append("\n… and ").append(things.size() - MOST_LINES).append(" more.");
-        }
-        return text.toString();
-    }
-
-    private static String counted(int count, String what) {
-        return (count == 0 ? "no" : String.valueOf(count)) + " " + what + (count == 1 ? "" : "s");
     }
 }

@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import shaftwright.jobs.Journal;
 import shaftwright.jobs.TakeJob;
-import shaftwright.jobs.Taken;
+import shaftwright.jobs.TakenFile;
 
 /** Copies a scenario out of one workbook into another. */
 @Command(
@@ -66,7 +66,7 @@ final class TakeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         TakeJob job = new TakeJob(from, taken.number(), into, as.map(ScenarioLetter::number));
-        Optional<Taken> outcome = job.run(journal);
+        Optional<TakenFile> outcome = job.run(journal);
         if (outcome.isEmpty()) {
             return ExitCode.PROBLEMS;
         }

@@ -98,21 +98,17 @@ public record CheckJob(Path file) {
         journal.say(
                 file.getFileName()
                         + ": "
-                        + counted(errors, "error")
+                        + Count.of(errors, "error")
                         + ", "
-                        + counted(problems.count(false), "warning")
+                        + Count.of(problems.count(false), "warning")
                         + ", "
-                        + counted(strayed, "overwritten or edited formula")
+                        + Count.of(strayed, "overwritten or edited formula")
                         + "."
                         + (findings.isEmpty()
                                 ? ""
                                 : " "
-                                        + counted(findings.size(), "finding")
+                                        + Count.of(findings.size(), "finding")
                                         + " on its scenarios."));
         return errors == 0 && strayed == 0;
-    }
-
-    private static String counted(int count, String what) {
-        return (count == 0 ? "no" : String.valueOf(count)) + " " + what + (count == 1 ? "" : "s");
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import shaftwright.book.NoRoomException;
+import shaftwright.book.OpenBook;
 import shaftwright.filling.Filling;
 import shaftwright.filling.Taking;
 import shaftwright.reading.ScenarioOutcome;
@@ -26,19 +27,59 @@ public record TakeJob(Path from, int scenario, Path into, Optional<Integer> as) 
      *
      * @throws JobRefusedException if there is no such scenario or column
      */
-    public Optional<Taken> run(Journal journal) {
-        Optional<Sizing> source = computed(OpenedWorkbook.of(from, journal), from, journal);
+    public Optional<TakenFile> run(Journal journal) {
+        Optional<Sizing> source = source(journal);
+        if (source.isEmpty()) {
+            return Optional.empty();
+        }
         XlsxBook book = OpenedWorkbook.of(into, journal);
-        Optional<Sizing> before = source.flatMap(any -> computed(book, into, journal));
+        return take(
+                        source.get(),
+                        book,
+                        said(Results.of(into, book, journal), into, journal),
+                        journal)
+                .map(taken -> new TakenFile(taken, book));
+    }
+
+    /**
+     * The same into a workbook that is open already, as which {@code into} is called.
+     *
+     * @throws JobRefusedException if there is no such scenario or column
+     */
+    public Optional<Taken> into(OpenBook book, Journal journal) {
+        Optional<Sizing> source = source(journal);
+        return source.isEmpty()
+                ? Optional.empty()
+                : take(
+                        source.get(),
+                        book,
+                        said(Results.ofOpen(into, book, journal), into, journal),
+                        journal);
+    }
+
+    private Optional<Sizing> source(Journal journal) {
+        XlsxBook book = OpenedWorkbook.of(from, journal);
+        return said(Results.of(from, book, journal), from, journal);
+    }
+
+    private static Optional<Sizing> said(Optional<Sizing> sizing, Path file, Journal journal) {
+        if (sizing.isEmpty()) {
+            sayNothingTaken(file, journal);
+        }
+        return sizing;
+    }
+
+    private Optional<Taken> take(
+            Sizing source, OpenBook book, Optional<Sizing> before, Journal journal) {
         if (before.isEmpty()) {
             return Optional.empty();
         }
-        refuseUnused(source.get());
+        refuseUnused(source);
         int column;
         Taking.Plan plan;
         try {
             column = column(before.get());
-            plan = Taking.plan(source.get(), scenario, before.get(), column);
+            plan = Taking.plan(source, scenario, before.get(), column);
         } catch (NoRoomException e) {
             journal.complain("error: " + into.getFileName() + ": " + e.getMessage() + ".");
             sayNothingTaken(into, journal);
@@ -51,15 +92,7 @@ public record TakeJob(Path from, int scenario, Path into, Optional<Integer> as) 
             sayNothingTaken(into, journal);
             return Optional.empty();
         }
-        return Optional.of(new Taken(this, column, plan, book, report));
-    }
-
-    private static Optional<Sizing> computed(XlsxBook book, Path file, Journal journal) {
-        Optional<Sizing> sizing = Results.of(file, book, journal);
-        if (sizing.isEmpty()) {
-            sayNothingTaken(file, journal);
-        }
-        return sizing;
+        return Optional.of(new Taken(this, column, plan, report));
     }
 
     /** Says that a workbook is what it was. */

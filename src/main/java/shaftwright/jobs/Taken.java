@@ -1,26 +1,21 @@
 package shaftwright.jobs;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import shaftwright.filling.Filling;
 import shaftwright.filling.Taking;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
-import shaftwright.xlsx.SaveReport;
-import shaftwright.xlsx.XlsxBook;
 
 /**
- * A scenario that stands in another workbook, which is not saved yet.
+ * A scenario that stands in another workbook, in which nothing is written yet.
  *
  * @param job where it comes from and goes
  * @param column zero-based, where it stands
  * @param plan what was typed
- * @param book the workbook with all that follows from it
  * @param report what follows from it
  */
-public record Taken(
-        TakeJob job, int column, Taking.Plan plan, XlsxBook book, Filling.Report report) {
+public record Taken(TakeJob job, int column, Taking.Plan plan, Filling.Report report) {
     /** What somebody has to agree to first, empty when nothing stands in the column. */
     public Optional<String> question() {
         return plan.replaced()
@@ -42,17 +37,10 @@ public record Taken(
         journal.say(job.into() + ": nothing was written.");
     }
 
-    /** Saves it. */
-    public Filled save(Path target, Journal journal) {
-        journal.step("Writing " + target.getFileName());
-        SaveReport saved = book.save(target);
+    /** Says what came along, was replaced and differs. */
+    public void tell(Journal journal) {
         say(journal, " is now ");
         problems().sayTo(journal::say);
-        FillSummary.written(
-                journal::say,
-                target + ": " + report.written() + " cells filled" + OwnFormulas.said(saved),
-                saved.replaced());
-        return new Filled(BookVariants.of(report), saved);
     }
 
     private ProblemList problems() {

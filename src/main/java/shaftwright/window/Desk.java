@@ -25,7 +25,7 @@ import shaftwright.jobs.RenewJob;
 import shaftwright.jobs.Results;
 import shaftwright.jobs.SheetsJob;
 import shaftwright.jobs.TakeJob;
-import shaftwright.jobs.Taken;
+import shaftwright.jobs.TakenFile;
 import shaftwright.jobs.UndoJob;
 import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.Backup;
@@ -406,7 +406,7 @@ final class Desk implements Work.Listener {
     void preview(TakeJob job) {
         start(
                 journal -> {
-                    Optional<Taken> taken = job.run(journal);
+                    Optional<TakenFile> taken = job.run(journal);
                     taken.ifPresent(prepared -> prepared.preview(journal));
                     return taken;
                 },
@@ -415,8 +415,8 @@ final class Desk implements Work.Listener {
                                 .ifPresent(this::take));
     }
 
-    void take(Taken taken) {
-        Path file = taken.job().into();
+    void take(TakenFile taken) {
+        Path file = taken.taken().job().into();
         start(
                 journal -> {
                     Filled filled = taken.save(file, journal);

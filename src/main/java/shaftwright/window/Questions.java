@@ -29,7 +29,7 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 import shaftwright.jobs.BookVariants;
 import shaftwright.jobs.PlainText;
 import shaftwright.jobs.TakeJob;
-import shaftwright.jobs.Taken;
+import shaftwright.jobs.TakenFile;
 import shaftwright.jobs.Variant;
 import shaftwright.units.LengthUnit;
 
@@ -209,7 +209,7 @@ final class Questions {
     }
 
     /** Whether what was thought out is wanted. */
-    boolean agreed(String preview, Taken taken) {
+    boolean agreed(String preview, TakenFile taken) {
         JTextArea text = new JTextArea(preview, ROWS, COLUMNS);
         text.setEditable(false);
         text.setLineWrap(true);

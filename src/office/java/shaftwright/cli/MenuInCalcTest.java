@@ -41,6 +41,10 @@ class MenuInCalcTest {
     @TempDir private static Path folder;
 
     private static Path file;
+    private static Path mine;
+    private static Path theirs;
+    private static Path small;
+    private static Path renewed;
     private static byte[] untouched;
     private static String said;
 
@@ -65,8 +69,28 @@ class MenuInCalcTest {
             Path older = FirstVersion.copyTo(folder.resolve("older.xlsx"));
             commands.addAll(List.of("next", older.toString(), TALLER, save("older-typed")));
             commands.addAll(List.of("fill", save("older-filled")));
+            commands.addAll(onFiles());
             said = calc.script(SCRIPT, commands.toArray(String[]::new));
         }
+    }
+
+    /** Commands that bring or need other files, their answers given with them. */
+    private static List<String> onFiles() throws IOException {
+        mine = Demo.inches(Files.createDirectory(folder.resolve("mine")));
+        theirs = Demo.millimetres(folder);
+        small = folder.resolve("small.xlsx");
+        Run.of("new", "--scenarios", "1", "--set", "scenario_name[A]=Mine", small);
+        renewed = FirstVersion.copyTo(folder.resolve("renewed.xlsx"));
+        List<String> commands = new ArrayList<>(List.of("next", mine.toString(), "levers"));
+        commands.add("take?From=" + theirs + "&Scenario=B&As=D&Agree=true");
+        commands.addAll(List.of(save("taken"), "undo", save("untaken")));
+        commands.addAll(List.of("sheets?Show=Strength\\Doubt&Hide=Guide", "seen", "undo", "seen"));
+        commands.addAll(List.of("check?Row=1", "where", "hide:Measure", SPOILT));
+        commands.addAll(List.of("fill?Row=0", "where", "seen", "compare?Files=" + mine));
+        commands.add("compare?Files=" + small + "\\" + small);
+        commands.add("save-other:" + saved("compared"));
+        commands.addAll(List.of("next", renewed.toString(), "renew?Agree=true", save("current")));
+        return commands;
     }
 
     private static String save(String name) {
@@ -162,6 +186,88 @@ class MenuInCalcTest {
             asked.append(parameter.name()).append(": ").append(AddInText.asked(parameter));
         }
         assertThat(said).contains("wizard:SHAFT.DISTANCE|SUCCESS|" + asked);
+    }
+
+    @Test
+    void leversAreThoseOfTheCommand() {
+        String lines = Run.of("levers", mine).out().strip().replace("\n", " / ");
+
+        assertThat(said).contains("levers|SUCCESS|").contains(lines);
+    }
+
+    @Test
+    void takingInCalcGivesWhatTakingInTheFileGives() {
+        Path taken = folder.resolve("taken-by-command.xlsx");
+        Run run = Run.of("take", theirs, "B", "--as", "D", "--yes", "--out", taken, mine);
+
+        assertThat(run.code()).isZero();
+        assertThat(differences(taken, saved("taken"))).isEmpty();
+        assertThat(said).contains("in place of \"As C, transaxle raised for belly room\"");
+    }
+
+    @Test
+    void oneUndoTakesATakingBack() {
+        assertThat(differences(mine, saved("untaken"))).isEmpty();
+    }
+
+    @Test
+    void sheetsAreThoseOfTheCommandAndOneUndoTakesThemBack() {
+        Path turned = folder.resolve("turned.xlsx");
+        Run.of("sheets", mine, "--out", turned, "--show", "Strength", "Doubt", "--hide", "Guide");
+
+        assertThat(said.lines().filter(line -> line.startsWith("seen|")))
+                .startsWith("seen|SUCCESS|" + seen(turned), "seen|SUCCESS|" + seen(mine));
+    }
+
+    private static String seen(Path file) {
+        Map<String, Boolean> sheets = XlsxBook.open(file).seenSheets();
+        return String.join(", ", sheets.keySet().stream().filter(sheets::get).toList());
+    }
+
+    @Test
+    void comparisonIsThatOfTheCommand() {
+        Path compared = folder.resolve("compared-by-command.xlsx");
+
+        assertThat(Run.of("compare", small, small, "--out", compared).code()).isZero();
+        assertThat(differences(compared, saved("compared"))).isEmpty();
+    }
+
+    @Test
+    void renewalIsThatOfTheCommandAndIsOpen() throws IOException {
+        Path current = folder.resolve("renewed-by-command.xlsx");
+        Path older = FirstVersion.copyTo(folder.resolve("as-it-was.xlsx"));
+
+        assertThat(Run.of("renew", "--out", current, older).code()).isZero();
+        assertThat(differences(current, renewed)).isEmpty();
+        assertThat(differences(current, saved("current"))).isEmpty();
+        assertThat(folder.resolve("renewed.backup.xlsx")).hasSameBinaryContentAs(older);
+    }
+
+    /** The second finding is on a right side, whose verdict stands on Scenarios. */
+    @Test
+    void choosingAFindingGoesToItsVerdict() {
+        assertThat(said.lines().filter(line -> line.startsWith("where|")))
+                .first()
+                .isEqualTo("where|SUCCESS|$Scenarios.$C$88");
+    }
+
+    @Test
+    void choosingAProblemGoesToItsCellAndShowsItsSheet() {
+        Area area = XlsxBook.open(mine).names().get("distance_first_left");
+
+        assertThat(said)
+                .containsSubsequence(
+                        "fill?Row=0|FAILURE|",
+                        "where|SUCCESS|$Measure.$"
+                                + CellPlace.columnLetters(area.firstColumn())
+                                + "$"
+                                + (area.firstRow() + 3),
+                        "seen|SUCCESS|Start, Guide, Measure, ");
+    }
+
+    @Test
+    void oneWorkbookIsNotCompared() {
+        assertThat(said).contains("Nothing was compared. Choose two or more workbooks");
     }
 
     @Test

@@ -1,0 +1,75 @@
+package shaftwright.calc;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.Problem;
+import shaftwright.reading.ScenarioFinding;
+import shaftwright.reading.ScenarioOutcome;
+import shaftwright.study.ListedFinding;
+
+/**
+ * One thing that a command found, as a row of a list.
+ *
+ * @param title a few words
+ * @param text all of it
+ * @param place the cell to look at
+ */
+record Found(String title, String text, Optional<CellPlace> place) {
+    /** A row of the list has room for about as many signs. */
+    private static final int LONGEST_TITLE = 100;
+
+    static Found of(Problem problem) {
+        String place = problem.place().map(Found::named).orElse("");
+        return new Found(
+                shortened(
+                        (problem.isError() ? "error: " : "warning: ")
+                                + (place.isEmpty() ? "" : place + ", ")
+                                + problem.subject()),
+                problem.toString(),
+                problem.place());
+    }
+
+    /** What speaks against scenarios, with the verdict of the first of them. */
+    static Found of(ScenarioFinding finding, Map<String, Area> names) {
+        ListedFinding.On on = finding.finding().on();
+        String text = finding.toString();
+        return new Found(
+                shortened(text),
+                text,
+                verdict(
+                        on == ListedFinding.On.BOTH
+                                ? "verdict"
+                                : "result_verdict_" + on.words().toLowerCase(Locale.ROOT),
+                        ScenarioOutcome.number(finding.letters().get(0)),
+                        names));
+    }
+
+    /** What a scenario comes to. */
+    static Found ofVerdict(ScenarioOutcome scenario, String verdict, Map<String, Area> names) {
+        String text = scenario.letter() + ": " + verdict;
+        return new Found(shortened(text), text, verdict("verdict", scenario.number(), names));
+    }
+
+    /** Its column may have moved; the sheet with it, and the row. */
+    private static Optional<CellPlace> verdict(String name, int scenario, Map<String, Area> names) {
+        return Optional.ofNullable(names.get(name))
+                .filter(area -> scenario < area.size())
+                .map(area -> area.place(scenario));
+    }
+
+    private static String named(CellPlace place) {
+        return place.sheet() + " " + place.address();
+    }
+
+    /** Cut behind a word. */
+    private static String shortened(String text) {
+        if (text.length() <= LONGEST_TITLE) {
+            return text;
+        }
+        int end = text.lastIndexOf(' ', LONGEST_TITLE);
+        return text.substring(0, end < 0 ? LONGEST_TITLE : end) + " …";
+    }
+}
