@@ -51,7 +51,7 @@ mvn -q -B dependency:copy -Dartifact="info.picocli:picocli:$picocli:jar:sources"
 (cd "$work" && mkdir classes && "$jdk/bin/jar" --extract --file "picocli-$picocli-sources.jar" picocli &&
     "$jdk/bin/javac" -nowarn -proc:none -g:none --release 17 -d classes picocli/*.java)
 "$jdk/bin/jar" --update --file "$image/lib/shaftwright.jar" -C "$work/classes" picocli
-cp src/image/shaftwright src/image/shaftwright.desktop "$image/"
+cp src/image/shaftwright src/image/add-to-menu.sh "$image/"
 mv "$image/shaftwright" "$image/bin/shaftwright"
 chmod +x "$image/bin/shaftwright"
 cp LICENSE "$image/"

@@ -49,4 +49,13 @@ elif grep -q ' no$' "$home/lib/build"; then
 fi
 "$home/runtime/bin/java" "${archive[@]}" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC \
     -jar "$home/lib/shaftwright.jar" --version >/dev/null || failed "the archive of classes does not count in another place"
+
+# The menu starts it wherever it lies.
+env -i HOME="$place/user" PATH=/usr/bin:/bin sh "$home/add-to-menu.sh" >/dev/null
+entry=$place/user/.local/share/applications/shaftwright.desktop
+if command -v desktop-file-validate >/dev/null; then
+    desktop-file-validate "$entry" || failed "the entry in the menu is not valid"
+fi
+grep -qxF "Exec=\"$home/bin/shaftwright\" %F" "$entry" || failed "the entry in the menu leads elsewhere"
+
 echo "image: tried in another place, without a path and without a home"

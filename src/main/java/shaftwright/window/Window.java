@@ -4,22 +4,34 @@ import java.awt.AWTError;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
+import java.nio.file.Path;
+import java.util.List;
 
 /** Opens the window. */
 public final class Window {
     private Window() {}
 
-    /** Opens it where there is a screen; whether it did. */
-    public static boolean open() {
+    /** Opens it with these workbooks where there is a screen; whether it did. */
+    public static boolean open(List<Path> workbooks) {
         if (!hasScreen()) {
             return false;
         }
         EventQueue.invokeLater(
                 () -> {
-                    setLook();
-                    MainWindow.create().show();
+                    MainWindow unused = show(workbooks);
                 });
         return true;
+    }
+
+    /** Shows one on the event thread. */
+    static MainWindow show(List<Path> workbooks) {
+        setLook();
+        MainWindow window = MainWindow.create();
+        window.show();
+        if (!workbooks.isEmpty()) {
+            window.desk().open(workbooks);
+        }
+        return window;
     }
 
     /** A display may be named that nobody can be reached at, or a Java be without its libraries. */
@@ -33,7 +45,7 @@ public final class Window {
         }
     }
 
-    static void setLook() {
+    private static void setLook() {
         System.setProperty("apple.laf.useScreenMenuBar", "true");
         System.setProperty("apple.awt.application.name", MainWindow.TITLE);
         Appearance.begin();

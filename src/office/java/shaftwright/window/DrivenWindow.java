@@ -57,22 +57,18 @@ final class DrivenWindow implements AutoCloseable {
         this.robot = robot;
     }
 
-    static DrivenWindow open() {
+    /** Opens one with these workbooks, as a desktop's menu does. */
+    static DrivenWindow open(Path... files) {
         assertThat(GraphicsEnvironment.isHeadless())
                 .as("a screen is needed here: src/verify.sh brings one")
                 .isFalse();
         try {
             Robot robot = new Robot();
             robot.setAutoWaitForIdle(true);
-            MainWindow window =
-                    onEventThread(
-                            () -> {
-                                Window.setLook();
-                                MainWindow made = MainWindow.create();
-                                made.show();
-                                return made;
-                            });
-            return new DrivenWindow(window, robot);
+            MainWindow window = onEventThread(() -> Window.show(List.of(files)));
+            DrivenWindow driven = new DrivenWindow(window, robot);
+            driven.await(MainWindow::isIdle);
+            return driven;
         } catch (AWTException e) {
             throw new AssertionError(e);
         }

@@ -88,6 +88,13 @@ class WindowTest {
     }
 
     @Test
+    void opensWithTheWorkbooksThatItIsStartedWith() throws IOException {
+        try (DrivenWindow started = DrivenWindow.open(demo("mine.xlsx"), demo("yours.xlsx"))) {
+            assertThat(started.results()).contains("mine.xlsx").contains("yours.xlsx");
+        }
+    }
+
+    @Test
     void workbookDraggedOntoItWithTheMouseIsLookedAt() throws IOException {
         window.drag(demo("mine.xlsx"));
 
