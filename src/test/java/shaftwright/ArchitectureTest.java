@@ -37,6 +37,7 @@ class ArchitectureTest {
             List.of(
                     "book",
                     "contract",
+                    "formula",
                     "reading",
                     "live",
                     "filling",

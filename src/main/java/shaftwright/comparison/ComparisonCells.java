@@ -14,7 +14,7 @@ import shaftwright.book.CellValue;
 import shaftwright.book.Cells;
 import shaftwright.book.MissingNames;
 import shaftwright.book.Problem;
-import shaftwright.live.FormulaSkeleton;
+import shaftwright.formula.FormulaSkeleton;
 
 /**
  * Where the formula cells of a comparison's own pages stand, and what they should show. Inside a

@@ -13,7 +13,6 @@ import shaftwright.book.OpenBook;
 import shaftwright.book.PackUse;
 import shaftwright.book.Problem;
 import shaftwright.contract.Contract;
-import shaftwright.live.LiveCells;
 import shaftwright.live.LiveLines;
 import shaftwright.reading.InputReader;
 import shaftwright.reading.InputValues;

@@ -11,7 +11,6 @@ import shaftwright.book.Cells;
 import shaftwright.book.Followed;
 import shaftwright.book.OpenBook;
 import shaftwright.book.Problem;
-import shaftwright.live.LiveCells;
 import shaftwright.reading.InputReader;
 import shaftwright.reading.InputValues;
 import shaftwright.reading.Sizing;

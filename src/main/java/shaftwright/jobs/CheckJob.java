@@ -12,7 +12,7 @@ import shaftwright.book.Problem;
 import shaftwright.comparison.Comparison;
 import shaftwright.comparison.ComparisonFilling;
 import shaftwright.filling.Filling;
-import shaftwright.live.LiveCells;
+import shaftwright.filling.LiveCells;
 import shaftwright.reading.ScenarioFinding;
 import shaftwright.xlsx.XlsxBook;
 

@@ -1,65 +1,52 @@
 package shaftwright.live;
 
-import java.util.Arrays;
-import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
+import java.util.Locale;
+import shaftwright.formula.FormulaText;
+import shaftwright.formula.Pieces;
+import shaftwright.study.SideDrawing.Way;
 import shaftwright.suspension.Vector;
 
-/** An axis of the vehicle, along which formulas have a vector's parts. */
+/**
+ * A direction of the vehicle, as names and labels of vectors' parts and points' places write it.
+ */
 enum Axis {
-    X(
-            "forward",
-            Vector::x,
-            "{path_fore_aft}",
-            "{steer_?_out}*SIN({path_toe})*COS({path_camber})+{steer_?_ahead}*COS({path_toe})"
-                    + "+{steer_?_up}*SIN({path_camber})*SIN({path_toe})"),
-    Y(
-            "outward",
-            Vector::y,
-            "SQRT({path_reach_squared})+{shift_hub}",
-            "{steer_?_out}*COS({path_toe})*COS({path_camber})-{steer_?_ahead}*SIN({path_toe})"
-                    + "+{steer_?_up}*SIN({path_camber})*COS({path_toe})"),
-    Z(
-            "up",
-            Vector::z,
-            "{ride_rise}+{travel}",
-            "{steer_?_up}*COS({path_camber})-{steer_?_out}*SIN({path_camber})");
+    X(Way.AHEAD, "forward", "ahead", "Rearmost", "Foremost"),
+    Y(Way.OUT, "outward", "outward", "Innermost", "Outermost"),
+    Z(Way.UP, "up", "up", "Lowest", "Highest");
 
-    /** Which way it points, in labels. */
-    final String way;
+    final Way way;
 
-    /** A vector's part along it. */
-    final ToDoubleFunction<Vector> part;
+    /** In names, of a vector's part. */
+    final String letter = name().toLowerCase(Locale.ROOT);
 
-    /** Where the outer datum stands along it at a row's travel, as a formula. */
-    final String datum;
+    /** In names, of a point's place. */
+    final String word;
 
-    private final String turned;
+    /** In labels, of a point's place that is the least one of all. */
+    final String least;
 
-    Axis(String way, ToDoubleFunction<Vector> part, String datum, String turned) {
-        this.way = way;
-        this.part = part;
-        this.datum = datum;
-        this.turned = turned;
-    }
-
-    /** At the end of names. */
-    String suffix() {
-        return name().toLowerCase(java.util.Locale.ROOT);
-    }
+    final String most;
 
     /**
-     * Part of a steered hub's stub axis, or of its datum's move, turned with camber and toe.
-     *
-     * @param what word in the names of its parts
+     * {@code <x>} the letter, {@code <way>} the word, {@code <forward>} and {@code <ahead>} in
+     * labels of a vector's part and of a point's place.
      */
-    String turned(String what) {
-        return turned.replace("?", what);
+    final Pieces words;
+
+    Axis(Way way, String forward, String ahead, String least, String most) {
+        this.way = way;
+        this.word = way.name().toLowerCase(Locale.ROOT);
+        this.least = least;
+        this.most = most;
+        words = Pieces.of("x", letter).and("way", word).and("forward", forward).and("ahead", ahead);
+    }
+
+    double of(Vector vector) {
+        return way.of(vector);
     }
 
     /** A formula of each axis's part, put together. */
-    static String joined(String between, Function<Axis, String> formula) {
-        return Arrays.stream(values()).map(formula).collect(Collectors.joining(between));
+    static String joined(String between, String formula) {
+        return FormulaText.joined(between, values(), axis -> axis.words.in(formula));
     }
 }

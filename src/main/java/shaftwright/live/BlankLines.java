@@ -3,18 +3,17 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.BLANK_REVIEW;
 import static shaftwright.contract.Grid.BLANK_SLOT;
 import static shaftwright.contract.Grid.BLANK_TABLE;
-import static shaftwright.live.Quantity.MILLIMETRE;
-import static shaftwright.live.Quantity.WHOLE;
+import static shaftwright.formula.FormulaText.joined;
+import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import shaftwright.book.CellValue;
-import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.formula.Cases;
+import shaftwright.formula.Given;
+import shaftwright.formula.Pieces;
 import shaftwright.joint.MountedJoint;
 import shaftwright.reading.Sizing;
-import shaftwright.shaft.Blank;
-import shaftwright.shaft.BlankEnd;
 import shaftwright.shaft.BlankReview;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.GrooveFlaw;
@@ -28,22 +27,7 @@ import shaftwright.units.LengthUnit;
  * The blanks in the parts table, and the review of every blank for one side of each scenario: what
  * is known of it, and in words what it is good for. {@link BlankWayLines} score it.
  */
-enum BlankLines implements LiveLine.Formula, LiveLine.Core {
-    USED("blank_used", "In use", WHOLE),
-    /** The ring in an existing groove leans on the groove's outer wall. */
-    RING_FACE_INNER("blank_ring_face_inner", "End to ring's bearing face, inner", MILLIMETRE),
-    RING_FACE_OUTER("blank_ring_face_outer", "End to ring's bearing face, outer", MILLIMETRE),
-
-    STATE("blank_state", "State (3 considered)", WHOLE),
-    OLD_STUB_IN("blank_old_stub_in", "Stub with old groove, inner", MILLIMETRE),
-    OLD_STUB_OUT("blank_old_stub_out", "Stub with old groove, outer", MILLIMETRE),
-    ROOM_IN("blank_room_in", "Spline to spare, inner", MILLIMETRE),
-    ROOM_OUT("blank_room_out", "Spline to spare, outer", MILLIMETRE),
-    REST("blank_rest", "To be cut off", MILLIMETRE),
-    CUT_IN("blank_cut_in", "Inner cut with two new grooves", MILLIMETRE),
-
-    VERDICT("blank_verdict", "What each blank is good for", Quantity.TEXT);
-
+final class BlankLines {
     private static final int CONSIDERED = 3;
 
     /** Of the ways tried. */
@@ -52,232 +36,174 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
     private static final String THIN_LAND = "; land outside a groove too thin";
     private static final String MEETS = "; a new groove cuts into an old one";
 
-    private final String name;
-    private final String label;
-    private final Quantity quantity;
+    private BlankLines() {}
 
-    BlankLines(String name, String label, Quantity quantity) {
-        this.name = name;
-        this.label = label;
-        this.quantity = quantity;
+    /** A blank that is in stock and has the joints' splines, for a side's shaft. */
+    private record Considered(BlankReview review, SideResult side, double runout) {
+        MountedJoint joint(ShaftEnd end) {
+            return end.either(side.setup().inner(), side.setup().outer());
+        }
+
+        double oldStub(ShaftEnd end) {
+            OptionalDouble groove = review.blank().end(end).groove();
+            return groove.isPresent()
+                    ? Math.min(groove.getAsDouble(), joint(end).stub())
+                    : Double.NaN;
+        }
+
+        double room(ShaftEnd end) {
+            double needed = joint(end).stub() + joint(end).raceDepth() + runout;
+            return review.blank().end(end).splineLength() - needed;
+        }
+
+        double rest() {
+            return review.blank().length() - side.choice().chosen().endToEnd();
+        }
     }
 
     static void declare(LiveLines lines) {
-        declare(lines, USED, RING_FACE_OUTER, Section.PARTS_WORK, BLANK_SLOT);
-        lines.add(
-                LiveLine.ordinal(
-                        "review_slot", Section.BLANK_WORK, BLANK_REVIEW, "Blank's row", 1));
-        declare(lines, STATE, CUT_IN, Section.BLANK_WORK, BLANK_REVIEW);
-        BlankWayLines.declare(lines);
-        declare(lines, VERDICT, VERDICT, Section.BLANK_TABLES, BLANK_TABLE);
-    }
-
-    private static void declare(
-            LiveLines lines, BlankLines first, BlankLines last, Section section, Grid grid) {
-        for (BlankLines line : values()) {
-            if (line.compareTo(first) >= 0 && line.compareTo(last) <= 0) {
-                lines.add(
-                        new LiveLine(
-                                line.name, section, grid, line.label, line.quantity, line, line));
-            }
+        LineSet<Sizing> parts = LineSet.in(lines, Section.PARTS_WORK, BLANK_SLOT);
+        parts.whole("blank_used", "In use")
+                .is(
+                        """
+                        IF({blank_slot}>ROWS(blank_name),0,IF(AND(
+                        INDEX(blank_name,{blank_slot})<>"",COUNT({blank_length_read},
+                        {blank_spline_length_inner_read},{blank_spline_length_outer_read})=3),1,0))
+                        """,
+                        (sizing, index) -> sizing.parts().blankUsed(index.row()) ? 1 : 0);
+        // The ring in an existing groove leans on the groove's outer wall.
+        for (ShaftEnd end : ShaftEnd.values()) {
+            String groove = "{blank_groove_<inner>_read}";
+            parts.at(end)
+                    .mm("blank_ring_face_<inner>", "End to ring's bearing face, <inner>")
+                    .is(
+                            Given.all(
+                                    groove + "+ring_thickness_read", groove, "ring_thickness_read"),
+                            (sizing, index) -> sizing.parts().ringFace(index.row(), end));
         }
+        reviews(parts.in(Section.BLANK_WORK, BLANK_REVIEW));
+        BlankWayLines.declare(lines);
+        parts.in(Section.BLANK_TABLES, BLANK_TABLE)
+                .revised(3)
+                .text("blank_verdict", "What each blank is good for")
+                .is(
+                        verdict(),
+                        (sizing, index) ->
+                                review(sizing, index)
+                                        .map(review -> words(review, sizing, index))
+                                        .orElse(""));
     }
 
-    @Override
-    public int since() {
-        return this == CUT_IN ? 3 : 1;
+    private static void reviews(LineSet<Sizing> all) {
+        all.ordinal("review_slot", "Blank's row");
+        all.whole("blank_state", "State (3 considered)")
+                .is(
+                        new Cases()
+                                .when("{ready}=0", 0)
+                                .when("INDEX(blank_used,{review_slot})=0", 0)
+                                .when("INDEX(blank_in_stock,{review_slot})=\"no\"", 1)
+                                .when(
+                                        "OR("
+                                                + joined(",", ShaftEnd.values(), BlankLines::differ)
+                                                + ")",
+                                        2)
+                                .otherwise("" + CONSIDERED),
+                        (sizing, index) -> review(sizing, index).map(BlankLines::state).orElse(0));
+        LineSet<Considered> set =
+                all.only(
+                        new Known<>("{blank_state}=" + CONSIDERED, BlankLines::considered),
+                        Lacking.EMPTY);
+        for (ShaftEnd end : ShaftEnd.values()) {
+            String groove = "INDEX(blank_ring_face_<inner>,{review_slot})";
+            set.at(end)
+                    .mm("blank_old_stub_<end>", "Stub with old groove, <inner>")
+                    .is(
+                            Given.number(groove, "MIN(" + groove + ",{stub_<end>})"),
+                            blank -> blank.oldStub(end));
+        }
+        for (ShaftEnd end : ShaftEnd.values()) {
+            set.at(end)
+                    .mm("blank_room_<end>", "Spline to spare, <inner>")
+                    .is(
+                            """
+                            INDEX(blank_spline_length_<inner>_read,{review_slot})
+                            -({stub_<end>}+{race_depth_<end>}+spline_runout_read)
+                            """,
+                            blank -> blank.room(end));
+        }
+        set.mm("blank_rest", "To be cut off")
+                .is("INDEX(blank_length_read,{review_slot})-{e_chosen}", Considered::rest);
+        set.since(3)
+                .mm("blank_cut_in", "Inner cut with two new grooves")
+                .is(
+                        BlankWayLines.newGroovesCut(),
+                        blank -> blank.review().groovePlans().get(BOTH_NEW).innerCut());
     }
 
-    @Override
-    public int revised() {
-        return this == VERDICT ? 3 : since();
-    }
-
-    @Override
-    public String at(Index index) {
-        return switch (this) {
-            case USED ->
-                    "IF({blank_slot}>ROWS(blank_name),0,IF(AND("
-                            + "INDEX(blank_name,{blank_slot})<>\"\",COUNT({blank_length_read},"
-                            + "{blank_spline_length_inner_read},"
-                            + "{blank_spline_length_outer_read})=3),1,0))";
-            case RING_FACE_INNER -> ringFace(ShaftEnd.INNER);
-            case RING_FACE_OUTER -> ringFace(ShaftEnd.OUTER);
-            case STATE ->
-                    "IF({ready}=0,0,IF(INDEX(blank_used,{review_slot})=0,0,"
-                            + "IF(INDEX(blank_in_stock,{review_slot})=\"no\",1,IF(OR("
-                            + splinesDiffer(ShaftEnd.INNER)
-                            + ","
-                            + splinesDiffer(ShaftEnd.OUTER)
-                            + "),2,3))))";
-            case OLD_STUB_IN -> considered(oldStub(ShaftEnd.INNER));
-            case OLD_STUB_OUT -> considered(oldStub(ShaftEnd.OUTER));
-            case ROOM_IN -> considered(room(ShaftEnd.INNER));
-            case ROOM_OUT -> considered(room(ShaftEnd.OUTER));
-            case REST -> considered("INDEX(blank_length_read,{review_slot})-{e_chosen}");
-            case CUT_IN -> considered(BlankWayLines.newGroovesCut());
-            case VERDICT -> verdict();
-        };
-    }
-
-    private static String ringFace(ShaftEnd end) {
-        return "IF(COUNT({blank_groove_"
-                + end.word()
-                + "_read},ring_thickness_read)=2,{blank_groove_"
-                + end.word()
-                + "_read}+ring_thickness_read,\"\")";
-    }
-
-    private static String splinesDiffer(ShaftEnd end) {
-        String joint = "{splines_" + end.shortWord() + "}";
-        String blank = "INDEX(blank_splines_" + end.word() + "_read,{review_slot})";
-        return "IF(COUNT(" + joint + "," + blank + ")=2," + joint + "<>" + blank + ",FALSE)";
-    }
-
-    private static String considered(String formula) {
-        return "IF({blank_state}=3," + formula + ",\"\")";
-    }
-
-    private static String oldStub(ShaftEnd end) {
-        String groove = "INDEX(blank_ring_face_" + end.word() + ",{review_slot})";
-        return "IF(ISNUMBER("
-                + groove
-                + "),MIN("
-                + groove
-                + ",{stub_"
-                + end.shortWord()
-                + "}),\"\")";
-    }
-
-    private static String room(ShaftEnd end) {
-        return "INDEX(blank_spline_length_"
-                + end.word()
-                + "_read,{review_slot})-({stub_"
-                + end.shortWord()
-                + "}+{race_depth_"
-                + end.shortWord()
-                + "}+spline_runout_read)";
+    private static String differ(ShaftEnd end) {
+        return EndText.of(end)
+                .and("blank", "INDEX(blank_splines_<inner>_read,{review_slot})")
+                .in("IF(COUNT({splines_<end>},<blank>)=2,{splines_<end>}<><blank>,FALSE)");
     }
 
     private static String verdict() {
-        String best = "MIN({blank_way_1>blank_way_4})";
-        String steps = "INT(" + best + "/1E+13)";
-        String grooves = "MOD(" + steps + "," + BlankWayLines.GROOVE_STEPS + ")";
-        String scrap = "INT((" + best + "-" + steps + "*1E+13)/1E+7+0.5)/100";
+        Pieces review =
+                BlankWayLines.PIECES
+                        .and("best", "MIN({blank_way_1>blank_way_4})")
+                        .and("steps", "INT(<best>/1E+13)")
+                        .and("scrap", "INT((<best>-<steps>*1E+13)/1E+7+0.5)/100")
+                        .and("cut", Phrases.length("<scrap>"))
+                        .and(
+                                "meets",
+                                GrooveFlaw.MEETS_OLD_GROOVE.level() * BlankWayLines.GROOVE_STEPS)
+                        .and("thin", quoted(THIN_LAND))
+                        .and("cuts_in", quoted(MEETS));
         String usable =
-                "IF({plan_row}={review_slot},\"CHOSEN: \",\"usable: \")&\"cut off \"&"
-                        + Phrases.length(scrap)
-                        + "&\", new grooves: \"&"
-                        + grooves
-                        + "&IF("
-                        + steps
-                        + "<"
-                        + BlankWayLines.GROOVE_STEPS
-                        + ",\"\",IF("
-                        + steps
-                        + "<"
-                        + GrooveFlaw.MEETS_OLD_GROOVE.level() * BlankWayLines.GROOVE_STEPS
-                        + ",\""
-                        + THIN_LAND
-                        + "\",\""
-                        + MEETS
-                        + "\"))";
-        return "IF({blank_state}=0,\"\",IF({blank_state}=1,\""
-                + Refusal.Reason.NOT_IN_STOCK.words()
-                + "\",IF({blank_state}=2,\""
-                + Refusal.Reason.SPLINES_DIFFER.words()
-                + "\",IF("
-                + best
-                + "<"
-                + BlankWayLines.UNUSABLE
-                + ","
-                + usable
-                + ",IF({blank_rest}<-"
-                + BlankWayLines.NEAR
-                + ",\""
-                + Refusal.Reason.TOO_SHORT.words()
-                + " \"&"
-                + Phrases.length("0-{blank_rest}")
-                + ",IF("
-                + BlankWayLines.INNER_MISSING
-                + ">"
-                + BlankWayLines.NEAR
-                + ",\""
-                + Refusal.Reason.INNER_SPLINE_TOO_SHORT.words()
-                + " \"&"
-                + Phrases.length(BlankWayLines.INNER_MISSING)
-                + ",\""
-                + Refusal.Reason.OUTER_SPLINE_TOO_SHORT.words()
-                + " \"&"
-                + Phrases.length(BlankWayLines.OUTER_MISSING)
-                + "))))))";
+                """
+                IF({plan_row}={review_slot},"CHOSEN: ","usable: ")&"cut off "&<cut>
+                &", new grooves: "&MOD(<steps>,<groove_steps>)
+                &IF(<steps><<groove_steps>,"",IF(<steps><<meets>,<thin>,<cuts_in>))
+                """;
+        return review.in(
+                new Cases()
+                        .when("{blank_state}=0", "\"\"")
+                        .when("{blank_state}=1", quoted(Refusal.Reason.NOT_IN_STOCK.words()))
+                        .when("{blank_state}=2", quoted(Refusal.Reason.SPLINES_DIFFER.words()))
+                        .when("<best><<unusable>", usable)
+                        .when(
+                                "{blank_rest}<-<near>",
+                                by(Refusal.Reason.TOO_SHORT, "0-{blank_rest}"))
+                        .when(
+                                "<missing_in>><near>",
+                                by(Refusal.Reason.INNER_SPLINE_TOO_SHORT, "<missing_in>"))
+                        .otherwise(by(Refusal.Reason.OUTER_SPLINE_TOO_SHORT, "<missing_out>")));
     }
 
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        return switch (this) {
-            case USED -> CellValue.of(sizing.parts().blankUsed(index.row()) ? 1 : 0);
-            case RING_FACE_INNER ->
-                    ReadLines.shown(sizing.parts().ringFace(index.row(), ShaftEnd.INNER));
-            case RING_FACE_OUTER ->
-                    ReadLines.shown(sizing.parts().ringFace(index.row(), ShaftEnd.OUTER));
-            default -> reviewed(sizing, index);
-        };
+    private static String by(Refusal.Reason reason, String amount) {
+        return quoted(reason.words() + " ") + "&" + Phrases.length(amount);
     }
 
-    private CellValue reviewed(Sizing sizing, Index index) {
-        Optional<BlankReview> found = review(sizing, index);
-        int state = found.map(BlankLines::state).orElse(0);
-        if (this == STATE) {
-            return CellValue.of(state);
-        }
-        if (this == CUT_IN) {
-            return state == CONSIDERED
-                    ? CellValue.of(found.get().groovePlans().get(BOTH_NEW).innerCut())
-                    : CellValue.of("");
-        }
-        if (this == VERDICT) {
-            return CellValue.of(found.map(review -> words(review, sizing, index)).orElse(""));
-        }
-        return state == CONSIDERED
-                ? ReadLines.shown(
-                        core(sizing, sizing.result(index).orElseThrow(), found.get().blank()))
-                : CellValue.of("");
-    }
-
-    /** A length of a blank that is considered, mm. */
-    private double core(Sizing sizing, SideResult result, Blank blank) {
-        return switch (this) {
-            case OLD_STUB_IN -> oldStub(blank.inner(), result.setup().inner());
-            case OLD_STUB_OUT -> oldStub(blank.outer(), result.setup().outer());
-            case ROOM_IN -> room(sizing, blank.inner(), result.setup().inner());
-            case ROOM_OUT -> room(sizing, blank.outer(), result.setup().outer());
-            case REST -> blank.length() - result.choice().chosen().endToEnd();
-            default -> throw new IllegalStateException(name + " is no length of a blank");
-        };
-    }
-
-    private static double oldStub(BlankEnd end, MountedJoint joint) {
-        OptionalDouble groove = end.groove();
-        return groove.isPresent() ? Math.min(groove.getAsDouble(), joint.stub()) : Double.NaN;
-    }
-
-    private static double room(Sizing sizing, BlankEnd end, MountedJoint joint) {
-        double needed = joint.stub() + joint.raceDepth() + sizing.inputs().number("spline_runout");
-        return end.splineLength() - needed;
+    private static Optional<Considered> considered(Sizing sizing, Index index) {
+        return review(sizing, index)
+                .filter(review -> state(review) == CONSIDERED)
+                .map(
+                        review ->
+                                new Considered(
+                                        review,
+                                        sizing.result(index).orElseThrow(),
+                                        sizing.inputs().number("spline_runout")));
     }
 
     private static int state(BlankReview review) {
-        if (review.refusal().isPresent()) {
-            Refusal.Reason reason = review.refusal().get().reason();
-            if (reason == Refusal.Reason.NOT_IN_STOCK) {
-                return 1;
-            }
-            if (reason == Refusal.Reason.SPLINES_DIFFER) {
-                return 2;
-            }
-        }
-        return CONSIDERED;
+        return review.refusal()
+                .map(
+                        refusal ->
+                                switch (refusal.reason()) {
+                                    case NOT_IN_STOCK -> 1;
+                                    case SPLINES_DIFFER -> 2;
+                                    default -> CONSIDERED;
+                                })
+                .orElse(CONSIDERED);
     }
 
     private static String words(BlankReview review, Sizing sizing, Index index) {
@@ -295,10 +221,8 @@ enum BlankLines implements LiveLine.Formula, LiveLine.Core {
                         .filter(followed -> followed.row() == plan.row())
                         .isPresent();
         return (chosen ? "CHOSEN: " : "usable: ")
-                + "cut off "
-                + Wording.length(plan.scrapToHundredths(), unit)
-                + ", new grooves: "
-                + plan.newGrooves()
+                + ("cut off " + Wording.length(plan.scrapToHundredths(), unit))
+                + (", new grooves: " + plan.newGrooves())
                 + switch (plan.flaw()) {
                     case NONE -> "";
                     case THIN_LAND, THIN_LAND_AT_OLD_GROOVE -> THIN_LAND;

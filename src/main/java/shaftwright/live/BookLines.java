@@ -1,6 +1,8 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.BOOK;
+import static shaftwright.formula.FormulaText.number;
+import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.function.Function;
 import shaftwright.contract.Contract;
@@ -15,17 +17,15 @@ final class BookLines {
         LineSet<LengthUnit> set =
                 LineSet.in(lines, Section.BOOK_WORK, BOOK).of((sizing, index) -> sizing.unit());
         set.mm("tape_mm", "Unit of bare numbers")
-                .is(byUnit(unit -> Phrases.number(unit.mm())), LengthUnit::mm);
+                .is(byUnit(unit -> number(unit.mm())), LengthUnit::mm);
         // For the formulas of older workbooks; LibreOffice drops its space when it loads the file.
         set.text("unit_word", "Unit as written")
-                .is(
-                        byUnit(unit -> Phrases.literal(" " + unit.symbol())),
-                        unit -> " " + unit.symbol());
+                .is(byUnit(unit -> quoted(" " + unit.symbol())), unit -> " " + unit.symbol());
         set.since(2)
                 .text("unit_symbol", "Unit in sentences")
-                .is(byUnit(unit -> Phrases.literal(unit.symbol())), LengthUnit::symbol);
+                .is(byUnit(unit -> quoted(unit.symbol())), LengthUnit::symbol);
         set.whole("unit_decimals", "Decimals in sentences")
-                .is(byUnit(unit -> Phrases.number(Wording.decimals(unit))), Wording::decimals);
+                .is(byUnit(unit -> number(Wording.decimals(unit))), Wording::decimals);
         ReadLines.declare(
                 lines,
                 Contract.inputs(BOOK),

@@ -1,23 +1,57 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.AS_CUT;
+import static shaftwright.contract.Grid.BOOK;
 import static shaftwright.contract.Grid.BUILT;
+import static shaftwright.formula.FormulaText.quoted;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import shaftwright.build.WheelPlace;
 import shaftwright.contract.Contract;
-import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.formula.Given;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.FinishedShafts;
+import shaftwright.reading.ServiceLog;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.TravelSteps;
 import shaftwright.study.AsBuilt;
 import shaftwright.study.AsBuilt.Compared;
 
-/** The finished shafts against the plan: slack as cut, end play and angles to be expected. */
+/**
+ * The finished shafts against the plan: slack as cut, end play and angles to be expected; and what
+ * the service log says of them.
+ */
 final class BuiltLines {
+    private static final String BOLTS_DUE = "Bolts were never torqued again: do it now.";
+    private static final String BOLTS_DONE = "Bolts were torqued again.";
+    private static final String BOOTS_DUE =
+            " A torn boot was not replaced: do it before the next run.";
+
+    /** Of the position table. */
+    private static final List<String> COLUMNS =
+            List.of(
+                    "path_doubt",
+                    "slack_in",
+                    "slack_out",
+                    "last_in_in",
+                    "last_out_in",
+                    "last_in_out",
+                    "last_out_out",
+                    "centre_distance",
+                    "d_x",
+                    "d_y",
+                    "d_z",
+                    "n_x",
+                    "n_y",
+                    "n_z");
+
+    /** Of the scenario's column. */
+    private static final List<String> CELLS = List.of("u_x", "u_y", "u_z", "spacing_final");
+
     private final LineSet<AsBuilt> built;
     private final LineSet<Sizing> all;
 
@@ -36,20 +70,21 @@ final class BuiltLines {
                 Section.BUILT_WORK,
                 AS_CUT,
                 (input, index) -> input.name() + "~");
-        lines.add(LiveLine.ordinal("built_row", Section.BUILT_WORK, BUILT, "Row", 1));
+        LineSet<Sizing> all = LineSet.in(lines, Section.BUILT_WORK, AS_CUT);
+        all.in(Section.BUILT_WORK, BUILT).ordinal("built_row", "Row");
         ReadLines.declare(
                 lines,
                 Contract.inputs(BUILT),
                 Section.BUILT_WORK,
                 BUILT,
                 (input, index) -> "INDEX(" + input.name() + "~,{built_row})");
-        BuiltLines lengths = new BuiltLines(LineSet.in(lines, Section.BUILT_WORK, AS_CUT));
+        BuiltLines lengths = new BuiltLines(all);
         lengths.planned();
         lengths.place();
         lengths.expected();
         lengths.asCut();
         lengths.shown();
-        ServiceLines.declare(lines);
+        service(all.in(Section.SERVICE, BOOK));
     }
 
     private static WheelPlace at(Index index) {
@@ -61,29 +96,30 @@ final class BuiltLines {
         LineSet<AsBuilt> later = built.revised(2);
         later.mm("built_worst_in", "Planned slack")
                 .is(
-                        "IF(ISNUMBER({shop_k})," + Card.cell("worst_slack_in") + ",\"\")",
+                        Given.number("{shop_k}", Card.cell("worst_slack_in")),
                         shaft -> shaft.planned().leastSlackIn().value());
         later.mm("built_worst_out", "Planned slack")
                 .is(
-                        "IF(ISNUMBER({shop_k})," + Card.cell("worst_slack_out") + ",\"\")",
+                        Given.number("{shop_k}", Card.cell("worst_slack_out")),
                         shaft -> shaft.planned().leastSlackOut().value());
         later.mm("built_shift", "Cut longer than planned")
                 .is(
-                        "IF(ISNUMBER({shop_k}),IF(ISNUMBER({built_k_read}),{built_k_read}-{shop_k},"
-                                + "IF(ISNUMBER({built_e_read}),{built_e_read}-{shop_e},0)),\"\")",
+                        """
+                        IF(ISNUMBER({shop_k}),IF(ISNUMBER({built_k_read}),{built_k_read}-{shop_k},
+                        IF(ISNUMBER({built_e_read}),{built_e_read}-{shop_e},0)),"")
+                        """,
                         AsBuilt::shift);
     }
 
     private void place() {
         all.in(Section.BUILT_WORK, BUILT)
+                .with(Pieces.of("steps", TravelSteps.COUNT))
                 .whole("built_place", "Row of all positions")
                 .is(
                         index ->
-                                "IF(ISNUMBER({built_shift#0}),(card_index-1)*"
-                                        + TravelSteps.COUNT
-                                        + "+"
-                                        + (at(index).step() + 1)
-                                        + ",0)",
+                                Pieces.of("step", at(index).step() + 1)
+                                        .in(
+                                                "IF(ISNUMBER({built_shift#0}),(card_index-1)*<steps>+<step>,0)"),
                         (sizing, index) ->
                                 FinishedShafts.of(sizing, index.side()).isEmpty()
                                         ? 0
@@ -95,52 +131,36 @@ final class BuiltLines {
     private void expected() {
         LineSet<AsBuilt> set = built.in(Section.BUILT_WORK, BUILT);
         set.mm("built_path_doubt", "Doubt of the hub path")
-                .is(known(position("path_doubt")), (shaft, index) -> shaft.pathDoubt(at(index)));
+                .is(known("{path_doubt}"), (shaft, index) -> shaft.pathDoubt(at(index)));
         set.mm("built_play_plan", "End play expected")
                 .is(
                         known(
-                                "MIN("
-                                        + position("slack_in")
-                                        + "-{built_shift#0},"
-                                        + position("slack_out")
-                                        + "+{built_shift#0},"
-                                        + position("last_in_in")
-                                        + "+"
-                                        + position("last_out_in")
-                                        + ","
-                                        + position("last_in_out")
-                                        + "+"
-                                        + position("last_out_out")
-                                        + ")"),
+                                """
+                                MIN({slack_in}-{built_shift#0},{slack_out}+{built_shift#0},
+                                {last_in_in}+{last_out_in},{last_in_out}+{last_out_out})
+                                """),
                         (shaft, index) -> shaft.play(at(index)));
         // Of the shaft as cut; a much too short one has none.
+        String spacing = "({spacing_final}+{built_shift#0})";
+        String root = CentreFormulas.pushRoot(spacing);
+        String push = CentreFormulas.push(spacing);
         set.since(3)
                 .mm("built_push", "Push-in, equal at both ends")
                 .is(
-                        known(
-                                "IF("
-                                        + placed(CentreFormulas.pushRoot(spacing()))
-                                        + "<0,\"\","
-                                        + placed(CentreFormulas.push(spacing()))
-                                        + ")"),
+                        known("IF(" + root + "<0,\"\"," + push + ")"),
                         (shaft, index) -> shaft.push(at(index)).orElse(Double.NaN));
         for (ShaftEnd end : ShaftEnd.values()) {
             set.revised(3)
-                    .rad(
-                            "built_" + end.word() + "_plan",
-                            EndText.heading(end, " angle of the shaft as cut"))
+                    .at(end)
+                    .rad("built_<inner>_plan", "<Inner> angle of the shaft as cut")
                     .is(
-                            joined(
-                                    placed(
-                                            CentreFormulas.angle(
-                                                    end, "{built_push}", "{built_push}"))),
+                            joined(CentreFormulas.angle(end, "{built_push}", "{built_push}")),
                             (shaft, index) -> angle(shaft, end, at(index)));
         }
         set.rad("built_angle_doubt", "Doubt of an angle")
                 .is(
                         known(
-                                "built_gauge_read+({built_path_doubt}+height_graduation_read)/"
-                                        + position("centre_distance")),
+                                "built_gauge_read+({built_path_doubt}+height_graduation_read)/{centre_distance}"),
                         (shaft, index) -> shaft.angleDoubt(at(index)));
     }
 
@@ -152,15 +172,14 @@ final class BuiltLines {
         LineSet<AsBuilt> set = built.in(Section.BUILT_CUT, AS_CUT);
         set.shown("built_slack_in", "Least slack before bottoming")
                 .is(
-                        "IF(ISNUMBER({built_shift}),({built_worst_in}-{built_shift})/tape_mm,\"\")",
+                        Given.number("{built_shift}", "({built_worst_in}-{built_shift})/tape_mm"),
                         AsBuilt::slackIn);
         set.shown("built_slack_out", "Least slack before pull-out")
                 .is(
-                        "IF(ISNUMBER({built_shift}),({built_worst_out}+{built_shift})/tape_mm,\"\")",
+                        Given.number("{built_shift}", "({built_worst_out}+{built_shift})/tape_mm"),
                         AsBuilt::slackOut);
         sentence(
-                Section.BUILT_CUT,
-                AS_CUT,
+                all.in(Section.BUILT_CUT, AS_CUT),
                 "built_says",
                 "As it was cut",
                 cutWords(),
@@ -182,7 +201,7 @@ final class BuiltLines {
                         "{built_play_read}",
                         "{built_play_plan}",
                         "{built_path_doubt}+tape_graduation_read",
-                        true),
+                        Phrases.length("<off>")),
                 AsBuilt::playCompared);
         angle(set, ShaftEnd.INNER, AsBuilt::innerAngleCompared);
         angle(set, ShaftEnd.OUTER, AsBuilt::outerAngleCompared);
@@ -196,16 +215,20 @@ final class BuiltLines {
             LineSet<AsBuilt> set,
             ShaftEnd end,
             BiFunction<AsBuilt, WheelPlace, Optional<Compared>> compared) {
-        String plan = "{built_" + end.word() + "_plan}";
         set.revised(3)
-                .deg("built_" + end.word() + "_expected", "Expected")
+                .at(end)
+                .deg("built_<inner>_expected", "Expected")
                 .is(
-                        joined("DEGREES(" + plan + ")"),
+                        joined("DEGREES({built_<inner>_plan})"),
                         (shaft, index) -> angle(shaft, end, at(index)));
         compared(
-                "built_" + end.word() + "_says",
-                EndText.heading(end, " angle"),
-                words("{built_angle_" + end.word() + "_read}", plan, "{built_angle_doubt}", false),
+                EndText.of(end, "built_<inner>_says"),
+                EndText.of(end, "<Inner> angle"),
+                words(
+                        EndText.of(end, "{built_angle_<inner>_read}"),
+                        EndText.of(end, "{built_<inner>_plan}"),
+                        "{built_angle_doubt}",
+                        Phrases.angle("<off>")),
                 compared);
     }
 
@@ -216,8 +239,7 @@ final class BuiltLines {
             String formula,
             BiFunction<AsBuilt, WheelPlace, Optional<Compared>> core) {
         sentence(
-                Section.BUILT_SHOWN,
-                BUILT,
+                all.in(Section.BUILT_SHOWN, BUILT),
                 name,
                 label,
                 formula,
@@ -230,10 +252,9 @@ final class BuiltLines {
         Optional<String> of(AsBuilt shaft, Sizing sizing, WheelPlace place);
     }
 
-    private void sentence(
-            Section section, Grid grid, String name, String label, String formula, Said core) {
-        all.in(section, grid)
-                .revised(2)
+    private static void sentence(
+            LineSet<Sizing> set, String name, String label, String formula, Said core) {
+        set.revised(2)
                 .text(name, label)
                 .is(
                         formula,
@@ -243,30 +264,19 @@ final class BuiltLines {
                                         .orElse(""));
     }
 
-    /** A figure of the shop scenario's position table on this side. */
-    private static String position(String name) {
-        return "INDEX(" + name + "~,{built_place})";
-    }
-
-    /** A formula over a row of the position table, for the shop scenario's row of the place. */
-    private static String placed(String formula) {
-        String text = formula.replace("{centre_distance}", position("centre_distance"));
-        for (String axis : new String[] {"x", "y", "z"}) {
-            text = text.replace("{d_" + axis + "}", position("d_" + axis));
-            text = text.replace("{n_" + axis + "}", position("n_" + axis));
-            text = text.replace("{u_" + axis + "}", Card.cell("u_" + axis));
-        }
-        return text;
-    }
-
-    /** Race spacing of the shaft as cut. */
-    private static String spacing() {
-        return "(" + Card.cell("spacing_final") + "+{built_shift#0})";
-    }
-
-    /** Where a side has finished shafts. */
+    /**
+     * Where a side has finished shafts, a formula over a row of the position table and the
+     * scenario's column, for the shop scenario's row of the place.
+     */
     private static String known(String formula) {
-        return "IF({built_place}=0,\"\"," + formula + ")";
+        String text = formula;
+        for (String column : COLUMNS) {
+            text = text.replace("{" + column + "}", "INDEX(" + column + "~,{built_place})");
+        }
+        for (String cell : CELLS) {
+            text = text.replace("{" + cell + "}", Card.cell(cell));
+        }
+        return "IF({built_place}=0,\"\"," + text + ")";
     }
 
     /** Where they reach from joint to joint. */
@@ -275,45 +285,57 @@ final class BuiltLines {
     }
 
     private static String cutWords() {
-        return "IF(AND(ISNUMBER({built_shift}),COUNT({built_e_read},{built_k_read})>0),"
-                + "IF({built_slack_in}<0,\""
-                + AsBuilt.BOTTOMS
-                + "\"&"
-                + Phrases.length("0-{built_slack_in}*tape_mm")
-                + ",IF({built_slack_out}<0,\""
-                + AsBuilt.PULLS_OUT
-                + "\"&"
-                + Phrases.length("0-{built_slack_out}*tape_mm")
-                + ",\""
-                + AsBuilt.CLEAR
-                + "\")),\"\")";
+        return Pieces.of("bottoms", quoted(AsBuilt.BOTTOMS))
+                .and("pulls_out", quoted(AsBuilt.PULLS_OUT))
+                .and("clear", quoted(AsBuilt.CLEAR))
+                .and("short_in", Phrases.length("0-{built_slack_in}*tape_mm"))
+                .and("short_out", Phrases.length("0-{built_slack_out}*tape_mm"))
+                .in(
+                        """
+                        IF(AND(ISNUMBER({built_shift}),COUNT({built_e_read},{built_k_read})>0),
+                        IF({built_slack_in}<0,<bottoms>&<short_in>,
+                        IF({built_slack_out}<0,<pulls_out>&<short_out>,<clear>)),"")
+                        """);
     }
 
-    private static String words(String read, String plan, String doubt, boolean length) {
-        String off = "ABS(" + read + "-" + plan + ")";
-        String shown = length ? Phrases.length(off) : Phrases.angle(off);
-        return "IF(COUNT("
-                + read
-                + ","
-                + plan
-                + ")<2,\"\",IF(ROUND("
-                + off
-                + "-("
-                + doubt
-                + "),6)>0,"
-                + shown
-                + "&IF("
-                + read
-                + ">"
-                + plan
-                + ",\""
-                + Compared.MORE
-                + "\",\""
-                + Compared.LESS
-                + "\")&\""
-                + Compared.BEYOND
-                + "\",\""
-                + Compared.WITHIN
-                + "\"))";
+    /** How a reading compares with the plan; {@code <off>} in what is shown is the difference. */
+    private static String words(String read, String plan, String doubt, String shown) {
+        return Pieces.of("read", read)
+                .and("plan", plan)
+                .and("doubt", doubt)
+                .and("off", "ABS(<read>-<plan>)")
+                .and("shown", shown)
+                .and("more", quoted(Compared.MORE))
+                .and("less", quoted(Compared.LESS))
+                .and("beyond", quoted(Compared.BEYOND))
+                .and("within", quoted(Compared.WITHIN))
+                .in(
+                        """
+                        IF(COUNT(<read>,<plan>)<2,"",IF(ROUND(<off>-(<doubt>),6)>0,
+                        <shown>&IF(<read>><plan>,<more>,<less>)&<beyond>,<within>))
+                        """);
+    }
+
+    /** One sentence on the service log. */
+    private static void service(LineSet<Sizing> set) {
+        set.revised(ReadLines.RANGES)
+                .with(
+                        Pieces.of("due", quoted(BOLTS_DUE))
+                                .and("done", quoted(BOLTS_DONE))
+                                .and("torn", quoted(BOOTS_DUE)))
+                .text("service_says", "The log says")
+                .is(
+                        """
+                        IF(COUNTBLANK(service_hours)=ROWS(service_hours),"",
+                        IF(COUNTIF(service_bolts,"yes")=0,<due>,<done>))
+                        &IF(COUNTIF(service_boots,"torn")>COUNTIF(service_boots,"replaced"),<torn>,"")
+                        """,
+                        BuiltLines::service);
+    }
+
+    private static String service(Sizing sizing) {
+        ServiceLog log = ServiceLog.of(sizing.inputs());
+        String bolts = log.boltsDue() ? BOLTS_DUE : log.rows() > 0 ? BOLTS_DONE : "";
+        return bolts + (log.bootsDue() ? BOOTS_DUE : "");
     }
 }

@@ -31,6 +31,14 @@ final class Card {
             return shaft.plan();
         }
 
+        double endToEnd() {
+            return shaft.length().endToEnd();
+        }
+
+        double clipToClip() {
+            return shaft.length().clipToClip();
+        }
+
         /** A length of its plan, mm; NaN without a plan. */
         double ofPlan(ToDoubleFunction<CutPlan> length) {
             return plan().map(length::applyAsDouble).orElse(Double.NaN);

@@ -2,8 +2,10 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.BOOK;
 import static shaftwright.contract.Grid.SIDE;
+import static shaftwright.formula.FormulaText.quoted;
 
 import shaftwright.contract.Index;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
@@ -72,8 +74,7 @@ final class CardWordLines {
     }
 
     private static String words(String source, String column) {
-        return "IF(card_index=0,\"\",IFERROR("
-                + Card.inColumn("{" + source + ":each}", column)
+        return ("IF(card_index=0,\"\",IFERROR(" + Card.inColumn("{" + source + ":each}", column))
                 + "&\"\",\"\"))";
     }
 
@@ -81,31 +82,25 @@ final class CardWordLines {
         LineSet<Sizing> sizes = card.in(Section.SHAFT_SIZES, SIDE);
         sizes.whole("card_allowed", "What the card prints (0 nothing, 4 all)")
                 .is(
-                        index ->
-                                "IF(card_index=0,"
-                                        + CardPrint.ALL.level()
-                                        + ",IFERROR("
-                                        + Card.cell("card_prints")
-                                        + ","
-                                        + CardPrint.NOTHING.level()
-                                        + "))",
+                        Pieces.of("all", CardPrint.ALL.level())
+                                .and("nothing", CardPrint.NOTHING.level())
+                                .and("allowed", Card.cell("card_prints"))
+                                .in("IF(card_index=0,<all>,IFERROR(<allowed>,<nothing>))"),
                         (sizing, index) -> Card.allowed(sizing, index).level());
-        card.text("card_cut", "To cut or not")
+        Pieces pieces =
+                Pieces.of("do_not_cut", quoted(DO_NOT_CUT))
+                        .and("no_step", quoted(NO_STEP))
+                        .and("no_blank", quoted(NO_BLANK))
+                        .and("note", quoted(NOTE))
+                        .and("low", Phrases.fineLength(Card.cell("e_low")))
+                        .and("high", Phrases.fineLength(Card.cell("e_high")));
+        card.with(pieces)
+                .text("card_cut", "To cut or not")
                 .is(
-                        index ->
-                                "CHOOSE({card_allowed}+1,\""
-                                        + DO_NOT_CUT
-                                        + "\",\""
-                                        + NO_STEP
-                                        + "\"&"
-                                        + Phrases.fineLength(Card.cell("e_low"))
-                                        + "&\" to \"&"
-                                        + Phrases.fineLength(Card.cell("e_high"))
-                                        + "&\".\",\""
-                                        + NO_BLANK
-                                        + "\",\""
-                                        + NOTE
-                                        + "\",\"\")",
+                        """
+                        CHOOSE({card_allowed}+1,<do_not_cut>,<no_step>&<low>&" to "&<high>&".",
+                        <no_blank>,<note>,"")
+                        """,
                         CardWordLines::cutOrNot);
         // Of the scenario on the card, printed or not: finished shafts are held against them.
         LineSet<SideResult> shop = sizes.about(Card.SHAFT.source(), Lacking.EMPTY.value());

@@ -1,5 +1,6 @@
 package shaftwright.live;
 
+import shaftwright.formula.Pieces;
 import shaftwright.shaft.ShaftEnd;
 
 /**
@@ -8,111 +9,84 @@ import shaftwright.shaft.ShaftEnd;
  * one's, as {@link shaftwright.shaft.ShaftLine} has it.
  */
 final class CentreFormulas {
-    /** {@code d · (u + n)}. */
-    private static final String ALONG =
-            "(" + Axis.joined("+", axis -> at(axis, "{d_#}*({u_#}+{n_#})")) + ")";
-
-    /** {@code 2 + 2 u · n}. */
-    private static final String TWICE =
-            "(2+2*(" + Axis.joined("+", axis -> at(axis, "{u_#}*{n_#}")) + "))";
+    /** {@code d · (u + n)} and {@code 2 + 2 u · n}. */
+    private static final Pieces PRODUCTS =
+            Pieces.of("along", "(" + Axis.joined("+", "{d_<x>}*({u_<x>}+{n_<x>})") + ")")
+                    .and("twice", "(2+2*(" + Axis.joined("+", "{u_<x>}*{n_<x>}") + "))");
 
     private CentreFormulas() {}
 
-    private static String at(Axis axis, String formula) {
-        return formula.replace("#", axis.suffix());
-    }
-
     /** {@code |d|}. */
     static String distance() {
-        return "SQRT(" + Axis.joined("+", axis -> at(axis, "({d_#})^2")) + ")";
+        return "SQRT(" + Axis.joined("+", "({d_<x>})^2") + ")";
     }
 
     /** Length of {@code d + a u + b n}. */
     static String length(String a, String b) {
-        return "SQRT("
-                + Axis.joined("+", axis -> at(axis, "({d_#}+" + a + "*{u_#}+" + b + "*{n_#})^2"))
-                + ")";
+        return "SQRT(" + Axis.joined("+", "({d_<x>}+" + a + "*{u_<x>}+" + b + "*{n_<x>})^2") + ")";
     }
 
     /** Equal push-in at both ends of a shaft of this race spacing. */
     static String push(String spacing) {
-        return "(SQRT(" + pushRoot(spacing) + ")-" + ALONG + ")/" + TWICE;
+        return PRODUCTS.in("(SQRT(" + pushRoot(spacing) + ")-<along>)/<twice>");
     }
 
     /** Negative where a shaft of this race spacing can't join the centres. */
     static String pushRoot(String spacing) {
-        return ALONG + "^2-" + TWICE + "*({centre_distance}^2-" + spacing + "^2)";
+        return PRODUCTS.in("<along>^2-<twice>*({centre_distance}^2-" + spacing + "^2)");
     }
 
     /** Angle of {@code d} at an end's joint. */
     static String angle(ShaftEnd end) {
-        return angle(end.either("u", "n"), "", "");
+        return angle(end.either("u", "n"), "", "{d_<x>}");
     }
 
     /** Angle of {@code d + a u + b n} at an end's joint. */
     static String angle(ShaftEnd end, String a, String b) {
         return end == ShaftEnd.INNER
-                ? angle("u", "+" + a, "+" + b + "*{n_#}")
-                : angle("n", "+" + b, "+" + a + "*{u_#}");
+                ? angle("u", "+" + a, "({d_<x>}+" + b + "*{n_<x>})")
+                : angle("n", "+" + b, "({d_<x>}+" + a + "*{u_<x>})");
     }
 
     /**
-     * Angle of {@code d} moved along two axes to the first of them, whose cross product with itself
-     * is nothing.
+     * Angle of a vector to another that it is moved along, whose cross product with itself is
+     * nothing.
      */
-    private static String angle(String to, String along, String across) {
-        return "ATAN2("
-                + Axis.joined("+", axis -> moved(axis, across) + "*" + part(axis, to))
-                + along
-                + ",SQRT("
-                + crossed(Axis.Y, Axis.Z, to, across)
-                + "+"
-                + crossed(Axis.Z, Axis.X, to, across)
-                + "+"
-                + crossed(Axis.X, Axis.Y, to, across)
-                + "))";
-    }
-
-    private static String crossed(Axis first, Axis second, String to, String across) {
-        return "("
-                + (moved(first, across) + "*" + part(second, to))
-                + "-"
-                + (moved(second, across) + "*" + part(first, to))
-                + ")^2";
-    }
-
-    private static String moved(Axis axis, String across) {
-        String part = part(axis, "d") + at(axis, across);
-        return across.isEmpty() ? part : "(" + part + ")";
-    }
-
-    private static String part(Axis axis, String vector) {
-        return "{" + vector + "_" + axis.suffix() + "}";
+    private static String angle(String to, String along, String moved) {
+        Pieces parts = Pieces.of("along", along);
+        for (Axis axis : Axis.values()) {
+            parts =
+                    parts.and("d" + axis.letter, axis.words.in(moved))
+                            .and("t" + axis.letter, "{" + to + "_" + axis.letter + "}");
+        }
+        return parts.in(
+                """
+                ATAN2(<dx>*<tx>+<dy>*<ty>+<dz>*<tz><along>,SQRT((<dy>*<tz>-<dz>*<ty>)^2
+                +(<dz>*<tx>-<dx>*<tz>)^2+(<dx>*<ty>-<dy>*<tx>)^2))
+                """);
     }
 
     /** How far a race may go in at an angle, until it or the shaft's end meets the cup. */
     static String inwardLimit(ShaftEnd end, String angle) {
-        return "MIN("
-                + limit("inward", end, angle)
-                + at(
-                        end,
-                        ",{cup_bottom_END}-{overhang_END}*COS(?)-{end_radius_END}*SIN(?))",
-                        angle);
+        return limits(end, angle)
+                .in(
+                        """
+                        MIN(<key>inward_at_zero)+<angle>*<key>inward_slope),{cup_bottom_<end>}
+                        -{overhang_<end>}*COS(<given>)-{end_radius_<end>}*SIN(<given>))
+                        """);
     }
 
     /** How far a race may go out at an angle. */
     static String outwardLimit(ShaftEnd end, String angle) {
-        return limit("outward", end, angle) + EndText.of(end, "+{boot_change_END}");
+        return limits(end, angle)
+                .in("<key>outward_at_zero)+<angle>*<key>outward_slope)+{boot_change_<end>}");
     }
 
-    /** The joint's limit at an angle, looked up in the sorted list of all joints' limits. */
-    private static String limit(String way, ShaftEnd end, String angle) {
-        String first = "MAX(?,{limit_first_END})";
-        String found = "LOOKUP({limit_base_END}+" + first + ",limit_key,limit_" + way;
-        return at(end, found + "_at_zero)+" + first + "*" + found + "_slope)", angle);
-    }
-
-    private static String at(ShaftEnd end, String formula, String angle) {
-        return EndText.of(end, formula).replace("?", angle);
+    /** Where the joint's limits at an angle are found in the sorted list of all joints' limits. */
+    private static Pieces limits(ShaftEnd end, String angle) {
+        return EndText.of(end)
+                .and("given", angle)
+                .and("angle", "MAX(<given>,{limit_first_<end>})")
+                .and("key", "LOOKUP({limit_base_<end>}+<angle>,limit_key,limit_");
     }
 }

@@ -3,10 +3,12 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.CHART_POINT;
 import static shaftwright.contract.Grid.POSITION;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
+import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.OptionalDouble;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
+import shaftwright.formula.Given;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.FittedPosition;
@@ -74,7 +76,7 @@ final class ChartLines {
                             "angle_share_" + end.shortWord(),
                             "Angle in percent of its limit, " + end.word())
                     .is(
-                            EndText.of(end, "{shaft_angle_END}/{angle_max_END}*100"),
+                            EndText.of(end, "{shaft_angle_<end>}/{angle_max_<end>}*100"),
                             (result, index) -> share(result, index, end));
         }
     }
@@ -110,7 +112,7 @@ final class ChartLines {
     private static String legendFormula() {
         StringBuilder samples = new StringBuilder();
         for (ChartStroke stroke : ChartStroke.values()) {
-            samples.append(',').append(Phrases.literal(stroke.sample() + "  "));
+            samples.append(',').append(quoted(stroke.sample() + "  "));
         }
         return Given.used(
                 "IFERROR(CHOOSE(MATCH({work_letter},{work_letter:each},0)"

@@ -2,6 +2,7 @@ package shaftwright.live;
 
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import shaftwright.formula.Given;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.GrooveUse;
@@ -19,31 +20,32 @@ record CutLines(ShaftEnd end) {
         CutLines cuts = new CutLines(end);
         cuts.length(
                 plans,
-                "plan_stub_END",
-                "Finished stub, WORD",
-                "IF(" + cuts.keepsOld() + "," + oldStub("END") + ",{stub_END})",
+                "plan_stub_<end>",
+                "Finished stub, <inner>",
+                "IF(" + cuts.keepsOld() + "," + oldStub("<end>") + ",{stub_<end>})",
                 EndCut::stub);
-        cuts.length(plans.revised(3), "plan_cut_END", "Cut off, WORD", cuts.cut(), EndCut::cut);
+        cuts.length(
+                plans.revised(3), "plan_cut_<end>", "Cut off, <inner>", cuts.cut(), EndCut::cut);
         cuts.length(
                 plans,
-                "plan_wall_END",
-                "Groove's outer wall from end, WORD",
-                "{plan_stub_END}-ring_thickness_read",
+                "plan_wall_<end>",
+                "Groove's outer wall from end, <inner>",
+                "{plan_stub_<end>}-ring_thickness_read",
                 EndCut::outerWall);
         cuts.length(
                 plans,
-                "plan_inner_wall_END",
-                "Groove's inner wall from end, WORD",
-                "{plan_wall_END}+groove_width_read",
+                "plan_inner_wall_<end>",
+                "Groove's inner wall from end, <inner>",
+                "{plan_wall_<end>}+groove_width_read",
                 EndCut::innerWall);
-        plans.whole(cuts.of("plan_new_END"), cuts.of("New groove, WORD"))
+        plans.whole(cuts.of("plan_new_<end>"), cuts.of("New groove, <inner>"))
                 .is(
                         "IF({plan_row}=0,0,IF(" + cuts.keepsOld() + ",0,1))",
                         plan -> plan.filter(cuts::isNew).isPresent() ? 1 : 0);
         cuts.length(
                 plans.revised(3),
-                "plan_leftover_END",
-                "Outer wall of an old groove that is left, WORD",
+                "plan_leftover_<end>",
+                "Outer wall of an old groove that is left, <inner>",
                 leftover(),
                 cut -> cut.oldGroove().map(GrooveWalls::outer).orElse(Double.NaN));
     }
@@ -83,23 +85,26 @@ record CutLines(ShaftEnd end) {
         String rest = "INDEX({blank_rest:all},{plan_row})";
         String innerNew = "INDEX({blank_cut_in:all},{plan_row})";
         String otherGroove = "INDEX(blank_ring_face_" + end.other().word() + ",{plan_row})";
-        return ("IF(" + keepsOld() + ",INDEX(blank_ring_face_WORD,{plan_row})-" + oldStub("END"))
-                + (",IF({plan_way}<4,MAX(0," + rest + "+{stub_OTHER}-" + oldStub("OTHER"))
-                + ("-(" + otherGroove + "-" + oldStub("OTHER") + ")),")
+        return ("IF("
+                        + keepsOld()
+                        + ",INDEX(blank_ring_face_<inner>,{plan_row})-"
+                        + oldStub("<end>"))
+                + (",IF({plan_way}<4,MAX(0," + rest + "+{stub_<other>}-" + oldStub("<other>"))
+                + ("-(" + otherGroove + "-" + oldStub("<other>") + ")),")
                 + (end.either(innerNew, rest + "-" + innerNew) + "))");
     }
 
     /** Outer wall of an existing groove when a new one is cut, if any of it is left. */
     private static String leftover() {
-        String groove = "INDEX(blank_ring_face_WORD,{plan_row})";
-        String wall = groove + "-{plan_cut_END}-ring_thickness_read";
-        return ("IF(OR({plan_new_END}=0,NOT(ISNUMBER(" + groove + "))),\"\",")
+        String groove = "INDEX(blank_ring_face_<inner>,{plan_row})";
+        String wall = groove + "-{plan_cut_<end>}-ring_thickness_read";
+        return ("IF(OR({plan_new_<end>}=0,NOT(ISNUMBER(" + groove + "))),\"\",")
                 + Given.when("ROUND(" + wall + "+groove_width_read,6)>0", wall)
                 + ")";
     }
 
     /** Condition under which an old groove's outer wall, a number, lies inboard of the ring's. */
     static String inboard(ShaftEnd end) {
-        return EndText.of(end, "{plan_leftover_END}>{plan_wall_END}+0.000001");
+        return EndText.of(end, "{plan_leftover_<end>}>{plan_wall_<end>}+0.000001");
     }
 }

@@ -1,6 +1,7 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.DRAWN_POINT;
+import static shaftwright.formula.FormulaText.number;
 
 import java.util.function.ToDoubleFunction;
 import shaftwright.book.CellValue;
@@ -152,7 +153,7 @@ final class DrawnPointLines {
 
     /** Where words or lengths stand. */
     private static Figure level(double share) {
-        return new Figure(Phrases.number(share), print -> share);
+        return new Figure(number(share), print -> share);
     }
 
     private static Figure size(char height) {

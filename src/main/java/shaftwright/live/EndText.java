@@ -1,24 +1,39 @@
 package shaftwright.live;
 
 import java.util.Locale;
+import shaftwright.formula.Pieces;
 import shaftwright.shaft.ShaftEnd;
 
 /** Names, labels and formulas that both ends of a shaft have alike. */
 final class EndText {
+    private static final Pieces INNER = pieces(ShaftEnd.INNER);
+    private static final Pieces OUTER = pieces(ShaftEnd.OUTER);
+
     private EndText() {}
 
     /**
-     * A name, formula or label of an end: {@code END} stands for its short word, {@code OTHER} for
-     * the other end's, {@code WORD} for its word.
+     * An end's words: {@code <end>} its short word, {@code <other>} the other end's, {@code
+     * <inner>} its word, {@code <Inner>} the same at the beginning of a label.
      */
-    static String of(ShaftEnd end, String text) {
-        return text.replace("END", end.shortWord())
-                .replace("OTHER", end.other().shortWord())
-                .replace("WORD", end.word());
+    static Pieces of(ShaftEnd end) {
+        return end == ShaftEnd.INNER ? INNER : OUTER;
     }
 
-    /** A label that begins with the end's word: "Inner angle". */
-    static String heading(ShaftEnd end, String rest) {
-        return end.word().substring(0, 1).toUpperCase(Locale.ROOT) + end.word().substring(1) + rest;
+    private static Pieces pieces(ShaftEnd end) {
+        String word = end.word();
+        return Pieces.of("end", end.shortWord())
+                .and("other", end.other().shortWord())
+                .and("inner", word)
+                .and("Inner", word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
+    }
+
+    /** These and two more, of which the names end in {@code _in} and {@code _out}. */
+    static Pieces both(Pieces pieces, String name, String text) {
+        return pieces.and(name + "_in", INNER.in(text)).and(name + "_out", OUTER.in(text));
+    }
+
+    /** A name, formula or label of an end. */
+    static String of(ShaftEnd end, String text) {
+        return of(end).in(text);
     }
 }

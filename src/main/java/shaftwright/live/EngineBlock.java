@@ -1,5 +1,7 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.quoted;
+
 import shaftwright.contract.Grid;
 
 /**
@@ -38,15 +40,9 @@ record EngineBlock(String name, Grid grid, Section working, Section shown) {
     }
 
     private static String stamp(String live, String filled) {
-        String old = Phrases.literal(OUT_OF_DATE);
+        String old = quoted(OUT_OF_DATE);
         String equal =
-                "IF("
-                        + live
-                        + "="
-                        + Phrases.literal(Fingerprint.NOTHING)
-                        + ",\"\","
-                        + Phrases.literal(CURRENT)
-                        + ")";
+                "IF(" + live + "=" + quoted(Fingerprint.NOTHING) + ",\"\"," + quoted(CURRENT) + ")";
         return "IFERROR(IF(" + live + "=" + filled + "," + equal + "," + old + ")," + old + ")";
     }
 

@@ -2,6 +2,7 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.READING_SLOT;
 
+import shaftwright.formula.Given;
 import shaftwright.reading.Sizing;
 
 /**

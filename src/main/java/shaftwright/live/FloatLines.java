@@ -62,19 +62,21 @@ final class FloatLines {
         ShaftEnd other = end.other();
         String out =
                 "0-("
-                        + CentreFormulas.outwardLimit(end, EndText.of(end, "{shaft_angle_END}"))
+                        + CentreFormulas.outwardLimit(end, EndText.of(end, "{shaft_angle_<end>}"))
                         + ")";
-        String in = CentreFormulas.inwardLimit(end, EndText.of(end, "{shaft_angle_END}"));
-        String otherIn = CentreFormulas.inwardLimit(other, EndText.of(end, "{shaft_angle_OTHER}"));
+        String in = CentreFormulas.inwardLimit(end, EndText.of(end, "{shaft_angle_<end>}"));
+        String otherIn =
+                CentreFormulas.inwardLimit(other, EndText.of(end, "{shaft_angle_<other>}"));
         String otherOut =
                 "0-("
-                        + CentreFormulas.outwardLimit(other, EndText.of(end, "{shaft_angle_OTHER}"))
+                        + CentreFormulas.outwardLimit(
+                                other, EndText.of(end, "{shaft_angle_<other>}"))
                         + ")";
-        rows.mm("float_out_" + end.shortWord(), EndText.heading(end, " race, floated outward"))
+        rows.mm("float_out_" + end.shortWord(), EndText.of(end, "<Inner> race, floated outward"))
                 .is(
                         floated("MAX(" + out + "," + against(end, otherIn) + ")"),
                         row -> of(row, ends -> end.either(ends.innerOut(), ends.outerOut())));
-        rows.mm("float_in_" + end.shortWord(), EndText.heading(end, " race, floated inward"))
+        rows.mm("float_in_" + end.shortWord(), EndText.of(end, "<Inner> race, floated inward"))
                 .is(
                         floated("MIN(" + in + "," + against(end, otherOut) + ")"),
                         row -> of(row, ends -> end.either(ends.innerIn(), ends.outerIn())));
@@ -84,7 +86,7 @@ final class FloatLines {
     private static String against(ShaftEnd end, String other) {
         return "{push}+({push}-("
                 + other
-                + EndText.of(end, "))*COS({shaft_angle_OTHER})/COS({shaft_angle_END})");
+                + EndText.of(end, "))*COS({shaft_angle_<other>})/COS({shaft_angle_<end>})");
     }
 
     private static double of(PositionRow row, ToDoubleFunction<EndFloat> figure) {
@@ -101,24 +103,26 @@ final class FloatLines {
      * given or reached.
      */
     private static String mouth(ShaftEnd end) {
-        String angle = "{float_angle_END}";
-        String most = "MAX({float_out_END},{float_in_END})";
-        String least = "MIN({float_out_END},{float_in_END})";
-        String reached = "{lip_depth_END}-{overhang_END}*COS(" + angle + ")";
+        String angle = "{float_angle_<end>}";
+        String most = "MAX({float_out_<end>},{float_in_<end>})";
+        String least = "MIN({float_out_<end>},{float_in_<end>})";
+        String reached = "{lip_depth_<end>}-{overhang_<end>}*COS(" + angle + ")";
         String corner =
-                "{cup_radius_END}-({overhang_END}*SIN(#)+{end_radius_END}*COS(#))"
+                "{cup_radius_<end>}-({overhang_<end>}*SIN(#)+{end_radius_<end>}*COS(#))"
                         .replace("#", angle);
         String off =
-                "MAX(#-{lip_depth_END},{lip_depth_END}-MAX(".replace("#", most)
+                "MAX(#-{lip_depth_<end>},{lip_depth_<end>}-MAX(".replace("#", most)
                         + (least + "," + reached + "))");
         String edge =
-                "{lip_radius_END}-(" + off + "*TAN(#)+{end_radius_END}/COS(#))".replace("#", angle);
-        String alone = "IF({cup_radius_END}=\"\",\"\"," + corner + ")";
+                "{lip_radius_<end>}-("
+                        + off
+                        + "*TAN(#)+{end_radius_<end>}/COS(#))".replace("#", angle);
+        String alone = "IF({cup_radius_<end>}=\"\",\"\"," + corner + ")";
         return EndText.of(
                 end,
-                "IF({lip_radius_END}=\"\","
+                "IF({lip_radius_<end>}=\"\","
                         + (alone + ",IF(" + most + ">" + reached)
-                        + (",IF({cup_radius_END}=\"\"," + edge)
+                        + (",IF({cup_radius_<end>}=\"\"," + edge)
                         + (",MIN(" + corner + "," + edge + ")),")
                         + (alone + "))"));
     }

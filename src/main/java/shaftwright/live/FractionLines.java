@@ -1,10 +1,13 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.quoted;
+
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.formula.Given;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.ShaftEnd;
@@ -78,7 +81,7 @@ final class FractionLines {
         String text = StepFormula.nearest("{e_final}");
         set.text("result_e" + SUFFIX, LABEL)
                 .is(
-                        "IF(" + steps + "," + text + "," + Phrases.literal(BETWEEN) + ")",
+                        "IF(" + steps + "," + text + "," + quoted(BETWEEN) + ")",
                         cut -> cut.step().exact(cut.result().length().endToEnd()).orElse(BETWEEN));
     }
 

@@ -1,34 +1,51 @@
 package shaftwright.live;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import shaftwright.formula.Pieces;
 import shaftwright.suspension.HubAxes;
 import shaftwright.suspension.Vector;
 
 /** A direction that goes along with a hub: outward along the stub axis, level ahead, up. */
 enum HubAxis {
-    OUT("outward", Vector::x, "Stub axis"),
-    AHEAD("ahead", Vector::y, "Level ahead,"),
-    UP("up", Vector::z, "Square to both,");
-
-    /** In labels, which way it goes. */
-    final String outward;
+    OUT("outward", Vector::x, "Stub axis", "along stub axis", "kingpin_out"),
+    AHEAD("ahead", Vector::y, "Level ahead,", "level ahead", "kingpin_level"),
+    UP("up", Vector::z, "Square to both,", "up", "kingpin_up");
 
     /** A distance's part along it, as {@link HubAxes#partsOf} gives it. */
     final ToDoubleFunction<Vector> part;
 
-    /** In labels, what it is. */
-    final String label;
+    /** In names. */
+    final String word = name().toLowerCase(Locale.ROOT);
 
-    HubAxis(String outward, ToDoubleFunction<Vector> part, String label) {
-        this.outward = outward;
+    /**
+     * {@code <hub>} in names; {@code <outward>} in labels, which way it goes, {@code <stub>} what
+     * it is, {@code <along>} along what; {@code <kingpin>} the kingpin line's part.
+     */
+    final Pieces words;
+
+    HubAxis(
+            String outward,
+            ToDoubleFunction<Vector> part,
+            String stub,
+            String along,
+            String kingpin) {
         this.part = part;
-        this.label = label;
+        words =
+                Pieces.of("hub", word)
+                        .and("outward", outward)
+                        .and("stub", stub)
+                        .and("along", along)
+                        .and("kingpin", kingpin);
     }
 
-    /** In names. */
-    String word() {
-        return name().toLowerCase(Locale.ROOT);
+    HubAxis next() {
+        return switch (this) {
+            case OUT -> AHEAD;
+            case AHEAD -> UP;
+            case UP -> OUT;
+        };
     }
 
     Vector of(HubAxes axes) {
@@ -40,35 +57,37 @@ enum HubAxis {
     }
 
     /** Whether it has a part this way at all: level ahead has none upward. */
-    boolean goes(ViewWay way) {
-        return this != AHEAD || way != ViewWay.UP;
+    boolean goes(Axis axis) {
+        return this != AHEAD || axis != Axis.Z;
+    }
+
+    /** The directions that have a part along an axis of the vehicle. */
+    static HubAxis[] along(Axis axis) {
+        return Arrays.stream(values()).filter(hub -> hub.goes(axis)).toArray(HubAxis[]::new);
     }
 
     /**
      * Its part in a direction of the vehicle, as a formula.
      *
-     * @param camber line of the hub's camber
-     * @param toe line of its toe
+     * @param hub name of the lines of the hub's camber and toe, without these words
      */
-    String formula(ViewWay way, String camber, String toe) {
-        String sinCamber = "SIN({" + camber + "})";
-        String cosCamber = "COS({" + camber + "})";
-        String sinToe = "SIN({" + toe + "})";
-        String cosToe = "COS({" + toe + "})";
-        return switch (this) {
-            case OUT ->
-                    switch (way) {
-                        case AHEAD -> sinToe + "*" + cosCamber;
-                        case OUT -> cosToe + "*" + cosCamber;
-                        case UP -> "0-" + sinCamber;
-                    };
-            case AHEAD -> way == ViewWay.AHEAD ? cosToe : "0-" + sinToe;
-            case UP ->
-                    switch (way) {
-                        case AHEAD -> sinCamber + "*" + sinToe;
-                        case OUT -> sinCamber + "*" + cosToe;
-                        case UP -> cosCamber;
-                    };
-        };
+    String formula(Axis axis, String hub) {
+        String open =
+                switch (this) {
+                    case OUT ->
+                            switch (axis) {
+                                case X -> "SIN({<h>toe})*COS({<h>camber})";
+                                case Y -> "COS({<h>toe})*COS({<h>camber})";
+                                case Z -> "0-SIN({<h>camber})";
+                            };
+                    case AHEAD -> axis == Axis.X ? "COS({<h>toe})" : "0-SIN({<h>toe})";
+                    case UP ->
+                            switch (axis) {
+                                case X -> "SIN({<h>camber})*SIN({<h>toe})";
+                                case Y -> "SIN({<h>camber})*COS({<h>toe})";
+                                case Z -> "COS({<h>camber})";
+                            };
+                };
+        return Pieces.of("h", hub).in(open);
     }
 }

@@ -2,9 +2,14 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.BENCH_SLOT;
 import static shaftwright.contract.Grid.LIMIT;
+import static shaftwright.formula.FormulaText.joined;
 
-import java.util.StringJoiner;
+import java.util.List;
+import java.util.function.IntFunction;
+import shaftwright.formula.Cases;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.JointLimits;
+import shaftwright.reading.Sizing;
 
 /**
  * Travel limits of all joints in one sorted list, so that a single approximate look-up finds a
@@ -13,104 +18,124 @@ import shaftwright.reading.JointLimits;
  * straight plunge, joints whose bench rows end below their angle limit one at that limit.
  */
 final class LimitLines {
+    private static final int BENCH_ROWS = BENCH_SLOT.rows();
+
     private LimitLines() {}
 
+    /** A figure of a row. */
+    private interface Figure {
+        double of(JointLimits list, int row);
+    }
+
+    /**
+     * Inward or outward.
+     *
+     * @param label at the beginning of a heading
+     */
+    private record Travel(String way, String label, Figure source, Figure travel, Figure slope) {}
+
+    private static final List<Travel> TRAVELS =
+            List.of(
+                    new Travel(
+                            "inward",
+                            "Inward",
+                            JointLimits::sourceInward,
+                            JointLimits::inward,
+                            JointLimits::inwardSlope),
+                    new Travel(
+                            "outward",
+                            "Outward",
+                            JointLimits::sourceOutward,
+                            JointLimits::outward,
+                            JointLimits::outwardSlope));
+
     static void declare(LiveLines lines) {
-        lines.add(LiveLine.ordinal("limit_ordinal", Section.PARTS_WORK, LIMIT, "Row", 1));
-        LineSet<JointLimits> limits =
-                LineSet.in(lines, Section.PARTS_WORK, LIMIT).of((sizing, index) -> sizing.limits());
-        limits.revised(2)
-                .number("limit_source_joint", "Joint row")
-                .is(
-                        index -> sourceJoint(index.row()),
-                        (list, index) -> list.sourceJoint(index.row()));
-        limits.number("limit_source_angle", "Angle")
-                .is(
-                        index -> used(sourceAngle(index.row()), "0"),
-                        (list, index) -> list.sourceAngle(index.row()));
-        for (Travel travel : Travel.values()) {
-            limits.revised(2)
-                    .number("limit_source_" + travel.way, travel.label)
-                    .is(
-                            index -> used(sourceTravel(index.row(), "bench_" + travel.way), "0"),
-                            (list, index) -> travel.inSource.of(list, index.row()));
+        LineSet<Sizing> all = LineSet.in(lines, Section.PARTS_WORK, LIMIT);
+        all.ordinal("limit_ordinal", "Row");
+        LineSet<JointLimits> limits = all.of((sizing, index) -> sizing.limits());
+        line(
+                limits.revised(2),
+                "limit_source_joint",
+                "Joint row",
+                LimitLines::sourceJoint,
+                JointLimits::sourceJoint);
+        line(
+                limits,
+                "limit_source_angle",
+                "Angle",
+                row -> used(sourceAngle(row), "0"),
+                JointLimits::sourceAngle);
+        for (Travel travel : TRAVELS) {
+            line(
+                    limits.revised(2),
+                    "limit_source_" + travel.way(),
+                    travel.label(),
+                    row -> used(sourceTravel(row, "bench_" + travel.way()), "0"),
+                    travel.source());
         }
-        limits.number("limit_source_key", "Key")
-                .is(
-                        used(
-                                "{limit_source_joint}*"
-                                        + JointLimits.KEY_STEP
-                                        + "+{limit_source_angle}",
-                                JointLimits.UNUSED_KEY + "+{limit_ordinal}"),
-                        (list, index) -> list.sourceKey(index.row()));
-        limits.number("limit_key", "Key")
-                .is(
-                        "SMALL({limit_source_key:all},{limit_ordinal})",
-                        (list, index) -> list.key(index.row()));
-        limits.number("limit_from", "From row")
-                .is(
-                        "MATCH({limit_key},{limit_source_key:all},0)",
-                        (list, index) -> list.from(index.row()));
-        limits.number("limit_joint", "Joint row")
-                .is(sorted("limit_source_joint"), (list, index) -> list.joint(index.row()));
-        limits.number("limit_angle", "Angle")
-                .is(sorted("limit_source_angle"), (list, index) -> list.angle(index.row()));
-        for (Travel travel : Travel.values()) {
-            sorted(limits, travel);
+        String key = "{limit_source_joint}*" + JointLimits.KEY_STEP + "+{limit_source_angle}";
+        line(
+                limits,
+                "limit_source_key",
+                "Key",
+                used(key, JointLimits.UNUSED_KEY + "+{limit_ordinal}"),
+                JointLimits::sourceKey);
+        line(
+                limits,
+                "limit_key",
+                "Key",
+                "SMALL({limit_source_key:all},{limit_ordinal})",
+                JointLimits::key);
+        line(
+                limits,
+                "limit_from",
+                "From row",
+                "MATCH({limit_key},{limit_source_key:all},0)",
+                JointLimits::from);
+        line(limits, "limit_joint", "Joint row", sorted("joint"), JointLimits::joint);
+        line(limits, "limit_angle", "Angle", sorted("angle"), JointLimits::angle);
+        for (Travel travel : TRAVELS) {
+            sorted(limits.with(Pieces.of("way", travel.way())), travel);
         }
     }
 
-    /** Inward or outward. */
-    private enum Travel {
-        INWARD("Inward", JointLimits::sourceInward, JointLimits::inward, JointLimits::inwardSlope),
-        OUTWARD(
-                "Outward",
-                JointLimits::sourceOutward,
-                JointLimits::outward,
-                JointLimits::outwardSlope);
+    private static void line(
+            LineSet<JointLimits> limits, String name, String label, String formula, Figure core) {
+        line(limits, name, label, row -> formula, core);
+    }
 
-        /** A figure of a row. */
-        interface Figure {
-            double of(JointLimits list, int row);
-        }
-
-        final String label;
-        final String way;
-        final Figure inSource;
-        final Figure travel;
-        final Figure slope;
-
-        Travel(String label, Figure inSource, Figure travel, Figure slope) {
-            this.label = label;
-            this.way = label.toLowerCase(java.util.Locale.ROOT);
-            this.inSource = inSource;
-            this.travel = travel;
-            this.slope = slope;
-        }
+    private static void line(
+            LineSet<JointLimits> limits,
+            String name,
+            String label,
+            IntFunction<String> formula,
+            Figure core) {
+        limits.number(name, label)
+                .is(
+                        index -> formula.apply(index.row()),
+                        (list, index) -> core.of(list, index.row()));
     }
 
     private static void sorted(LineSet<JointLimits> limits, Travel travel) {
-        String name = "limit_" + travel.way;
-        limits.number(name, "Travel " + travel.way)
-                .is(
-                        sorted("limit_source_" + travel.way),
-                        (list, index) -> travel.travel.of(list, index.row()));
-        limits.revised(2)
-                .number(name + "_slope", "Change per rad")
-                .is(
-                        index -> slope(index.row(), name),
-                        (list, index) -> travel.slope.of(list, index.row()));
-        limits.number(name + "_at_zero", "Line at angle 0")
-                .is(
-                        "{" + name + "}-{limit_angle}*{" + name + "_slope}",
-                        (list, index) ->
-                                travel.travel.of(list, index.row())
-                                        - list.angle(index.row())
-                                                * travel.slope.of(list, index.row()));
+        line(limits, "limit_<way>", "Travel <way>", sorted("<way>"), travel.travel());
+        line(
+                limits.revised(2),
+                "limit_<way>_slope",
+                "Change per rad",
+                LimitLines::slope,
+                travel.slope());
+        line(
+                limits,
+                "limit_<way>_at_zero",
+                "Line at angle 0",
+                "{limit_<way>}-{limit_angle}*{limit_<way>_slope}",
+                (list, row) ->
+                        travel.travel().of(list, row)
+                                - list.angle(row) * travel.slope().of(list, row));
     }
 
     private static String sorted(String source) {
-        return "INDEX({" + source + ":all},{limit_from})";
+        return "INDEX({limit_source_" + source + ":all},{limit_from})";
     }
 
     private static String used(String formula, String otherwise) {
@@ -119,123 +144,85 @@ final class LimitLines {
 
     /** A bench row counts when it is complete, a straight joint when it has no bench row. */
     private static String sourceJoint(int row) {
-        if (bench(row)) {
-            return complete(row, "bench_angle", "bench_inward", "bench_outward")
-                    + ",{bench_of#"
-                    + row
-                    + "},0)";
+        if (row < BENCH_ROWS) {
+            return ifComplete(
+                    row, "{bench_of#" + row + "}", "bench_angle", "bench_inward", "bench_outward");
         }
         int joint = joint(row);
-        String number = "," + (joint + 1) + ",0)";
-        String benched =
-                straight(row)
-                        ? "0"
-                        : "IF(SUMIF({bench_of:all},"
-                                + (joint + 1)
-                                + ",{bench_below:all})>0,"
-                                + complete(joint, "joint_plunge_residual")
-                                + number
-                                + ",0)";
-        return "IF("
-                + benches(joint)
-                + "=0,"
-                + complete(joint, "joint_plunge", "joint_plunge_residual", "joint_angle_max")
-                + number
-                + ","
-                + benched
-                + ")";
+        String number = "" + (joint + 1);
+        return Pieces.of("joint", number)
+                .and(
+                        "straight",
+                        ifComplete(
+                                joint,
+                                number,
+                                "joint_plunge",
+                                "joint_plunge_residual",
+                                "joint_angle_max"))
+                .and("residual", ifComplete(joint, number, "joint_plunge_residual"))
+                .and("below", "IF(SUMIF({bench_of:all},<joint>,{bench_below:all})>0,<residual>,0)")
+                .and("benched", isStraight(row) ? "0" : "<below>")
+                .in("IF(COUNTIF({bench_of:all},<joint>)=0,<straight>,<benched>)");
     }
 
-    /** The beginning of a formula that looks whether a row has all these numbers. */
-    private static String complete(int row, String... inputs) {
-        StringJoiner cells = new StringJoiner(",", "IF(COUNT(", ")=" + inputs.length);
-        for (String input : inputs) {
-            cells.add(read(input, row));
-        }
-        return cells.toString();
+    /** A number where a row has all these numbers, else 0. */
+    private static String ifComplete(int row, String then, String... inputs) {
+        String cells = joined(",", inputs, input -> read(input, row));
+        return "IF(COUNT(" + cells + ")=" + inputs.length + "," + then + ",0)";
     }
 
     private static String read(String input, int row) {
         return "{" + ReadLines.name(input) + "#" + row + "}";
     }
 
-    /** How many bench rows a joint has. */
-    private static String benches(int joint) {
-        return "COUNTIF({bench_of:all}," + (joint + 1) + ")";
-    }
-
     private static String sourceAngle(int row) {
-        if (bench(row)) {
+        if (row < BENCH_ROWS) {
             return read("bench_angle", row);
         }
-        return straight(row) ? "0" : read("joint_angle_max", joint(row));
+        return isStraight(row) ? "0" : read("joint_angle_max", joint(row));
     }
 
     private static String sourceTravel(int row, String benchColumn) {
-        if (bench(row)) {
+        if (row < BENCH_ROWS) {
             return read(benchColumn, row);
         }
         int joint = joint(row);
-        String half = read("joint_plunge", joint) + "/2";
-        return straight(row)
-                ? half
-                : "IF("
-                        + benches(joint)
-                        + "=0,"
-                        + half
-                        + "*"
-                        + read("joint_plunge_residual", joint)
-                        + ","
-                        + leftAtLimit(joint, benchColumn)
-                        + ")";
-    }
-
-    /** What is left at the angle limit of a joint whose bench rows end below it. */
-    private static String leftAtLimit(int joint, String benchColumn) {
-        // Above the keys of all its angles.
-        double after = JointLimits.KEY_STEP * (joint + 1) + 9.9;
-        String first = "MATCH(" + (joint + 1) + ",{limit_joint:all},0)";
-        String end = "MATCH(" + after + ",{limit_key:all},1)";
-        return "MIN("
-                + benchTravel(benchColumn, end + "-1")
-                + ","
-                + read("joint_plunge_residual", joint)
-                + "*"
-                + benchTravel(benchColumn, first)
-                + ")";
-    }
-
-    private static String benchTravel(String column, String row) {
-        return "INDEX({" + ReadLines.name(column) + ":all},INDEX({limit_from:all}," + row + "))";
-    }
-
-    private static boolean bench(int row) {
-        return row < BENCH_SLOT.rows();
+        Pieces pieces =
+                Pieces.of("joint", joint + 1)
+                        .and("half", read("joint_plunge", joint) + "/2")
+                        .and("residual", read("joint_plunge_residual", joint))
+                        .and("column", "{" + ReadLines.name(benchColumn) + ":all}")
+                        // Above the keys of all its angles.
+                        .and("after", JointLimits.KEY_STEP * (joint + 1) + 9.9)
+                        .and("last", "MATCH(<after>,{limit_key:all},1)-1")
+                        .and("first", "MATCH(<joint>,{limit_joint:all},0)");
+        // What is left at the angle limit of a joint whose bench rows end below it.
+        String open =
+                """
+                IF(COUNTIF({bench_of:all},<joint>)=0,<half>*<residual>,
+                MIN(INDEX(<column>,INDEX({limit_from:all},<last>)),
+                <residual>*INDEX(<column>,INDEX({limit_from:all},<first>))))
+                """;
+        return pieces.in(isStraight(row) ? "<half>" : open);
     }
 
     private static int joint(int row) {
-        return (row - BENCH_SLOT.rows()) / 2;
+        return (row - BENCH_ROWS) / 2;
     }
 
-    private static boolean straight(int row) {
-        return (row - BENCH_SLOT.rows()) % 2 == 0;
+    private static boolean isStraight(int row) {
+        return (row - BENCH_ROWS) % 2 == 0;
     }
 
     /** A travel's slope to the next row of the same joint, or from the one before. */
-    private static String slope(int row, String travel) {
-        String last =
-                row == 0
-                        ? "0"
-                        : "IF({limit_joint-1}={limit_joint},MIN(0,{" + travel + "_slope-1}),0)";
-        if (row == LIMIT.rows() - 1) {
-            return "IF({limit_joint}=0,0," + last + ")";
+    private static String slope(int row) {
+        String before = "IF({limit_joint-1}={limit_joint},MIN(0,{limit_<way>_slope-1}),0)";
+        Cases cases = new Cases().when("{limit_joint}=0", 0);
+        if (row < LIMIT.rows() - 1) {
+            cases.when(
+                    "{limit_joint+1}={limit_joint}",
+                    "({limit_<way>+1}-{limit_<way>})/({limit_angle+1}-{limit_angle})");
         }
-        return "IF({limit_joint}=0,0,IF({limit_joint+1}={limit_joint},({"
-                + travel
-                + "+1}-{"
-                + travel
-                + "})/({limit_angle+1}-{limit_angle}),"
-                + last
-                + "))";
+        return cases.otherwise(row == 0 ? "0" : before);
     }
 }

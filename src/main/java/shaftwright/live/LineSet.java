@@ -8,7 +8,10 @@ import java.util.function.ToDoubleFunction;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.ShaftEnd;
+import shaftwright.shaft.TravelSteps;
 
 /**
  * Declares live lines that share section, grid, contract version and what they are about. Where
@@ -35,8 +38,18 @@ final class LineSet<T> {
 
     private static final int FIRST_VERSION = 1;
 
+    /** Rows of a position table, for all formulas. */
+    private static final Pieces CONSTANTS =
+            Pieces.of("droop", TravelSteps.DROOP)
+                    .and("ride", TravelSteps.RIDE)
+                    .and("bump", TravelSteps.BUMP);
+
     private final LiveLines lines;
     private final Place place;
+
+    /** What names, labels and formulas are put together from. */
+    private final Pieces pieces;
+
     private final Known.Source<T> source;
 
     /** Condition of all formulas, empty for none. */
@@ -51,12 +64,14 @@ final class LineSet<T> {
     private LineSet(
             LiveLines lines,
             Place place,
+            Pieces pieces,
             Known.Source<T> source,
             String guard,
             Lacking lacking,
             CellValue nothing) {
         this.lines = lines;
         this.place = place;
+        this.pieces = pieces;
         this.source = source;
         this.guard = guard;
         this.lacking = lacking;
@@ -68,6 +83,7 @@ final class LineSet<T> {
         return new LineSet<>(
                 lines,
                 new Place(section, grid, FIRST_VERSION, FIRST_VERSION),
+                CONSTANTS,
                 (sizing, index) -> Optional.of(sizing),
                 "",
                 Lacking.EMPTY,
@@ -76,13 +92,19 @@ final class LineSet<T> {
 
     /** The same about something else, whose absence the formulas see by themselves. */
     <U> LineSet<U> about(Known.Source<U> other, CellValue otherwise) {
-        return new LineSet<>(lines, place, other, guard, lacking, otherwise);
+        return new LineSet<>(lines, place, pieces, other, guard, lacking, otherwise);
     }
 
     /** The same, every formula and value only where something is known. */
     <U> LineSet<U> only(Known<U> known, Lacking otherwise) {
         return new LineSet<>(
-                lines, place, known.source(), known.condition(), otherwise, otherwise.value());
+                lines,
+                place,
+                pieces,
+                known.source(),
+                known.condition(),
+                otherwise,
+                otherwise.value());
     }
 
     /** The same about a part of it that is always there. */
@@ -90,6 +112,7 @@ final class LineSet<T> {
         return new LineSet<>(
                 lines,
                 place,
+                pieces,
                 (sizing, index) -> source.of(sizing, index).map(whole -> part.apply(whole, index)),
                 guard,
                 lacking,
@@ -97,7 +120,17 @@ final class LineSet<T> {
     }
 
     private LineSet<T> at(Place other) {
-        return new LineSet<>(lines, other, source, guard, lacking, nothing);
+        return new LineSet<>(lines, other, pieces, source, guard, lacking, nothing);
+    }
+
+    /** The same with pieces for names, labels and formulas that say {@code <name>}. */
+    LineSet<T> with(Pieces more) {
+        return new LineSet<>(lines, place, pieces.and(more), source, guard, lacking, nothing);
+    }
+
+    /** The same for an end of the shaft. */
+    LineSet<T> at(ShaftEnd end) {
+        return with(EndText.of(end));
     }
 
     /** The same elsewhere. */
@@ -155,9 +188,29 @@ final class LineSet<T> {
         return new NumberLine<>(this, name, label, Quantity.FACTOR);
     }
 
+    /** An amount in the builder's currency. */
+    NumberLine<T> money(String name, String label) {
+        return of(Quantity.MONEY, name, label);
+    }
+
     /** A number of another quantity. */
     NumberLine<T> of(Quantity quantity, String name, String label) {
         return new NumberLine<>(this, name, label, quantity);
+    }
+
+    /** The numbers of a table's rows, from 1: constants, by which rows are found again. */
+    void ordinal(String name, String label) {
+        ordinal(name, label, 1);
+    }
+
+    /** The same from another first number. */
+    void ordinal(String name, String label, int first) {
+        add(
+                name,
+                label,
+                Quantity.ORDINAL,
+                index -> String.valueOf(index.row() + first),
+                (sizing, index) -> CellValue.of(index.row() + first));
     }
 
     /** A text. */
@@ -174,12 +227,12 @@ final class LineSet<T> {
 
         /** The same where the core tells by row. */
         void is(String formula, Figure<T> core) {
-            is(index -> formula, core);
+            set.add(name, label, quantity, set.constant(formula), set.number(quantity, core));
         }
 
         /** The same where the formula differs by side or row. */
         void is(LiveLine.Formula formula, Figure<T> core) {
-            set.add(name, label, quantity, formula, set.number(quantity, core));
+            set.add(name, label, quantity, set.filled(formula), set.number(quantity, core));
         }
 
         /** Declares one that may not be known. */
@@ -189,12 +242,12 @@ final class LineSet<T> {
 
         /** Declares one whose cells may hold words in place of a number. */
         void cell(String formula, Cell<T> core) {
-            cell(index -> formula, core);
+            set.add(name, label, quantity, set.constant(formula), set.value(core));
         }
 
         /** The same where the formula differs by side or row. */
         void cell(LiveLine.Formula formula, Cell<T> core) {
-            set.add(name, label, quantity, formula, set.value(core));
+            set.add(name, label, quantity, set.filled(formula), set.value(core));
         }
 
         /** Declares one that a fill writes. */
@@ -204,12 +257,12 @@ final class LineSet<T> {
 
         /** The same, told by row. */
         void filled(Figure<T> core) {
-            set.engine(name, label, quantity, set.number(quantity, core));
+            set.add(name, label, quantity, LiveLine.NONE, set.number(quantity, core));
         }
 
         /** Declares one that a fill writes, whose cells may hold words in place of a number. */
         void filledCell(Cell<T> core) {
-            set.engine(name, label, quantity, set.value(core));
+            set.add(name, label, quantity, LiveLine.NONE, set.value(core));
         }
     }
 
@@ -222,21 +275,22 @@ final class LineSet<T> {
 
         /** The same where the core tells by row. */
         void is(String formula, BiFunction<T, Index, String> core) {
-            is(index -> formula, core);
+            add(set.constant(formula), core);
         }
 
         /** The same where the formula differs by side or row. */
         void is(LiveLine.Formula formula, BiFunction<T, Index, String> core) {
-            set.add(name, label, Quantity.TEXT, formula, text(core));
+            add(set.filled(formula), core);
         }
 
         /** Declares one that a fill writes. */
         void filled(Function<T, String> core) {
-            set.engine(name, label, Quantity.TEXT, text((from, index) -> core.apply(from)));
+            add(LiveLine.NONE, (from, index) -> core.apply(from));
         }
 
-        private LiveLine.Core text(BiFunction<T, Index, String> core) {
-            return set.value((from, index) -> CellValue.of(core.apply(from, index)));
+        private void add(LiveLine.Formula formula, BiFunction<T, Index, String> core) {
+            Cell<T> cell = (from, index) -> CellValue.of(core.apply(from, index));
+            set.add(name, label, Quantity.TEXT, formula, set.value(cell));
         }
     }
 
@@ -256,7 +310,7 @@ final class LineSet<T> {
 
     /** A fingerprint as it was when a fill wrote it. */
     void filledPrint(String name, String label, Fingerprint print) {
-        engine(name, label, Quantity.WHOLE, printed(print, 0));
+        add(name, label, Quantity.WHOLE, LiveLine.NONE, printed(print, 0));
     }
 
     private LiveLine.Core printed(Fingerprint print, int terms) {
@@ -266,8 +320,19 @@ final class LineSet<T> {
                         : nothing;
     }
 
+    private LiveLine.Formula constant(String formula) {
+        String filled = pieces.whole(formula);
+        return index -> filled;
+    }
+
+    private LiveLine.Formula filled(LiveLine.Formula formula) {
+        return index -> pieces.whole(formula.at(index));
+    }
+
     private LiveLine.Formula guarded(LiveLine.Formula formula) {
-        return guard.isEmpty() ? formula : index -> lacking.unless(guard, formula.at(index));
+        return guard.isEmpty() || formula == LiveLine.NONE
+                ? formula
+                : index -> lacking.unless(guard, formula.at(index));
     }
 
     private LiveLine.Core value(Cell<T> core) {
@@ -294,20 +359,14 @@ final class LineSet<T> {
             LiveLine.Core core) {
         lines.add(
                 new LiveLine(
-                        name,
+                        pieces.whole(name),
                         place.section,
                         place.grid,
-                        label,
+                        pieces.whole(label),
                         quantity,
                         guarded(formula),
                         core,
                         place.since,
                         place.revised));
-    }
-
-    private void engine(String name, String label, Quantity quantity, LiveLine.Core core) {
-        lines.add(
-                LiveLine.engine(name, place.section, place.grid, label, quantity, core)
-                        .since(place.since));
     }
 }

@@ -3,16 +3,17 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.BOOK;
 import static shaftwright.contract.Grid.LINKAGE_POINT;
 import static shaftwright.contract.Grid.SIDE;
-import static shaftwright.live.Quantity.MILLIMETRE;
-import static shaftwright.live.Quantity.TEXT;
-import static shaftwright.live.Quantity.WHOLE;
+import static shaftwright.formula.FormulaText.quoted;
 
-import shaftwright.book.CellValue;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import shaftwright.contract.Contract;
-import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.Input;
-import shaftwright.reading.SideLinkage;
+import shaftwright.formula.Cases;
+import shaftwright.formula.Given;
 import shaftwright.reading.Sizing;
 import shaftwright.suspension.LinkageKind;
 
@@ -20,203 +21,112 @@ import shaftwright.suspension.LinkageKind;
  * A linkage's typed points as numbers, and as seen from the inner datum: ahead of it, outward from
  * the centreline, above it.
  */
-enum LinkagePointLines implements LiveLine.Formula, LiveLine.Core {
-    LABEL("point_label", "Point", TEXT, "", ""),
-    X("point_x", "Ahead of inner datum", MILLIMETRE, "point_ahead", "inner_ahead"),
-    Y("point_y", "From the centreline", MILLIMETRE, "point_out", ""),
-    Z("point_z", "Above inner datum", MILLIMETRE, "point_height", "inner_height");
+final class LinkagePointLines {
+    private static final List<LinkageKind> KINDS = List.of(LinkageKind.values());
 
-    private final String name;
-    private final String label;
-    private final Quantity quantity;
-    private final String typed;
-    private final String from;
+    /** Sizes of a side that belong to its linkage. */
+    private static final Set<String> OF_LINKAGE =
+            Set.of("inner_ahead", "outer_ahead", "outer_out", "static_camber", "static_toe");
 
-    LinkagePointLines(String name, String label, Quantity quantity, String typed, String from) {
-        this.name = name;
-        this.label = label;
-        this.quantity = quantity;
-        this.typed = typed;
-        this.from = from;
-    }
+    private LinkagePointLines() {}
 
     static void declare(LiveLines lines) {
-        lines.add(
-                new LiveLine(
-                        "linkage_kind_number",
-                        Section.BOOK_WORK,
-                        BOOK,
-                        "Kind of linkage by number",
-                        WHOLE,
-                        Kind.NUMBER,
-                        Kind.NUMBER));
-        for (Input input : Contract.inputs(SIDE)) {
-            if (SideTyped.isOfLinkage(input)) {
-                new SideTyped(input).declare(lines, SIDE);
-            }
-        }
-        for (Input input : Contract.inputs(LINKAGE_POINT)) {
-            new SideTyped(input).declare(lines, LINKAGE_POINT);
-        }
-        for (LinkagePointLines line : values()) {
-            lines.add(
-                    new LiveLine(
-                            line.name,
-                            line == LABEL ? Section.LINKAGE_POINTS : Section.PATH_WORK,
-                            LINKAGE_POINT,
-                            line.label,
-                            line.quantity,
-                            line,
-                            line));
-        }
-    }
-
-    /** Which kind of linkage was typed. */
-    private enum Kind implements LiveLine.Formula, LiveLine.Core {
-        NUMBER;
-
-        @Override
-        public String at(Index index) {
-            return kindNumber();
-        }
-
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            return CellValue.of(kind(sizing));
-        }
-    }
-
-    private static String kindNumber() {
-        StringBuilder text = new StringBuilder();
-        int number = 1;
-        for (LinkageKind kind : LinkageKind.values()) {
-            text.append("IF(linkage_kind=\"").append(kind.tradeName()).append("\",");
-            text.append(number++).append(',');
-        }
-        return text.append('0').append(")".repeat(number - 1)).toString();
-    }
-
-    private static int kind(Sizing sizing) {
-        int number = 1;
-        for (LinkageKind kind : LinkageKind.values()) {
-            if (isTyped(kind, sizing)) {
-                return number;
-            }
-            number++;
-        }
-        return 0;
-    }
-
-    private static boolean isTyped(LinkageKind kind, Sizing sizing) {
-        return kind.tradeName().equalsIgnoreCase(sizing.inputs().text("linkage_kind"));
-    }
-
-    /** The row's point in the typed kind of linkage. */
-    private static String label(int row, Sizing sizing) {
-        for (LinkageKind kind : LinkageKind.values()) {
-            if (isTyped(kind, sizing)) {
-                return row < kind.points() ? kind.pointNames().get(row) : "–";
-            }
-        }
-        return "";
-    }
-
-    @Override
-    public String at(Index index) {
-        if (this == LABEL) {
-            return labels(index.row());
-        }
-        String used = "{" + typed + "_used}";
-        return from.isEmpty()
-                ? "IF(ISNUMBER(" + used + ")," + used + ",\"\")"
-                : "IF(COUNT("
-                        + used
-                        + ",{"
-                        + from
-                        + "_used})=2,"
-                        + used
-                        + "-{"
-                        + from
-                        + "_used},\"\")";
-    }
-
-    /** What the row's point is called in each kind of linkage; empty where a kind has no more. */
-    private static String labels(int row) {
-        StringBuilder text = new StringBuilder("IF(linkage_kind_number=0,\"\"");
-        int number = 1;
-        for (LinkageKind kind : LinkageKind.values()) {
-            text.append(",IF(linkage_kind_number=").append(number++).append(",\"");
-            text.append(row < kind.points() ? kind.pointNames().get(row) : "–").append('"');
-        }
-        return text.append(",\"\")").append(")".repeat(number - 1)).toString();
-    }
-
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        if (this == LABEL) {
-            return CellValue.of(label(index.row(), sizing));
-        }
-        SideLinkage linkage = sizing.path(index.side()).linkage();
-        double value = linkage.typed(typed, index.row());
-        return ReadLines.shown(from.isEmpty() ? value : value - linkage.typed(from, 0));
+        LineSet.in(lines, Section.BOOK_WORK, BOOK)
+                .whole("linkage_kind_number", "Kind of linkage by number")
+                .is(
+                        byKind(
+                                kind -> "linkage_kind=" + quoted(kind.tradeName()),
+                                kind -> String.valueOf(number(kind)),
+                                "0"),
+                        sizing -> sizing.linkageKind().map(LinkagePointLines::number).orElse(0));
+        LineSet<Sizing> side = LineSet.in(lines, Section.PATH_WORK, SIDE);
+        Contract.inputs(SIDE).stream()
+                .filter(input -> OF_LINKAGE.contains(input.name()))
+                .forEach(input -> typed(side, input));
+        LineSet<Sizing> points = side.in(Section.PATH_WORK, LINKAGE_POINT);
+        Contract.inputs(LINKAGE_POINT).forEach(input -> typed(points, input));
+        points.in(Section.LINKAGE_POINTS, LINKAGE_POINT)
+                .text("point_label", "Point")
+                .is(LinkagePointLines::labels, LinkagePointLines::label);
+        seen(points, "point_x", "Ahead of inner datum", "point_ahead", "inner_ahead");
+        points.mm("point_y", "From the centreline")
+                .is(
+                        Given.number("{point_out_used}", "{point_out_used}"),
+                        (sizing, index) -> typed(sizing, index, "point_out"));
+        seen(points, "point_z", "Above inner datum", "point_height", "inner_height");
     }
 
     /** A typed cell of the side, or the left side's while the right is not measured. */
-    private static final class SideTyped implements LiveLine.Formula, LiveLine.Core {
-        private final Input input;
+    private static void typed(LineSet<Sizing> set, Input input) {
+        ReadLines.aside(set, input.name(), input, LinkagePointLines::cell);
+        ReadLines.ofSide(
+                set,
+                input.name() + "_used",
+                input.name(),
+                input,
+                (sizing, index) -> typed(sizing, index, input.name()));
+    }
 
-        SideTyped(Input input) {
-            this.input = input;
-        }
+    private static String cell(Input input, Index index) {
+        String name = input.definedName(index.side());
+        return input.grid() == SIDE ? name : "INDEX(" + name + "," + (index.row() + 1) + ")";
+    }
 
-        static boolean isOfLinkage(Input input) {
-            return switch (input.name()) {
-                case "inner_ahead", "outer_ahead", "outer_out", "static_camber", "static_toe" ->
-                        true;
-                default -> false;
-            };
-        }
+    private static double typed(Sizing sizing, Index index, String input) {
+        return sizing.path(index.side()).linkage().typed(input, index.row());
+    }
 
-        void declare(LiveLines lines, Grid grid) {
-            ReadLines.aside(lines, input.name(), input, Section.PATH_WORK, grid, SideTyped::cell);
-            lines.add(
-                    new LiveLine(
-                            input.name() + "_used",
-                            Section.PATH_WORK,
-                            grid,
-                            input.label(),
-                            ReadLines.quantity(input.kind()),
-                            this,
-                            this));
-        }
+    private static String labels(Index index) {
+        String ofKind =
+                byKind(
+                        kind -> "linkage_kind_number=" + number(kind),
+                        kind -> quoted(label(kind, index.row())),
+                        "\"\"");
+        return "IF(linkage_kind_number=0,\"\"," + ofKind + ")";
+    }
 
-        private static String cell(Input input, Index index) {
-            String name = input.definedName(index.side());
-            return input.grid() == SIDE ? name : "INDEX(" + name + "," + (index.row() + 1) + ")";
-        }
+    private static String label(Sizing sizing, Index index) {
+        return sizing.linkageKind().map(kind -> label(kind, index.row())).orElse("");
+    }
 
-        @Override
-        public int since() {
-            return input.since();
-        }
+    private static void seen(
+            LineSet<Sizing> set, String name, String label, String typed, String from) {
+        String point = "{" + typed + "_used}";
+        String datum = "{" + from + "_used}";
+        set.mm(name, label)
+                .is(
+                        Given.all(point + "-" + datum, point, datum),
+                        (sizing, index) ->
+                                typed(sizing, index, typed)
+                                        - sizing.path(index.side()).linkage().typed(from, 0));
+    }
 
-        @Override
-        public int revised() {
-            return Math.max(ReadLines.RANGES, input.since());
-        }
+    /** The row's point in a kind of linkage; a dash where it has no more. */
+    private static String label(LinkageKind kind, int row) {
+        return row < kind.points() ? kind.pointNames().get(row) : "–";
+    }
 
-        @Override
-        public String at(Index index) {
-            return ReadLines.ownOrLeft(
-                    index.side(),
-                    ReadLines.allowed(input, input.name()),
-                    "{" + input.name() + "_used@left}");
-        }
+    private static int number(LinkageKind kind) {
+        return KINDS.indexOf(kind) + 1;
+    }
 
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            return ReadLines.shown(
-                    sizing.path(index.side()).linkage().typed(input.name(), index.row()));
+    /** One thing for each kind of linkage. */
+    private static String byKind(
+            Function<LinkageKind, String> condition,
+            Function<LinkageKind, String> then,
+            String otherwise) {
+        Cases cases = new Cases();
+        for (LinkageKind kind : KINDS) {
+            cases.when(condition.apply(kind), then.apply(kind));
         }
+        return cases.otherwise(otherwise);
+    }
+
+    /** A number for each kind of linkage, by the typed kind's. */
+    static String byNumber(ToIntFunction<LinkageKind> figure) {
+        return byKind(
+                kind -> "linkage_kind_number=" + number(kind),
+                kind -> String.valueOf(figure.applyAsInt(kind)),
+                "0");
     }
 }

@@ -46,21 +46,9 @@ public record LiveLine(
         Core core,
         int since,
         int revised) {
-    private static final int FIRST_VERSION = 1;
-
     /** Formula text with places, without the equals sign. */
     public interface Formula {
         String at(Index index);
-
-        /** Contract version that brought the line. */
-        default int since() {
-            return FIRST_VERSION;
-        }
-
-        /** Contract version that last changed the formula. */
-        default int revised() {
-            return since();
-        }
     }
 
     /** The same quantity computed by the core. */
@@ -68,90 +56,12 @@ public record LiveLine(
         CellValue at(Sizing sizing, Index index);
     }
 
-    /** A line as old as its formula says. */
-    public LiveLine(
-            String name,
-            Section section,
-            Grid grid,
-            String label,
-            Quantity quantity,
-            Formula formula,
-            Core core) {
-        this(
-                name,
-                section,
-                grid,
-                label,
-                quantity,
-                formula,
-                core,
-                formula.since(),
-                formula.revised());
-    }
-
-    /** A copy that this contract version brought. */
-    LiveLine since(int version) {
-        return new LiveLine(
-                name,
-                section,
-                grid,
-                label,
-                quantity,
-                formula,
-                core,
-                version,
-                Math.max(version, revised));
-    }
-
-    /** A copy whose formula this contract version last changed. */
-    LiveLine revised(int version) {
-        return new LiveLine(name, section, grid, label, quantity, formula, core, since, version);
-    }
-
-    /** Formula of a line that has none. */
-    private static final Formula NONE = new NoFormula();
-
-    private static final class NoFormula implements Formula {
-        @Override
-        public String at(Index index) {
-            return "";
-        }
-    }
-
-    /** A row's number inside its table. */
-    private record RowNumber(int first) implements Formula, Core {
-        @Override
-        public String at(Index index) {
-            return String.valueOf(index.row() + first);
-        }
-
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            return CellValue.of(index.row() + first);
-        }
-    }
-
     /**
-     * A figure without a closed form: its cells hold values that a fill writes, and no formula. A
-     * stamp compares a live {@link Fingerprint} of what they were computed from with the one
-     * written beside them.
-     *
-     * @param core its value, {@link Fingerprint#NOTHING} when there is none
+     * Formula of a line without a closed form: its cells hold values that a fill writes. A stamp
+     * compares a live {@link Fingerprint} of what they were computed from with the one written
+     * beside them.
      */
-    public static LiveLine engine(
-            String name, Section section, Grid grid, String label, Quantity quantity, Core core) {
-        return new LiveLine(name, section, grid, label, quantity, NONE, core);
-    }
-
-    /**
-     * The numbers of a table's rows: constants, by which rows are found again.
-     *
-     * @param first number of the first row
-     */
-    static LiveLine ordinal(String name, Section section, Grid grid, String label, int first) {
-        RowNumber number = new RowNumber(first);
-        return new LiveLine(name, section, grid, label, Quantity.ORDINAL, number, number);
-    }
+    static final Formula NONE = index -> "";
 
     /** Whether its cells hold values written by a fill instead of formulas. */
     public boolean isEngine() {

@@ -52,8 +52,6 @@ public final class LiveLines {
         FractionLines.declare(lines);
         VehicleLines.declare(lines);
         TableLines.declare(lines);
-        ViewAngleLines.declare(lines);
-        WheelLines.declare(lines);
         ChartLines.declare(lines);
         CardLines.declare(lines);
         BandLines.declare(lines);

@@ -1,20 +1,25 @@
 package shaftwright.live;
 
-import static shaftwright.live.NumberFormula.OUT_OF_RANGE;
-import static shaftwright.live.NumberFormula.UNREADABLE;
+import static shaftwright.contract.Grid.LINKAGE_POINT;
+import static shaftwright.contract.Grid.READING;
+import static shaftwright.contract.Grid.SIDE;
+import static shaftwright.formula.FormulaText.joined;
+import static shaftwright.formula.FormulaText.quoted;
+import static shaftwright.formula.NumberFormula.OUT_OF_RANGE;
+import static shaftwright.formula.NumberFormula.UNREADABLE;
 
-import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
-import shaftwright.contract.Index;
 import shaftwright.contract.Input;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Misread;
 import shaftwright.reading.Sizing;
 
 /**
  * Which typed cell can't be used, in words: one line per input that scenarios share, each of which
- * passes on what the line before it says, and one per scenario for its own inputs.
+ * passes on what the line before it says, and one per scenario for its own inputs. A workbook with
+ * such a cell is never filled.
  */
 final class MisreadLines {
     /** The first cell that can't be used of those that all scenarios share. */
@@ -29,80 +34,77 @@ final class MisreadLines {
     /** Contract version since which labels stand in quotes. */
     private static final int QUOTED = 3;
 
+    private static final String LABEL = "What can't be used";
+
+    private static final Pieces OF_RANGE =
+            Pieces.of("unreadable", quoted(UNREADABLE))
+                    .and("out_of_range", quoted(OUT_OF_RANGE))
+                    .and("count", "COUNTIF(<range>,<unreadable>)+COUNTIF(<range>,<out_of_range>)")
+                    .and(
+                            "place",
+                            "IFERROR(MATCH(<unreadable>,<range>,0),MATCH(<out_of_range>,<range>,0))")
+                    .and("cant_be_read", quoted(Misread.CANT_BE_READ))
+                    .and("not_allowed", quoted(Misread.OUT_OF_RANGE))
+                    .and(
+                            "flaw",
+                            "IF(COUNTIF(<range>,<unreadable>)>0,<cant_be_read>,<not_allowed>)");
+
     private MisreadLines() {}
 
     /** Of all inputs but the scenarios' own, whose reading lines must be there. */
     static void declare(LiveLines lines) {
-        String last = chain(lines, false, "");
-        String side = chain(lines, true, "");
-        lines.add(
-                line(
-                        SHARED,
-                        Section.BOOK_WORK,
-                        Grid.BOOK,
-                        "What can't be used",
+        String last = chain(LineSet.in(lines, Section.BOOK_WORK, Grid.BOOK), false);
+        String side = chain(LineSet.in(lines, Section.PATH_WORK, Grid.SIDE), true);
+        LineSet.in(lines, Section.BOOK_WORK, Grid.BOOK)
+                .since(ReadLines.RANGES)
+                .revised(QUOTED)
+                .text(SHARED, LABEL)
+                .is(
                         first(
                                 "{" + last + "}",
-                                first("{" + side + "@left}", "{" + side + "@right}"))));
+                                first("{" + side + "@left}", "{" + side + "@right}")),
+                        sizing -> "");
     }
 
     /** Of a scenario's own inputs. */
     static void declareColumn(LiveLines lines) {
-        lines.add(
-                line(
-                        COLUMN,
-                        Section.SCENARIO_WORK,
-                        Grid.SCENARIO,
-                        "What can't be used",
-                        ofColumn()));
+        LineSet.in(lines, Section.SCENARIO_WORK, Grid.SCENARIO)
+                .since(ReadLines.RANGES)
+                .revised(CELLS)
+                .text(COLUMN, LABEL)
+                .is(ofColumn(), sizing -> "");
     }
 
     /** How many of a range's cells can't be used, as a formula. */
     static String count(String range) {
-        return count(range, UNREADABLE) + "+" + count(range, OUT_OF_RANGE);
+        return in(range, "<count>");
     }
 
-    private static String count(String range, String word) {
-        return "COUNTIF(" + range + ",\"" + word + "\")";
+    private static String in(String range, String open) {
+        return Pieces.of("range", range).in(OF_RANGE.in(open));
     }
 
-    private static String chain(LiveLines lines, boolean sided, String first) {
-        String before = first;
+    /** What the line before says, else the first cell of this input. */
+    private static String chain(LineSet<Sizing> set, boolean sided) {
+        String last = "";
         for (Input input : Contract.inputs()) {
             if (Misread.isShared(input) && input.grid().sided() == sided) {
                 String name = input.name() + "_misread";
-                lines.add(
-                        new LiveLine(
-                                name,
-                                sided ? Section.PATH_WORK : Section.BOOK_WORK,
-                                sided ? Grid.SIDE : Grid.BOOK,
-                                input.label() + ": what can't be used",
-                                Quantity.TEXT,
-                                new OfInput(input, before),
-                                Nothing.SAID));
-                before = name;
+                String before = "{" + last + "}";
+                boolean first = last.isEmpty();
+                set.since(Math.max(ReadLines.RANGES, input.since()))
+                        .revised(Math.max(CELLS, input.since()))
+                        .text(name, input.label() + ": what can't be used")
+                        .is(
+                                index ->
+                                        first
+                                                ? own(input, index.side())
+                                                : first(before, own(input, index.side())),
+                                (sizing, index) -> "");
+                last = name;
             }
         }
-        return before;
-    }
-
-    /** A text literal. */
-    private static String text(String text) {
-        return '"' + text.replace("\"", "\"\"") + '"';
-    }
-
-    private static LiveLine line(
-            String name, Section section, Grid grid, String label, String formula) {
-        return new LiveLine(
-                        name,
-                        section,
-                        grid,
-                        label,
-                        Quantity.TEXT,
-                        new Written(formula),
-                        Nothing.SAID)
-                .since(ReadLines.RANGES)
-                .revised(COLUMN.equals(name) ? CELLS : QUOTED);
+        return last;
     }
 
     private static String first(String text, String other) {
@@ -119,117 +121,34 @@ final class MisreadLines {
     }
 
     private static String ofColumn() {
-        StringBuilder labels = new StringBuilder();
-        StringBuilder rows = new StringBuilder();
-        for (Input input : Contract.inputs(Grid.SCENARIO)) {
-            if (input.kind().numeric()) {
-                labels.append(',').append(text(Misread.quoted(input)));
-                rows.append(",ROW({").append(input.name()).append("})");
-            }
-        }
-        String range = ScenarioLines.numbers();
-        return "IF("
-                + count(range)
-                + "=0,\"\",CHOOSE("
-                + place(range)
-                + labels
-                + ")&\" (\"&"
-                + TypedCell.title("scenario_name")
-                + "&ADDRESS(CHOOSE("
-                + place(range)
-                + rows
-                + "),COLUMN({scenario_name}),4)&\"),\"&"
-                + flaw(range)
-                + ")";
+        Input[] numeric =
+                Contract.inputs(Grid.SCENARIO).stream()
+                        .filter(input -> input.kind().numeric())
+                        .toArray(Input[]::new);
+        return Pieces.of("labels", joined(",", numeric, input -> quoted(Misread.quoted(input))))
+                .and("rows", joined(",", numeric, input -> "ROW({" + input.name() + "})"))
+                .and("sheet", TypedCell.title("scenario_name"))
+                .in(
+                        in(
+                                ScenarioLines.numbers(),
+                                """
+                                IF(<count>=0,"",CHOOSE(<place>,<labels>)&" ("&<sheet>
+                                &ADDRESS(CHOOSE(<place>,<rows>),COLUMN({scenario_name}),4)
+                                &"),"&<flaw>)
+                                """));
     }
 
-    private static String place(String range) {
-        return "IFERROR(MATCH(\""
-                + UNREADABLE
-                + "\","
-                + range
-                + ",0),MATCH(\""
-                + OUT_OF_RANGE
-                + "\","
-                + range
-                + ",0))";
-    }
-
-    private static String flaw(String range) {
-        return "IF("
-                + count(range, UNREADABLE)
-                + ">0,\""
-                + Misread.CANT_BE_READ
-                + "\",\""
-                + Misread.OUT_OF_RANGE
-                + "\")";
-    }
-
-    /** A workbook with a cell that can't be used is never filled. */
-    private enum Nothing implements LiveLine.Core {
-        SAID;
-
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            return CellValue.of("");
-        }
-    }
-
-    private record Written(String formula) implements LiveLine.Formula {
-        @Override
-        public String at(Index index) {
-            return formula;
-        }
-    }
-
-    /** What the line before says, else the first cell of this input. */
-    private record OfInput(Input input, String before) implements LiveLine.Formula {
-        @Override
-        public int since() {
-            return Math.max(ReadLines.RANGES, input.since());
-        }
-
-        @Override
-        public int revised() {
-            return Math.max(CELLS, input.since());
-        }
-
-        @Override
-        public String at(Index index) {
-            String own = own(index.side());
-            return before.isEmpty() ? own : first("{" + before + "}", own);
-        }
-
-        private String named(String reference) {
-            return "\" (\"&" + TypedCell.named(input.name(), reference) + "&\"),\"";
-        }
-
-        private String own(Side side) {
-            String subject = text(Misread.subject(input, side));
-            if (input.grid().rows() == 1) {
-                String cell = "{" + read(input) + "}";
-                return "IF("
-                        + count(cell)
-                        + "=0,\"\","
-                        + subject
-                        + "&"
-                        + named(input.definedName(side))
-                        + "&"
-                        + flaw(cell)
-                        + ")";
-            }
-            String range = "{" + read(input) + ":all}";
-            return "IF("
-                    + count(range)
-                    + "=0,\"\","
-                    + subject
-                    + "&"
-                    + place(range)
-                    + "&"
-                    + named("INDEX(" + input.definedName(side) + "," + place(range) + ")")
-                    + "&"
-                    + flaw(range)
-                    + ")";
-        }
+    private static String own(Input input, Side side) {
+        boolean single = input.grid().rows() == 1;
+        String range = "{" + read(input) + (single ? "}" : ":all}");
+        String block = input.definedName(side);
+        String cell = single ? block : in(range, "INDEX(" + block + ",<place>)");
+        Pieces pieces =
+                Pieces.of(
+                                "subject",
+                                quoted(Misread.subject(input, side)) + (single ? "" : "&<place>"))
+                        .and("cell", TypedCell.named(input.name(), cell));
+        String open = "IF(<count>=0,\"\",<subject>&\" (\"&<cell>&\"),\"&<flaw>)";
+        return in(range, pieces.in(open));
     }
 }

@@ -1,9 +1,13 @@
 package shaftwright.live;
 
-import java.util.StringJoiner;
+import static shaftwright.formula.FormulaText.joined;
+import static shaftwright.formula.FormulaText.quoted;
+
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.formula.Cases;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.JointSize;
 import shaftwright.reading.NextSteps;
 import shaftwright.reading.ScenarioOutcome;
@@ -45,34 +49,32 @@ final class NextStepLines {
     }
 
     private static String named(String then, String otherwise) {
-        String name = "INDEX(joint_name,{joint_slot})";
-        return "IF({joint_slot}>ROWS(joint_name),"
-                + otherwise
-                + ",IF(IFERROR("
-                + name
-                + "=\"\",TRUE),"
-                + otherwise
-                + ","
-                + then
-                + "))";
+        return Pieces.of("name", "INDEX(joint_name,{joint_slot})")
+                .and("then", then)
+                .and("otherwise", otherwise)
+                .in(
+                        """
+                        IF({joint_slot}>ROWS(joint_name),<otherwise>,
+                        IF(IFERROR(<name>="",TRUE),<otherwise>,<then>))
+                        """);
     }
 
     private static String lack() {
         String text = "\"\"";
         JointSize[] sizes = JointSize.values();
         for (int at = sizes.length - 1; at >= 0; at--) {
-            JointSize size = sizes[at];
-            String there =
-                    size == JointSize.TRAVEL
-                            ? "COUNTIF(limit_joint,{joint_slot})>0"
-                            : "ISNUMBER({" + size.column() + "_read})";
-            String said =
-                    Phrases.literal(size.words() + " (")
-                            + "&"
-                            + TypedCell.named(
-                                    size.column(), "INDEX(" + size.column() + ",{joint_slot})")
-                            + "&\")\"";
-            text = "IF(" + there + "," + text + "," + said + ")";
+            String column = sizes[at].column();
+            text =
+                    Pieces.of("size", column)
+                            .and("words", quoted(sizes[at].words() + " ("))
+                            .and("cell", TypedCell.named(column, "INDEX(<size>,{joint_slot})"))
+                            .and(
+                                    "there",
+                                    sizes[at] == JointSize.TRAVEL
+                                            ? "COUNTIF(limit_joint,{joint_slot})>0"
+                                            : "ISNUMBER({<size>_read})")
+                            .and("others", text)
+                            .in("IF(<there>,<others>,<words>&<cell>&\")\")");
         }
         return text;
     }
@@ -97,71 +99,61 @@ final class NextStepLines {
     }
 
     private static String reading() {
-        StringBuilder text = new StringBuilder("IF({path_rows@left}>=" + NextSteps.HEIGHTS + ",0");
+        Cases cases = new Cases().when("{path_rows@left}>=" + NextSteps.HEIGHTS, 0);
         for (int cell = 1; cell <= 2 * NextSteps.HEIGHTS; cell++) {
             String column = cell % 2 == 1 ? "height_left" : "distance_first_left";
-            text.append(",IF(INDEX(")
-                    .append(column)
-                    .append(',')
-                    .append((cell + 1) / 2)
-                    .append(")=\"\",")
-                    .append(cell);
+            cases.when("INDEX(" + column + "," + (cell + 1) / 2 + ")=\"\"", cell);
         }
-        return text.append(",0").append(")".repeat(2 * NextSteps.HEIGHTS + 1)).toString();
+        return cases.otherwise("0");
     }
 
     private static String joint() {
-        return "IF({joint_row_in}=0,MIN({joint_named:all}),IF({joint_row_out}=0,{joint_row_in},"
-                + "IF(INDEX({joint_lack:all},{joint_row_in})<>\"\",{joint_row_in},"
-                + "{joint_row_out})))";
+        return new Cases()
+                .when("{joint_row_in}=0", "MIN({joint_named:all})")
+                .when("{joint_row_out}=0", "{joint_row_in}")
+                .when("INDEX({joint_lack:all},{joint_row_in})<>\"\"", "{joint_row_in}")
+                .otherwise("{joint_row_out}");
     }
 
     private static String step() {
+        int read = NextStep.READ_VERDICT.number();
         String readings =
-                when("{linkage_used@left}=1", NextStep.READ_VERDICT)
-                        + when("NOT(ISNUMBER({inner_height_used@left}))", NextStep.INNER_HEIGHT)
-                        + when("NOT(ISNUMBER({ride_height_used@left}))", NextStep.RIDE_HEIGHT)
-                        + when("next_reading=0", NextStep.READ_VERDICT)
-                        + "IF(MOD(next_reading,2)=1,"
-                        + NextStep.HEIGHT.number()
-                        + ","
-                        + NextStep.DISTANCE.number()
-                        + ")))))";
+                new Cases()
+                        .when("{linkage_used@left}=1", read)
+                        .when(
+                                "NOT(ISNUMBER({inner_height_used@left}))",
+                                NextStep.INNER_HEIGHT.number())
+                        .when(
+                                "NOT(ISNUMBER({ride_height_used@left}))",
+                                NextStep.RIDE_HEIGHT.number())
+                        .when("next_reading=0", read)
+                        .when("MOD(next_reading,2)=1", NextStep.HEIGHT.number())
+                        .otherwise("" + NextStep.DISTANCE.number());
         String travel =
-                when(
+                new Cases()
+                        .when(
                                 "AND({bump_rule}<>\"clearance\",NOT(ISNUMBER({bump_limit_read})))",
-                                NextStep.BUMP)
-                        + when("NOT(ISNUMBER({droop_limit_read}))", NextStep.DROOP)
-                        + NextStep.READ_VERDICT.number()
-                        + "))";
-        return "IFERROR("
-                + when("{used}=0", NextStep.NAME)
-                + when("misread_shared<>\"\"", NextStep.READ_VERDICT)
-                + when("{misread_column}<>\"\"", NextStep.READ_VERDICT)
-                + when("{next_joint}=" + NextSteps.NO_ROW, NextStep.JOINT_NAME)
-                + when("INDEX({joint_lack:all},{next_joint})<>\"\"", NextStep.JOINT_SIZE)
-                + when("{joint_inner}=\"\"", NextStep.INNER_JOINT)
-                + when("{joint_outer}=\"\"", NextStep.OUTER_JOINT)
-                + "IF({path_judged@left}=1,"
-                + travel
-                + ","
-                + readings
-                + "))))))))"
-                + ","
-                + NextStep.READ_VERDICT.number()
-                + ")";
-    }
-
-    private static String when(String condition, NextStep step) {
-        return "IF(" + condition + "," + step.number() + ",";
+                                NextStep.BUMP.number())
+                        .when("NOT(ISNUMBER({droop_limit_read}))", NextStep.DROOP.number())
+                        .otherwise("" + read);
+        String step =
+                new Cases()
+                        .when("{used}=0", NextStep.NAME.number())
+                        .when("misread_shared<>\"\"", read)
+                        .when("{misread_column}<>\"\"", read)
+                        .when("{next_joint}=" + NextSteps.NO_ROW, NextStep.JOINT_NAME.number())
+                        .when(
+                                "INDEX({joint_lack:all},{next_joint})<>\"\"",
+                                NextStep.JOINT_SIZE.number())
+                        .when("{joint_inner}=\"\"", NextStep.INNER_JOINT.number())
+                        .when("{joint_outer}=\"\"", NextStep.OUTER_JOINT.number())
+                        .when("{path_judged@left}=1", travel)
+                        .otherwise(readings);
+        return "IFERROR(" + step + "," + read + ")";
     }
 
     private static String words() {
-        StringJoiner text = new StringJoiner(",", "CHOOSE({next_step},", ")");
-        for (NextStep step : NextStep.values()) {
-            text.add(words(step));
-        }
-        return text.toString();
+        return "CHOOSE({next_step}," + joined(",", NextStep.values(), NextStepLines::words) + ")";
     }
 
     private static String words(NextStep step) {
@@ -170,9 +162,8 @@ final class NextStepLines {
             case JOINT_NAME -> at(step, "joint_name", "INDEX(joint_name,1)");
             case JOINT_SIZE ->
                     filled(step, NextStep.JOINT, "{next_joint}")
-                            + "&\""
-                            + WORDS_TO_CELL
-                            + "\"&INDEX({joint_lack:all},{next_joint})";
+                            + ("&" + quoted(WORDS_TO_CELL))
+                            + "&INDEX({joint_lack:all},{next_joint})";
             case INNER_JOINT -> at(step, "joint_inner", "{joint_inner}");
             case OUTER_JOINT -> at(step, "joint_outer", "{joint_outer}");
             case INNER_HEIGHT -> at(step, "inner_height", "inner_height_left");
@@ -187,28 +178,24 @@ final class NextStepLines {
     }
 
     private static String at(NextStep step, String input, String reference) {
-        return Phrases.literal(step.words() + WORDS_TO_CELL)
-                + "&"
-                + TypedCell.named(input, reference);
+        return quoted(step.words() + WORDS_TO_CELL) + "&" + TypedCell.named(input, reference);
     }
 
     private static String filled(NextStep step, String slot, String place) {
         int at = step.words().indexOf(slot);
-        String before = Phrases.literal(step.words().substring(0, at)) + "&" + place;
-        String after = step.words().substring(at + slot.length());
-        return before + "&" + Phrases.literal(after);
+        return (quoted(step.words().substring(0, at)) + "&" + place + "&")
+                + quoted(step.words().substring(at + slot.length()));
     }
 
     /** Of the first scenario in use; of the first column while none is. */
     private static String first() {
-        int none = Severity.NO_VERDICT.level();
-        String verdict =
-                "AND(MIN({gravity@left:each})<" + none + ",MIN({gravity@right:each})<" + none + ")";
-        return "IF("
-                + verdict
-                + ",\"\","
-                + Card.inColumn("{next_say:each}", "IFERROR(MATCH(1,{used:each},0),1)")
-                + ")";
+        return Pieces.of("none", Severity.NO_VERDICT.level())
+                .and("say", Card.inColumn("{next_say:each}", "IFERROR(MATCH(1,{used:each},0),1)"))
+                .in(
+                        """
+                        IF(AND(MIN({gravity@left:each})<<none>,MIN({gravity@right:each})<<none>),"",
+                        <say>)
+                        """);
     }
 
     private static String first(Sizing sizing) {

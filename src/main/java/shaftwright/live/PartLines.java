@@ -9,38 +9,38 @@ import static shaftwright.contract.Grid.BOOT_SLOT;
 import static shaftwright.contract.Grid.JOINT;
 import static shaftwright.contract.Grid.JOINT_SLOT;
 
-import shaftwright.book.CellValue;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
-import shaftwright.contract.Index;
+import shaftwright.formula.Cases;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.JointLimits;
 import shaftwright.reading.Sizing;
 
 /** The parts tables as numbers, row by row in the builder's order, with spare rows. */
-enum PartLines implements LiveLine.Formula, LiveLine.Core {
-    JOINT_FLAW("joint_flaw", JOINT_SLOT, "Can't be read"),
-    BENCH_OF("bench_of", BENCH_SLOT, "Row of the joint"),
-    BENCH_FLAW("bench_flaw", BENCH_SLOT, "Can't be read"),
-    BENCH_BELOW("bench_below", BENCH_SLOT, "Below the angle limit");
-
-    private final String name;
-    private final Grid slots;
-    private final String label;
-
-    PartLines(String name, Grid slots, String label) {
-        this.name = name;
-        this.slots = slots;
-        this.label = label;
-    }
+final class PartLines {
+    private PartLines() {}
 
     static void declare(LiveLines lines) {
+        LineSet<Sizing> joints = LineSet.in(lines, Section.PARTS_WORK, JOINT_SLOT);
         table(lines, "joint_slot", JOINT, JOINT_SLOT);
-        JOINT_FLAW.declareIn(lines);
+        joints.revised(ReadLines.RANGES)
+                .with(Pieces.of("stop", "INDEX(joint_outward_stop,{joint_slot})"))
+                .whole("joint_flaw", "Can't be read")
+                .is(
+                        new Cases()
+                                .when(flawed("{joint_body_diameter_read>joint_price_read}"), 1)
+                                .when("{joint_slot}>ROWS(joint_outward_stop)", 0)
+                                .when(
+                                        """
+                                        IFERROR(OR(<stop>="",<stop>="hard",<stop>="soft"),FALSE)
+                                        """,
+                                        0)
+                                .otherwise("1"),
+                        // A workbook with a row that can't be read is never filled.
+                        sizing -> 0);
         NextStepLines.declareJoints(lines);
         table(lines, "bench_slot", BENCH, BENCH_SLOT);
-        BENCH_OF.declareIn(lines);
-        BENCH_FLAW.declareIn(lines);
-        BENCH_BELOW.declareIn(lines);
+        bench(joints.in(Section.PARTS_WORK, BENCH_SLOT));
         table(lines, "boot_slot", BOOT, BOOT_SLOT);
         table(lines, "blank_slot", BLANK, BLANK_SLOT);
         table(lines, "material_slot", Grid.MATERIAL, Grid.MATERIAL_SLOT);
@@ -54,7 +54,7 @@ enum PartLines implements LiveLine.Formula, LiveLine.Core {
     }
 
     private static void table(LiveLines lines, String ordinal, Grid typed, Grid slots) {
-        lines.add(LiveLine.ordinal(ordinal, Section.PARTS_WORK, slots, "Row", 1));
+        LineSet.in(lines, Section.PARTS_WORK, slots).ordinal(ordinal, "Row");
         ReadLines.declare(
                 lines,
                 Contract.inputs(typed),
@@ -63,65 +63,32 @@ enum PartLines implements LiveLine.Formula, LiveLine.Core {
                 new ReadLines.Slot(ordinal));
     }
 
-    private void declareIn(LiveLines lines) {
-        lines.add(new LiveLine(name, Section.PARTS_WORK, slots, label, Quantity.WHOLE, this, this));
+    private static void bench(LineSet<Sizing> rows) {
+        rows.whole("bench_of", "Row of the joint")
+                .is(
+                        "IFERROR(MATCH(INDEX(bench_joint,{bench_slot}),joint_name,0),0)",
+                        (sizing, index) -> sizing.parts().benchJoint(index.row()));
+        rows.revised(ReadLines.RANGES)
+                .whole("bench_flaw", "Can't be read")
+                .is(
+                        "IF(" + flawed("{bench_angle_read>bench_outward_read}") + ",{bench_of},0)",
+                        sizing -> 0);
+        Pieces pieces =
+                Pieces.of("most", "INDEX(joint_angle_max_read,{bench_of})")
+                        .and("not_below", JointLimits.NOT_BELOW);
+        rows.since(2)
+                .with(pieces)
+                .whole("bench_below", "Below the angle limit")
+                .is(
+                        """
+                        IF({bench_of}=0,0,IF(COUNT({bench_angle_read},{bench_inward_read},
+                        {bench_outward_read},<most>)<4,0,
+                        IF({bench_angle_read}<<most>,1,<not_below>)))
+                        """,
+                        (sizing, index) -> sizing.limits().benchBelow(index.row()));
     }
 
-    @Override
-    public String at(Index index) {
-        return switch (this) {
-            case JOINT_FLAW -> jointFlaw();
-            case BENCH_OF -> "IFERROR(MATCH(INDEX(bench_joint,{bench_slot}),joint_name,0),0)";
-            case BENCH_FLAW ->
-                    "IF("
-                            + MisreadLines.count("{bench_angle_read>bench_outward_read}")
-                            + ">0,{bench_of},0)";
-            case BENCH_BELOW -> benchBelow();
-        };
-    }
-
-    private static String benchBelow() {
-        String most = "INDEX(joint_angle_max_read,{bench_of})";
-        return "IF({bench_of}=0,0,IF(COUNT({bench_angle_read},{bench_inward_read},"
-                + "{bench_outward_read},"
-                + most
-                + ")<4,0,IF({bench_angle_read}<"
-                + most
-                + ",1,"
-                + JointLimits.NOT_BELOW
-                + ")))";
-    }
-
-    private static String jointFlaw() {
-        String stop = "INDEX(joint_outward_stop,{joint_slot})";
-        return "IF("
-                + MisreadLines.count("{joint_body_diameter_read>joint_price_read}")
-                + ">0,1,IF({joint_slot}>ROWS(joint_outward_stop),0,IF(IFERROR(OR("
-                + stop
-                + "=\"\","
-                + stop
-                + "=\"hard\","
-                + stop
-                + "=\"soft\"),FALSE),0,1)))";
-    }
-
-    @Override
-    public int since() {
-        return this == BENCH_BELOW ? 2 : 1;
-    }
-
-    @Override
-    public int revised() {
-        return this == JOINT_FLAW || this == BENCH_FLAW ? ReadLines.RANGES : since();
-    }
-
-    @Override
-    public CellValue at(Sizing sizing, Index index) {
-        return switch (this) {
-            case BENCH_OF -> CellValue.of(sizing.parts().benchJoint(index.row()));
-            case BENCH_BELOW -> CellValue.of(sizing.limits().benchBelow(index.row()));
-            // A workbook with a row that can't be read is never filled.
-            case JOINT_FLAW, BENCH_FLAW -> CellValue.of(0);
-        };
+    private static String flawed(String range) {
+        return MisreadLines.count(range) + ">0";
     }
 }

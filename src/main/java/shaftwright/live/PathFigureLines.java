@@ -1,11 +1,15 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.SIDE;
+import static shaftwright.formula.FormulaText.number;
+import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.function.UnaryOperator;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Input;
+import shaftwright.formula.Cases;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.SideReadings;
 import shaftwright.reading.Sizing;
 import shaftwright.suspension.FittedRow;
@@ -21,10 +25,11 @@ import shaftwright.suspension.TapeSettings;
 final class PathFigureLines {
     /** Settings that any path needs. */
     static final String SETTINGS =
-            "inner_tilt_read,inner_sweep_read,shop_increment_read,"
-                    + "hub_face_offset_read,ring_thickness_read,groove_width_read,groove_depth_read,"
-                    + "spline_runout_read,shaft_end_diameter_inner_read,"
-                    + "shaft_end_diameter_outer_read";
+            """
+            inner_tilt_read,inner_sweep_read,shop_increment_read,hub_face_offset_read,
+            ring_thickness_read,groove_width_read,groove_depth_read,spline_runout_read,
+            shaft_end_diameter_inner_read,shaft_end_diameter_outer_read
+            """;
 
     /** Said of one that can't be read, should no other sentence name it. */
     static final String UNREAD_SETTING = "a setting of Measure or Parts can't be read";
@@ -34,16 +39,16 @@ final class PathFigureLines {
 
     private static final String TAPE_VARIANCE = "(tape_graduation_read/2)^2/3";
     private static final String SHARE_OF_TRAVEL =
-            "(({fit_high}-{fit_low})/" + Phrases.number(TapeSettings.ALLOWANCE_TRAVEL) + ")";
+            "(({fit_high}-{fit_low})/" + number(TapeSettings.ALLOWANCE_TRAVEL) + ")";
 
     private PathFigureLines() {}
 
     /** All but what looks back on the fitted curve. */
     static void declare(LiveLines lines) {
         LineSet<Sizing> sides = LineSet.in(lines, Section.PATH_WORK, SIDE);
-        typed(lines, sides, "inner_height");
-        typed(lines, sides, "ride_height");
-        typed(lines, sides, "inner_offset");
+        typed(sides, "inner_height");
+        typed(sides, "ride_height");
+        typed(sides, "inner_offset");
         LineSet<SideReadings> readings = sides.of((sizing, index) -> sizing.readings(index.side()));
         LineSet<MeasuredPath> any = sides.about(Known.FIT.source(), Lacking.ZERO.value());
         any.whole("path_rows", "Heights measured")
@@ -65,34 +70,23 @@ final class PathFigureLines {
         variances(paths);
     }
 
-    private static void typed(LiveLines lines, LineSet<Sizing> sides, String input) {
-        Input typed = Contract.input(input);
-        String name = input + "_used";
-        ReadLines.aside(
-                lines,
+    private static void typed(LineSet<Sizing> sides, String name) {
+        Input input = Contract.input(name);
+        ReadLines.aside(sides, name, input, (any, index) -> any.definedName(index.side()));
+        ReadLines.ofSide(
+                sides,
+                name + "_used",
+                name,
                 input,
-                typed,
-                Section.PATH_WORK,
-                SIDE,
-                (any, index) -> any.definedName(index.side()));
-        sides.revised(ReadLines.RANGES)
-                .mm(name, typed.label())
-                .is(
-                        index ->
-                                ReadLines.ownOrLeft(
-                                        index.side(),
-                                        ReadLines.allowed(typed, input),
-                                        "{" + name + "@left}"),
-                        (sizing, index) ->
-                                sizing.inputs()
-                                        .number(input, sizing.readings(index.side()).source(), 0));
+                (sizing, index) ->
+                        sizing.inputs().number(name, sizing.readings(index.side()).source(), 0));
     }
 
     private static void repeats(LineSet<Sizing> sides, LineSet<MeasuredPath> paths) {
         sides.mm("repeat_graduations", "Repeats agree within")
                 .is(
                         "IF(ISNUMBER(tape_graduation_read),%s*tape_graduation_read,1E9)"
-                                .formatted(Phrases.number(RepeatReadings.MOST_GRADUATIONS_APART)),
+                                .formatted(number(RepeatReadings.MOST_GRADUATIONS_APART)),
                         PathFigureLines::graduations);
         paths.number("repeat_variance", "Variance of repeats that agree")
                 .is(calmVariance(), path -> path.repeats().calmVariance());
@@ -182,47 +176,49 @@ final class PathFigureLines {
     }
 
     private static String trouble(Side side) {
-        return "IF(COUNTIF({row_flaw:all},1)>0,"
-                + flawed(1, side, " can't be read")
-                + ",IF(COUNTIF({row_flaw:all},2)>0,"
-                + flawed(2, side, " lacks its height or its distance")
-                + (",IF({path_rows}=0,\"" + Sizing.NO_READINGS + "\",")
-                + missing("inner_height", side, "the inner datum's height is missing (")
-                + missing("ride_height", side, "the height at ride is missing (")
-                + "IF(COUNTIF({row_flaw:all},4)>0,"
-                + flawed(4, side, " stands at the height of another row")
-                + ",IF(COUNTIF({row_flaw:all},3)>0,"
-                + flawed(3, side, " has a distance shorter than its rise")
-                + ",IF({path_rows}<2,\"one height is not enough\","
-                + ("IF(AND({path_rows}<9," + HIGH_DEGREE + "),")
-                + "\"a curve of degree 4 or 5 needs nine heights\","
-                + "IF(OR(MIN({row_height:all})>{ride_height_used},"
-                + "MAX({row_height:all})<{ride_height_used}),"
-                + "\"ride height is outside the measured heights\","
-                + "IF(COUNT(tape_graduation_read,height_graduation_read,"
-                + "curve_allowance_quadratic_read,curve_allowance_cubic_read,"
-                + (SETTINGS + ")<14,\"" + UNREAD_SETTING + "\",\"\")))))))))))");
+        Cases cases = new Cases();
+        flawed(cases, side, 1, " can't be read");
+        flawed(cases, side, 2, " lacks its height or its distance");
+        cases.say("{path_rows}=0", Sizing.NO_READINGS);
+        missing(cases, side, "inner_height", "the inner datum's height is missing (");
+        missing(cases, side, "ride_height", "the height at ride is missing (");
+        flawed(cases, side, 4, " stands at the height of another row");
+        flawed(cases, side, 3, " has a distance shorter than its rise");
+        return cases.say("{path_rows}<2", "one height is not enough")
+                .say(
+                        "AND({path_rows}<9," + HIGH_DEGREE + ")",
+                        "a curve of degree 4 or 5 needs nine heights")
+                .say(
+                        """
+                        OR(MIN({row_height:all})>{ride_height_used},
+                        MAX({row_height:all})<{ride_height_used})
+                        """,
+                        "ride height is outside the measured heights")
+                .say(
+                        Pieces.of("settings", SETTINGS)
+                                .in(
+                                        """
+                                        COUNT(tape_graduation_read,height_graduation_read,
+                                        curve_allowance_quadratic_read,
+                                        curve_allowance_cubic_read,<settings>)<14
+                                        """),
+                        UNREAD_SETTING)
+                .otherwise("\"\"");
     }
 
     /** The first row with a flaw, by its number and cell. */
-    private static String flawed(int flaw, Side side, String what) {
+    private static void flawed(Cases cases, Side side, int flaw, String what) {
         String row = "MATCH(" + flaw + ",{row_flaw:all},0)";
-        return "\"row \"&"
-                + row
-                + "&\" of the readings (\"&"
-                + typed("height", side, name -> "INDEX(" + name + "," + row + ")")
-                + "&"
-                + Phrases.literal(")" + what);
+        String cell = typed("height", side, name -> "INDEX(" + name + "," + row + ")");
+        cases.when(
+                "COUNTIF({row_flaw:all}," + flaw + ")>0",
+                ("\"row \"&" + row + "&\" of the readings (\"&" + cell + "&") + quoted(")" + what));
     }
 
-    private static String missing(String input, Side side, String what) {
-        return "IF(NOT(ISNUMBER({"
-                + input
-                + "_used})),"
-                + Phrases.literal(what)
-                + "&"
-                + typed(input, side, name -> name)
-                + "&\")\",";
+    private static void missing(Cases cases, Side side, String input, String what) {
+        cases.when(
+                "NOT(ISNUMBER({" + input + "_used}))",
+                quoted(what) + "&" + typed(input, side, name -> name) + "&\")\"");
     }
 
     /** A side's cell, the left side's where it serves for both. */

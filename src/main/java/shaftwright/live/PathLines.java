@@ -2,6 +2,10 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.POWER;
 
+import java.util.function.Function;
+import shaftwright.suspension.HubPath;
+import shaftwright.suspension.Polynomial;
+
 /**
  * The measured hub path of one side: typed readings as numbers, the fit by orthogonal polynomials,
  * its polynomials in normalised travel, its doubt and the readings that it makes doubtful. What
@@ -18,14 +22,10 @@ final class PathLines {
         BasisLines.declare(lines, Basis.FIRST);
         BasisLines.declare(lines, Basis.REACH);
         BasisLines.declare(lines, Basis.FORE_AFT);
-        ShareLines.FIRST_REACH.declareIn(lines);
-        ShareLines.SQUARED_REACH.declareIn(lines);
-        ShareLines.FORE_AFT.declareIn(lines);
+        FitCoefficientLines.declareShares(lines);
         FitCoefficientLines.declareFirst(lines);
-        angle(lines, Basis.CAMBER, ShareLines.CAMBER);
-        FitCoefficientLines.declareCamber(lines);
-        angle(lines, Basis.TOE, ShareLines.TOE);
-        FitCoefficientLines.declareToe(lines);
+        angle(lines, Basis.CAMBER, HubPath::camber);
+        angle(lines, Basis.TOE, HubPath::toe);
         for (OutlierLines curve : SuspectLines.CURVES) {
             curve.declare(lines);
         }
@@ -42,35 +42,30 @@ final class PathLines {
         CoefficientLines.declare(lines);
     }
 
-    private static void angle(LiveLines lines, Basis basis, ShareLines share) {
+    private static void angle(LiveLines lines, Basis basis, Function<HubPath, Polynomial> curve) {
         AngleLines.declare(lines, basis);
         BasisLines.declare(lines, basis);
-        share.declareIn(lines);
+        FitCoefficientLines.declare(lines, basis, curve);
     }
 
     /** {@code c0 + c1 s + c2 s² …} as nested products. */
     static String horner(String coefficients, String s) {
-        StringBuilder text = new StringBuilder();
-        int powers = POWER.rows();
-        text.append("(".repeat(powers - 1));
-        for (int power = powers - 1; power > 0; power--) {
-            text.append('{').append(coefficients).append('#').append(power).append('}');
-            text.append(power == powers - 1 ? "" : ")").append('*').append(s).append('+');
+        int most = POWER.rows() - 1;
+        String inner = "(".repeat(most) + "{" + coefficients + "#" + most + "}";
+        for (int power = most - 1; power >= 0; power--) {
+            inner += "*" + s + "+{" + coefficients + "#" + power + "})";
         }
-        text.append('{').append(coefficients).append("#0})");
-        return text.toString();
+        return inner;
     }
 
     /** Derivative by s of the same polynomial. */
     static String hornerSlope(String coefficients, String s) {
-        StringBuilder text = new StringBuilder();
-        int powers = POWER.rows();
-        text.append("(".repeat(powers - 2));
-        for (int power = powers - 1; power > 1; power--) {
-            text.append(power).append("*{").append(coefficients).append('#').append(power);
-            text.append(power == powers - 1 ? "}" : "})").append('*').append(s).append('+');
+        int most = POWER.rows() - 1;
+        String inner = "(".repeat(most - 1) + most + "*{" + coefficients + "#" + most + "}";
+        for (int power = most - 1; power > 0; power--) {
+            String times = power > 1 ? power + "*" : "";
+            inner += "*" + s + "+" + times + "{" + coefficients + "#" + power + "})";
         }
-        text.append('{').append(coefficients).append("#1})");
-        return text.toString();
+        return inner;
     }
 }

@@ -1,5 +1,9 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.quoted;
+import static shaftwright.live.Quantity.FACTOR;
+import static shaftwright.live.Quantity.TORQUE;
+
 import java.util.ArrayList;
 import java.util.List;
 import shaftwright.study.Sentence;
@@ -31,22 +35,13 @@ final class Phrases {
         for (Sentence.Part<S> part : sentence.parts()) {
             for (int at = 0; at < part.text().length(); at += LONGEST_LITERAL) {
                 int end = Math.min(part.text().length(), at + LONGEST_LITERAL);
-                parts.add(literal(part.text().substring(at, end)));
+                parts.add(quoted(part.text().substring(at, end)));
             }
             for (S slot : part.slots()) {
                 parts.add(written(slot, places.place(slot)));
             }
         }
         return String.join("&", parts);
-    }
-
-    /** A number in a formula, a whole one without decimals. */
-    static String number(double number) {
-        return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
-    }
-
-    static String literal(String text) {
-        return "\"" + text.replace("\"", "\"\"") + "\"";
     }
 
     private static String written(Slot slot, String place) {
@@ -77,7 +72,7 @@ final class Phrases {
     private static String choice(List<String> words, String place) {
         StringBuilder text = new StringBuilder("CHOOSE(").append(place);
         for (String word : words) {
-            text.append(',').append(literal(word));
+            text.append(',').append(quoted(word));
         }
         return text.append(')').toString();
     }

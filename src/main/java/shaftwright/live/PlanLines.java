@@ -3,6 +3,7 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
 
 import shaftwright.contract.Index;
+import shaftwright.formula.Given;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.ShaftEnd;
@@ -26,8 +27,8 @@ final class PlanLines {
                 .is("MIN({blank_score:all})", result -> BlankWayLines.score(result.plan()));
         computed.whole("plan_row", "Blank's row")
                 .is(
-                        "IF({plan_score}<%s,MATCH({plan_score},{blank_score:all},0),0)"
-                                .formatted(BlankWayLines.UNUSABLE),
+                        BlankWayLines.PIECES.in(
+                                "IF({plan_score}<<unusable>,MATCH({plan_score},{blank_score:all},0),0)"),
                         PlanLines::row);
         sides.whole("plan_way", "Way of using grooves")
                 .is(

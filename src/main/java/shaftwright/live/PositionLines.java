@@ -2,6 +2,8 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.POSITION;
 
+import shaftwright.formula.Pieces;
+import shaftwright.reading.Sizing;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.suspension.HubPoint;
@@ -12,18 +14,13 @@ import shaftwright.suspension.HubPoint;
  * numbers, so that charts leave a gap.
  */
 final class PositionLines {
-    private static final String RISE = "({ride_rise}+{travel})";
-    private static final String DISTANCE =
-            "SQRT({path_reach_squared}+{path_fore_aft}^2+" + RISE + "^2)";
-
     private PositionLines() {}
 
     static void declare(LiveLines lines) {
-        lines.add(LiveLine.ordinal("step", Section.POSITION_WORK, POSITION, "Step", 0));
+        LineSet<Sizing> all = LineSet.in(lines, Section.POSITION_WORK, POSITION);
+        all.ordinal("step", "Step", 0);
         LineSet<PositionRow> rows =
-                LineSet.in(lines, Section.POSITION_WORK, POSITION)
-                        .only(Known.RESULT, Lacking.NOT_AVAILABLE)
-                        .of(PositionRow::of);
+                all.only(Known.RESULT, Lacking.NOT_AVAILABLE).of(PositionRow::of);
         path(rows);
         centres(rows);
         RaceLimitLines.declare(rows);
@@ -52,7 +49,10 @@ final class PositionLines {
     private static void path(LineSet<PositionRow> rows) {
         rows.mm("travel", "Travel")
                 .is(
-                        "IF({step}<=12,{t_low}*(12-{step})/12,{t_high}*({step}-12)/12)",
+                        """
+                        IF({step}<=<ride>,{t_low}*(<ride>-{step})/<ride>,
+                        {t_high}*({step}-<ride>)/<ride>)
+                        """,
                         row -> row.before().travel());
         LineSet<HubPoint> hubs = rows.of((row, index) -> row.before().hub());
         hubs.number("travel_norm", "Travel, normalised")
@@ -62,23 +62,26 @@ final class PositionLines {
                 .is(curve("reach_squared"), HubPoint::reachSquared);
         hubs.rad("path_camber", "Camber").is(curve("camber"), HubPoint::camber);
         hubs.rad("path_toe", "Toe").is(curve("toe"), HubPoint::toe);
-        rows.number("path_slope", "Change of distance with height")
+        Pieces curves =
+                Pieces.of("rise", "({ride_rise}+{travel})")
+                        .and("distance", "SQRT({path_reach_squared}+{path_fore_aft}^2+<rise>^2)")
+                        .and("reach", slope("reach_squared"))
+                        .and("fore_aft", slope("fore_aft"))
+                        .and("hat", PathLines.horner("coef_hat", "{travel_norm}"))
+                        .and("shift", PathLines.horner("coef_shift", "{travel_norm}"));
+        rows.with(curves)
+                .number("path_slope", "Change of distance with height")
                 .is(
-                        "(("
-                                + slope("reach_squared")
-                                + ")/({path_high}-{path_low})+{path_fore_aft}*2*("
-                                + slope("fore_aft")
-                                + ")/({path_high}-{path_low})+"
-                                + (RISE + ")/" + DISTANCE),
+                        """
+                        ((<reach>)/({path_high}-{path_low})
+                        +{path_fore_aft}*2*(<fore_aft>)/({path_high}-{path_low})+<rise>)/<distance>
+                        """,
                         row -> row.side().setup().path().distanceSlope(row.before().travel()));
         hubs.revised(2)
+                .with(curves)
                 .mm("path_doubt", "Doubt of the fit")
                 .is(
-                        "(2*SQRT(MAX(0,"
-                                + PathLines.horner("coef_hat", "{travel_norm}")
-                                + "))+ABS("
-                                + PathLines.horner("coef_shift", "{travel_norm}")
-                                + ("))/(2*" + DISTANCE + ")+{curve_allowance}"),
+                        "(2*SQRT(MAX(0,<hat>))+ABS(<shift>))/(2*<distance>)+{curve_allowance}",
                         HubPoint::doubt);
     }
 
@@ -97,25 +100,54 @@ final class PositionLines {
 
     private static void centres(LineSet<PositionRow> rows) {
         for (Axis axis : Axis.values()) {
-            rows.number("n_" + axis.suffix(), "Stub axis " + axis.way)
-                    .is(
-                            axis.turned("axis"),
-                            row -> axis.part.applyAsDouble(row.before().line().n()));
+            rows.with(axis.words)
+                    .number("n_<x>", "Stub axis <forward>")
+                    .is(steered(axis, "axis"), row -> axis.of(row.before().line().n()));
         }
         for (Axis axis : Axis.values()) {
-            rows.mm("d_" + axis.suffix(), "Centres apart " + axis.way)
+            rows.with(axis.words)
+                    .mm("d_<x>", "Centres apart <forward>")
                     .is(
-                            (axis.datum + "+(" + axis.turned("move"))
-                                    + ")-{shift_#}-{centre_in}*{u_#}-{centre_out}*{n_#}"
-                                            .replace("#", axis.suffix()),
-                            row -> axis.part.applyAsDouble(row.before().line().d()));
+                            (datum(axis) + "+(" + steered(axis, "move"))
+                                    + ")-{shift_<x>}-{centre_in}*{u_<x>}-{centre_out}*{n_<x>}",
+                            row -> axis.of(row.before().line().d()));
         }
         rows.mm("centre_distance", "Centre distance")
                 .is(CentreFormulas.distance(), row -> row.before().distance());
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.rad("mid_angle_" + end.shortWord(), EndText.heading(end, " angle, mid-stroke"))
+            rows.rad("mid_angle_" + end.shortWord(), EndText.of(end, "<Inner> angle, mid-stroke"))
                     .is(CentreFormulas.angle(end), row -> row.midAngle(end));
         }
+    }
+
+    /** Where the outer datum stands at a row's travel. */
+    private static String datum(Axis axis) {
+        return switch (axis) {
+            case X -> "{path_fore_aft}";
+            case Y -> "SQRT({path_reach_squared})+{shift_hub}";
+            case Z -> "{ride_rise}+{travel}";
+        };
+    }
+
+    /** Part of a steered hub's stub axis, or of its datum's move, turned with camber and toe. */
+    private static String steered(Axis axis, String what) {
+        return Pieces.of("what", "steer_" + what)
+                .and("camber", "{path_camber}")
+                .and("toe", "{path_toe}")
+                .in(
+                        switch (axis) {
+                            case X ->
+                                    """
+                                    {<what>_out}*SIN(<toe>)*COS(<camber>)+{<what>_ahead}*COS(<toe>)
+                                    +{<what>_up}*SIN(<camber>)*SIN(<toe>)
+                                    """;
+                            case Y ->
+                                    """
+                                    {<what>_out}*COS(<toe>)*COS(<camber>)-{<what>_ahead}*SIN(<toe>)
+                                    +{<what>_up}*SIN(<camber>)*COS(<toe>)
+                                    """;
+                            case Z -> "{<what>_up}*COS(<camber>)-{<what>_out}*SIN(<camber>)";
+                        });
     }
 
     private static void window(LineSet<PositionRow> rows) {
@@ -151,15 +183,20 @@ final class PositionLines {
         if (row == 0 || row == POSITION.rows() - 1) {
             return here;
         }
-        String before = "{" + name + "-1}";
-        String after = "{" + name + "+1}";
-        String rise = "((" + here + "-" + before + ")/({travel}-{travel-1}))";
-        String next = "((" + after + "-" + here + ")/({travel+1}-{travel}))";
-        String bend = "((" + next + "-" + rise + ")/({travel+1}-{travel-1}))";
-        String slope = "(" + rise + "+" + bend + "*({travel}-{travel-1}))";
-        return "IF(OR(" + before + beyond + here + "," + after + beyond + here + ")," + here
-                + ",IF(" + bend + bent + "0," + here + "-" + slope + "^2/(4*" + bend + ")," + here
-                + "))";
+        return Pieces.of("bent", bent)
+                .and("beyond", beyond)
+                .and("here", here)
+                .and("before", "{" + name + "-1}")
+                .and("after", "{" + name + "+1}")
+                .and("rise", "((<here>-<before>)/({travel}-{travel-1}))")
+                .and("next", "((<after>-<here>)/({travel+1}-{travel}))")
+                .and("bend", "((<next>-<rise>)/({travel+1}-{travel-1}))")
+                .and("slope", "(<rise>+<bend>*({travel}-{travel-1}))")
+                .in(
+                        """
+                        IF(OR(<before><beyond><here>,<after><beyond><here>),<here>,
+                        IF(<bend><bent>0,<here>-<slope>^2/(4*<bend>),<here>))
+                        """);
     }
 
     private static void fitted(LineSet<PositionRow> positions) {
@@ -171,7 +208,7 @@ final class PositionLines {
         rows.mm("push", "Push-in, equal at both ends")
                 .is(CentreFormulas.push("{spacing_final}"), FittedPosition::push);
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.rad("shaft_angle_" + end.shortWord(), EndText.heading(end, " angle, shaft in"))
+            rows.rad("shaft_angle_" + end.shortWord(), EndText.of(end, "<Inner> angle, shaft in"))
                     .is(
                             CentreFormulas.angle(end, "{push}", "{push}"),
                             row -> end.either(row.innerAngle(), row.outerAngle()));

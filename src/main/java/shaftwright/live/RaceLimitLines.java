@@ -59,10 +59,10 @@ final class RaceLimitLines {
     private static void both(LineSet<PositionRow> rows, Way way) {
         for (ShaftEnd end : ShaftEnd.values()) {
             rows.mm(
-                            EndText.of(end, way.in("first_WAY_END")),
-                            EndText.heading(end, " travel " + way.word + ", first step"))
+                            EndText.of(end, way.in("first_WAY_<end>")),
+                            EndText.of(end, "<Inner> travel " + way.word + ", first step"))
                     .is(
-                            way.limit(end, EndText.of(end, "{mid_angle_END}")),
+                            way.limit(end, EndText.of(end, "{mid_angle_<end>}")),
                             row ->
                                     way == Way.IN
                                             ? row.joint(end).inward(row.midAngle(end))
@@ -70,8 +70,8 @@ final class RaceLimitLines {
         }
         for (ShaftEnd end : ShaftEnd.values()) {
             rows.rad(
-                            EndText.of(end, way.in("angle_WAY_END")),
-                            EndText.heading(end, " angle, races " + way.word))
+                            EndText.of(end, way.in("angle_WAY_<end>")),
+                            EndText.of(end, "<Inner> angle, races " + way.word))
                     .is(
                             CentreFormulas.angle(
                                     end,
@@ -81,10 +81,10 @@ final class RaceLimitLines {
         }
         for (ShaftEnd end : ShaftEnd.values()) {
             rows.mm(
-                            EndText.of(end, way.in("last_WAY_END")),
-                            EndText.heading(end, " travel " + way.word))
+                            EndText.of(end, way.in("last_WAY_<end>")),
+                            EndText.of(end, "<Inner> travel " + way.word))
                     .is(
-                            way.limit(end, EndText.of(end, way.in("{angle_WAY_END}"))),
+                            way.limit(end, EndText.of(end, way.in("{angle_WAY_<end>}"))),
                             row ->
                                     end.either(
                                             way.state(row).innerTravel(),
@@ -107,8 +107,8 @@ final class RaceLimitLines {
         String of = ", " + pulled.word() + " race pulled out";
         for (ShaftEnd end : ShaftEnd.values()) {
             rows.rad(
-                            EndText.of(end, "soft_" + pulled.shortWord() + "_angle_END"),
-                            EndText.heading(end, " angle" + of))
+                            EndText.of(end, "soft_" + pulled.shortWord() + "_angle_<end>"),
+                            EndText.of(end, "<Inner> angle" + of))
                     .is(
                             soft(
                                     pulled,
@@ -120,7 +120,7 @@ final class RaceLimitLines {
                                                     .stands(ShaftEnd.OUTER, "first"))),
                             row -> of(row, pulled, state -> angle(state, end)));
         }
-        rows.mm(EndText.of(pulled, "soft_END_spacing"), "Race spacing" + of)
+        rows.mm(EndText.of(pulled, "soft_<end>_spacing"), "Race spacing" + of)
                 .is(
                         soft(
                                 pulled,
@@ -141,7 +141,7 @@ final class RaceLimitLines {
     }
 
     private static String soft(ShaftEnd end, String formula) {
-        return "IF(" + EndText.of(end, "{soft_END}") + "=1," + formula + ",\"\")";
+        return "IF(" + EndText.of(end, "{soft_<end>}") + "=1," + formula + ",\"\")";
     }
 
     private static double of(

@@ -1,11 +1,13 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.number;
 import static shaftwright.strength.FlangeBolts.MOST_PRELOAD;
 
 import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import shaftwright.contract.Grid;
+import shaftwright.formula.Given;
 import shaftwright.reading.StrengthReader;
 import shaftwright.strength.Bar;
 import shaftwright.strength.BoltClass;
@@ -15,7 +17,7 @@ import shaftwright.strength.FlangeBolts;
 final class RatedLines {
     private static final String TOO_TIGHT = "too tight: friction does not count";
     private static final String TOO_SHORT = "less than one diameter of thread";
-    private static final String NMM = Phrases.number(Bar.NMM);
+    private static final String NMM = number(Bar.NMM);
 
     private RatedLines() {}
 

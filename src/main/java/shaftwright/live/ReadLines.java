@@ -1,5 +1,7 @@
 package shaftwright.live;
 
+import static shaftwright.live.Quantity.MONEY;
+
 import java.util.List;
 import java.util.OptionalDouble;
 import shaftwright.book.CellValue;
@@ -8,6 +10,8 @@ import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
+import shaftwright.formula.NumberFormula;
+import shaftwright.formula.TapeFormula;
 import shaftwright.reading.Sizing;
 import shaftwright.units.TapeText;
 
@@ -42,23 +46,45 @@ final class ReadLines {
      */
     static void declare(
             LiveLines lines, List<Input> inputs, Section section, Grid grid, Cell cell) {
+        LineSet<Sizing> set = LineSet.in(lines, section, grid);
         for (Input input : inputs) {
-            aside(lines, input.name(), input, section, grid, cell);
+            aside(set, input.name(), input, cell);
         }
         for (Input input : inputs) {
             if (input.kind().numeric()) {
-                Allowed allowed = new Allowed(input);
-                lines.add(
-                        new LiveLine(
-                                name(input),
-                                section,
-                                grid,
-                                input.label(),
-                                quantity(input.kind()),
-                                allowed,
-                                allowed));
+                allowed(set, name(input), input)
+                        .is(
+                                allowed(input, input.name()),
+                                (sizing, index) -> sizing.inputs().number(input.name(), index));
             }
         }
+    }
+
+    /**
+     * Declares a line that reads a side's typed cells; the right side's fall back on the left's
+     * while the right is not measured.
+     *
+     * @param aside what the names of the lines {@link #aside} begin with
+     */
+    static void ofSide(
+            LineSet<Sizing> set,
+            String name,
+            String aside,
+            Input input,
+            LineSet.Figure<Sizing> core) {
+        allowed(set, name, input)
+                .is(
+                        index ->
+                                ownOrLeft(
+                                        index.side(), allowed(input, aside), "{" + name + "@left}"),
+                        core);
+    }
+
+    private static LineSet.NumberLine<Sizing> allowed(
+            LineSet<Sizing> set, String name, Input input) {
+        return set.since(input.since())
+                .revised(Math.max(RANGES, input.since()))
+                .of(quantity(input.kind()), name, input.label());
     }
 
     /**
@@ -67,19 +93,38 @@ final class ReadLines {
      *
      * @param name what their names begin with
      */
-    static void aside(
-            LiveLines lines, String name, Input input, Section section, Grid grid, Cell cell) {
+    static void aside(LineSet<Sizing> set, String name, Input input, Cell cell) {
+        LineSet<Sizing> later = set.since(Math.max(RANGES, input.since()));
         if (input.kind() == InputKind.LENGTH) {
-            Straightened text = new Straightened(input, cell);
-            String label = input.label() + ", straightened";
-            lines.add(new LiveLine(tape(name), section, grid, label, Quantity.TEXT, text, text));
+            later.text(tape(name), input.label() + ", straightened")
+                    .is(
+                            index ->
+                                    cell.guarded(
+                                            input,
+                                            index,
+                                            TapeFormula.straightened(cell.of(input, index))),
+                            (sizing, index) -> straightened(sizing, input, index));
         }
         if (input.kind().numeric()) {
-            Typed typed = new Typed(name, input, cell);
-            String label = input.label() + ", as typed";
-            lines.add(
-                    new LiveLine(typed(name), section, grid, label, Quantity.NUMBER, typed, typed));
+            later.number(typed(name), input.label() + ", as typed")
+                    .is(
+                            index -> cell.guarded(input, index, number(name, input, cell, index)),
+                            (sizing, index) -> sizing.inputs().typed(input, index));
         }
+    }
+
+    private static String straightened(Sizing sizing, Input input, Index index) {
+        CellValue typed = sizing.inputs().content(input.name(), index);
+        return typed instanceof CellValue.Text text ? TapeText.straightened(text.value()) : "";
+    }
+
+    /** A number, be it allowed or not: a length in mm, others as typed. */
+    private static String number(String name, Input input, Cell cell, Index index) {
+        String place = cell.of(input, index);
+        String empty = input.hasWhenEmpty() ? String.valueOf(input.whenEmpty()) : "\"\"";
+        return input.kind() == InputKind.LENGTH
+                ? TapeFormula.of(place, empty, "{" + tape(name) + "}", "tape_mm", "tape_fraction")
+                : NumberFormula.of(place, empty);
     }
 
     private static String tape(String name) {
@@ -115,87 +160,11 @@ final class ReadLines {
         }
     }
 
-    /** A typed cell as a number that is allowed. */
-    private record Allowed(Input input) implements LiveLine.Formula, LiveLine.Core {
-        @Override
-        public int since() {
-            return input.since();
-        }
-
-        @Override
-        public int revised() {
-            return Math.max(RANGES, input.since());
-        }
-
-        @Override
-        public String at(Index index) {
-            return allowed(input, input.name());
-        }
-
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            return shown(sizing.inputs().number(input.name(), index));
-        }
-    }
-
-    /** A typed cell as a number, be it allowed or not: a length in mm, others as typed. */
-    private record Typed(String name, Input input, Cell cell)
-            implements LiveLine.Formula, LiveLine.Core {
-        @Override
-        public int since() {
-            return Math.max(RANGES, input.since());
-        }
-
-        @Override
-        public String at(Index index) {
-            String place = cell.of(input, index);
-            String empty = input.hasWhenEmpty() ? String.valueOf(input.whenEmpty()) : "\"\"";
-            String formula =
-                    input.kind() == InputKind.LENGTH
-                            ? TapeFormula.of(
-                                    place,
-                                    empty,
-                                    "{" + tape(name) + "}",
-                                    "tape_mm",
-                                    "tape_fraction")
-                            : NumberFormula.of(place, empty);
-            return cell.guarded(input, index, formula);
-        }
-
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            return shown(sizing.inputs().typed(input, index));
-        }
-    }
-
-    /** A typed length's text, straightened. */
-    private record Straightened(Input input, Cell cell) implements LiveLine.Formula, LiveLine.Core {
-        @Override
-        public int since() {
-            return Math.max(RANGES, input.since());
-        }
-
-        @Override
-        public String at(Index index) {
-            return cell.guarded(input, index, TapeFormula.straightened(cell.of(input, index)));
-        }
-
-        @Override
-        public CellValue at(Sizing sizing, Index index) {
-            CellValue typed = sizing.inputs().content(input.name(), index);
-            return CellValue.of(
-                    typed instanceof CellValue.Text text
-                            ? TapeText.straightened(text.value())
-                            : "");
-        }
-    }
-
     /** The right side's cell falls back on the left's while the right is not measured. */
     static String ownOrLeft(Side side, String own, String left) {
         return side == Side.LEFT ? own : "IF(right_side=\"measured\"," + own + "," + left + ")";
     }
 
-    /** A number, or an empty text for NaN. */
     /** The number, or an empty cell while it is not known. */
     static CellValue shown(OptionalDouble number) {
         return shown(number.orElse(Double.NaN));

@@ -4,7 +4,6 @@ import static shaftwright.contract.Grid.READING_SLOT;
 
 import java.util.List;
 import shaftwright.contract.Contract;
-import shaftwright.contract.Input;
 import shaftwright.reading.Sizing;
 
 /**
@@ -38,14 +37,18 @@ final class ReadingLines {
     private ReadingLines() {}
 
     static void declare(LiveLines lines) {
-        lines.add(LiveLine.ordinal("row_slot", Section.PATH_WORK, READING_SLOT, "Row", 1));
-        for (String name : TYPED) {
-            Input input = Contract.input(name);
-            ReadLines.aside(lines, "row_" + name, input, Section.PATH_WORK, READING_SLOT, CELL);
-        }
         LineSet<Sizing> all = LineSet.in(lines, Section.PATH_WORK, READING_SLOT);
+        all.ordinal("row_slot", "Row");
         for (String name : TYPED) {
-            typed(all, Contract.input(name));
+            ReadLines.aside(all, "row_" + name, Contract.input(name), CELL);
+        }
+        for (String name : TYPED) {
+            ReadLines.ofSide(
+                    all,
+                    "row_" + name,
+                    "row_" + name,
+                    Contract.input(name),
+                    (sizing, index) -> sizing.readings(index.side()).typed(name, index.row()));
         }
         LineSet<ReadRow> any = all.about(ReadRow::of, Lacking.ZERO.value());
         LineSet<ReadRow> rows = all.only(new Known<>("{row_weight}>0", ReadRow::of), Lacking.ZERO);
@@ -86,21 +89,5 @@ final class ReadingLines {
                                 + "IF(ISNUMBER({inner_height_used}),"
                                 + "IF({row_squared}<=0,3,0),0)))))",
                         row -> 0);
-    }
-
-    /** A typed column as numbers, the left side's on a side that was not measured. */
-    private static void typed(LineSet<Sizing> all, Input input) {
-        String name = "row_" + input.name();
-        all.since(input.since())
-                .revised(Math.max(ReadLines.RANGES, input.since()))
-                .of(ReadLines.quantity(input.kind()), name, input.label())
-                .is(
-                        index ->
-                                ReadLines.ownOrLeft(
-                                        index.side(),
-                                        ReadLines.allowed(input, name),
-                                        "{" + name + "@left}"),
-                        (sizing, index) ->
-                                sizing.readings(index.side()).typed(input.name(), index.row()));
     }
 }

@@ -3,6 +3,7 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.READING;
 import static shaftwright.contract.Grid.READING_SLOT;
 import static shaftwright.contract.Grid.SIDE;
+import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -10,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
+import shaftwright.formula.Given;
 import shaftwright.reading.SideReadings;
 import shaftwright.reading.Sizing;
 import shaftwright.study.ReadingWording;
@@ -120,8 +122,8 @@ final class ReadingNoteLines {
                         "IF({linkage_used}*{readings_contradict}<{readings_contradict},"
                                 + "IF({reading_suspects}=\"\",%s&{reading_next},%s&{reading_suspects})&\".\",\"\")"
                                         .formatted(
-                                                Phrases.literal(ReadingWording.MORE),
-                                                Phrases.literal(ReadingWording.AGAIN)),
+                                                quoted(ReadingWording.MORE),
+                                                quoted(ReadingWording.AGAIN)),
                         (sizing, index) -> said(sizing, index.side()));
         // What keeps the readings from use, or how far they can be trusted.
         sides.in(Section.MEASURE_NOTES, SIDE)

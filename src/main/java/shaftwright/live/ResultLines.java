@@ -4,6 +4,7 @@ import static shaftwright.contract.Grid.SCENARIO_SIDE;
 
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import shaftwright.formula.Given;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.ShaftEnd;
@@ -97,9 +98,9 @@ record ResultLines(LineSet<SideResult> sides) {
         sides.of(
                         Quantity.DEGREE,
                         "result_" + end.word() + "_limit",
-                        EndText.heading(end, " angle limit"))
+                        EndText.of(end, "<Inner> angle limit"))
                 .is(
-                        EndText.of(end, "DEGREES({angle_max_END})"),
+                        EndText.of(end, "DEGREES({angle_max_<end>})"),
                         r -> end.either(r.setup().inner(), r.setup().outer()).joint().angleMax());
     }
 
@@ -108,7 +109,7 @@ record ResultLines(LineSet<SideResult> sides) {
         sides.of(
                         Quantity.DEGREE,
                         "result_" + end.word() + "_" + at,
-                        EndText.heading(end, " angle at " + at))
+                        EndText.of(end, "<Inner> angle at " + at))
                 .is(
                         "DEGREES({shaft_angle_" + end.shortWord() + row + "})",
                         r -> angle(position.apply(r), end));

@@ -1,5 +1,7 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.quoted;
+
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
@@ -44,7 +46,7 @@ record RowNameLines(String typed) {
                 + ")<"
                 + row
                 + ","
-                + Phrases.literal(SPARE)
+                + quoted(SPARE)
                 + ",IF("
                 + cell
                 + "=\"\",\"Row \"&"

@@ -1,8 +1,12 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.SIDE;
+import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.function.ToDoubleFunction;
+import shaftwright.formula.Given;
+import shaftwright.formula.LengthTextFormula;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.ShaftEnd;
@@ -26,13 +30,12 @@ final class ShaftDrawingLines {
 
     private static void sizes(LineSet<Sizing> set) {
         set.revised(2)
+                .with(
+                        Pieces.of("lengths", CardPrint.LENGTHS.level())
+                                .and("row", Card.cell("plan_row")))
                 .whole("draw_row", "Blank's row")
                 .is(
-                        "IF(OR(card_index=0,{card_allowed}<"
-                                + CardPrint.LENGTHS.level()
-                                + "),0,IFERROR("
-                                + Card.cell("plan_row")
-                                + ",0))",
+                        "IF(OR(card_index=0,{card_allowed}<<lengths>),0,IFERROR(<row>,0))",
                         (sizing, index) ->
                                 Card.printed(sizing, index)
                                         .flatMap(Card.Printed::plan)
@@ -41,30 +44,24 @@ final class ShaftDrawingLines {
         LineSet<Card.Printed> printed = Card.printed(set);
         printed.mm("draw_total", "Blank, or shaft without one")
                 .is(
-                        "IF(ISNUMBER({card_e}),{card_e}+SUM({card_cut_in},{card_cut_out}),\"\")",
+                        Given.number("{card_e}", "{card_e}+SUM({card_cut_in},{card_cut_out})"),
                         ShaftDrawingLines::total);
-        printed.mm("draw_body", "Half the bar")
+        printed.with(Pieces.of("diameter", "INDEX(blank_diameter_read,{draw_row})"))
+                .mm("draw_body", "Half the bar")
                 .is(
-                        ofBlank(
-                                "IF(SUM(INDEX(blank_diameter_read,{draw_row}))>0,"
-                                        + "INDEX(blank_diameter_read,{draw_row})/2,"
-                                        + "shaft_end_diameter_inner_read/2)"),
+                        Given.row(
+                                "{draw_row}",
+                                "IF(SUM(<diameter>)>0,<diameter>/2,shaft_end_diameter_inner_read/2)"),
                         ShaftDrawingLines::body);
         for (ShaftEnd end : ShaftEnd.values()) {
-            printed.mm("draw_spline_" + end.shortWord(), "Spline left, " + end.word() + " end")
+            printed.at(end)
+                    .mm("draw_spline_<end>", "Spline left, <inner> end")
                     .is(
-                            ofBlank(
-                                    "INDEX(blank_spline_length_"
-                                            + end.word()
-                                            + "_read,{draw_row})-{card_cut_"
-                                            + end.shortWord()
-                                            + "}"),
+                            Given.row(
+                                    "{draw_row}",
+                                    "INDEX(blank_spline_length_<inner>_read,{draw_row})-{card_cut_<end>}"),
                             print -> splineLeft(print, end));
         }
-    }
-
-    private static String ofBlank(String formula) {
-        return "IF({draw_row}=0,\"\"," + formula + ")";
     }
 
     /** Length of the blank, or of the shaft without one, mm. */
@@ -89,18 +86,8 @@ final class ShaftDrawingLines {
 
     private static void words(LineSet<Card.Printed> set) {
         LineSet<Card.Printed> printed = set.revised(5);
-        words(
-                printed,
-                DrawnPart.LENGTH,
-                "E ",
-                "card_e",
-                print -> print.shaft().length().endToEnd());
-        words(
-                printed,
-                DrawnPart.CLIPS,
-                "K ",
-                "card_k",
-                print -> print.shaft().length().clipToClip());
+        words(printed, DrawnPart.LENGTH, "E ", "card_e", Card.Printed::endToEnd);
+        words(printed, DrawnPart.CLIPS, "K ", "card_k", Card.Printed::clipToClip);
         groove(printed, DrawnPart.GROOVE_IN, ShaftEnd.INNER);
         groove(printed, DrawnPart.GROOVE_OUT, ShaftEnd.OUTER);
         cut(printed, DrawnPart.CUT_IN, ShaftEnd.INNER);
@@ -125,7 +112,7 @@ final class ShaftDrawingLines {
             ToDoubleFunction<Card.Printed> core) {
         printed.text(part.words(), "Words")
                 .is(
-                        ifNumber(line, Phrases.literal(before) + "&" + both(line)),
+                        Given.number("{" + line + "}", quoted(before) + "&" + both(line)),
                         print ->
                                 Double.isNaN(core.applyAsDouble(print))
                                         ? ""
@@ -134,16 +121,10 @@ final class ShaftDrawingLines {
 
     private static void groove(LineSet<Card.Printed> printed, DrawnPart part, ShaftEnd end) {
         String line = "card_wall_" + end.shortWord();
+        String words = quoted(GROOVE) + "&" + both(line) + "&\", \"&" + CardLines.grooveWidth();
         printed.text(part.words(), "Words")
                 .is(
-                        ifNumber(
-                                line,
-                                Phrases.literal(GROOVE)
-                                        + "&"
-                                        + both(line)
-                                        + "&\", \"&"
-                                        + CardLines.grooveWidth()
-                                        + "&\" wide\""),
+                        Given.number("{" + line + "}", words + "&\" wide\""),
                         print ->
                                 print.plan()
                                         .map(
@@ -151,30 +132,21 @@ final class ShaftDrawingLines {
                                                         GROOVE
                                                                 + both(
                                                                         plan.cut(end).outerWall(),
-                                                                        print.sizing())
+                                                                        print.sizing()))
+                                        .map(
+                                                said ->
+                                                        said
                                                                 + ", "
                                                                 + CardLines.grooveWidth(
-                                                                        print.sizing())
-                                                                + " wide")
+                                                                        print.sizing()))
+                                        .map(said -> said + " wide")
                                         .orElse(""));
     }
 
-    private static String ifNumber(String line, String words) {
-        return "IF(ISNUMBER({" + line + "})," + words + ",\"\")";
-    }
-
     private static String both(String line) {
-        String inch = "{" + line + "_inch}";
-        String millimetres = LengthTextFormula.millimetres("{" + line + "}");
-        return "IF(unit=\"inch\","
-                + inch
-                + "&\" (\"&"
-                + millimetres
-                + ","
-                + millimetres
-                + "&\" (\"&"
-                + inch
-                + ")&\")\"";
+        return Pieces.of("inch", "{" + line + "_inch}")
+                .and("mm", LengthTextFormula.millimetres("{" + line + "}"))
+                .in("IF(unit=\"inch\",<inch>&\" (\"&<mm>,<mm>&\" (\"&<inch>)&\")\"");
     }
 
     private static String both(double mm, Sizing sizing) {

@@ -1,9 +1,12 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.number;
+
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.formula.Given;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.CutPlan;
@@ -129,7 +132,7 @@ final class ShaftStrengthLines {
                         Given.all(
                                 "DEGREES(%s*{torque_needed}*torque_nm*{k_final}/(PI()*%s*%s))"
                                         .formatted(
-                                                Phrases.number(Bar.TWIST * Bar.NMM),
+                                                number(Bar.TWIST * Bar.NMM),
                                                 of("material_shear"),
                                                 "({shaft_diameter}^4-{shaft_bore}^4)"),
                                 "{cap_bar}",
@@ -144,8 +147,7 @@ final class ShaftStrengthLines {
                                                 .formatted(
                                                         of("material_elastic"),
                                                         of("material_density"),
-                                                        Phrases.number(
-                                                                1 / Material.TONNE_PER_MM3))),
+                                                        number(1 / Material.TONNE_PER_MM3))),
                         (study, index) -> known(study.shaft(index.side()).criticalSpeed()));
         strength.factor("whirl_share", "Critical speed over top speed")
                 .is(
@@ -182,7 +184,7 @@ final class ShaftStrengthLines {
 
     private static String root(ShaftEnd end) {
         String typed = typed("blank_spline_root_" + end.word());
-        String module = EndText.of(end, "{module_END}");
+        String module = EndText.of(end, "{module_<end>}");
         String teeth = typed("blank_splines_" + end.word());
         String standard = "(" + teeth + "-" + Spline.ROOT_IN_MODULES + ")*" + module;
         return Given.row(
@@ -196,7 +198,7 @@ final class ShaftStrengthLines {
                 "{shaft_row}",
                 Given.all(
                         Given.when(CutLines.inboard(end), outside + "-2*groove_depth_read"),
-                        EndText.of(end, "{plan_leftover_END}"),
+                        EndText.of(end, "{plan_leftover_<end>}"),
                         outside,
                         "groove_depth_read"));
     }
@@ -226,15 +228,15 @@ final class ShaftStrengthLines {
     /** Polar section modulus of a bar with the shaft's bore, for a torque in N·m. */
     private static String section(String diameter) {
         return "(#^4-{shaft_bore}^4)/(%s*#)"
-                .formatted(Phrases.number(Bar.SHEAR * Bar.NMM))
+                .formatted(number(Bar.SHEAR * Bar.NMM))
                 .replace("#", diameter);
     }
 
     /** The least that root shear, tooth shear and flank pressure allow. */
     private static String teeth(ShaftEnd end) {
-        String module = EndText.of(end, "{module_END}");
-        String root = EndText.of(end, "{root_END}");
-        String length = EndText.of(end, "{race_depth_END}");
+        String module = EndText.of(end, "{module_<end>}");
+        String root = EndText.of(end, "{root_<end>}");
+        String length = EndText.of(end, "{race_depth_<end>}");
         String teeth = typed("blank_splines_" + end.word());
         String area = teeth + "^2*" + module + "*" + length;
         String shear = of("material_spline_shear") + "*spline_fatigue_read";
@@ -264,16 +266,16 @@ final class ShaftStrengthLines {
     }
 
     private static String toothForce(int times) {
-        return "/(" + Phrases.number(times * Bar.NMM) + "*spline_misalignment_read)";
+        return "/(" + number(times * Bar.NMM) + "*spline_misalignment_read)";
     }
 
     private static String life(ShaftEnd end) {
-        String row = EndText.of(end, "{rated_row_END}");
+        String row = EndText.of(end, "{rated_row_<end>}");
         String rated = "INDEX(rated_life_read," + row + ")";
         String hours =
                 "((1-SIN(#))*COS(#)^2*%s*shock_factor_read/({torque_driving}*torque_nm))^3/{duty_use}"
                         .formatted(rated)
-                        .replace("#", EndText.of(end, "{shaft_angle_END#12}"));
+                        .replace("#", EndText.of(end, "{shaft_angle_<end>#12}"));
         return Given.when(
                 "{ready}=1",
                 Given.row(row, Given.all(hours, rated, "{torque_driving}", "{duty_use}")));

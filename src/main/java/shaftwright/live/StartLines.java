@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.formula.Given;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;

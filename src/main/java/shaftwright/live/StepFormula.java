@@ -1,5 +1,6 @@
 package shaftwright.live;
 
+import shaftwright.formula.LengthTextFormula;
 import shaftwright.units.InchStep;
 
 /**

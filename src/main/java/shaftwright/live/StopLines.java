@@ -76,9 +76,9 @@ final class StopLines {
                 .ifKnown(
                         EndText.of(
                                 end,
-                                "IF({boot_row_END}=0,\"\",INDEX("
+                                "IF({boot_row_<end>}=0,\"\",INDEX("
                                         + column
-                                        + "_read,{boot_row_END}))"),
+                                        + "_read,{boot_row_<end>}))"),
                         side -> core.apply(side.joint(end).boot()));
     }
 
@@ -111,7 +111,7 @@ final class StopLines {
         Known.Source<SideStops.Gap> source =
                 (sizing, index) -> stops(sizing, index).flatMap(stops -> stops.gap(end));
         LineSet<SideStops.Gap> set = BLOCK.figures(lines, source);
-        set.shown("stop_gap_" + end.shortWord(), EndText.heading(end, " boot to tube, least gap"))
+        set.shown("stop_gap_" + end.shortWord(), EndText.of(end, "<Inner> boot to tube, least gap"))
                 .filled(SideStops.Gap::least);
         set.shown("stop_gap_at_" + end.shortWord(), "… at travel, bump +")
                 .filled(SideStops.Gap::leastAt);

@@ -3,6 +3,7 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.READING_SLOT;
 
 import java.util.List;
+import shaftwright.formula.Given;
 import shaftwright.suspension.MeasuredQuantity;
 
 /**

@@ -1,11 +1,14 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.READING_SLOT;
+import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import shaftwright.formula.Given;
+import shaftwright.formula.LengthTextFormula;
 import shaftwright.study.ReadingWording;
 import shaftwright.suspension.MeasuredQuantity;
 
@@ -58,12 +61,11 @@ enum SuspectTexts {
 
     private String said(String what, String again, String expected) {
         return this == LISTED
-                ? Phrases.literal(ReadingWording.LISTED_BETWEEN + "row ")
+                ? quoted(ReadingWording.LISTED_BETWEEN + "row ")
                         + "&{row_slot}&"
-                        + Phrases.literal(", " + what + ReadingWording.LISTED_ABOUT)
-                        + ("&" + expected + "&" + Phrases.literal(ReadingWording.LISTED_EXPECTED))
-                : Phrases.literal(NOTE_BETWEEN + again + ReadingWording.NOTE_EXPECTS)
-                        + ("&" + expected);
+                        + quoted(", " + what + ReadingWording.LISTED_ABOUT)
+                        + ("&" + expected + "&" + quoted(ReadingWording.LISTED_EXPECTED))
+                : quoted(NOTE_BETWEEN + again + ReadingWording.NOTE_EXPECTS) + ("&" + expected);
     }
 
     private static String shown(MeasuredQuantity quantity, String value) {
@@ -98,7 +100,7 @@ enum SuspectTexts {
                                 curve ->
                                         Given.when(
                                                 curve.of("{WORD_unplaced}=1"),
-                                                Phrases.literal(
+                                                quoted(
                                                         " and "
                                                                 + ReadingWording.single(
                                                                         curve.basis().quantity()))))

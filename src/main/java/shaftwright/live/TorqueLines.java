@@ -1,5 +1,7 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.number;
+import static shaftwright.formula.FormulaText.quoted;
 import static shaftwright.tyre.Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER;
 
 import java.util.Arrays;
@@ -8,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
+import shaftwright.formula.Given;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.ShaftEnd;
@@ -40,8 +43,8 @@ final class TorqueLines {
                     .is(
                             EndText.of(
                                     end,
-                                    "IF({joint_row_END}=0,0,"
-                                            + "IFERROR(MATCH({joint_row_END},rated_of,0),0))"),
+                                    "IF({joint_row_<end>}=0,0,"
+                                            + "IFERROR(MATCH({joint_row_<end>},rated_of,0),0))"),
                             (sizing, index) -> {
                                 ScenarioOutcome scenario = sizing.scenario(index.scenario());
                                 return sizing.strength()
@@ -165,7 +168,7 @@ final class TorqueLines {
                                 load,
                                 TyreGrip.GRAVITY,
                                 ROLLING_CIRCUMFERENCE_PER_DIAMETER,
-                                Phrases.number(Bar.NMM));
+                                number(Bar.NMM));
         return Given.used(Given.all(torque, "tyre_friction_read", load, "{tyre_diameter}"));
     }
 
@@ -203,14 +206,14 @@ final class TorqueLines {
                         part ->
                                 part == SharedPart.OWN
                                         ? "INDEX(rating_part,own_row)&\"\""
-                                        : FormulaText.quoted(part.words()))
+                                        : quoted(part.words()))
                 + "))";
     }
 
     private static String ofSide(Side side) {
         String factors = factors(side);
         return "IF(IF(COUNT(%s)=0,FALSE,MIN(%s)={result_factor}),".formatted(factors, factors)
-                + named(factors, ShaftPart.values(), part -> FormulaText.quoted(part.words()))
+                + named(factors, ShaftPart.values(), part -> quoted(part.words()))
                 + ("&\", " + side.word() + "\",");
     }
 
@@ -261,7 +264,7 @@ final class TorqueLines {
     }
 
     private static String rated(ShaftEnd end, String column, String divided) {
-        String row = EndText.of(end, "{rated_row_END}");
+        String row = EndText.of(end, "{rated_row_<end>}");
         String cell = "INDEX(" + column + "," + row + ")";
         return Given.used(Given.row(row, Given.number(cell, cell + divided)));
     }

@@ -100,7 +100,7 @@ final class TravelLines {
         String limits = "limit_print_" + end.shortWord();
         side.whole(limits, "Fingerprint of the travel limits, " + end.word())
                 .is(
-                        EndText.of(end, "MOD(SUMIF(limit_joint,{joint_row_END},limit_print),")
+                        EndText.of(end, "MOD(SUMIF(limit_joint,{joint_row_<end>},limit_print),")
                                 + Fingerprint.MODULUS
                                 + ")",
                         (sizing, index) -> sum(sizing, index, end, row));

@@ -1,5 +1,7 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.quoted;
+
 import shaftwright.contract.Contract;
 
 /** How sentences name a typed cell, such as "Parts E5": it follows when the cell is moved. */
@@ -18,6 +20,6 @@ final class TypedCell {
 
     /** The sheet's name and a blank, as a literal. */
     static String title(String input) {
-        return Phrases.literal(Contract.sheet(Contract.input(input)).title() + " ");
+        return quoted(Contract.sheet(Contract.input(input)).title() + " ");
     }
 }

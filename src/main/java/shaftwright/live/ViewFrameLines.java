@@ -1,7 +1,10 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.SIDE;
+import static shaftwright.formula.FormulaText.quoted;
 
+import shaftwright.formula.Cases;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.study.DrawingFrame;
 import shaftwright.study.SideDrawing;
@@ -28,12 +31,12 @@ final class ViewFrameLines {
     }
 
     private static void known(LineSet<Sizing> side) {
-        side.whole("view_linked", "Linkage drawn")
+        side.with(Pieces.of("current", quoted(EngineBlock.CURRENT)))
+                .whole("view_linked", "Linkage drawn")
                 .is(
-                        index ->
-                                "IF(AND(COUNT({linkage_low},{linkage_high})=2,{linkage_stamp}=\""
-                                        + EngineBlock.CURRENT
-                                        + "\"),1,0)",
+                        """
+                        IF(AND(COUNT({linkage_low},{linkage_high})=2,{linkage_stamp}=<current>),1,0)
+                        """,
                         (sizing, index) ->
                                 sizing.path(index.side()).linkage().path().isPresent() ? 1 : 0);
         side.only(Known.DRAWING, Lacking.ZERO)
@@ -41,132 +44,124 @@ final class ViewFrameLines {
                 .is(Card.cellOr("0", "setup_ready"), drawing -> drawing.hasShaft() ? 1 : 0);
         side.whole("view_own", "Points of its own")
                 .is(
-                        index -> Card.cellOr("0", "own_used"),
+                        Card.cellOr("0", "own_used"),
                         (sizing, index) -> sizing.shopsOwnPath(index.side()).isPresent() ? 1 : 0);
     }
 
     private static void moved(LineSet<SideDrawing> set) {
-        for (ViewWay way : ViewWay.values()) {
-            set.number("view_flange_" + way.letter, "Inner axis " + way.direction)
+        for (Axis axis : Axis.values()) {
+            set.with(axis.words)
+                    .number("view_flange_<x>", "Inner axis <forward>")
                     .is(
-                            Card.cellOr("{flange_" + way.letter + "}", "u_" + way.letter),
-                            drawing -> way.of(drawing.flange().axis()));
+                            Card.cellOr("{flange_<x>}", "u_<x>"),
+                            drawing -> axis.of(drawing.flange().axis()));
         }
-        for (HubAxis axis : HubAxis.values()) {
-            set.number("view_steer_axis_" + axis.word(), "Steered stub axis, " + axis.outward)
+        for (HubAxis hub : HubAxis.values()) {
+            set.with(hub.words)
+                    .number("view_steer_axis_<hub>", "Steered stub axis, <outward>")
                     .is(
-                            Card.cellOr(
-                                    axis == HubAxis.OUT ? "1" : "0", "steer_axis_" + axis.word()),
-                            drawing -> axis.part.applyAsDouble(drawing.steer().stubAxis()));
+                            Card.cellOr(hub == HubAxis.OUT ? "1" : "0", "steer_axis_<hub>"),
+                            drawing -> hub.part.applyAsDouble(drawing.steer().stubAxis()));
         }
-        for (HubAxis axis : HubAxis.values()) {
-            set.mm("view_steer_move_" + axis.word(), "Steered datum moved " + axis.outward)
+        for (HubAxis hub : HubAxis.values()) {
+            set.with(hub.words)
+                    .mm("view_steer_move_<hub>", "Steered datum moved <outward>")
                     .is(
-                            Card.cellOr("0", "steer_move_" + axis.word()),
-                            drawing -> axis.part.applyAsDouble(drawing.steer().datum()));
+                            Card.cellOr("0", "steer_move_<hub>"),
+                            drawing -> hub.part.applyAsDouble(drawing.steer().datum()));
         }
         set.mm("view_shift_hub", "Hub outward")
                 .is(Card.cellOr("0", "shift_hub"), SideDrawing::hubShift);
-        for (ViewWay way : ViewWay.values()) {
+        for (Axis axis : Axis.values()) {
             String typed =
-                    switch (way) {
-                        case AHEAD -> "inner_ahead_used";
-                        case OUT -> "inner_offset_used";
-                        case UP -> "inner_height_used";
+                    switch (axis) {
+                        case X -> "inner_ahead_used";
+                        case Y -> "inner_offset_used";
+                        case Z -> "inner_height_used";
                     };
-            set.mm("view_inner_" + way.word(), "Inner datum " + way.place)
+            set.with(axis.words)
+                    .mm("view_inner_<way>", "Inner datum <ahead>")
                     .is(
-                            "SUM({" + typed + "})+" + Card.cellOr("0", "shift_" + way.letter),
-                            drawing -> way.of(drawing.innerDatum()));
+                            "SUM({" + typed + "})+" + Card.cellOr("0", "shift_<x>"),
+                            drawing -> axis.of(drawing.innerDatum()));
         }
         set.mm("view_centre_in", "Inner datum to centre")
                 .is(Card.cellOr("0", "centre_in"), SideDrawing::centreIn);
         set.mm("view_centre_out", "Outer datum to centre")
                 .is(Card.cellOr("0", "centre_out"), SideDrawing::centreOut);
-        set.mm("view_arm", "Outer datum to wheel centre")
-                .is(Card.cellOr("0", "wheel_arm"), drawing -> drawing.wheel().arm());
-        set.mm("view_radius", "Tyre radius")
+        LineSet<SideDrawing.Wheel> wheel = set.of((drawing, index) -> drawing.wheel());
+        wheel.mm("view_arm", "Outer datum to wheel centre")
+                .is(Card.cellOr("0", "wheel_arm"), SideDrawing.Wheel::arm);
+        wheel.mm("view_radius", "Tyre radius")
                 .is(
                         "IFERROR(" + Card.cellOr("0", "tyre_diameter") + "/2,0)",
-                        drawing -> drawing.wheel().radius());
-        set.revised(2)
+                        SideDrawing.Wheel::radius);
+        wheel.revised(2)
                 .mm("view_half_width", "Half of the tyre's width")
                 .is(
                         "IFERROR(" + Card.cellOr("0", "tyre_width") + "/2,0)",
-                        drawing -> drawing.wheel().halfWidth());
+                        SideDrawing.Wheel::halfWidth);
     }
 
     private static void ends(LineSet<SideDrawing> set) {
-        for (ViewWay way : ViewWay.values()) {
-            set.mm("view_low_" + way.word(), way.least)
-                    .is(end("MIN", way, "-"), drawing -> drawing.low(way.way));
+        for (Axis axis : Axis.values()) {
+            set.mm("view_low_" + axis.word, axis.least)
+                    .is(end(axis, "MIN", "-"), drawing -> drawing.low(axis.way));
         }
-        for (ViewWay way : ViewWay.values()) {
-            set.mm("view_high_" + way.word(), way.most)
-                    .is(end("MAX", way, "+"), drawing -> drawing.high(way.way));
+        for (Axis axis : Axis.values()) {
+            set.mm("view_high_" + axis.word, axis.most)
+                    .is(end(axis, "MAX", "+"), drawing -> drawing.high(axis.way));
         }
     }
 
     /** The end of inner datum, points and tyre one way. */
-    private static String end(String most, ViewWay way, String beyond) {
-        String tyre =
-                way == ViewWay.OUT
-                        ? "({view_half_width}+{view_radius}*MAX({view_tilt:all}))"
-                        : "({view_radius}+{view_half_width}*MAX({view_tilt:all}))";
-        String point = "{view_point_" + way.word();
-        return most
-                + "({view_inner_"
-                + way.word()
-                + "},"
-                + most
-                + "("
-                + point
-                + "_0:all},"
-                + point
-                + "_1:all},"
-                + point
-                + "_2:all}),"
-                + most
-                + "({view_wheel_"
-                + way.word()
-                + ":all})"
-                + beyond
-                + tyre
-                + ")";
+    private static String end(Axis axis, String most, String beyond) {
+        boolean out = axis == Axis.Y;
+        return axis.words
+                .and("most", most)
+                .and("beyond", beyond)
+                .and("whole", out ? "{view_half_width}" : "{view_radius}")
+                .and("tilted", out ? "{view_radius}" : "{view_half_width}")
+                .in(
+                        """
+                        <most>({view_inner_<way>},<most>({view_point_<way>_0:all},
+                        {view_point_<way>_1:all},{view_point_<way>_2:all}),
+                        <most>({view_wheel_<way>:all})
+                        <beyond>(<whole>+<tilted>*MAX({view_tilt:all})))
+                        """);
     }
 
-    private static void squares(LineSet<DrawingFrame> set) {
-        set.number("view_wanted", "Square wanted, in the workbook's unit")
+    private static void squares(LineSet<DrawingFrame> open) {
+        LineSet<DrawingFrame> set = open.with(Pieces.of("squares", ViewPart.SQUARES));
+        set.with(Pieces.of("most", ViewPart.SQUARES - 1))
+                .number("view_wanted", "Square wanted, in the workbook's unit")
                 .is(
-                        "MAX({view_high_ahead}-{view_low_ahead},{view_high_out}-{view_low_out},"
-                                + "{view_high_up}-{view_low_up})/tape_mm/"
-                                + (ViewPart.SQUARES - 1),
+                        """
+                        MAX({view_high_ahead}-{view_low_ahead},{view_high_out}-{view_low_out},
+                        {view_high_up}-{view_low_up})/tape_mm/<most>
+                        """,
                         DrawingFrame::wanted);
         set.number("view_power", "Power of ten below it")
                 .is("10^INT(ROUND(LOG10({view_wanted}),9))", DrawingFrame::power);
         set.mm("view_step", "Square").is("{view_power}*tape_mm*" + plain(), DrawingFrame::step);
-        for (ViewWay way : ViewWay.values()) {
-            String floor = "INT(ROUND({view_low_" + way.word() + "}/{view_step},6))";
+        for (Axis axis : Axis.values()) {
+            String floor = "INT(ROUND({view_low_<way>}/{view_step},6))";
             String centred =
-                    "-INT(("
-                            + ViewPart.SQUARES
-                            + "+INT(0-ROUND({view_high_ahead}/{view_step},6))+"
+                    "-INT((<squares>+INT(0-ROUND({view_high_ahead}/{view_step},6))+"
                             + floor
                             + ")/2)";
-            set.whole("view_base_" + way.word(), "Squares to the frame, " + way.place)
-                    .is(
-                            floor + (way == ViewWay.AHEAD ? centred : ""),
-                            frame -> frame.base(way.way));
+            set.with(axis.words)
+                    .whole("view_base_<way>", "Squares to the frame, <ahead>")
+                    .is(floor + (axis == Axis.X ? centred : ""), frame -> frame.base(axis.way));
         }
     }
 
     /** The least plain number that is not below what is wanted over its power of ten. */
     private static String plain() {
-        StringBuilder text = new StringBuilder();
+        Cases cases = new Cases();
         for (double plain : DrawingFrame.PLAIN) {
-            text.append("IF(ROUND({view_wanted}/{view_power},9)<=").append(plain).append(',');
-            text.append(plain).append(',');
+            cases.when("ROUND({view_wanted}/{view_power},9)<=" + plain, String.valueOf(plain));
         }
-        return text.append("10").append(")".repeat(DrawingFrame.PLAIN.size())).toString();
+        return cases.otherwise("10");
     }
 }

@@ -2,10 +2,10 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.LINKAGE_POINT;
 import static shaftwright.contract.Grid.VIEW_ORDER;
+import static shaftwright.formula.FormulaText.joined;
 
 import java.util.Arrays;
-import java.util.function.ToIntFunction;
-import java.util.stream.Collectors;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.study.LinkageOutline;
 import shaftwright.study.SideDrawing;
@@ -41,28 +41,30 @@ final class ViewPointLines {
         point.in(Section.VIEW_ORDER, VIEW_ORDER)
                 .whole("view_order", "Point that the line goes to")
                 .is(
-                        index -> byKind(kind -> outline(kind).point(index.row())),
+                        index ->
+                                LinkagePointLines.byNumber(
+                                        kind -> outline(kind).point(index.row())),
                         (sizing, index) ->
                                 sizing.linkageKind()
                                         .map(kind -> outline(kind).point(index.row()))
                                         .orElse(LinkageOutline.DATUM));
-        for (ViewWay way : ViewWay.values()) {
-            typed(point, way);
+        for (Axis axis : Axis.values()) {
+            typed(point, axis);
         }
         point.only(KIND, Lacking.ZERO)
                 .whole("view_place", "2 on the hub, 1 on the frame")
                 .is(
-                        index -> byKind(kind -> place(kind, index.row())),
+                        index -> LinkagePointLines.byNumber(kind -> place(kind, index.row())),
                         (kind, index) -> place(kind, index.row()));
         LineSet<Vector> arm = point.only(ARM, Lacking.EMPTY);
-        for (HubAxis axis : HubAxis.values()) {
-            arm(arm, axis);
-        }
+        arm(arm, HubAxis.OUT, "From the outer datum along the stub axis");
+        arm(arm, HubAxis.AHEAD, "Level ahead of it");
+        arm(arm, HubAxis.UP, "Above it");
         LineSet<SideDrawing> drawing =
                 point.about(Known.DRAWING.source(), Lacking.NOT_AVAILABLE.value());
         for (int stand = 0; stand < ViewPart.STANDS; stand++) {
-            for (ViewWay way : ViewWay.values()) {
-                moved(drawing, stand, way);
+            for (Axis axis : Axis.values()) {
+                moved(drawing, stand, axis);
             }
         }
     }
@@ -79,118 +81,83 @@ final class ViewPointLines {
         return outline(kind).endsOnHub(row) ? 2 : 1;
     }
 
-    /** One thing for each kind of linkage, by its number. */
-    private static String byKind(ToIntFunction<LinkageKind> figure) {
-        StringBuilder text = new StringBuilder();
-        int number = 1;
-        for (LinkageKind kind : LinkageKind.values()) {
-            text.append("IF(linkage_kind_number=").append(number++).append(',');
-            text.append(figure.applyAsInt(kind)).append(',');
-        }
-        return text.append('0').append(")".repeat(number - 1)).toString();
-    }
-
     /** Where a point is at ride: typed for all scenarios, or for the one that is drawn. */
-    private static void typed(LineSet<Sizing> set, ViewWay way) {
-        String coordinate = way == ViewWay.UP ? "height" : way.word();
-        String ofAll = "{point_" + coordinate + "_used}";
-        set.mm("view_typed_" + way.word(), "Typed " + way.word())
+    private static void typed(LineSet<Sizing> set, Axis axis) {
+        String coordinate = axis == Axis.Z ? "height" : axis.word;
+        Pieces pieces =
+                Pieces.of("scenario_step", OwnPointLines.SCENARIO_STEP)
+                        .and("coordinate", coordinate)
+                        .and("of_all", "{point_<coordinate>_used}");
+        set.with(pieces)
+                .mm("view_typed_" + axis.word, "Typed " + axis.word)
                 .is(
                         index ->
-                                "IF({view_own}=1,IFERROR(0+INDEX({own_"
-                                        + coordinate
-                                        + "_read:all},MATCH(card_index*"
-                                        + OwnPointLines.SCENARIO_STEP
-                                        + "+"
-                                        + (index.row() + 1)
-                                        + ",{own_place:all},0)),"
-                                        + ofAll
-                                        + "),"
-                                        + ofAll
-                                        + ")",
+                                Pieces.of("point", index.row() + 1)
+                                        .in(
+                                                """
+                                                IF({view_own}=1,IFERROR(0+
+                                                INDEX({own_<coordinate>_read:all},
+                                                MATCH(card_index*<scenario_step>+<point>,
+                                                {own_place:all},0)),<of_all>),<of_all>)
+                                                """),
                         (sizing, index) ->
                                 sizing.shopPath(index.side())
                                         .linkage()
                                         .typed("point_" + coordinate, index.row()));
     }
 
-    private static void arm(LineSet<Vector> set, HubAxis axis) {
-        set.mm(
-                        "view_arm_" + axis.word(),
-                        switch (axis) {
-                            case OUT -> "From the outer datum along the stub axis";
-                            case AHEAD -> "Level ahead of it";
-                            case UP -> "Above it";
-                        })
-                .is(
-                        Arrays.stream(ViewWay.values())
-                                .filter(axis::goes)
-                                .map(
-                                        way ->
-                                                fromDatum(way)
-                                                        + "*"
-                                                        + direction(axis, way, ViewPart.RIDE))
-                                .collect(Collectors.joining("+", "IF({view_place}=0,\"\",", ")")),
-                        axis.part);
-    }
-
     /** From the outer datum at ride, which the scenario may have shifted, to a point. */
-    private static String fromDatum(ViewWay way) {
-        String hub = "{view_hub_" + way.word() + "#" + ViewPart.RIDE + "}";
-        return "({view_typed_"
-                + way.word()
-                + "}-"
-                + (way == ViewWay.OUT ? "(" + hub + "-{view_shift_hub})" : hub)
-                + ")";
-    }
-
-    private static String direction(HubAxis axis, ViewWay way, int stand) {
-        return "{view_" + axis.word() + "_" + way.letter + "#" + stand + "}";
-    }
-
-    /** Where a point stands. */
-    private static void moved(LineSet<SideDrawing> set, int stand, ViewWay way) {
-        set.mm(
-                        "view_point_" + way.word() + "_" + stand,
-                        "Point " + way.word() + ", " + ViewWordLines.word(stand))
-                .is(
-                        "IF({view_place}=1,{view_typed_"
-                                + way.word()
-                                + "},{view_hub_"
-                                + way.word()
-                                + "#"
-                                + stand
-                                + "}+IF({view_place}=2,"
-                                + carried(stand, way)
-                                + ",0))",
-                        (drawing, index) -> way.of(drawing.point(index.row(), stand)));
-    }
-
-    /** From the outer datum to a point on the hub, which has pitched. */
-    private static String carried(int stand, ViewWay way) {
-        String sine = "SIN({view_pitch#" + stand + "})";
-        String cosine = "COS({view_pitch#" + stand + "})";
-        return Arrays.stream(HubAxis.values())
-                .filter(axis -> axis.goes(way))
-                .map(
+    private static void arm(LineSet<Vector> set, HubAxis hub, String label) {
+        Axis[] axes = Arrays.stream(Axis.values()).filter(hub::goes).toArray(Axis[]::new);
+        String parts =
+                joined(
+                        "+",
+                        axes,
                         axis ->
-                                switch (axis) {
-                                            case OUT -> "{view_arm_out}";
+                                axis.words.in(
+                                                axis == Axis.Y
+                                                        ? "({view_typed_<way>}-({view_hub_<way>#<at>}-{view_shift_hub}))"
+                                                        : "({view_typed_<way>}-{view_hub_<way>#<at>})")
+                                        + axis.words.in("*{view_<hub>_<x>#<at>}"));
+        set.with(hub.words.and("at", ViewPart.RIDE))
+                .mm("view_arm_<hub>", label)
+                .is("IF({view_place}=0,\"\"," + parts + ")", hub.part);
+    }
+
+    /** Where a point stands; one on the hub has pitched with it. */
+    private static void moved(LineSet<SideDrawing> set, int stand, Axis axis) {
+        String carried =
+                joined(
+                        "+",
+                        HubAxis.along(axis),
+                        hub ->
+                                hub.words.in(
+                                        switch (hub) {
+                                            case OUT -> "{view_arm_out}*{view_<hub>_<x>#<at>}";
                                             case AHEAD ->
-                                                    "({view_arm_ahead}*"
-                                                            + cosine
-                                                            + "-{view_arm_up}*"
-                                                            + sine
-                                                            + ")";
+                                                    """
+                                                    ({view_arm_ahead}*<cosine>-{view_arm_up}*<sine>)
+                                                    *{view_<hub>_<x>#<at>}
+                                                    """;
                                             case UP ->
-                                                    "({view_arm_ahead}*"
-                                                            + sine
-                                                            + "+{view_arm_up}*"
-                                                            + cosine
-                                                            + ")";
-                                        }
-                                        + "*"
-                                        + direction(axis, way, stand))
-                .collect(Collectors.joining("+"));
+                                                    """
+                                                    ({view_arm_ahead}*<sine>+{view_arm_up}*<cosine>)
+                                                    *{view_<hub>_<x>#<at>}
+                                                    """;
+                                        }));
+        Pieces pieces =
+                axis.words
+                        .and("at", stand)
+                        .and("sine", "SIN({view_pitch#<at>})")
+                        .and("cosine", "COS({view_pitch#<at>})")
+                        .and("carried", carried);
+        set.with(pieces)
+                .mm("view_point_<way>_<at>", "Point <way>, " + ViewWordLines.word(stand))
+                .is(
+                        """
+                        IF({view_place}=1,{view_typed_<way>},
+                        {view_hub_<way>#<at>}+IF({view_place}=2,<carried>,0))
+                        """,
+                        (drawing, index) -> axis.of(drawing.point(index.row(), stand)));
     }
 }

@@ -3,10 +3,10 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.POWER;
 import static shaftwright.contract.Grid.VIEW_STAND;
 import static shaftwright.contract.Grid.VIEW_WAY;
+import static shaftwright.formula.FormulaText.joined;
 
-import java.util.Arrays;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.study.SideDrawing;
 import shaftwright.study.SideDrawing.Stand;
@@ -38,18 +38,18 @@ final class ViewStandLines {
                     curve == HubCurve.PITCH
                             ? "IF({view_linked}=1,{linkage_pitch},0)"
                             : "{coef_" + curve.word + "}";
-            set.number("view_coef_" + curve.word, "Coefficient of " + curve.inSentence)
+            Pieces pieces =
+                    Pieces.of("curve", curve.word).and("powers", POWER.rows()).and("of_all", ofAll);
+            set.with(pieces)
+                    .number("view_coef_<curve>", "Coefficient of " + curve.inSentence)
                     .is(
                             index ->
-                                    "IF({view_own}=1,INDEX({own_"
-                                            + curve.word
-                                            + ":each},(card_index-1)*"
-                                            + POWER.rows()
-                                            + "+"
-                                            + (index.row() + 1)
-                                            + "),"
-                                            + ofAll
-                                            + ")",
+                                    Pieces.of("power", index.row() + 1)
+                                            .in(
+                                                    """
+                                                    IF({view_own}=1,INDEX({own_<curve>:each},
+                                                    (card_index-1)*<powers>+<power>),<of_all>)
+                                                    """),
                             (drawing, index) ->
                                     curve.of(drawing.path(), drawing.pitch())
                                             .coefficient(index.row()));
@@ -67,28 +67,27 @@ final class ViewStandLines {
                         shown -> shown.hub().camber());
         stand.rad("view_toe", "Toe")
                 .is(PathLines.horner("view_coef_toe", "{view_norm}"), shown -> shown.hub().toe());
+        String norm = normalised("view_travel", "linkage");
         drawing.number("view_linkage_norm", "Travel, normalised to the linkage's")
                 .is(
-                        "IF({view_linked}=1,MAX(-1,MIN(1,"
-                                + normalised("view_travel", "linkage")
-                                + ")),0)",
+                        "IF({view_linked}=1,MAX(-1,MIN(1," + norm + ")),0)",
                         (shown, index) -> shown.linkageNorm(shown.stand(index.row()).travel()));
-        LineSet<SideDrawing> way = drawing.in(Section.VIEW_WORK, VIEW_WAY);
+        LineSet<SideDrawing> way =
+                drawing.in(Section.VIEW_WORK, VIEW_WAY)
+                        .with(Pieces.of("steps", VIEW_WAY.rows() - 1));
         way.mm("view_way_travel", "Travel")
                 .is(
-                        "{view_travel#0}+({view_travel#2}-{view_travel#0})*({:ordinal}-1)/"
-                                + (VIEW_WAY.rows() - 1),
+                        """
+                        {view_travel#0}+({view_travel#2}-{view_travel#0})*({:ordinal}-1)/<steps>
+                        """,
                         (shown, index) -> shown.wayTravel(index.row()));
         way.number("view_way_norm", "Travel, normalised")
                 .is(
                         normalised("view_way_travel", "path"),
                         (shown, index) -> shown.path().normalised(shown.wayTravel(index.row())));
+        String pitch = PathLines.horner("view_coef_pitch", "{view_linkage_norm}");
         stand.rad("view_pitch", "Pitch of the hub")
-                .is(
-                        "IF({view_linked}=1,"
-                                + PathLines.horner("view_coef_pitch", "{view_linkage_norm}")
-                                + ",0)",
-                        Stand::pitch);
+                .is("IF({view_linked}=1," + pitch + ",0)", Stand::pitch);
     }
 
     private static String travel(int stand) {
@@ -101,55 +100,59 @@ final class ViewStandLines {
     }
 
     private static String normalised(String travel, String path) {
-        String high = "{" + path + "_high}";
-        String low = "{" + path + "_low}";
-        return "(2*{" + travel + "}-(" + high + "+" + low + "))/(" + high + "-" + low + ")";
+        return Pieces.of("travel", travel)
+                .and("path", path)
+                .in("(2*{<travel>}-({<path>_high}+{<path>_low}))/({<path>_high}-{<path>_low})");
     }
 
     private static void hub(LineSet<Stand> set) {
-        for (ViewWay way : ViewWay.values()) {
-            set.mm("view_hub_" + way.word(), "Outer datum " + way.place)
-                    .is(datum(way, "{view_norm}", "{view_travel}"), stand -> way.of(stand.datum()));
+        for (Axis axis : Axis.values()) {
+            set.with(axis.words)
+                    .mm("view_hub_<way>", "Outer datum <ahead>")
+                    .is(
+                            datum(axis, "{view_norm}", "{view_travel}"),
+                            stand -> axis.of(stand.datum()));
         }
-        for (HubAxis axis : HubAxis.values()) {
-            axis(set, axis, "view_", Stand::axes);
+        for (HubAxis hub : HubAxis.values()) {
+            axis(set, hub, "view_", Stand::axes);
         }
     }
 
     /** The outer datum at a travel, as a formula. */
-    static String datum(ViewWay way, String norm, String travel) {
-        return switch (way) {
-            case AHEAD -> "SUM({inner_ahead_used})+" + PathLines.horner("view_coef_fore_aft", norm);
-            case OUT ->
+    static String datum(Axis axis, String norm, String travel) {
+        return switch (axis) {
+            case X -> "SUM({inner_ahead_used})+" + PathLines.horner("view_coef_fore_aft", norm);
+            case Y ->
                     "SUM({inner_offset_used})+SQRT(MAX(0,"
-                            + PathLines.horner("view_coef_reach_squared", norm)
-                            + "))+{view_shift_hub}";
-            case UP -> "SUM({inner_height_used})+{ride_rise}+" + travel;
+                            + (PathLines.horner("view_coef_reach_squared", norm)
+                                    + "))+{view_shift_hub}");
+            case Z -> "SUM({inner_height_used})+{ride_rise}+" + travel;
         };
     }
 
     private static <T> void axis(
-            LineSet<T> set, HubAxis axis, String name, Function<T, HubAxes> axes) {
-        for (ViewWay way : ViewWay.values()) {
-            if (axis.goes(way)) {
-                set.number(name + axis.word() + "_" + way.letter, axis.label + " " + way.direction)
-                        .is(
-                                axis.formula(way, name + "camber", name + "toe"),
-                                from -> way.of(axis.of(axes.apply(from))));
+            LineSet<T> set, HubAxis hub, String name, Function<T, HubAxes> axes) {
+        for (Axis axis : Axis.values()) {
+            if (hub.goes(axis)) {
+                set.with(axis.words.and(hub.words))
+                        .number(name + "<hub>_<x>", "<stub> <forward>")
+                        .is(hub.formula(axis, name), from -> axis.of(hub.of(axes.apply(from))));
             }
         }
     }
 
     private static void wheel(LineSet<Steered> set) {
-        for (ViewWay way : ViewWay.values()) {
-            set.mm("view_face_" + way.word(), "Steered datum " + way.place)
+        for (Axis axis : Axis.values()) {
+            set.with(axis.words)
+                    .mm("view_face_<way>", "Steered datum <ahead>")
                     .is(
-                            "{view_hub_" + way.word() + "}+" + steered("move", way),
-                            wheel -> way.of(wheel.face()));
+                            "{view_hub_<way>}+" + steered("move", axis),
+                            wheel -> axis.of(wheel.face()));
         }
-        for (ViewWay way : ViewWay.values()) {
-            set.number("view_wheel_out_" + way.letter, "Steered stub axis " + way.direction)
-                    .is(steered("axis", way), wheel -> way.of(wheel.axes().out()));
+        for (Axis axis : Axis.values()) {
+            set.with(axis.words)
+                    .number("view_wheel_out_<x>", "Steered stub axis <forward>")
+                    .is(steered("axis", axis), wheel -> axis.of(wheel.axes().out()));
         }
         set.rad("view_wheel_camber", "Wheel's top outward")
                 .is(
@@ -159,35 +162,20 @@ final class ViewStandLines {
                 .is("ATAN2({view_wheel_out_y},{view_wheel_out_x})", wheel -> wheel.axes().toe());
         axis(set, HubAxis.AHEAD, "view_wheel_", Steered::axes);
         axis(set, HubAxis.UP, "view_wheel_", Steered::axes);
-        for (ViewWay way : ViewWay.values()) {
-            set.mm("view_wheel_" + way.word(), "Wheel centre " + way.place)
+        for (Axis axis : Axis.values()) {
+            set.with(axis.words)
+                    .mm("view_wheel_<way>", "Wheel centre <ahead>")
                     .is(
-                            "{view_face_"
-                                    + way.word()
-                                    + "}+{view_arm}*{view_wheel_out_"
-                                    + way.letter
-                                    + "}",
-                            wheel -> way.of(wheel.centre()));
+                            "{view_face_<way>}+{view_arm}*{view_wheel_out_<x>}",
+                            wheel -> axis.of(wheel.centre()));
         }
         set.number("view_tilt", "Tilt of the tyre")
                 .is("ABS(SIN({view_wheel_camber}))+ABS(SIN({view_wheel_toe}))", Steered::tilt);
     }
 
     /** What is steered, by its parts along the hub's own directions. */
-    private static String steered(String what, ViewWay way) {
-        return Arrays.stream(HubAxis.values())
-                .filter(axis -> axis.goes(way))
-                .map(
-                        axis ->
-                                "{view_steer_"
-                                        + what
-                                        + "_"
-                                        + axis.word()
-                                        + "}*{view_"
-                                        + axis.word()
-                                        + "_"
-                                        + way.letter
-                                        + "}")
-                .collect(Collectors.joining("+"));
+    private static String steered(String what, Axis axis) {
+        String part = "{view_steer_" + what + "_<hub>}*{view_<hub>_<x>}";
+        return joined("+", HubAxis.along(axis), hub -> hub.words.in(part));
     }
 }

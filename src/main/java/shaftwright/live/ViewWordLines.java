@@ -5,6 +5,7 @@ import static shaftwright.contract.Grid.SIDE;
 import java.util.Optional;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.study.SideDrawing;
 import shaftwright.study.ViewPart;
@@ -36,20 +37,20 @@ final class ViewWordLines {
         side.only(Known.FRAME, Lacking.EMPTY)
                 .shown("view_square", "One square")
                 .cell("{view_step}/tape_mm", (frame, index) -> CellValue.of(frame.square()));
-        side.text("view_note", "Drawn")
+        Pieces words =
+                Pieces.of("nothing", NOTHING)
+                        .and("no_shaft", NO_SHAFT)
+                        .and("no_tyre", NO_TYRE)
+                        .and("no_linkage", NO_LINKAGE)
+                        .and("carried", CARRIED);
+        side.with(words)
+                .text("view_note", "Drawn")
                 .is(
-                        index ->
-                                "IF({path_ready}=0,\""
-                                        + NOTHING
-                                        + "\"&{path_trouble},IF({view_shaft}=1,\"\",\""
-                                        + NO_SHAFT
-                                        + "\")&IF({view_radius}>0,\"\",\""
-                                        + NO_TYRE
-                                        + "\")&IF({view_linked}=0,\""
-                                        + NO_LINKAGE
-                                        + "\",IF({linkage_used}=1,\"\",\""
-                                        + CARRIED
-                                        + "\")))",
+                        """
+                        IF({path_ready}=0,"<nothing>"&{path_trouble},
+                        IF({view_shaft}=1,"","<no_shaft>")&IF({view_radius}>0,"","<no_tyre>")
+                        &IF({view_linked}=0,"<no_linkage>",IF({linkage_used}=1,"","<carried>")))
+                        """,
                         ViewWordLines::note);
     }
 

@@ -1,7 +1,6 @@
 /**
  * Every live cell of a workbook: name, place, unit, the formula by which a spreadsheet computes it
- * and the core function that computes the same. {@link shaftwright.live.LiveLines} is the list;
- * {@link shaftwright.live.LiveCells} finds the cells in an open book. Working figures are in mm and
- * rad, shown ones in the workbook's unit and degrees.
+ * and the core function that computes the same. {@link shaftwright.live.LiveLines} is the list.
+ * Working figures are in mm and rad, shown ones in the workbook's unit and degrees.
  */
 package shaftwright.live;

@@ -5,13 +5,13 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shaftwright.live.LengthTextFormulaTest;
-import shaftwright.live.NumberFormulaTest;
-import shaftwright.live.NumberTexts;
-import shaftwright.live.TapeFormulaTest;
-import shaftwright.live.TapeTexts;
-import shaftwright.live.TyreFormulaTest;
-import shaftwright.live.TyreTexts;
+import shaftwright.formula.LengthTextFormulaTest;
+import shaftwright.formula.NumberFormulaTest;
+import shaftwright.formula.NumberTexts;
+import shaftwright.formula.TapeFormulaTest;
+import shaftwright.formula.TapeTexts;
+import shaftwright.formula.TyreFormulaTest;
+import shaftwright.formula.TyreTexts;
 import shaftwright.workbook.ReadingSheet;
 
 /**

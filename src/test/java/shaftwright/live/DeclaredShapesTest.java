@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
+import shaftwright.formula.FormulaSkeleton;
 
 class DeclaredShapesTest {
     /** A check of a workbook takes one scenario's declared formula for all. */

@@ -17,7 +17,7 @@ import shaftwright.book.OpenBook;
 import shaftwright.book.Problem;
 import shaftwright.contract.Contract;
 import shaftwright.filling.Filling;
-import shaftwright.live.LiveCells;
+import shaftwright.filling.LiveCells;
 import shaftwright.reading.Sizing;
 
 /**

@@ -9,14 +9,14 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import shaftwright.live.FormulaText;
-import shaftwright.live.NumberFormula;
-import shaftwright.live.NumberFormulaTest;
-import shaftwright.live.NumberTexts;
-import shaftwright.live.TapeFormulaTest;
-import shaftwright.live.TapeTexts;
-import shaftwright.live.TyreFormulaTest;
-import shaftwright.live.TyreTexts;
+import shaftwright.formula.FormulaText;
+import shaftwright.formula.NumberFormula;
+import shaftwright.formula.NumberFormulaTest;
+import shaftwright.formula.NumberTexts;
+import shaftwright.formula.TapeFormulaTest;
+import shaftwright.formula.TapeTexts;
+import shaftwright.formula.TyreFormulaTest;
+import shaftwright.formula.TyreTexts;
 
 /**
  * Where a program's VALUE does not take the sign that it shows in numbers for the decimal sign,

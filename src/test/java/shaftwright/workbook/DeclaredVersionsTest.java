@@ -25,10 +25,10 @@ import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Input;
-import shaftwright.live.LiveCells;
+import shaftwright.filling.LiveCells;
+import shaftwright.formula.NamedFormula;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
-import shaftwright.live.NamedFormula;
 import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;
 

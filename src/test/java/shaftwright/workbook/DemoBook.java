@@ -15,7 +15,7 @@ import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.demo.DemoInputs;
 import shaftwright.filling.Filling;
-import shaftwright.live.LiveCells;
+import shaftwright.filling.LiveCells;
 import shaftwright.reading.Sizing;
 import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;

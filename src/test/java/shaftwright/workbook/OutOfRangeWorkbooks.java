@@ -13,7 +13,7 @@ import shaftwright.book.Cells;
 import shaftwright.book.OpenBook;
 import shaftwright.book.Problem;
 import shaftwright.contract.Contract;
-import shaftwright.live.LiveCells;
+import shaftwright.filling.LiveCells;
 import shaftwright.live.Section;
 import shaftwright.reading.InputReader;
 import shaftwright.reading.InputValues;

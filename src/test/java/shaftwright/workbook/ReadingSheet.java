@@ -17,7 +17,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import shaftwright.live.TapeFormula;
+import shaftwright.formula.TapeFormula;
 
 /**
  * One text a row in column A, one formula a column from B on: for comparing what the formulas make

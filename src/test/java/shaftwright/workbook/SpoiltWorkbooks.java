@@ -14,7 +14,7 @@ import shaftwright.book.CellValue;
 import shaftwright.book.Cells;
 import shaftwright.book.OpenBook;
 import shaftwright.filling.Filling;
-import shaftwright.live.LiveCells;
+import shaftwright.filling.LiveCells;
 import shaftwright.live.Section;
 import shaftwright.xlsx.XlsxBook;
 

@@ -1,6 +1,11 @@
-package shaftwright.live;
+package shaftwright.formula;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Pieces of formula text that several live formulas are put together from. */
 public final class FormulaText {
@@ -26,6 +31,21 @@ public final class FormulaText {
     /** A text literal. */
     public static String quoted(String text) {
         return '"' + text.replace("\"", "\"\"") + '"';
+    }
+
+    /** A number, a whole one without decimals. */
+    public static String number(double number) {
+        return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
+    }
+
+    /** A text for each of several things. */
+    public static <T> String joined(String between, T[] things, Function<T, String> text) {
+        return Arrays.stream(things).map(text).collect(Collectors.joining(between));
+    }
+
+    /** The same for each whole number from one to another. */
+    public static String joined(String between, int from, int to, IntFunction<String> text) {
+        return IntStream.rangeClosed(from, to).mapToObj(text).collect(Collectors.joining(between));
     }
 
     /** Every occurrence of a literal replaced by another, case heeded. */

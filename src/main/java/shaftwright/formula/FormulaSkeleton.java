@@ -1,4 +1,4 @@
-package shaftwright.live;
+package shaftwright.formula;
 
 /**
  * A formula without what it refers to: its functions, operators, texts and numbers in order, with

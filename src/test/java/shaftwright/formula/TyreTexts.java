@@ -1,4 +1,4 @@
-package shaftwright.live;
+package shaftwright.formula;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

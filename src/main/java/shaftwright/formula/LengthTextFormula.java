@@ -1,4 +1,4 @@
-package shaftwright.live;
+package shaftwright.formula;
 
 /**
  * Live formulas that show millimetres as a text, the same text as {@link
@@ -29,7 +29,7 @@ public final class LengthTextFormula {
      * @param signed a number of the same sign
      * @param size without the sign, a whole number of sixty-fourths
      */
-    static String inches(String signed, String size) {
+    public static String inches(String signed, String size) {
         // The sign stands apart: a fraction format may push spaces between minus and digits.
         return "IF(" + signed + "<0,\"-\",\"\")&TRIM(TEXT(" + size + ",\"# ??/??\"))&\" in\"";
     }

@@ -1,4 +1,4 @@
-package shaftwright.live;
+package shaftwright.filling;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -17,6 +17,8 @@ import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.live.LiveLine;
+import shaftwright.live.LiveLines;
 import shaftwright.reading.Sizing;
 
 /**

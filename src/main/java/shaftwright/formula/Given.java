@@ -1,33 +1,33 @@
-package shaftwright.live;
+package shaftwright.formula;
 
 /**
  * Formulas that show something only where cells that they need hold numbers, else an empty text.
  */
-final class Given {
+public final class Given {
     private Given() {}
 
     /** Where all these cells do. */
-    static String all(String then, String... cells) {
+    public static String all(String then, String... cells) {
         return "IF(COUNT(" + String.join(",", cells) + ")=" + cells.length + "," + then + ",\"\")";
     }
 
     /** Where this cell does. */
-    static String number(String cell, String then) {
+    public static String number(String cell, String then) {
         return "IF(ISNUMBER(" + cell + ")," + then + ",\"\")";
     }
 
     /** Where a condition holds. */
-    static String when(String condition, String then) {
+    public static String when(String condition, String then) {
         return "IF(" + condition + "," + then + ",\"\")";
     }
 
     /** Where the scenario is in use. */
-    static String used(String then) {
+    public static String used(String then) {
         return when("{used}=1", then);
     }
 
     /** Where a row of a table is not 0, which stands for none. */
-    static String row(String row, String then) {
+    public static String row(String row, String then) {
         return "IF(" + row + "=0,\"\"," + then + ")";
     }
 }

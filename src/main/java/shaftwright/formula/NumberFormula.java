@@ -1,4 +1,4 @@
-package shaftwright.live;
+package shaftwright.formula;
 
 import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
@@ -86,19 +86,15 @@ public final class NumberFormula {
         return "IF(AND("
                 + number
                 + ">="
-                + literal(allowed.least())
+                + FormulaText.number(allowed.least())
                 + (Double.isInfinite(allowed.most())
                         ? ""
-                        : "," + number + "<=" + literal(allowed.most()))
+                        : "," + number + "<=" + FormulaText.number(allowed.most()))
                 + "),"
                 + shown
                 + ","
                 + FormulaText.quoted(OUT_OF_RANGE)
                 + ")";
-    }
-
-    private static String literal(double number) {
-        return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
     }
 
     /** Divided by what must be true of the text: an error in its place where it is not. */

@@ -1,4 +1,4 @@
-package shaftwright.live;
+package shaftwright.formula;
 
 /**
  * Live formulas that read a tyre size; they accept and refuse what {@link

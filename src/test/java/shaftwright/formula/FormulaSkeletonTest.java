@@ -1,4 +1,4 @@
-package shaftwright.live;
+package shaftwright.formula;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
