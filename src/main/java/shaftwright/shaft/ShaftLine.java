@@ -22,7 +22,10 @@ public record ShaftLine(Vector d, Vector u, Vector n) {
      * @param b push of the outer race toward its cup's back, mm; likewise
      */
     public Vector between(double a, double b) {
-        return d.plus(a, u).plus(b, n);
+        return new Vector(
+                d.x() + a * u.x() + b * n.x(),
+                d.y() + a * u.y() + b * n.y(),
+                d.z() + a * u.z() + b * n.z());
     }
 
     /** Race-centre spacing {@code |d + a u + b n|}, mm. */

@@ -36,17 +36,24 @@ public record Vector(double x, double y, double z) {
 
     /** Length, or distance from the origin, mm. */
     public double norm() {
+        return norm(x, y, z);
+    }
+
+    /** Without a vector of its own: a fill asks for hundreds of thousands of angles. */
+    private static double norm(double x, double y, double z) {
         return Math.sqrt(x * x + y * y + z * z);
     }
 
     /** Straight distance to another point, mm. */
     public double distanceTo(Vector that) {
-        return minus(that).norm();
+        return norm(x - that.x, y - that.y, z - that.z);
     }
 
     /** Angle to another direction, rad, 0 to π; by atan2, since acos loses digits near zero. */
     public double angleTo(Vector that) {
-        return Math.atan2(cross(that).norm(), dot(that));
+        double crossed =
+                norm(y * that.z - z * that.y, z * that.x - x * that.z, x * that.y - y * that.x);
+        return Math.atan2(crossed, dot(that));
     }
 
     /** The direction to this point from the origin, of length one. */
