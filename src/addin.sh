@@ -3,5 +3,5 @@
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 mvn -q -o compile
-java -cp target/classes shaftwright.calc.AddInText src/main/java/shaftwright/calc
+java -cp target/classes shaftwright.calc.AddInText src/generated/java/shaftwright/calc
 mvn -q -o spotless:apply

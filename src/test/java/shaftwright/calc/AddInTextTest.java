@@ -13,7 +13,7 @@ import shaftwright.functions.Catalogue;
 
 /** What Calc is told is what the catalogue declares. */
 class AddInTextTest {
-    private static final Path SOURCES = Path.of("src/main/java/shaftwright/calc");
+    private static final Path SOURCES = Path.of("src/generated/java/shaftwright/calc");
 
     /** When this fails, run {@code src/addin.sh}. */
     @Test
