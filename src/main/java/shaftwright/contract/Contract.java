@@ -176,10 +176,9 @@ public final class Contract {
         on(InputSheet.LINKAGE, all, LinkageInputs::declare);
         on(InputSheet.PARTS, all, JointInputs::declare);
         on(InputSheet.PARTS, all, StockInputs::declare);
-        on(InputSheet.STRENGTH, all, StrengthInputs::path);
-        on(InputSheet.STRENGTH, all, StrengthInputs::materials);
-        on(InputSheet.STRENGTH, all, StrengthInputs::joints);
-        on(InputSheet.STRENGTH, all, StrengthInputs::ratings);
+        on(InputSheet.STRENGTH, all, TorqueInputs::vehicle);
+        on(InputSheet.STRENGTH, all, MaterialInputs::declare);
+        on(InputSheet.STRENGTH, all, RatedInputs::declare);
         on(InputSheet.DOUBT, all, DoubtInputs::doubt);
         on(InputSheet.PARTS, all, DoubtInputs::spares);
         on(InputSheet.PARTS, all, WorkInputs::declare);

@@ -91,23 +91,20 @@ public record Input(
 
     /** A copy whose empty cell stands for this number. */
     Input orElse(double number) {
-        return new Input(
-                name,
-                grid,
-                label,
-                kind,
-                allowed,
-                usual,
-                number,
-                initialInch,
-                initialMillimetre,
-                choices,
-                meaning,
-                since);
+        return copy(number, initialInch, initialMillimetre, since);
     }
 
     /** A copy that a new workbook starts with. */
     Input starting(String inch, String millimetre) {
+        return copy(whenEmpty, inch, millimetre, since);
+    }
+
+    /** A copy that this contract version brought; without it an input is as old as the first. */
+    Input since(int version) {
+        return copy(whenEmpty, initialInch, initialMillimetre, version);
+    }
+
+    private Input copy(double whenEmpty, String inch, String millimetre, int since) {
         return new Input(
                 name,
                 grid,
@@ -123,47 +120,14 @@ public record Input(
                 since);
     }
 
-    /** A copy that this contract version brought; without it an input is as old as the first. */
-    Input since(int version) {
-        return new Input(
-                name,
-                grid,
-                label,
-                kind,
-                allowed,
-                usual,
-                whenEmpty,
-                initialInch,
-                initialMillimetre,
-                choices,
-                meaning,
-                version);
-    }
-
-    static Input length(
-            String name, Grid grid, String label, Range allowed, Range usual, String meaning) {
-        return new Input(
-                name,
-                grid,
-                label,
-                InputKind.LENGTH,
-                allowed,
-                usual,
-                Double.NaN,
-                "",
-                "",
-                List.of(),
-                meaning,
-                FIRST_VERSION);
-    }
-
-    static Input number(
+    private static Input optional(
             String name,
             Grid grid,
             String label,
             InputKind kind,
             Range allowed,
             Range usual,
+            List<String> choices,
             String meaning) {
         return new Input(
                 name,
@@ -175,9 +139,25 @@ public record Input(
                 Double.NaN,
                 "",
                 "",
-                List.of(),
+                choices,
                 meaning,
                 FIRST_VERSION);
+    }
+
+    static Input length(
+            String name, Grid grid, String label, Range allowed, Range usual, String meaning) {
+        return number(name, grid, label, InputKind.LENGTH, allowed, usual, meaning);
+    }
+
+    static Input number(
+            String name,
+            Grid grid,
+            String label,
+            InputKind kind,
+            Range allowed,
+            Range usual,
+            String meaning) {
+        return optional(name, grid, label, kind, allowed, usual, List.of(), meaning);
     }
 
     /** An angle in degrees, one of either sign unless the usual ones are above zero. */
@@ -216,18 +196,6 @@ public record Input(
             InputKind kind,
             List<String> choices,
             String meaning) {
-        return new Input(
-                name,
-                grid,
-                label,
-                kind,
-                Range.ANY,
-                Range.ANY,
-                Double.NaN,
-                "",
-                "",
-                choices,
-                meaning,
-                FIRST_VERSION);
+        return optional(name, grid, label, kind, Range.ANY, Range.ANY, choices, meaning);
     }
 }

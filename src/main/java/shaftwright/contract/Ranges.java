@@ -2,7 +2,7 @@ package shaftwright.contract;
 
 import shaftwright.contract.Input.Range;
 
-/** Allowed ranges that many inputs share, mm or degrees as typed. */
+/** Allowed ranges that many inputs share, mm, degrees or N·m. */
 final class Ranges {
     static final Range SIZE = new Range(0.01, 5_000);
     static final Range OFFSET = new Range(-2_000, 2_000);
@@ -11,6 +11,7 @@ final class Ranges {
     static final Range PLACE = new Range(-20_000, 20_000);
     static final Range AHEAD = new Range(-3_500, 3_500);
     static final Range OUTWARD = new Range(0, 1_500);
+    static final Range TORQUE = new Range(0.1, 1e5);
     static final Range TRAVEL = new Range(1, 1_000);
 
     private Ranges() {}

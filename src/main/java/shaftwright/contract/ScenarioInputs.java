@@ -263,7 +263,7 @@ final class ScenarioInputs {
                         "blank_name",
                         "auto or empty: the best usable one. Else the name of a blank in the blank"
                                 + " table."));
-        StrengthInputs.scenarios(all);
+        TorqueInputs.scenarios(all);
         all.add(
                 Input.money(
                         "shaft_pair_price",

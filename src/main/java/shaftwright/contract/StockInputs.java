@@ -87,7 +87,7 @@ final class StockInputs {
                         List.of("yes", "to order", "no"),
                         "In the seller's stock, not in your garage. no: it can't be bought and is not"
                                 + " chosen."));
-        StrengthInputs.blanks(all);
+        MaterialInputs.blanks(all);
         all.add(
                 Input.length(
                                 "ring_thickness",
