@@ -8,23 +8,6 @@ package shaftwright.book;
  * @param column zero-based column
  */
 public record CellPlace(String sheet, int row, int column) {
-    /**
-     * By hand, as a record's own equals and hashCode go through method handles: a cold start pays
-     * dearly for those, and maps of 25,000 cells are built at every start.
-     */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof CellPlace place
-                && place.row == row
-                && place.column == column
-                && place.sheet.equals(sheet);
-    }
-
-    @Override
-    public int hashCode() {
-        return sheet.hashCode() * 31 + row * 16_411 + column;
-    }
-
     /** The address without its sheet, such as {@code D9}. */
     public String address() {
         return columnLetters(column) + (row + 1);

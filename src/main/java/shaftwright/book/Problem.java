@@ -25,12 +25,32 @@ public record Problem(
         WARNING
     }
 
+    /** Of the whole workbook, or of what has no cell. */
+    public static Problem error(String subject, String found, String expected) {
+        return error(Optional.empty(), subject, found, expected);
+    }
+
     public static Problem error(CellPlace place, String subject, String found, String expected) {
-        return new Problem(Severity.ERROR, Optional.ofNullable(place), subject, found, expected);
+        return error(Optional.of(place), subject, found, expected);
+    }
+
+    public static Problem error(
+            Optional<CellPlace> place, String subject, String found, String expected) {
+        return new Problem(Severity.ERROR, place, subject, found, expected);
+    }
+
+    /** Of the whole workbook, or of what has no cell. */
+    public static Problem warning(String subject, String found, String expected) {
+        return warning(Optional.empty(), subject, found, expected);
     }
 
     public static Problem warning(CellPlace place, String subject, String found, String expected) {
-        return new Problem(Severity.WARNING, Optional.ofNullable(place), subject, found, expected);
+        return warning(Optional.of(place), subject, found, expected);
+    }
+
+    public static Problem warning(
+            Optional<CellPlace> place, String subject, String found, String expected) {
+        return new Problem(Severity.WARNING, place, subject, found, expected);
     }
 
     /** Whether it keeps the workbook from being filled. */

@@ -11,13 +11,15 @@ import shaftwright.reading.ScenarioOutcome;
 record ScenarioLetter(int number) {
     /** Reads a letter of either case. */
     static ScenarioLetter parse(String typed) {
-        int number = ScenarioOutcome.number(typed);
-        if (number < 0) {
-            throw TypedWords.refused(
-                    typed,
-                    "a letter from A to " + ScenarioOutcome.letter(Contract.MOST_SCENARIOS - 1));
-        }
-        return new ScenarioLetter(number);
+        return new ScenarioLetter(
+                ScenarioOutcome.number(typed)
+                        .orElseThrow(
+                                () ->
+                                        TypedWords.refused(
+                                                typed,
+                                                "a letter from A to "
+                                                        + ScenarioOutcome.letter(
+                                                                Contract.MOST_SCENARIOS - 1))));
     }
 
     /** The capital letter. */

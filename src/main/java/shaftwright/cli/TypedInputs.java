@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -95,8 +96,8 @@ final class TypedInputs {
             return;
         }
         Input input = found.get();
-        int place = place(input, target, bracket);
-        if (place < 0) {
+        OptionalInt place = place(input, target, bracket);
+        if (place.isEmpty()) {
             wrong.add("--set " + target + ": expected " + form(input, name) + ".");
             return;
         }
@@ -105,7 +106,7 @@ final class TypedInputs {
             column = new TreeMap<>();
             columns.put(name, column);
         }
-        column.put(place, plain(input, assignment.substring(equals + 1)));
+        column.put(place.getAsInt(), plain(input, assignment.substring(equals + 1)));
     }
 
     /**
@@ -139,22 +140,23 @@ final class TypedInputs {
         return input.grid().perScenario() ? Contract.MOST_SCENARIOS : input.grid().rows();
     }
 
-    /** Zero-based place, -1 when it is none of this input's. */
-    private static int place(Input input, String target, int bracket) {
+    /** Zero-based place, empty when it is none of this input's. */
+    private static OptionalInt place(Input input, String target, int bracket) {
         if (bracket < 0) {
-            return places(input) == 1 ? 0 : -1;
+            return places(input) == 1 ? OptionalInt.of(0) : OptionalInt.empty();
         }
         if (places(input) == 1 || !target.endsWith("]")) {
-            return -1;
+            return OptionalInt.empty();
         }
         String inside = target.substring(bracket + 1, target.length() - 1).trim();
         if (input.grid().perScenario()) {
             return ScenarioOutcome.number(inside);
         }
         try {
-            return Integer.parseInt(inside) - 1;
+            int row = Integer.parseInt(inside);
+            return row > 0 ? OptionalInt.of(row - 1) : OptionalInt.empty();
         } catch (NumberFormatException e) {
-            return -1;
+            return OptionalInt.empty();
         }
     }
 

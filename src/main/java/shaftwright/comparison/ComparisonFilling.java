@@ -235,8 +235,8 @@ public final class ComparisonFilling {
             }
             CellPlace below = new CellPlace(letters.sheet(), letters.firstRow(), place.column());
             CellValue letter = cells.at(below).value();
-            Column column = column(books, book, letter);
-            if (column == null) {
+            Optional<Column> column = column(books, book, letter);
+            if (column.isEmpty()) {
                 problems.add(
                         new Problem(
                                 Problem.Severity.ERROR,
@@ -246,7 +246,7 @@ public final class ComparisonFilling {
                                 "the number and letter that stood there; bring them back, or"
                                         + " compare the workbooks anew"));
             } else {
-                columns.add(column);
+                columns.add(column.get());
             }
         }
         if (columns.isEmpty() && !stopped()) {
@@ -258,17 +258,18 @@ public final class ComparisonFilling {
         return columns;
     }
 
-    private static Column column(Map<Integer, Sizing> books, CellValue book, CellValue letter) {
+    private static Optional<Column> column(
+            Map<Integer, Sizing> books, CellValue book, CellValue letter) {
         if (book instanceof CellValue.Numeric number
                 && letter instanceof CellValue.Text text
                 && books.containsKey((int) number.value())) {
-            int scenario = ScenarioOutcome.number(text.value());
             int there = books.get((int) number.value()).scenarios().size();
-            if (scenario >= 0 && scenario < there) {
-                return new Column((int) number.value(), scenario);
-            }
+            return ScenarioOutcome.number(text.value()).stream()
+                    .filter(scenario -> scenario < there)
+                    .mapToObj(scenario -> new Column((int) number.value(), scenario))
+                    .findAny();
         }
-        return null;
+        return Optional.empty();
     }
 
     private void error(String subject, String found, String expected) {

@@ -1,7 +1,7 @@
 package shaftwright.contract;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Inputs that the grid of variants may vary, by the words that a builder picks. */
 public enum SweepInput {
@@ -41,20 +41,11 @@ public enum SweepInput {
     }
 
     static List<String> words() {
-        List<String> words = new ArrayList<>();
-        for (SweepInput each : values()) {
-            words.add(each.word);
-        }
-        return List.copyOf(words);
+        return ALL.stream().map(SweepInput::word).toList();
     }
 
-    /** The one of these words, null when there is none. */
-    public static SweepInput ofWordOrNull(String word) {
-        for (SweepInput each : values()) {
-            if (each.word.equalsIgnoreCase(word)) {
-                return each;
-            }
-        }
-        return null;
+    /** The one of these words, empty when there is none. */
+    public static Optional<SweepInput> ofWord(String word) {
+        return ALL.stream().filter(each -> each.word.equalsIgnoreCase(word)).findAny();
     }
 }

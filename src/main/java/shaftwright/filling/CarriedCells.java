@@ -36,7 +36,7 @@ final class CarriedCells {
 
     /** Types into the other; where that is older than the input it has no cell for it. */
     void type(Input input, int place, String text) {
-        if (into.placeOrNull(input.name(), new Index(Side.LEFT, place, place)) == null) {
+        if (into.place(input.name(), new Index(Side.LEFT, place, place)).isEmpty()) {
             String said = input.label() + ": " + text + " in theirs, no cell for it in yours";
             if (!text.isEmpty() && !lacking.contains(said)) {
                 lacking.add(said);

@@ -22,14 +22,12 @@ public final class ContractCheck {
         if (names.get(Contract.COMPARISON_NAME) != null) {
             problems.add(
                     Problem.error(
-                            null,
                             "the workbook",
                             "a comparison of several",
                             "a single sizing workbook, such as one that was compared in it"));
         } else if (names.get(Contract.VERSION_NAME) == null) {
             problems.add(
                     Problem.error(
-                            null,
                             "the workbook",
                             "no cell named " + Contract.VERSION_NAME,
                             "a sizing workbook; make one with the command new"));

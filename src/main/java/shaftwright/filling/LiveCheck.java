@@ -158,7 +158,6 @@ public final class LiveCheck {
         if (figures.stream().allMatch(LiveCheck::isUnfilled)) {
             return List.of(
                     Problem.warning(
-                            null,
                             "the workbook",
                             "not filled yet",
                             "a fill: figures that no formula can give, such as the longest travel,"
@@ -169,7 +168,6 @@ public final class LiveCheck {
         if (old.isEmpty()) {
             return List.of(
                     Problem.warning(
-                            null,
                             "the workbook",
                             "figures of the last fill that still hold, under a stamp that calls"
                                     + " them out of date",

@@ -142,7 +142,7 @@ public final class Taking {
         List<Input> inputs = Contract.inputs(Grid.OWN_POINT);
         List<Integer> free = new ArrayList<>();
         for (int row = 0; row < into.rows("own_scenario", Side.LEFT); row++) {
-            if (OwnPoints.scenario(into, row) == column) {
+            if (OwnPoints.isOf(into, row, column)) {
                 for (Input input : inputs) {
                     cells.type(input, row, "");
                 }
@@ -153,7 +153,7 @@ public final class Taking {
         }
         List<Integer> rows = new ArrayList<>();
         for (int row = 0; row < from.rows("own_scenario", Side.LEFT); row++) {
-            if (OwnPoints.scenario(from, row) == scenario) {
+            if (OwnPoints.isOf(from, row, scenario)) {
                 rows.add(row);
             }
         }

@@ -69,7 +69,6 @@ public final class TypedCells {
     private void lacking(TypedColumn column, int version) {
         problems.add(
                 Problem.error(
-                        null,
                         column.definedName(),
                         "no cell for it in a workbook of contract version " + version,
                         "version "

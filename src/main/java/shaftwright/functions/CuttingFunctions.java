@@ -17,6 +17,7 @@ import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.Rounded;
 import shaftwright.shaft.ShaftLength;
 import shaftwright.shaft.ShaftOrder;
+import shaftwright.strength.ShaftMaterial;
 
 /** What is cut from a blank, where the grooves lie, and the mock-up stick. */
 final class CuttingFunctions {
@@ -206,10 +207,12 @@ final class CuttingFunctions {
         return new Blank(
                 "blank",
                 length,
-                0,
+                OptionalDouble.empty(),
                 new BlankEnd(0, splineInner, OptionalDouble.empty()),
                 new BlankEnd(0, splineOuter, OptionalDouble.empty()),
+                OptionalDouble.empty(),
+                true,
                 0,
-                true);
+                ShaftMaterial.UNKNOWN);
     }
 }

@@ -6,6 +6,7 @@ import static shaftwright.contract.Grid.SCENARIO_POWER;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
 
 import java.util.Optional;
+import java.util.stream.IntStream;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
 import shaftwright.contract.OwnPointInputs;
@@ -82,7 +83,8 @@ final class OwnPointLines {
                         "IF({own_slot}>ROWS(own_scenario),0,IF(INDEX(own_scenario,{own_slot})=\"\","
                                 + "0,IFERROR(MATCH(INDEX(own_scenario,{own_slot}),"
                                 + "{work_letter:each},0),0)))",
-                        (sizing, index) -> OwnPoints.scenario(sizing.inputs(), index.row()) + 1);
+                        (sizing, index) ->
+                                fromOne(OwnPoints.scenario(sizing.inputs(), index.row()).stream()));
         set.whole("own_side_number", "Side by number")
                 .is(
                         RestraintSlotLines.number("own_side", "{own_slot}"),
@@ -99,8 +101,13 @@ final class OwnPointLines {
                         (sizing, index) -> OwnPoints.point(sizing.inputs(), index.row()));
     }
 
+    /** Counted from 1; 0 for none. */
+    private static int fromOne(IntStream scenario) {
+        return scenario.map(zeroBased -> zeroBased + 1).findAny().orElse(0);
+    }
+
     private static double print(Fingerprint print, Sizing sizing, int row) {
-        return OwnPoints.scenario(sizing.inputs(), row) < 0
+        return OwnPoints.scenario(sizing.inputs(), row).isEmpty()
                 ? 0
                 : print.of(sizing, new Index(Side.LEFT, 0, row), TERMS * row);
     }
@@ -125,11 +132,15 @@ final class OwnPointLines {
     }
 
     private static int key(Sizing sizing, Index index) {
-        int scenario = OwnPoints.scenario(sizing.inputs(), index.row());
-        return scenario >= 0
-                        && OwnPoints.holds(sizing.inputs(), index.row(), scenario, index.side())
-                ? scenario + 1
-                : 0;
+        return fromOne(
+                OwnPoints.scenario(sizing.inputs(), index.row()).stream()
+                        .filter(
+                                scenario ->
+                                        OwnPoints.holds(
+                                                sizing.inputs(),
+                                                index.row(),
+                                                scenario,
+                                                index.side())));
     }
 
     private static void used(LineSet<Sizing> set, Fingerprint row) {

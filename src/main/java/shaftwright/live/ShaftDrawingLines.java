@@ -72,11 +72,7 @@ final class ShaftDrawingLines {
     /** Half the bar's diameter, mm; NaN without a blank. */
     static double body(Card.Printed print) {
         return print.ofPlan(
-                plan ->
-                        (plan.blank().diameter() > 0
-                                        ? plan.blank().diameter()
-                                        : print.endDiameter(ShaftEnd.INNER))
-                                / 2);
+                plan -> plan.blank().diameter().orElse(print.endDiameter(ShaftEnd.INNER)) / 2);
     }
 
     /** Splined length that is left when an end is cut, mm; NaN without a blank. */

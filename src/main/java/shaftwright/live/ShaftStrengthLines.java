@@ -93,9 +93,7 @@ final class ShaftStrengthLines {
                                         .mapToDouble(Material::yieldStrength)
                                         .findAny());
         blanks.mm("shaft_diameter", "Bar")
-                .is(
-                        Given.row("{shaft_row}", typed("blank_diameter")),
-                        blank -> blank.diameter() > 0 ? blank.diameter() : Double.NaN);
+                .ifKnown(Given.row("{shaft_row}", typed("blank_diameter")), Blank::diameter);
         blanks.mm("shaft_bore", "Bore")
                 .is(Given.row("{shaft_row}", typed("blank_bore")), Blank::bore);
         for (ShaftEnd end : ShaftEnd.values()) {

@@ -105,11 +105,10 @@ final class VariantLines {
         work.whole(input + "_index", label)
                 .is(
                         text.toString(),
-                        sizing -> {
-                            SweepInput picked =
-                                    SweepInput.ofWordOrNull(sizing.inputs().text(input));
-                            return picked == null ? 0 : picked.number();
-                        });
+                        sizing ->
+                                SweepInput.ofWord(sizing.inputs().text(input))
+                                        .map(SweepInput::number)
+                                        .orElse(0));
     }
 
     /** A change, to be said in the workbook's unit. */

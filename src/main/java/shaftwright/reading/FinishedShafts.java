@@ -74,7 +74,7 @@ public final class FinishedShafts {
             String name = byK ? "built_k" : "built_e";
             problems.add(
                     Problem.warning(
-                            inputs.placeOrNull(name, new Index(side, 0, 0)),
+                            inputs.place(name, new Index(side, 0, 0)),
                             Contract.input(name).label() + ", " + side.word(),
                             inputs.shownLength(inputs.number(name, side, 0)),
                             "a shaft that neither bottoms nor pulls out; this one "
@@ -97,7 +97,7 @@ public final class FinishedShafts {
         if (compared.isBeyond()) {
             problems.add(
                     Problem.warning(
-                            inputs.placeOrNull(name, new Index(side, 0, place.row())),
+                            inputs.place(name, new Index(side, 0, place.row())),
                             Contract.input(name).label()
                                     + " at "
                                     + place.words()

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import shaftwright.book.Area;
 import shaftwright.book.CellContent;
@@ -122,7 +123,6 @@ public final class InputReader {
         if (names.get(LETTERS) == null) {
             problems.add(
                     Problem.error(
-                            null,
                             "the defined name " + LETTERS,
                             "no cells of that name",
                             "the row of scenario letters; bring the name back, or start from a new"
@@ -149,7 +149,7 @@ public final class InputReader {
     /** Of an input that came after this workbook was made: as if its cells were left empty. */
     private Entry[] empty(Input input, Side side, int scenarios) {
         Entry[] entries = new Entry[input.grid().perScenario() ? scenarios : rows(input, side)];
-        Arrays.fill(entries, new Entry(null, CellValue.BLANK, whenEmpty(input), ""));
+        Arrays.fill(entries, new Entry(Optional.empty(), CellValue.BLANK, whenEmpty(input), ""));
         return entries;
     }
 
@@ -214,17 +214,17 @@ public final class InputReader {
         }
         if (raw instanceof CellValue.Fault fault) {
             error(place, subject, fault.code(), expected(input));
-            return new Entry(place, raw, Double.NaN, "");
+            return new Entry(Optional.of(place), raw, Double.NaN, "");
         }
         if (raw instanceof CellValue.Truth truth) {
             error(place, subject, truth.value() ? "TRUE" : "FALSE", expected(input));
-            return new Entry(place, raw, Double.NaN, "");
+            return new Entry(Optional.of(place), raw, Double.NaN, "");
         }
         if (isEmpty(raw)) {
             if (input.name().equals("unit")) {
                 error(place, subject, "nothing", expected(input));
             }
-            return new Entry(place, raw, whenEmpty(input), "");
+            return new Entry(Optional.of(place), raw, whenEmpty(input), "");
         }
         return input.kind().numeric()
                 ? number(input, place, raw, subject)
@@ -254,13 +254,13 @@ public final class InputReader {
                             : ((UnreadableNumberException) e).reason();
             String why = reason.isEmpty() ? "" : " (" + reason + ")";
             error(place, subject, shown(raw) + why, expected(input));
-            return new Entry(place, raw, Double.NaN, "");
+            return new Entry(Optional.of(place), raw, Double.NaN, "");
         }
         if (!allowed(input, place, raw, subject, number)) {
-            return new Entry(place, raw, Double.NaN, "");
+            return new Entry(Optional.of(place), raw, Double.NaN, "");
         }
         double handed = input.kind() == InputKind.ANGLE ? Math.toRadians(number) : number;
-        return new Entry(place, raw, handed, shownText(raw));
+        return new Entry(Optional.of(place), raw, handed, shownText(raw));
     }
 
     /**
@@ -318,7 +318,7 @@ public final class InputReader {
         String text = shownText(raw);
         if (text.isBlank()) {
             error(place, subject, "blanks only", "a text, or an empty cell: clear it");
-            return new Entry(place, raw, Double.NaN, "");
+            return new Entry(Optional.of(place), raw, Double.NaN, "");
         }
         if (input.kind() == InputKind.CHOICE && !choice(input, text)) {
             error(place, subject, shown(raw), expected(input));
@@ -338,7 +338,7 @@ public final class InputReader {
                     shown(raw),
                     "a name without * ? ~, which spreadsheets take for wild cards");
         }
-        return new Entry(place, raw, Double.NaN, text);
+        return new Entry(Optional.of(place), raw, Double.NaN, text);
     }
 
     private static boolean isPartName(Input input) {

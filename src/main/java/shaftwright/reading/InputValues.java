@@ -1,9 +1,11 @@
 package shaftwright.reading;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
@@ -20,12 +22,18 @@ public final class InputValues {
     /**
      * One typed cell.
      *
-     * @param place where it stands, null when the workbook is older than the input
+     * @param place where it stands, empty when the workbook is older than the input
      * @param raw what it holds
      * @param number its number, the declared one for an empty cell, NaN when there is none
      * @param text its text, empty for an empty cell
      */
-    public record Entry(CellPlace place, CellValue raw, double number, String text) {}
+    public record Entry(Optional<CellPlace> place, CellValue raw, double number, String text) {
+        /** In place of a cell that the workbook does not have. */
+        private static final Entry MISSING =
+                new Entry(Optional.empty(), CellValue.BLANK, Double.NaN, "");
+    }
+
+    private static final Entry[] NO_CELLS = {};
 
     private final LengthUnit unit;
     private final int scenarios;
@@ -55,9 +63,10 @@ public final class InputValues {
         this.changed = changed;
     }
 
-    private Entry[] columnOrNull(String definedName) {
-        Entry[] column = changed.isEmpty() ? null : changed.get(definedName);
-        return column == null ? entries.get(definedName) : column;
+    /** Cells of a defined name, none when there is no such name. */
+    private Entry[] column(String definedName) {
+        Entry[] read = entries.getOrDefault(definedName, NO_CELLS);
+        return changed.getOrDefault(definedName, read);
     }
 
     /** A length as a builder of this workbook reads it, for messages. */
@@ -99,20 +108,17 @@ public final class InputValues {
 
     /** Number of an input, NaN when its cell is empty and stands for nothing, or does not exist. */
     public double number(String name, Index index) {
-        Entry entry = entryOrNull(name, index);
-        return entry == null ? Double.NaN : entry.number();
+        return entry(name, index).number();
     }
 
     /** Text of an input, empty when its cell is empty or does not exist. */
     public String text(String name, Index index) {
-        Entry entry = entryOrNull(name, index);
-        return entry == null ? "" : entry.text();
+        return entry(name, index).text();
     }
 
     /** What the cell of an input holds, blank when it does not exist. */
     public CellValue content(String name, Index index) {
-        Entry entry = entryOrNull(name, index);
-        return entry == null ? CellValue.BLANK : entry.raw();
+        return entry(name, index).raw();
     }
 
     /**
@@ -122,8 +128,8 @@ public final class InputValues {
      * @throws IllegalArgumentException if what is typed can't be read
      */
     public double typed(Input input, Index index) {
-        Entry entry = entryOrNull(input.name(), index);
-        if (entry == null) {
+        Entry entry = entry(input.name(), index);
+        if (entry.equals(Entry.MISSING)) {
             return Double.NaN;
         }
         return InputReader.isEmpty(entry.raw())
@@ -144,9 +150,9 @@ public final class InputValues {
      */
     public List<String> typed(String definedName) {
         List<String> texts = new ArrayList<>();
-        Entry[] column = columnOrNull(definedName);
+        Entry[] column = column(definedName);
         int filled = 0;
-        for (int at = 0; column != null && at < column.length; at++) {
+        for (int at = 0; at < column.length; at++) {
             String text = asTyped(column[at].raw());
             texts.add(text);
             filled = text.isEmpty() ? filled : at + 1;
@@ -160,12 +166,7 @@ public final class InputValues {
      * @param definedName with side suffix where the input is sided
      */
     public List<CellValue> contents(String definedName) {
-        List<CellValue> contents = new ArrayList<>();
-        Entry[] column = columnOrNull(definedName);
-        for (int at = 0; column != null && at < column.length; at++) {
-            contents.add(column[at].raw());
-        }
-        return contents;
+        return Arrays.stream(column(definedName)).map(Entry::raw).toList();
     }
 
     /**
@@ -174,14 +175,7 @@ public final class InputValues {
      * @param definedName with side suffix where the input is sided
      */
     public List<CellPlace> places(String definedName) {
-        List<CellPlace> places = new ArrayList<>();
-        Entry[] column = columnOrNull(definedName);
-        for (int at = 0; column != null && at < column.length; at++) {
-            if (column[at].place() != null) {
-                places.add(column[at].place());
-            }
-        }
-        return places;
+        return Arrays.stream(column(definedName)).flatMap(cell -> cell.place().stream()).toList();
     }
 
     public static String asTyped(CellValue raw) {
@@ -195,35 +189,31 @@ public final class InputValues {
         return "";
     }
 
-    /** The cell of an input, null when it does not exist. */
-    public CellPlace placeOrNull(String name, Index index) {
-        Entry entry = entryOrNull(name, index);
-        return entry == null ? null : entry.place();
+    /** The cell of an input, empty when it does not exist. */
+    public Optional<CellPlace> place(String name, Index index) {
+        return entry(name, index).place();
     }
 
     /** The cell of an input as a sentence names it, such as "Parts E5"; empty without one. */
     public String address(String name, Index index) {
-        CellPlace place = placeOrNull(name, index);
         InputSheet sheet = Contract.sheet(Contract.input(name));
-        return place == null ? "" : sheet.title() + " " + place.address();
+        return place(name, index).map(cell -> sheet.title() + " " + cell.address()).orElse("");
     }
 
     /** Whether something is typed there that stands for no usable number; it is said already. */
     boolean unreadable(String name, Index index) {
-        Entry entry = entryOrNull(name, index);
-        return entry != null && Double.isNaN(entry.number()) && !InputReader.isEmpty(entry.raw());
+        Entry entry = entry(name, index);
+        return Double.isNaN(entry.number()) && !InputReader.isEmpty(entry.raw());
     }
 
     /** Rows that a table's column has, inserted ones included. */
     public int rows(String name, Side side) {
-        Entry[] column = columnOrNull(Contract.definedName(name, side));
-        return column == null ? 0 : column.length;
+        return column(Contract.definedName(name, side)).length;
     }
 
     /** All cells of an input on a side, in order. */
     public Entry[] column(Input input, Side side) {
-        Entry[] column = columnOrNull(Contract.definedName(input.name(), side));
-        return column == null ? new Entry[0] : column;
+        return column(Contract.definedName(input.name(), side));
     }
 
     /** A copy with one number changed. */
@@ -239,10 +229,10 @@ public final class InputValues {
         return new InputValues(unit, scenarios, entries, columns);
     }
 
-    private Entry entryOrNull(String name, Index index) {
+    private Entry entry(String name, Index index) {
         Input input = Contract.input(name);
-        Entry[] column = columnOrNull(Contract.definedName(name, index.side()));
+        Entry[] column = column(Contract.definedName(name, index.side()));
         int offset = input.grid().perScenario() ? index.scenario() : index.row();
-        return column == null || offset >= column.length ? null : column[offset];
+        return offset < column.length ? column[offset] : Entry.MISSING;
     }
 }

@@ -42,7 +42,7 @@ public final class OpenChecks {
         problems.add(
                 Problem.warning(
                         sizing.inputs()
-                                .placeOrNull(
+                                .place(
                                         CheckInputs.name(open.iterator().next()),
                                         new Index(Side.LEFT, 0, 0)),
                         "before measuring",

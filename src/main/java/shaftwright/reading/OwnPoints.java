@@ -3,7 +3,7 @@ package shaftwright.reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.OptionalInt;
 import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
@@ -26,10 +26,15 @@ public final class OwnPoints {
         this.inputs = inputs;
     }
 
-    /** Zero-based scenario of a row, -1 when its letter is none of a column's. */
-    public static int scenario(InputValues inputs, int row) {
-        int number = ScenarioOutcome.number(inputs.text("own_scenario", at(row)));
-        return number < inputs.scenarios() ? number : -1;
+    /** Zero-based scenario of a row, empty when its letter is none of a column's. */
+    public static OptionalInt scenario(InputValues inputs, int row) {
+        OptionalInt number = ScenarioOutcome.number(inputs.text("own_scenario", at(row)));
+        return number.orElse(0) < inputs.scenarios() ? number : OptionalInt.empty();
+    }
+
+    /** Whether a row is of this scenario. */
+    public static boolean isOf(InputValues inputs, int row, int scenario) {
+        return scenario(inputs, row).equals(OptionalInt.of(scenario));
     }
 
     /** Which of the words for sides a row has, from 1; the first for an empty cell. */
@@ -49,8 +54,7 @@ public final class OwnPoints {
     /** Whether a row is of this scenario and side. */
     public static boolean holds(InputValues inputs, int row, int scenario, Side side) {
         int sides = side(inputs, row);
-        return scenario(inputs, row) == scenario
-                && (sides == 1 || sides == (side == Side.LEFT ? 2 : 3));
+        return isOf(inputs, row, scenario) && (sides == 1 || sides == (side == Side.LEFT ? 2 : 3));
     }
 
     private static Index at(int row) {
@@ -120,8 +124,7 @@ public final class OwnPoints {
             problems.add(
                     new Problem(
                             problem.severity(),
-                            Optional.ofNullable(
-                                    inputs.placeOrNull("own_scenario", at(first(scenario, side)))),
+                            inputs.place("own_scenario", at(first(scenario, side))),
                             "points of scenario "
                                     + ScenarioOutcome.letter(scenario)
                                     + ": "
@@ -157,7 +160,8 @@ public final class OwnPoints {
 
     private void row(Sizing sizing, int row, List<Problem> problems) {
         String last = ScenarioOutcome.letter(inputs.scenarios() - 1);
-        if (scenario(inputs, row) < 0) {
+        OptionalInt scenario = scenario(inputs, row);
+        if (scenario.isEmpty()) {
             wrong(problems, row, "own_scenario", "a letter from A to " + last);
             return;
         }
@@ -181,11 +185,11 @@ public final class OwnPoints {
             }
         }
         for (Side side : Side.values()) {
-            if (holds(inputs, row, scenario(inputs, row), side)
+            if (holds(inputs, row, scenario.getAsInt(), side)
                     && !sizing.path(side).linkage().isChosen()) {
                 problems.add(
                         Problem.error(
-                                inputs.placeOrNull("own_scenario", at(row)),
+                                inputs.place("own_scenario", at(row)),
                                 subject("own_scenario", row),
                                 "a point of the linkage, while the hub path of the "
                                         + side.word()
@@ -198,7 +202,7 @@ public final class OwnPoints {
     }
 
     private boolean same(int one, int other) {
-        if (scenario(inputs, one) != scenario(inputs, other)
+        if (!scenario(inputs, one).equals(scenario(inputs, other))
                 || point(inputs, one) != point(inputs, other)) {
             return false;
         }
@@ -220,7 +224,7 @@ public final class OwnPoints {
                 && !Double.isNaN(inputs.number("own_height", at(row)))) {
             problems.add(
                     Problem.error(
-                            inputs.placeOrNull("own_height", at(row)),
+                            inputs.place("own_height", at(row)),
                             subject("own_height", row),
                             inputs.shownLength(inputs.number("own_height", at(row))),
                             "nothing: all scenarios have one ride height"));
@@ -231,7 +235,7 @@ public final class OwnPoints {
         String text = inputs.text(name, at(row));
         problems.add(
                 Problem.error(
-                        inputs.placeOrNull(name, at(row)),
+                        inputs.place(name, at(row)),
                         subject(name, row),
                         text.isEmpty() ? "nothing" : "\"" + text + "\"",
                         expected));

@@ -133,7 +133,7 @@ public final class Parts {
         return new Blank(
                 text("blank_name", row),
                 number("blank_length", row),
-                orZero(number("blank_diameter", row)),
+                optional(number("blank_diameter", row)),
                 end(row, ShaftEnd.INNER),
                 end(row, ShaftEnd.OUTER),
                 optional(number("blank_price", row)),

@@ -307,19 +307,13 @@ public final class PartsCheck {
     private void error(String column, int row, String found, String expected) {
         problems.add(
                 Problem.error(
-                        inputs.placeOrNull(column, index(row)),
-                        subject(column, row),
-                        found,
-                        expected));
+                        inputs.place(column, index(row)), subject(column, row), found, expected));
     }
 
     private void warning(String column, int row, String found, String expected) {
         problems.add(
                 Problem.warning(
-                        inputs.placeOrNull(column, index(row)),
-                        subject(column, row),
-                        found,
-                        expected));
+                        inputs.place(column, index(row)), subject(column, row), found, expected));
     }
 
     private static String subject(String column, int row) {

@@ -127,7 +127,7 @@ public final class RestraintCheck {
         if (!restraints.canMove()) {
             problems.add(
                     Problem.warning(
-                            inputs.placeOrNull("inner_offset", new Index(side, 0, 0)),
+                            inputs.place("inner_offset", new Index(side, 0, 0)),
                             Contract.input("inner_offset").label() + ", " + side.word(),
                             "nothing",
                             "a length; dampers, straps and tubes can't be placed without it"));
@@ -190,7 +190,7 @@ public final class RestraintCheck {
             ScenarioOutcome scenario, Side side, String cell, String found, String expected) {
         problems.add(
                 Problem.warning(
-                        inputs.placeOrNull(cell, new Index(Side.LEFT, scenario.number(), 0)),
+                        inputs.place(cell, new Index(Side.LEFT, scenario.number(), 0)),
                         "scenario " + scenario.letter() + ", " + side.word(),
                         found,
                         expected));
@@ -200,7 +200,7 @@ public final class RestraintCheck {
         problems.add(
                 new Problem(
                         error ? Problem.Severity.ERROR : Problem.Severity.WARNING,
-                        java.util.Optional.ofNullable(inputs.placeOrNull(column, index(row))),
+                        inputs.place(column, index(row)),
                         Contract.input(column).label() + ", row " + (row + 1),
                         found,
                         expected));

@@ -1,7 +1,9 @@
 package shaftwright.reading;
 
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import shaftwright.book.CellPlace;
 import shaftwright.build.Side;
 import shaftwright.build.Wheel;
@@ -78,14 +80,11 @@ public final class ScenarioOutcome {
         return CellPlace.columnLetters(scenario);
     }
 
-    /** Zero-based scenario of a letter in either case, -1 when it is no letter of one. */
-    public static int number(String letter) {
-        for (int scenario = 0; scenario < Contract.MOST_SCENARIOS; scenario++) {
-            if (letter(scenario).equalsIgnoreCase(letter)) {
-                return scenario;
-            }
-        }
-        return -1;
+    /** Zero-based scenario of a letter in either case, empty when it is no letter of one. */
+    public static OptionalInt number(String letter) {
+        return IntStream.range(0, Contract.MOST_SCENARIOS)
+                .filter(scenario -> letter(scenario).equalsIgnoreCase(letter))
+                .findFirst();
     }
 
     /** Zero-based column. */

@@ -151,7 +151,7 @@ public final class ScenarioReader {
     private void askForDiameter(int scenario, String size) {
         problems.add(
                 Problem.warning(
-                        inputs.placeOrNull("tyre_measured", new Index(Side.LEFT, scenario, 0)),
+                        inputs.place("tyre_measured", new Index(Side.LEFT, scenario, 0)),
                         Contract.input("tyre_measured").label()
                                 + ", scenario "
                                 + ScenarioOutcome.letter(scenario),
@@ -200,7 +200,7 @@ public final class ScenarioReader {
         if (row > 0 && !parts.blankUsed(row - 1)) {
             problems.add(
                     Problem.warning(
-                            inputs.placeOrNull("blank_choice", new Index(Side.LEFT, scenario, 0)),
+                            inputs.place("blank_choice", new Index(Side.LEFT, scenario, 0)),
                             Contract.input("blank_choice").label()
                                     + ", scenario "
                                     + ScenarioOutcome.letter(scenario),
@@ -262,7 +262,7 @@ public final class ScenarioReader {
             if (Double.isNaN(inputs.number(column, index)) && !inputs.unreadable(column, index)) {
                 addOnce(
                         Problem.error(
-                                inputs.placeOrNull(column, index),
+                                inputs.place(column, index),
                                 Contract.input(column).label() + ", row " + row,
                                 "nothing",
                                 (Contract.input(column).kind() == InputKind.ANGLE
@@ -332,7 +332,7 @@ public final class ScenarioReader {
         }
         problems.add(
                 Problem.error(
-                        inputs.placeOrNull("scenario_name", new Index(side, scenario, 0)),
+                        inputs.place("scenario_name", new Index(side, scenario, 0)),
                         "scenario " + ScenarioOutcome.letter(scenario) + ", " + side.word(),
                         "sizes that contradict each other (" + reason + ")",
                         "sizes of one possible shaft; look at this scenario's shifts and spacers"
@@ -480,7 +480,7 @@ public final class ScenarioReader {
     private void error(int scenario, String name, String found, String expected) {
         problems.add(
                 Problem.error(
-                        inputs.placeOrNull(name, new Index(Side.LEFT, scenario, 0)),
+                        inputs.place(name, new Index(Side.LEFT, scenario, 0)),
                         Contract.input(name).label()
                                 + ", scenario "
                                 + ScenarioOutcome.letter(scenario),

@@ -46,7 +46,7 @@ public record ServiceLog(int rows, int torqued, int torn, int replaced) {
         if (boltsDue()) {
             problems.add(
                     Problem.warning(
-                            inputs.placeOrNull("service_bolts", first),
+                            inputs.place("service_bolts", first),
                             "service log",
                             "no row in which the bolts were torqued again",
                             "bolts torqued again after the first run"));
@@ -54,7 +54,7 @@ public record ServiceLog(int rows, int torqued, int torn, int replaced) {
         if (bootsDue()) {
             problems.add(
                     Problem.warning(
-                            inputs.placeOrNull("service_boots", first),
+                            inputs.place("service_boots", first),
                             "service log",
                             "a torn boot and none replaced since",
                             "a new boot and clean grease before the next run"));

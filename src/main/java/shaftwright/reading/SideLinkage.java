@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shaftwright.book.Problem;
@@ -21,6 +22,7 @@ import shaftwright.suspension.HubAtRide;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageKind;
+import shaftwright.suspension.LinkageOffset;
 import shaftwright.suspension.LinkagePath;
 import shaftwright.suspension.LinkageRemark;
 import shaftwright.suspension.LinkageStop;
@@ -166,7 +168,7 @@ public final class SideLinkage {
         if (chosen && !inputs.unreadable(name, index)) {
             problems.add(
                     Problem.error(
-                            inputs.placeOrNull(name, index),
+                            inputs.place(name, index),
                             subject(name, index.row()),
                             "nothing",
                             expected + "; the hub path is to come from the linkage"));
@@ -196,9 +198,8 @@ public final class SideLinkage {
         String expected = expected(remark.kind());
         problems.add(
                 chosen
-                        ? Problem.error(inputs.placeOrNull(cell, index), subject, found, expected)
-                        : Problem.warning(
-                                inputs.placeOrNull(cell, index), subject, found, expected));
+                        ? Problem.error(inputs.place(cell, index), subject, found, expected)
+                        : Problem.warning(inputs.place(cell, index), subject, found, expected));
     }
 
     private String words(LinkageStop stop) {
@@ -236,7 +237,7 @@ public final class SideLinkage {
         if (chosen && !path.isClose()) {
             problems.add(
                     Problem.warning(
-                            inputs.placeOrNull("linkage_up", new Index(Side.LEFT, 0, 0)),
+                            inputs.place("linkage_up", new Index(Side.LEFT, 0, 0)),
                             "linkage, " + source.word(),
                             "curves that are up to "
                                     + inputs.shownLength(path.lengthError())
@@ -406,8 +407,18 @@ public final class SideLinkage {
         return calibration()
                 .map(Calibration::untold)
                 .filter(untold -> !untold.isEmpty())
-                .map(untold -> "The readings can't tell " + String.join(", nor ", untold) + ".")
+                .map(untold -> "The readings can't tell " + combinations(untold) + ".")
                 .orElse("");
+    }
+
+    private static String combinations(List<Set<LinkageOffset>> untold) {
+        return untold.stream()
+                .map(
+                        sharing ->
+                                sharing.stream()
+                                        .map(LinkageOffset::word)
+                                        .collect(Collectors.joining(" from ")))
+                .collect(Collectors.joining(", nor "));
     }
 
     /** What they tell only of several offsets together; empty when each is told alone. */

@@ -27,9 +27,8 @@ import shaftwright.suspension.UnusableReadingsException;
 
 /** One side's typed readings by row, and the hub path through them when there is one. */
 public final class SideReadings {
-    private static final String[] DISTANCES = {
-        "distance_first", "distance_second", "distance_third"
-    };
+    private static final List<String> DISTANCES =
+            List.of("distance_first", "distance_second", "distance_third");
 
     private final InputValues inputs;
     private final Side source;
@@ -92,11 +91,13 @@ public final class SideReadings {
         int count = inputs.rows("height", source);
         for (int slot = 0; slot < count; slot++) {
             double height = typed("height", slot);
-            List<Double> distances = new ArrayList<>(3);
-            for (String name : DISTANCES) {
-                double distance = typed(name, slot);
+            List<Double> distances = new ArrayList<>();
+            List<Integer> repeats = new ArrayList<>();
+            for (int repeat = 1; repeat <= DISTANCES.size(); repeat++) {
+                double distance = typed(DISTANCES.get(repeat - 1), slot);
                 if (!Double.isNaN(distance)) {
                     distances.add(distance);
+                    repeats.add(repeat);
                 }
             }
             if (unreadable(slot)) {
@@ -124,6 +125,7 @@ public final class SideReadings {
                                 slot + 1,
                                 height,
                                 distances,
+                                repeats,
                                 typed("fore_aft", slot),
                                 optional(typed("camber", slot)),
                                 optional(typed("toe", slot))));
@@ -173,7 +175,9 @@ public final class SideReadings {
             for (ReadingRemark warning : path.warnings()) {
                 problems.add(
                         Problem.warning(
-                                warning.row() > 0 ? place("height", warning.row() - 1) : null,
+                                warning.row() > 0
+                                        ? place("height", warning.row() - 1)
+                                        : Optional.empty(),
                                 subject(warning.row()),
                                 warning.text(),
                                 ""));
@@ -210,7 +214,6 @@ public final class SideReadings {
         if (found.isUnplaced()) {
             problems.add(
                     Problem.warning(
-                            null,
                             subject(0),
                             "readings of "
                                     + ReadingWording.unplaced(found)
@@ -225,17 +228,21 @@ public final class SideReadings {
      */
     private String column(SuspectReading suspect) {
         return switch (suspect.quantity()) {
-            case DISTANCE -> {
-                int column = Math.max(0, suspect.repeat() - 1);
-                while (Double.isNaN(typed(DISTANCES[column], suspect.row() - 1))) {
-                    column++;
-                }
-                yield DISTANCES[column];
-            }
+            case DISTANCE ->
+                    suspect.isRepeat()
+                            ? DISTANCES.get(suspect.repeat() - 1)
+                            : firstDistance(suspect.row() - 1);
             case FORE_AFT -> "fore_aft";
             case CAMBER -> "camber";
             case TOE -> "toe";
         };
+    }
+
+    private String firstDistance(int slot) {
+        return DISTANCES.stream()
+                .filter(name -> !Double.isNaN(typed(name, slot)))
+                .findFirst()
+                .orElseThrow();
     }
 
     private void refused(ReadingRemark remark) {
@@ -248,7 +255,7 @@ public final class SideReadings {
         String text = inputs.text(column, index);
         problems.add(
                 Problem.error(
-                        inputs.placeOrNull(column, index),
+                        inputs.place(column, index),
                         subject(remark.row()),
                         (text.isEmpty() ? "" : "\"" + text + "\", ") + reason(remark),
                         expected(remark)));
@@ -312,8 +319,8 @@ public final class SideReadings {
         return Contract.input(name).label() + ", " + source.word() + ", row " + (slot + 1);
     }
 
-    private CellPlace place(String name, int slot) {
-        return inputs.placeOrNull(name, new Index(source, 0, slot));
+    private Optional<CellPlace> place(String name, int slot) {
+        return inputs.place(name, new Index(source, 0, slot));
     }
 
     private static OptionalDouble optional(double number) {
@@ -372,48 +379,12 @@ public final class SideReadings {
 
     /** Whether a reading of a row's distance does not count, as mistyped. */
     public boolean isMistyped(int slot, String column) {
-        int repeat = 0;
-        for (String name : DISTANCES) {
-            repeat += Double.isNaN(typed(name, slot)) ? 0 : 1;
-            if (name.equals(column)) {
-                return !Double.isNaN(typed(name, slot))
-                        && fitted(slot).orElseThrow().counted().mistyped().contains(repeat);
-            }
-        }
-        throw new IllegalArgumentException("no column \"" + column + "\" of distances");
+        int repeat = DISTANCES.indexOf(column) + 1;
+        return fitted(slot).stream().anyMatch(row -> row.counted().mistyped().contains(repeat));
     }
 
-    /**
-     * How the readings contradict each other; repeats are numbered by the column that they stand
-     * in. Empty without a path.
-     */
+    /** How the readings contradict each other; empty without a path. */
     public Optional<ReadingContradiction> contradiction() {
-        if (path == null) {
-            return Optional.empty();
-        }
-        List<SuspectReading> suspects = new ArrayList<>();
-        for (SuspectReading suspect : path.contradiction().suspects()) {
-            suspects.add(suspect.isRepeat() ? inColumn(suspect) : suspect);
-        }
-        ReadingContradiction found = path.contradiction();
-        return Optional.of(
-                new ReadingContradiction(suspects, found.unplaced(), found.nextHeight()));
-    }
-
-    /** A row's second reading stands in the third column when the second is empty. */
-    private SuspectReading inColumn(SuspectReading suspect) {
-        int repeat = 0;
-        for (int column = 1; column <= DISTANCES.length; column++) {
-            repeat += Double.isNaN(typed(DISTANCES[column - 1], suspect.row() - 1)) ? 0 : 1;
-            if (repeat == suspect.repeat()) {
-                return new SuspectReading(
-                        suspect.row(),
-                        suspect.quantity(),
-                        column,
-                        suspect.read(),
-                        suspect.expected());
-            }
-        }
-        throw new IllegalStateException("row " + suspect.row() + " has no reading " + suspect);
+        return path().map(MeasuredPath::contradiction);
     }
 }

@@ -206,7 +206,7 @@ public final class Sizing {
         if (uncertainty.margins() != MarginChoice.TYPED && uncertainty.contributions().isEmpty()) {
             problems.add(
                     Problem.warning(
-                            inputs.placeOrNull("margin_choice", new Index(Side.LEFT, 0, 0)),
+                            inputs.place("margin_choice", new Index(Side.LEFT, 0, 0)),
                             Contract.input("margin_choice").label(),
                             "\"" + inputs.text("margin_choice") + "\" with nothing to build up",
                             "rows in the table of what may move; the typed margins count until"
@@ -254,7 +254,7 @@ public final class Sizing {
         if (!letter.isEmpty() && shopScenario().isEmpty()) {
             problems.add(
                     Problem.warning(
-                            inputs.placeOrNull("shop_scenario", new Index(Side.LEFT, 0, 0)),
+                            inputs.place("shop_scenario", new Index(Side.LEFT, 0, 0)),
                             Contract.input("shop_scenario").label(),
                             "\"" + letter + "\"",
                             "a letter from A to "

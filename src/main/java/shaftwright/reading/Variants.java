@@ -98,7 +98,7 @@ public record Variants(
     }
 
     private static Optional<SweepInput> input(Sizing sizing, String axis) {
-        return Optional.ofNullable(SweepInput.ofWordOrNull(sizing.inputs().text("sweep_" + axis)));
+        return SweepInput.ofWord(sizing.inputs().text("sweep_" + axis));
     }
 
     /** What is wrong with an axis whose ends are given; empty when nothing is. */
@@ -151,7 +151,7 @@ public record Variants(
                         : "a scenario that has a name";
         problems.add(
                 Problem.warning(
-                        sizing.inputs().placeOrNull("try_scenario", ONLY),
+                        sizing.inputs().place("try_scenario", ONLY),
                         Contract.input("try_scenario").label(),
                         "\"" + letter + "\"",
                         expected + "; no changes are tried"));
@@ -161,7 +161,7 @@ public record Variants(
             Sizing sizing, String axis, String found, String expected, List<Problem> problems) {
         problems.add(
                 Problem.warning(
-                        sizing.inputs().placeOrNull("sweep_" + axis, ONLY),
+                        sizing.inputs().place("sweep_" + axis, ONLY),
                         Contract.input("sweep_" + axis).label(),
                         found,
                         expected));

@@ -11,7 +11,7 @@ import shaftwright.units.Require;
  *
  * @param name as the builder calls it
  * @param length end to end, mm
- * @param diameter of the bar, mm; 0 when not given
+ * @param diameter of the bar, mm, empty when it is not known
  * @param inner the end meant for the transaxle
  * @param outer the end meant for the wheel
  * @param price in the builder's currency, empty when it is not known
@@ -22,7 +22,7 @@ import shaftwright.units.Require;
 public record Blank(
         String name,
         double length,
-        double diameter,
+        OptionalDouble diameter,
         BlankEnd inner,
         BlankEnd outer,
         OptionalDouble price,
@@ -32,11 +32,10 @@ public record Blank(
     public Blank {
         Require.named("blank name", name);
         Require.positive("length of a blank", length);
-        Require.notNegative("diameter of a blank", diameter);
         price.ifPresent(amount -> Require.notNegative("price of a blank", amount));
         Require.notNegative("bore of a blank", bore);
-        if (diameter > 0) {
-            Require.moreThan("diameter of a blank", diameter, "its bore", bore);
+        if (diameter.isPresent()) {
+            Require.moreThan("diameter of a blank", diameter.getAsDouble(), "its bore", bore);
         }
         groove(inner, length);
         groove(outer, length);
@@ -54,7 +53,7 @@ public record Blank(
         this(
                 name,
                 length,
-                diameter,
+                OptionalDouble.of(diameter),
                 inner,
                 outer,
                 OptionalDouble.of(price),
@@ -83,6 +82,11 @@ public record Blank(
     /** Whether it costs less than another: nobody knows that one without a price is cheap. */
     boolean cheaperThan(Blank that) {
         return price.orElse(Double.POSITIVE_INFINITY) < that.price.orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** The whole of it as a bar; empty while diameter or material are not known. */
+    public Optional<Bar> bar() {
+        return diameter.stream().boxed().findAny().flatMap(this::bar);
     }
 
     /**

@@ -39,8 +39,7 @@ public final class ShaftStrength {
         }
         CutPlan plan = shaft.plan().get();
         Blank blank = plan.blank();
-        ShaftStrength strength =
-                new ShaftStrength(blank.bar(blank.diameter()), shaft.length().clipToClip());
+        ShaftStrength strength = new ShaftStrength(blank.bar(), shaft.length().clipToClip());
         strength.put(ShaftPart.BAR, strength.bar);
         strength.put(ShaftPart.ROOT_INNER, at(blank, blank.inner().root()));
         strength.put(ShaftPart.ROOT_OUTER, at(blank, blank.outer().root()));

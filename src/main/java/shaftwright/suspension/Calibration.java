@@ -2,8 +2,10 @@ package shaftwright.suspension;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -34,7 +36,7 @@ import org.hipparchus.linear.SingularValueDecomposition;
  * @param offAfter root mean square with the offsets, mm
  * @param tape what one reading may be off by tape, repeats and height, root mean square, mm
  * @param singularValues of the weighted derivatives, largest first, without unit
- * @param untold offsets that can't be told from each other, one text a combination
+ * @param untold offsets that can't be told from each other, a set per combination
  */
 public record Calibration(
         int rows,
@@ -49,7 +51,7 @@ public record Calibration(
         double offAfter,
         double tape,
         List<Double> singularValues,
-        List<String> untold) {
+        List<Set<LinkageOffset>> untold) {
     /** A combination of offsets that is only known within this is of no use, mm; a choice. */
     public static final double WORST_TOLD = 5;
 
@@ -59,8 +61,8 @@ public record Calibration(
     /** Below so many rows the offsets would follow the tape's errors. */
     public static final int LEAST_ROWS = 4;
 
-    static final List<String> OFFSETS =
-            List.of("output flange sideways", "output flange height", "hub datum offset");
+    /** A combination is named after the offsets that have more of it than this; a choice. */
+    private static final double FAIR_SHARE = 0.3;
 
     private static final int MOST_ROUNDS = 20;
     private static final double SETTLED = 1e-9;
@@ -143,7 +145,7 @@ public record Calibration(
 
     /** The least-squares problem. */
     private static final class Fit {
-        private static final int OFFSETS = 3;
+        private static final int OFFSETS = LinkageOffset.ALL.size();
 
         private final HubPath path;
         private final List<FittedRow> rows;
@@ -275,7 +277,7 @@ public record Calibration(
         }
 
         int size() {
-            return OFFSETS.size();
+            return LinkageOffset.ALL.size();
         }
 
         /** One over the standard uncertainty of one of them, 1/mm. */
@@ -312,19 +314,23 @@ public record Calibration(
             return Arrays.stream(slopes.getSingularValues()).boxed().toList();
         }
 
-        List<String> untold() {
+        List<Set<LinkageOffset>> untold() {
             return IntStream.range(0, size())
                     .filter(k -> !isTold(k))
-                    .mapToObj(this::words)
+                    .mapToObj(this::sharing)
                     .toList();
         }
 
         /** The offsets that have a fair share in one of them. */
-        private String words(int k) {
-            return IntStream.range(0, size())
-                    .filter(i -> Math.abs(shares(k)[i]) > 0.3)
-                    .mapToObj(OFFSETS::get)
-                    .collect(Collectors.joining(" from "));
+        private Set<LinkageOffset> sharing(int k) {
+            double[] shares = shares(k);
+            Set<LinkageOffset> sharing = EnumSet.noneOf(LinkageOffset.class);
+            for (int i = 0; i < shares.length; i++) {
+                if (Math.abs(shares[i]) > FAIR_SHARE) {
+                    sharing.add(LinkageOffset.ALL.get(i));
+                }
+            }
+            return Collections.unmodifiableSet(sharing);
         }
     }
 

@@ -8,7 +8,7 @@ import java.util.List;
  * @param distance mm
  * @param readings how many readings stand behind it, 1 at least
  * @param scatter sum of squared differences of these readings from their mean, mm²
- * @param mistyped which of the row's readings do not count, from 1
+ * @param mistyped which of the row's readings do not count, by their numbers
  */
 public record CountedDistance(
         double distance, int readings, double scatter, List<Integer> mistyped) {
@@ -19,23 +19,23 @@ public record CountedDistance(
     /**
      * Of a row's readings without the mistyped ones.
      *
-     * @param readings all readings of the row, mm
+     * @param row with all its readings
      * @param distance mm
-     * @param mistyped numbers of readings, from 1
+     * @param mistyped numbers of readings
      */
-    static CountedDistance of(List<Double> readings, double distance, List<Integer> mistyped) {
+    static CountedDistance of(TapeRow row, double distance, List<Integer> mistyped) {
         double sum = 0;
         int count = 0;
-        for (int k = 0; k < readings.size(); k++) {
-            if (!mistyped.contains(k + 1)) {
-                sum += readings.get(k);
+        for (int repeat : row.repeats()) {
+            if (!mistyped.contains(repeat)) {
+                sum += row.distance(repeat);
                 count++;
             }
         }
         double scatter = 0;
-        for (int k = 0; k < readings.size(); k++) {
-            if (!mistyped.contains(k + 1)) {
-                double off = readings.get(k) - sum / count;
+        for (int repeat : row.repeats()) {
+            if (!mistyped.contains(repeat)) {
+                double off = row.distance(repeat) - sum / count;
                 scatter += off * off;
             }
         }

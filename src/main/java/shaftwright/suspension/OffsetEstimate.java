@@ -16,8 +16,6 @@ import java.util.List;
  */
 public record OffsetEstimate(
         double flangeOut, double flangeUp, double datumOut, double value, double uncertainty) {
-    private static final List<String> NAMES = List.of("flange out", "flange up", "datum out");
-
     /** Below this a coefficient is not worth a word. */
     private static final double SLIGHT = 0.05;
 
@@ -55,7 +53,8 @@ public record OffsetEstimate(
                 text.append(coefficients[i] > 0 ? " and " : " less ");
             }
             long tenths = tenths(coefficients[i]);
-            text.append(tenths == 10 ? "" : "0." + tenths + " × ").append(NAMES.get(i));
+            text.append(tenths == 10 ? "" : "0." + tenths + " × ")
+                    .append(LinkageOffset.ALL.get(i).shortWord());
         }
         return text.toString();
     }

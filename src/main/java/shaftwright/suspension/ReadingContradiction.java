@@ -43,7 +43,7 @@ public record ReadingContradiction(
     private static List<SuspectReading> mistyped(FittedRow row) {
         List<SuspectReading> suspects = new ArrayList<>();
         for (int repeat : row.counted().mistyped()) {
-            double read = row.row().distances().get(repeat - 1);
+            double read = row.row().distance(repeat);
             suspects.add(
                     new SuspectReading(
                             row.row().number(),

@@ -130,7 +130,7 @@ public final class RepeatReadings {
         TapeRow readings = rows.get(row);
         double distance = first(row);
         if (!isBroken(row)) {
-            return CountedDistance.of(readings.distances(), distance, List.of());
+            return CountedDistance.of(readings, distance, List.of());
         }
         boolean pair = readings.readings() == 2;
         if (pair && Math.abs(curve - distance) > SAME) {
@@ -140,11 +140,11 @@ public final class RepeatReadings {
         // Halfway between two readings, both are half as far away as from each other.
         double most = (pair ? limit / 2 : limit) + SAME;
         List<Integer> mistyped = new ArrayList<>();
-        for (int k = 0; k < readings.readings(); k++) {
-            if (Math.abs(readings.distances().get(k) - distance) > most) {
-                mistyped.add(k + 1);
+        for (int repeat : readings.repeats()) {
+            if (Math.abs(readings.distance(repeat) - distance) > most) {
+                mistyped.add(repeat);
             }
         }
-        return CountedDistance.of(readings.distances(), distance, mistyped);
+        return CountedDistance.of(readings, distance, mistyped);
     }
 }

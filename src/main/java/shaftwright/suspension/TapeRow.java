@@ -2,6 +2,7 @@ package shaftwright.suspension;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * What was read at one height of the wheel. Whether the readings make sense is judged for all rows
@@ -10,6 +11,8 @@ import java.util.OptionalDouble;
  * @param number which row of the sheet this is, from 1, for messages
  * @param height of the outer datum above the floor or any other fixed reference, mm
  * @param distances between inner and outer datum, repeat readings, mm
+ * @param repeats the builder's own number of each of these, from 1: with a gap where one was struck
+ *     out or left empty
  * @param foreAft x from inner to outer datum, mm, positive forward
  * @param camber rad, empty when not measured
  * @param toe rad, empty when not measured
@@ -18,11 +21,35 @@ public record TapeRow(
         int number,
         double height,
         List<Double> distances,
+        List<Integer> repeats,
         double foreAft,
         OptionalDouble camber,
         OptionalDouble toe) {
     public TapeRow {
         distances = List.copyOf(distances);
+        repeats = List.copyOf(repeats);
+        if (repeats.size() != distances.size()) {
+            throw new IllegalArgumentException(
+                    "a number for each of " + distances.size() + " distances; have " + repeats);
+        }
+    }
+
+    /** Its distances numbered in order. */
+    public TapeRow(
+            int number,
+            double height,
+            List<Double> distances,
+            double foreAft,
+            OptionalDouble camber,
+            OptionalDouble toe) {
+        this(
+                number,
+                height,
+                distances,
+                IntStream.rangeClosed(1, distances.size()).boxed().toList(),
+                foreAft,
+                camber,
+                toe);
     }
 
     /** A row of one distance and nothing else. */
@@ -34,6 +61,11 @@ public record TapeRow(
                 0,
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
+    }
+
+    /** The distance of this number, mm. */
+    double distance(int repeat) {
+        return distances.get(repeats.indexOf(repeat));
     }
 
     /** How many times the distance was read. */

@@ -26,8 +26,9 @@ final class AreaReference {
         if (mark <= 0) {
             return null;
         }
-        String sheet = book.sheetOrNull(text.substring(0, mark));
-        return sheet == null ? null : new AreaReference(text, mark + 1).area(sheet);
+        return book.sheet(text.substring(0, mark))
+                .map(sheet -> new AreaReference(text, mark + 1).area(sheet))
+                .orElse(null);
     }
 
     /** The area of a reference without a sheet, or null if the text is anything else. */

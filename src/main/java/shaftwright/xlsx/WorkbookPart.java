@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import shaftwright.book.Area;
 
@@ -24,7 +25,7 @@ final class WorkbookPart implements PartReader.Walk {
     private final Map<String, String> sheetNames = new HashMap<>();
 
     /** Found so far; a book names its few sheets in a thousand references. */
-    private final Map<String, String> sheetsBySpelling = new HashMap<>();
+    private final Map<String, Optional<String>> sheetsBySpelling = new HashMap<>();
 
     private final Map<String, Area> names = new LinkedHashMap<>();
     private final Map<String, Area> sheetScoped = new HashMap<>();
@@ -156,14 +157,13 @@ final class WorkbookPart implements PartReader.Walk {
         return relationIds;
     }
 
-    /** The sheet that formulas spell like this, in quotes or not; null when there is none. */
-    String sheetOrNull(String spelled) {
-        String sheet = sheetsBySpelling.get(spelled);
-        if (sheet == null) {
-            sheet = sheetNames.get(XlsxBook.lowerCase(AreaReference.sheetName(spelled)));
-            sheetsBySpelling.put(spelled, sheet);
-        }
-        return sheet;
+    /** The sheet that formulas spell like this, in quotes or not; empty when there is none. */
+    Optional<String> sheet(String spelled) {
+        return sheetsBySpelling.computeIfAbsent(
+                spelled,
+                text ->
+                        Optional.ofNullable(
+                                sheetNames.get(XlsxBook.lowerCase(AreaReference.sheetName(text)))));
     }
 
     Map<String, Area> names() {

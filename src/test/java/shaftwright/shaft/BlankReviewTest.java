@@ -420,7 +420,7 @@ class BlankReviewTest {
                 new Blank(
                         "not priced",
                         600,
-                        30,
+                        OptionalDouble.of(30),
                         plain(60),
                         plain(60),
                         OptionalDouble.empty(),

@@ -49,6 +49,23 @@ class RepeatReadingsTest {
         assertThat(repeats.counted(0, 615).distance()).isEqualTo(620);
     }
 
+    @Test
+    void mistypedReadingHasTheNumberThatTheBuilderGaveIt() {
+        TapeRow secondStruckOut =
+                new TapeRow(
+                        1,
+                        430,
+                        List.of(600.0, 620.0),
+                        List.of(1, 3),
+                        0,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty());
+        CountedDistance counted = of(secondStruckOut, row(2, 610)).counted(0, 602);
+        assertThat(counted.mistyped()).containsExactly(3);
+        assertThat(counted.distance()).isEqualTo(600);
+        assertThat(counted.readings()).isEqualTo(1);
+    }
+
     /** With as many rows as coefficients the curve goes through the middle and can't tell. */
     @Test
     void ofTwoThatNoCurveTellsApartBothAreMistyped() {
