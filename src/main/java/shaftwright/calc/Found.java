@@ -43,7 +43,7 @@ record Found(String title, String text, Optional<CellPlace> place) {
                         on == ListedFinding.On.BOTH
                                 ? "verdict"
                                 : "result_verdict_" + on.words().toLowerCase(Locale.ROOT),
-                        ScenarioOutcome.number(finding.letters().get(0)),
+                        ScenarioOutcome.number(finding.letters().get(0)).orElseThrow(),
                         names));
     }
 

@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import shaftwright.jobs.JobRefusedException;
 import shaftwright.reading.ScenarioOutcome;
@@ -70,15 +71,17 @@ final class GivenAnswers implements Questions {
         return Optional.of(files);
     }
 
+    /** A scenario that is given, by its zero-based column. */
+    private OptionalInt letter(String name) {
+        return text(name).map(ScenarioOutcome::number).orElse(OptionalInt.empty());
+    }
+
     @Override
     public Optional<Choice> taking(List<Offer> variants, List<String> columns, int free) {
-        if (text("Scenario").isEmpty()) {
-            return others("Scenario").taking(variants, columns, free);
-        }
-        return Optional.of(
-                new Choice(
-                        ScenarioOutcome.number(text("Scenario").get()),
-                        text("As").map(ScenarioOutcome::number).orElse(free)));
+        OptionalInt scenario = letter("Scenario");
+        return scenario.isEmpty()
+                ? others("Scenario").taking(variants, columns, free)
+                : Optional.of(new Choice(scenario.getAsInt(), letter("As").orElse(free)));
     }
 
     @Override
