@@ -5,8 +5,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import shaftwright.functions.Catalogue;
 import shaftwright.functions.CellFunction;
+import shaftwright.functions.Measure;
 import shaftwright.functions.Parameter;
 
 /**
@@ -29,6 +31,11 @@ public final class AddInText {
             </node>
             </oor:component-data>
             """;
+
+    private static final String ERRORS =
+            " #VALUE!: missing or wrong sort. #NUM!: out of range. #N/A: no answer.";
+
+    private static final String LENGTH = "; a number or a text such as 25 3/8";
 
     private AddInText() {}
 
@@ -150,13 +157,36 @@ public final class AddInText {
         return text.append(CONFIGURATION_END).toString();
     }
 
-    private static String description(CellFunction function) {
+    /**
+     * What the wizard says of a function: what it answers, which arguments it needs, as the wizard
+     * calls all of them optional, and what errors mean, which a cell shows bare. The example comes
+     * last: the page of the arguments has room for three lines.
+     */
+    public static String description(CellFunction function) {
         return function.meaning()
+                + needed(function)
+                + ERRORS
                 + " Example: "
                 + function.example().formula(function.name())
                 + " gives "
                 + function.exampleResult()
                 + ".";
+    }
+
+    private static String needed(CellFunction function) {
+        String names =
+                function.parameters().stream()
+                        .filter(Parameter::isOptional)
+                        .map(Parameter::name)
+                        .collect(Collectors.joining(", "));
+        return names.isEmpty() ? " Needs all arguments." : " Needs all but " + names + ".";
+    }
+
+    /** What the wizard says of an argument: what it is, its unit and range, and what else gives. */
+    public static String asked(Parameter parameter) {
+        return parameter.description()
+                + (parameter.measure() == Measure.LENGTH ? LENGTH : "")
+                + (parameter.allowed().words().isEmpty() ? "" : "; else #NUM!");
     }
 
     private static void parameters(StringBuilder text, List<Parameter> parameters) {
@@ -166,11 +196,6 @@ public final class AddInText {
             property(text, "Description", asked(parameter), true);
             text.append("</node>\n");
         }
-    }
-
-    /** What the wizard says of an argument; it calls all of them optional by itself. */
-    public static String asked(Parameter parameter) {
-        return parameter.description() + (parameter.isOptional() ? "" : "; must be given");
     }
 
     private static void node(StringBuilder text, String name) {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import shaftwright.functions.Catalogue;
+import shaftwright.functions.CellFunction;
 
 /** What Calc is told is what the catalogue declares. */
 class AddInTextTest {
@@ -44,6 +45,22 @@ class AddInTextTest {
             names += property.getAttribute("oor:name").equals("CompatibilityName") ? 1 : 0;
         }
         assertThat(names).isEqualTo(Catalogue.all().size());
+    }
+
+    /** Calc calls every argument optional, and shows an error without a word. */
+    @Test
+    void descriptionSaysWhatIsNeededAndWhatErrorsMean() {
+        CellFunction distance = Catalogue.find("DISTANCE").orElseThrow();
+
+        assertThat(AddInText.description(distance))
+                .contains(
+                        " Needs all but foreaft, unit. #VALUE!: missing or wrong sort. #NUM!: out of"
+                                + " range. #N/A: no answer. Example: ");
+        assertThat(AddInText.asked(distance.parameters().get(0)))
+                .isEqualTo(
+                        "sideways distance; length, 0 or more; a number or a text such as 25 3/8;"
+                                + " else #NUM!");
+        assertThat(AddInText.configuration()).doesNotContain("must be given");
     }
 
     /** Layout is the formatter's business. */
