@@ -6,7 +6,7 @@ A command is one of the menu's (fill, check, …), behind which `?KEY=VALUE&…`
 what it asks, of several values `a\\b`; `undo`, `save:FILE`, `save-other:FILE`, which saves and closes
 what opened last in a window of its own, `NAME[i]=TEXT`, which types into cell i of a defined name,
 `FORMULA` with its equals sign first, which goes into a cell of a sheet of its own, `show`, which
-tells what that cell shows, `wizard:FUNCTION`, which tells what the function wizard asks for,
+tells what that cell shows, `wizard:FUNCTION`, which tells what the function wizard says and asks for,
 `seen`, which tells the sheets' names, `hide:SHEET`, or `where`, which tells the cell that is
 selected. Each answer is printed as a line `COMMAND|STATE|TEXT`.
 """
@@ -80,7 +80,7 @@ def run(context, document, command):
         )
         told = {each.Name: each.Value for each in functions.getByName(command[7:])}
         asked = [each.Name + ": " + each.Description for each in told["Arguments"]]
-        return "SUCCESS", " / ".join(asked)
+        return "SUCCESS", " / ".join([told["Description"]] + asked)
     if command == "show":
         # What is to be computed later comes in the order of its events.
         later = context.ServiceManager.createInstanceWithContext(

@@ -109,6 +109,7 @@ final class Desk {
 
     /** Takes the document out of the window and closes it, without saving it. */
     void putAway() throws com.sun.star.uno.Exception {
+        journal.rest();
         Optional<XModel> before = model();
         load(frame, EMPTY, "_self", false);
         try {
@@ -123,6 +124,7 @@ final class Desk {
 
     /** Opens a workbook in the window, in place of what is there. */
     void open(Path file) throws com.sun.star.uno.Exception {
+        journal.rest();
         load(frame, DocumentFile.url(file), "_self", false);
     }
 

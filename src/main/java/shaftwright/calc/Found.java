@@ -22,12 +22,17 @@ record Found(String title, String text, Optional<CellPlace> place) {
     private static final int LONGEST_TITLE = 100;
 
     static Found of(Problem problem) {
-        String place = problem.place().map(Found::named).orElse("");
+        String where =
+                problem.place()
+                        .map(place -> place.sheet() + " " + place.address() + ", ")
+                        .orElse("");
         return new Found(
                 shortened(
                         (problem.isError() ? "error: " : "warning: ")
-                                + (place.isEmpty() ? "" : place + ", ")
-                                + problem.subject()),
+                                + where
+                                + problem.subject()
+                                + ": found "
+                                + problem.found()),
                 problem.toString(),
                 problem.place());
     }
@@ -53,15 +58,11 @@ record Found(String title, String text, Optional<CellPlace> place) {
         return new Found(shortened(text), text, verdict("verdict", scenario.number(), names));
     }
 
-    /** Its column may have moved; the sheet with it, and the row. */
+    /** By the name of its row, which may have been moved to another place. */
     private static Optional<CellPlace> verdict(String name, int scenario, Map<String, Area> names) {
         return Optional.ofNullable(names.get(name))
                 .filter(area -> scenario < area.size())
                 .map(area -> area.place(scenario));
-    }
-
-    private static String named(CellPlace place) {
-        return place.sheet() + " " + place.address();
     }
 
     /** Cut behind a word. */

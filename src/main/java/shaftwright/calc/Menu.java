@@ -18,6 +18,8 @@ import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.URL;
 import java.io.IOException;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import shaftwright.jobs.Failure;
 
 /** The menu: its commands come here as {@code vnd.shaftwright:…}. */
@@ -25,6 +27,9 @@ public final class Menu extends Component
         implements XInitialization, XDispatchProvider, XNotifyingDispatch {
     static final String PROTOCOL = "vnd.shaftwright:";
     static final String[] SERVICES = {"shaftwright.calc.Menu"};
+
+    /** Windows that a command is at work in. */
+    private static final Set<XFrame> AT_WORK = ConcurrentHashMap.newKeySet();
 
     private final XComponentContext context;
     private XFrame frame;
@@ -76,13 +81,28 @@ public final class Menu extends Component
         // Calls from LibreOffice come without one, and services are looked up through it.
         Thread.currentThread().setContextClassLoader(Menu.class.getClassLoader());
         Desk desk = new Desk(context, frame, arguments);
-        Answer answer = answer(url, desk);
+        Answer answer = inTurn(url, desk);
         if (listener != null) {
             short state =
                     answer.isDone() ? DispatchResultState.SUCCESS : DispatchResultState.FAILURE;
             listener.dispatchFinished(new DispatchResultEvent(this, state, answer.all()));
         }
         desk.show(answer);
+    }
+
+    /** LibreOffice lets menus be opened while a command tells how far it is. */
+    private Answer inTurn(URL url, Desk desk) {
+        if (frame == null) {
+            return answer(url, desk);
+        }
+        if (!AT_WORK.add(frame)) {
+            return Answer.refused("Still at work: wait for its end.");
+        }
+        try {
+            return answer(url, desk);
+        } finally {
+            AT_WORK.remove(frame);
+        }
     }
 
     private static Answer answer(URL url, Desk desk) {

@@ -6,10 +6,14 @@ import com.sun.star.awt.XVclContainer;
 import com.sun.star.awt.XWindow;
 import com.sun.star.awt.XWindowPeer;
 import com.sun.star.frame.XFrame;
+import com.sun.star.lang.EventObject;
 import com.sun.star.task.XStatusIndicator;
 import com.sun.star.task.XStatusIndicatorFactory;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
+import com.sun.star.util.CloseVetoException;
+import com.sun.star.util.XCloseBroadcaster;
+import com.sun.star.util.XCloseListener;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,9 +21,12 @@ import shaftwright.jobs.Journal;
 
 /**
  * What is being done, in the status bar of a window: from the first step until it rests the pointer
- * is one that waits, and the window takes no other commands. Lines that are said are kept.
+ * is one that waits, and the document can't be closed. Lines that are said are kept.
+ *
+ * <p>LibreOffice handles what the builder did meanwhile whenever the text changes. The window is
+ * not disabled for that: over one that is, no pointer waits.
  */
-final class StatusLine implements Journal {
+final class StatusLine implements Journal, XCloseListener {
     /** Steps of the longest job; the bar stays full if there should be more. */
     private static final int STEPS = 8;
 
@@ -27,6 +34,7 @@ final class StatusLine implements Journal {
     private final Optional<XFrame> frame;
     private final List<String> lines = new ArrayList<>();
     private Optional<XStatusIndicator> bar = Optional.empty();
+    private XCloseBroadcaster closing;
     private int step;
 
     /** In a window that is seen; nothing is shown where there is none. */
@@ -40,6 +48,8 @@ final class StatusLine implements Journal {
         if (frame.isEmpty()) {
             return;
         }
+        // Before the text: with it LibreOffice passes on to the screen what is to be seen there.
+        point(SystemPointer.WAIT);
         if (bar.isEmpty()) {
             begin(frame.get(), doing);
         } else {
@@ -50,25 +60,39 @@ final class StatusLine implements Journal {
     }
 
     private void begin(XFrame shown, String doing) {
+        closing =
+                UnoRuntime.queryInterface(
+                        XCloseBroadcaster.class, shown.getController().getModel());
+        closing.addCloseListener(this);
         bar =
                 Optional.ofNullable(UnoRuntime.queryInterface(XStatusIndicatorFactory.class, shown))
                         .map(XStatusIndicatorFactory::createStatusIndicator);
-        point(SystemPointer.WAIT);
         bar.ifPresent(begun -> begun.start(doing, STEPS));
-        shown.getContainerWindow().setEnable(false);
     }
 
     /** Leaves the window as it was, until the next step. */
     void rest() {
-        bar.ifPresent(
-                shown -> {
-                    shown.end();
-                    point(SystemPointer.ARROW);
-                    XFrame window = frame.orElseThrow();
-                    window.getContainerWindow().setEnable(true);
-                    window.getComponentWindow().setFocus();
-                });
+        if (bar.isPresent()) {
+            bar.get().end();
+            point(SystemPointer.ARROW);
+            closing.removeCloseListener(this);
+        }
         bar = Optional.empty();
+    }
+
+    @Override
+    public void queryClosing(EventObject event, boolean owned) throws CloseVetoException {
+        throw new CloseVetoException("still at work on it");
+    }
+
+    @Override
+    public void notifyClosing(EventObject event) {
+        // It is not closed while this listens.
+    }
+
+    @Override
+    public void disposing(EventObject event) {
+        // The same.
     }
 
     /** What was said since the last time. */
@@ -98,6 +122,7 @@ final class StatusLine implements Journal {
                                             "com.sun.star.awt.Pointer", context));
             pointer.setType(type);
             point(frame.orElseThrow().getContainerWindow(), pointer);
+            point(frame.orElseThrow().getComponentWindow(), pointer);
         } catch (com.sun.star.uno.Exception e) {
             // The work goes on under whatever pointer there is.
             return;

@@ -17,6 +17,7 @@ import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.calc.AddInText;
 import shaftwright.functions.Catalogue;
+import shaftwright.functions.CellFunction;
 import shaftwright.functions.Parameter;
 import shaftwright.office.CalcWithExtension;
 import shaftwright.workbook.FirstVersion;
@@ -177,15 +178,16 @@ class MenuInCalcTest {
                         "show|SUCCESS|#VALUE!");
     }
 
-    /** Not for the document, which Calc gives by itself. */
+    /** Not for the document, which Calc gives by itself; errors are explained above. */
     @Test
     void wizardAsksForTheArgumentsOfTheFunction() {
-        StringBuilder asked = new StringBuilder();
-        for (Parameter parameter : Catalogue.find("DISTANCE").orElseThrow().parameters()) {
-            asked.append(asked.length() == 0 ? "" : " / ");
-            asked.append(parameter.name()).append(": ").append(AddInText.asked(parameter));
+        CellFunction function = Catalogue.find("DISTANCE").orElseThrow();
+        StringBuilder told = new StringBuilder(AddInText.description(function));
+        for (Parameter parameter : function.parameters()) {
+            told.append(" / ").append(parameter.name()).append(": ");
+            told.append(AddInText.asked(parameter));
         }
-        assertThat(said).contains("wizard:SHAFT.DISTANCE|SUCCESS|" + asked);
+        assertThat(said).contains("wizard:SHAFT.DISTANCE|SUCCESS|" + told);
     }
 
     @Test
@@ -246,23 +248,32 @@ class MenuInCalcTest {
     /** The second finding is on a right side, whose verdict stands on Scenarios. */
     @Test
     void choosingAFindingGoesToItsVerdict() {
+        CellPlace verdict = XlsxBook.open(mine).names().get("result_verdict_right").place(1);
+
         assertThat(said.lines().filter(line -> line.startsWith("where|")))
                 .first()
-                .isEqualTo("where|SUCCESS|$Scenarios.$C$88");
+                .isEqualTo("where|SUCCESS|" + selected(verdict));
     }
 
     @Test
     void choosingAProblemGoesToItsCellAndShowsItsSheet() {
-        Area area = XlsxBook.open(mine).names().get("distance_first_left");
+        CellPlace spoilt = XlsxBook.open(mine).names().get("distance_first_left").place(2);
 
         assertThat(said)
                 .containsSubsequence(
                         "fill?Row=0|FAILURE|",
-                        "where|SUCCESS|$Measure.$"
-                                + CellPlace.columnLetters(area.firstColumn())
-                                + "$"
-                                + (area.firstRow() + 3),
+                        "where|SUCCESS|" + selected(spoilt),
                         "seen|SUCCESS|Start, Guide, Measure, ");
+    }
+
+    /** As Calc names a cell. */
+    private static String selected(CellPlace place) {
+        return "$"
+                + place.sheet()
+                + ".$"
+                + CellPlace.columnLetters(place.column())
+                + "$"
+                + (place.row() + 1);
     }
 
     @Test
