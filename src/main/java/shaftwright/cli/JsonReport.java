@@ -41,6 +41,8 @@ import shaftwright.study.Verdict;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.LinkagePath;
+import shaftwright.suspension.MeasuredPath;
+import shaftwright.suspension.NextReading;
 import shaftwright.suspension.OffsetEstimate;
 import shaftwright.suspension.ReadingContradiction;
 import shaftwright.suspension.SuspectReading;
@@ -256,6 +258,7 @@ final class JsonReport {
                 json.writeNullField("linkage");
             }
             contradiction(path.readings().contradiction());
+            next(path.readings().path().flatMap(MeasuredPath::nextReading));
             new RestraintReport(json).rows(path.restraints());
             json.writeEndObject();
         }
@@ -285,6 +288,19 @@ final class JsonReport {
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    private void next(Optional<NextReading> found) throws IOException {
+        if (found.isEmpty()) {
+            json.writeNullField("next_reading");
+            return;
+        }
+        NextReading next = found.get();
+        json.writeObjectFieldStart("next_reading");
+        number("height_mm", next.height());
+        number("doubt_largest_mm", next.doubt());
+        number("doubt_largest_then_mm", next.doubtThen());
+        json.writeEndObject();
     }
 
     private void linkage(SideLinkage linkage, LinkagePath path) throws IOException {

@@ -13,6 +13,7 @@ import shaftwright.book.OpenBook;
 import shaftwright.build.Side;
 import shaftwright.comparison.Comparison;
 import shaftwright.filling.Filling;
+import shaftwright.jobs.FurtherReading;
 import shaftwright.jobs.Journal;
 import shaftwright.jobs.OpenedWorkbook;
 import shaftwright.jobs.ProblemList;
@@ -135,6 +136,12 @@ final class ShowCommand implements Callable<Integer> {
         } else {
             ResultSummary summary = new ResultSummary(page, sizing);
             scenarios.forEach(each -> summary.print(each, sides));
+        }
+        List<FurtherReading> further = FurtherReading.of(sizing, sides);
+        if (!further.isEmpty()) {
+            page.title("Go on measuring?");
+            further.forEach(each -> page.row(each.side().word(), each.words() + "."));
+            page.gap();
         }
         page.sentence(Cautions.LINE);
         page.gap();

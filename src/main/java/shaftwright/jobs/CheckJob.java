@@ -9,6 +9,7 @@ import shaftwright.book.CellPlace;
 import shaftwright.book.OpenBook;
 import shaftwright.book.PackUse;
 import shaftwright.book.Problem;
+import shaftwright.build.Side;
 import shaftwright.comparison.Comparison;
 import shaftwright.comparison.ComparisonFilling;
 import shaftwright.filling.Filling;
@@ -28,10 +29,22 @@ public record CheckJob(Path file) {
         journal.step("Checking it");
         if (Comparison.is(book)) {
             ComparisonFilling.Report report = ComparisonFilling.check(book);
-            return say(journal, book, report.allProblems(), findings(report), report.strayed());
+            return say(
+                    journal,
+                    book,
+                    report.allProblems(),
+                    findings(report),
+                    further(report),
+                    report.strayed());
         }
         Filling.Report report = Filling.check(book);
-        return say(journal, book, report.problems(), findings("", report), report.strayed());
+        return say(
+                journal,
+                book,
+                report.problems(),
+                findings("", report),
+                further("", report),
+                report.strayed());
     }
 
     private static List<String> findings(ComparisonFilling.Report report) {
@@ -51,6 +64,22 @@ public record CheckJob(Path file) {
             }
         }
         return findings;
+    }
+
+    private static List<String> further(ComparisonFilling.Report report) {
+        List<String> further = new ArrayList<>();
+        for (ComparisonFilling.Part part : report.parts()) {
+            further.addAll(further("book " + part.number() + ", ", part.filling()));
+        }
+        return further;
+    }
+
+    /** Whether to go on measuring, behind what the workbook is called. */
+    private static List<String> further(String book, Filling.Report report) {
+        return report.sizing().stream()
+                .flatMap(sizing -> FurtherReading.of(sizing, List.of(Side.values())).stream())
+                .map(each -> book + each.side().word() + ": " + each.words() + ".")
+                .toList();
     }
 
     /** Where the results stand; in a comparison those of its workbooks. */
@@ -80,12 +109,16 @@ public record CheckJob(Path file) {
             XlsxBook book,
             List<Problem> found,
             List<String> findings,
+            List<String> further,
             int strayed) {
         book.refuseDamaged();
         ProblemList problems = new ProblemList(file, LostNotice.behind(found, book));
         problems.sayTo(journal::say);
         for (String finding : findings) {
             journal.say("finding: " + file.getFileName() + ": " + finding);
+        }
+        for (String each : further) {
+            journal.say("note: " + file.getFileName() + ": " + each);
         }
         String packUse = PackUse.in(book).sentence();
         if (!packUse.isEmpty()) {

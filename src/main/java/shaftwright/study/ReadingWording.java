@@ -3,7 +3,9 @@ package shaftwright.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import shaftwright.suspension.CrossCheck;
 import shaftwright.suspension.MeasuredQuantity;
+import shaftwright.suspension.NextReading;
 import shaftwright.suspension.ReadingContradiction;
 import shaftwright.suspension.SuspectReading;
 import shaftwright.units.Length;
@@ -131,5 +133,30 @@ public final class ReadingWording {
     /** A quantity by itself. */
     public static String single(MeasuredQuantity quantity) {
         return quantity == MeasuredQuantity.DISTANCE ? "distance" : name(quantity);
+    }
+
+    /**
+     * Whether to go on measuring, and where; while the rows can't check each other, always.
+     *
+     * @param graduation of the tape, mm
+     */
+    public static String next(
+            NextReading next, CrossCheck check, double graduation, LengthUnit unit) {
+        String now = "the largest doubt of the distance is " + Wording.length(next.doubt(), unit);
+        String there =
+                "one more reading with the outer datum near " + distance(next.height(), unit);
+        if (next.tells(graduation)) {
+            return now
+                    + "; "
+                    + there
+                    + " would bring it to "
+                    + Wording.length(next.doubtThen(), unit);
+        }
+        return check == CrossCheck.NAMES_THE_ROW
+                ? now + "; one more reading would lower it by less than half a graduation"
+                : now
+                        + ", if no reading is wrong; so few can't tell which one is: "
+                        + there
+                        + " helps most";
     }
 }

@@ -192,6 +192,16 @@ public final class MeasuredPath {
         return contradiction;
     }
 
+    /**
+     * What one more reading of the distance would tell; empty while readings contradict each other,
+     * since those come first.
+     */
+    public Optional<NextReading> nextReading() {
+        return contradiction.exists()
+                ? Optional.empty()
+                : Optional.of(NextReading.of(reach().basis(), path, columns, t -> deviation(t, 1)));
+    }
+
     /** What the builder should know; never a reason to refuse. */
     public List<ReadingRemark> warnings() {
         return warnings;
@@ -267,14 +277,23 @@ public final class MeasuredPath {
 
     /** σ of a row's distance without the curve's share, mm. */
     private double readingDeviation(int i) {
+        return readingDeviation(columns.t(i), counted.get(i).readings());
+    }
+
+    private double readingDeviation(double t, int readings) {
         double tape = settings.tapeDeviation();
-        double height = firstPath.distanceSlope(columns.t(i)) * settings.heightDeviation();
-        double repeated = pooledDeviation * pooledDeviation / counted.get(i).readings();
+        double height = firstPath.distanceSlope(t) * settings.heightDeviation();
+        double repeated = pooledDeviation * pooledDeviation / readings;
         return Math.sqrt(repeated + tape * tape + height * height);
     }
 
     private double deviation(int i) {
-        double reading = readingDeviation(i);
+        return deviation(columns.t(i), counted.get(i).readings());
+    }
+
+    /** σ of a distance that is read so often at a height above ride, mm. */
+    private double deviation(double t, int readings) {
+        double reading = readingDeviation(t, readings);
         return Math.sqrt(reading * reading + curveAllowance * curveAllowance / 4);
     }
 

@@ -47,6 +47,20 @@ class ShowCommandTest {
                 .noneMatch(line -> line.matches(" +[0-9]+/[0-9]+ in.*"));
     }
 
+    @Test
+    void saysBySideWhetherToGoOnMeasuring() throws IOException {
+        Path file = Demo.inches(folder);
+
+        assertThat(Run.of("show", "--side", "right", file).out())
+                .containsSubsequence("Go on measuring?", "right", "the largest doubt", "Caution")
+                .doesNotContain("\n  left  ");
+        assertThat(Run.of("check", file).out())
+                .contains("note: " + file.getFileName() + ": left: the largest doubt of");
+        Map<?, ?> next = (Map<?, ?>) path(file, "left").get("next_reading");
+        assertThat((Double) next.get("doubt_largest_then_mm"))
+                .isLessThan((Double) next.get("doubt_largest_mm"));
+    }
+
     /** A terminal has 24 lines, the last of them for the next command. */
     @Test
     void everyScenarioFitsOntoAScreen() {
