@@ -18,7 +18,7 @@ import shaftwright.units.LengthUnit;
         name = "compare",
         description = {
             "Lays the scenarios of several workbooks side by side in a new one, with the inputs that differ.",
-            "It holds every workbook whole, each in its own unit, so that it follows"
+            "It holds every workbook whole, all in one unit, so that it follows"
                     + " what is changed in it, and is linked to none of the files. At most 24"
                     + " scenarios in all."
         },
@@ -43,7 +43,7 @@ final class CompareCommand implements Callable<Integer> {
     @Option(
             names = "--unit",
             paramLabel = "inch|mm",
-            description = "Unit of the pages that compare. Default: that of the first file.")
+            description = "Unit of the comparison. Default: that of the first file.")
     private Optional<LengthUnit> unit;
 
     @Option(

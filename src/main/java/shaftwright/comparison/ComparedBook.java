@@ -1,6 +1,7 @@
 package shaftwright.comparison;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,27 +10,31 @@ import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
+import shaftwright.filling.CarriedText;
 import shaftwright.reading.Sizing;
 import shaftwright.units.LengthUnit;
 
 /**
- * All that a comparison takes over from one sizing workbook: what is typed there, as it is typed.
+ * All that a comparison takes over from one sizing workbook: what is typed there.
  *
  * @param label what its columns are headed with, usually the file's name
  * @param unit of its bare numbers
  * @param scenarios columns that it needs: up to the last one in use, so that letters stay
  * @param used zero-based scenarios in use
  * @param typed contents of its typed cells by defined name
+ * @param inputs by name of a row of inputs: what it says of each scenario in use, lengths in mm
  */
 public record ComparedBook(
         String label,
         LengthUnit unit,
         int scenarios,
         List<Integer> used,
-        Map<String, List<CellValue>> typed) {
+        Map<String, List<CellValue>> typed,
+        Map<String, List<CellValue>> inputs) {
     public ComparedBook {
         used = List.copyOf(used);
         typed = Map.copyOf(typed);
+        inputs = Map.copyOf(inputs);
     }
 
     /** What a workbook that was computed gives. */
@@ -47,14 +52,54 @@ public record ComparedBook(
                 table(sizing, grid, side, scenarios, typed);
             }
         }
-        return new ComparedBook(label, sizing.unit(), scenarios, used, typed);
+        return new ComparedBook(label, sizing.unit(), scenarios, used, typed, inputs(sizing, used));
+    }
+
+    private static Map<String, List<CellValue>> inputs(Sizing sizing, List<Integer> used) {
+        Map<String, List<CellValue>> inputs = new HashMap<>();
+        for (ComparedLine line : ComparedLines.all().inputLines()) {
+            List<CellValue> row = new ArrayList<>();
+            for (int scenario : used) {
+                row.add(line.core().at(sizing, scenario, LengthUnit.MILLIMETRE));
+            }
+            inputs.put(line.name(), row);
+        }
+        return inputs;
     }
 
     /** The same without what names its owner. */
     public ComparedBook anonymous(String otherLabel) {
         Map<String, List<CellValue>> less = new HashMap<>(typed);
         less.put("vehicle_name", List.of());
-        return new ComparedBook(otherLabel, unit, scenarios, used, less);
+        return new ComparedBook(otherLabel, unit, scenarios, used, less, inputs);
+    }
+
+    /**
+     * The same as typed in a workbook of another unit: lengths with a mark, other numbers
+     * converted.
+     */
+    public ComparedBook in(LengthUnit other) {
+        if (other == unit) {
+            return this;
+        }
+        Map<String, List<CellValue>> marked = new HashMap<>();
+        for (Map.Entry<String, List<CellValue>> column : typed.entrySet()) {
+            Input input = Contract.named(column.getKey());
+            List<CellValue> cells = new ArrayList<>();
+            for (CellValue cell : column.getValue()) {
+                cells.add(CarriedText.exactly(input, cell, unit, other));
+            }
+            marked.put(column.getKey(), cells);
+        }
+        // A workbook laid out in the other unit says so by itself.
+        marked.remove("unit");
+        Map<String, List<CellValue>> shown = new HashMap<>(inputs);
+        Input word = Contract.input("unit");
+        String typedUnit = other == LengthUnit.INCH ? word.initialInch() : word.initialMillimetre();
+        shown.put(
+                Comparison.PREFIX + word.name(),
+                Collections.nCopies(used.size(), CellValue.of(typedUnit)));
+        return new ComparedBook(label, other, scenarios, used, marked, shown);
     }
 
     private static void table(

@@ -88,7 +88,13 @@ final class ComparedValues {
             put(Difference.BASE, row.get(first));
             for (int column = 0; column < row.size(); column++) {
                 boolean other =
-                        used(column) && differ(line.quantity(), row.get(column), row.get(first));
+                        used(column)
+                                && differ(
+                                        line.quantity(),
+                                        row.get(column),
+                                        row.get(first),
+                                        unit,
+                                        tolerance);
                 put(Difference.FLAG, CellValue.of(other ? 1 : 0));
                 differs |= other;
             }
@@ -153,7 +159,9 @@ final class ComparedValues {
         return 0;
     }
 
-    private boolean differ(Quantity quantity, CellValue value, CellValue base) {
+    /** Whether two columns' inputs of one row are not the same. */
+    static boolean differ(
+            Quantity quantity, CellValue value, CellValue base, LengthUnit unit, double tolerance) {
         if (value instanceof CellValue.Numeric a && base instanceof CellValue.Numeric b) {
             double apart = Math.abs(a.value() - b.value());
             return switch (quantity) {

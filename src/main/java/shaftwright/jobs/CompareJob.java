@@ -24,7 +24,7 @@ import shaftwright.xlsx.XlsxBook;
  *
  * @param files the workbooks, which are left alone
  * @param target the comparison to be made
- * @param unit of the pages that compare; that of the first file where none is given
+ * @param unit of all that is in it; that of the first file where none is given
  * @param anonymous whether files' names and vehicles' names are left out
  * @param existing whether a file that is there may be replaced
  */

@@ -2,6 +2,7 @@ package shaftwright.template;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.book.Area;
@@ -25,21 +26,34 @@ final class AllInputsSheet {
 
     static final String LABELS = "comparison_labels";
 
+    private static final String TITLE =
+            "All inputs ("
+                    + Difference.DIFFERS
+                    + ": differs; those that were the same in all are folded, + at the left shows"
+                    + " them)";
+
     private static final int MARK = 1;
     private static final int FIRST = 2;
     private static final int USED = 2;
     private static final int TOP = 3;
 
+    /** Characters of the labels' column and of the marks'. */
+    private static final int LABEL = 40;
+
+    private static final int MARKS = 4;
+
     private final ComparisonDraft draft;
     private final XSSFSheet sheet;
     private final Look look;
+    private final Set<String> same;
     private final int last;
     private final int base;
     private final int count;
     private final int rows;
 
-    private AllInputsSheet(ComparisonDraft draft, XSSFSheet sheet) {
+    private AllInputsSheet(ComparisonDraft draft, XSSFSheet sheet, Set<String> same) {
         this.draft = draft;
+        this.same = same;
         this.sheet = sheet;
         look = draft.look();
         last = FIRST + draft.columns().size() - 1;
@@ -48,20 +62,26 @@ final class AllInputsSheet {
         rows = count + 1;
     }
 
-    static void lay(ComparisonDraft draft, XSSFSheet sheet) {
-        new AllInputsSheet(draft, sheet).lay();
+    /**
+     * Lays it out.
+     *
+     * @param same names of rows that are the same in all columns, which are folded
+     */
+    static void lay(ComparisonDraft draft, XSSFSheet sheet, Set<String> same) {
+        new AllInputsSheet(draft, sheet, same).lay();
     }
 
     private void lay() {
-        sheet.setColumnWidth(0, 46 * 256);
-        sheet.setColumnWidth(MARK, 4 * 256);
+        sheet.setColumnWidth(0, LABEL * 256);
+        sheet.setColumnWidth(MARK, MARKS * 256);
+        int wide = draft.width(LABEL + MARKS);
         for (int column = FIRST; column <= rows; column++) {
-            sheet.setColumnWidth(column, (column <= last ? 20 : 9) * 256);
+            sheet.setColumnWidth(column, (column <= last ? wide : 9) * 256);
         }
-        draft.text(sheet, 0, 0, "All inputs (" + Difference.DIFFERS + ": differs)", look.title());
+        draft.text(sheet, 0, 0, TITLE, look.title());
         draft.heading(sheet, 1, last, "Book and scenario");
         for (int i = 0; i < draft.columns().size(); i++) {
-            draft.text(sheet, 1, FIRST + i, draft.columns().get(i).key(), look.heading());
+            draft.text(sheet, 1, FIRST + i, draft.columns().get(i).key(), look.letter());
         }
         draft.text(sheet, 1, base, "first", look.note());
         draft.text(sheet, 1, base + 1, "differs", look.note());
@@ -70,8 +90,9 @@ final class AllInputsSheet {
         first();
         int end = block();
         list();
+        fold();
         sheet.createFreezePane(FIRST, 2);
-        draft.pages(sheet, FIRST);
+        draft.pages(sheet, FIRST, LABEL + MARKS);
         sheet.setRepeatingRows(new CellRangeAddress(1, 1, -1, -1));
         int index = draft.workbook().getSheetIndex(sheet);
         draft.workbook().setPrintArea(index, 0, last, 0, end);
@@ -119,6 +140,40 @@ final class AllInputsSheet {
         return end;
     }
 
+    /** Folds runs of rows that are the same in all columns, with headings that have no others. */
+    private void fold() {
+        List<ComparedLine> lines = ComparedLines.all().inputLines();
+        int first = -1;
+        int row = TOP;
+        for (int i = 0; i < lines.size(); i++, row++) {
+            if (ComparedRows.begins(lines, i)) {
+                first = folded(first, row, sameGroup(lines, i));
+                row++;
+            }
+            first = folded(first, row, same.contains(lines.get(i).name()));
+        }
+        folded(first, row, false);
+    }
+
+    /** Takes one more row into the run that begins at a row, or ends it; -1 is no run. */
+    private int folded(int first, int row, boolean fold) {
+        if (fold) {
+            return first < 0 ? row : first;
+        }
+        if (first >= 0) {
+            sheet.groupRow(first, row - 1);
+            sheet.setRowGroupCollapsed(first, true);
+        }
+        return -1;
+    }
+
+    private boolean sameGroup(List<ComparedLine> lines, int first) {
+        String group = lines.get(first).group();
+        return lines.stream()
+                .filter(line -> line.group().equals(group))
+                .allMatch(line -> same.contains(line.name()));
+    }
+
     /**
      * One input.
      *
@@ -132,6 +187,11 @@ final class AllInputsSheet {
                 0,
                 FIRST,
                 line.quantity() == Quantity.TEXT ? look.listed() : look.result(line.quantity()));
+        int longest = draft.longest(line);
+        if (longest > 0) {
+            int wide = draft.width(LABEL + MARKS);
+            sheet.getRow(row).setHeightInPoints(ComparisonDraft.points(longest, wide));
+        }
         String flags = ComparisonDraft.reference(area(row, base + 1, count - 1));
         draft.difference(Difference.MARK, sheet, row, MARK, look.centred(), Map.of("flags", flags));
         draft.difference(

@@ -24,6 +24,11 @@ record BookMark(String names, String sheets, String titles, Map<String, String> 
         return new BookMark("", "", "", sheets);
     }
 
+    /** Whether no other sizing workbook is in the file. */
+    boolean isAlone() {
+        return names.isEmpty();
+    }
+
     /** What a sheet is called. */
     String sheet(String name) {
         return renamed.getOrDefault(name, sheets + name);
@@ -36,7 +41,7 @@ record BookMark(String names, String sheets, String titles, Map<String, String> 
 
     /** A formula written for a file of its own, with its defined names marked. */
     String on(String formula, Set<String> defined) {
-        if (names.isEmpty()) {
+        if (isAlone()) {
             return formula;
         }
         StringBuilder marked = new StringBuilder(formula.length() + 40);

@@ -96,8 +96,7 @@ final class CardSheet {
         sheet.addMergedRegion(new CellRangeAddress(row + 1, row + 1, 0, 4));
         sheet.getRow(row + 1).setHeightInPoints(44);
         draft.printout(sheet).onOnePage();
-        draft.workbook()
-                .setPrintArea(draft.workbook().getSheetIndex(sheet), 0, COLUMNS - 1, 0, row + 1);
+        draft.printArea(sheet, COLUMNS - 1, row + 1);
     }
 
     private static int words(Draft draft, XSSFSheet sheet, Side side, int row, LiveLine line) {

@@ -10,6 +10,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import shaftwright.book.Area;
 import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 import shaftwright.comparison.Column;
 import shaftwright.comparison.ComparedBook;
 import shaftwright.comparison.ComparedLine;
@@ -20,8 +21,26 @@ import shaftwright.xlsx.XmlText;
 
 /** The pages of a comparison being laid out over sizing workbooks that have their places. */
 final class ComparisonDraft {
-    /** Scenario columns on one printed page. */
-    static final int PAGE_COLUMNS = 4;
+    /** Characters side by side on a page, long side across, in the smallest print. */
+    private static final int ACROSS = 240;
+
+    /** Least width of a scenario's column, which shows a length and wraps a name, characters. */
+    private static final int LEAST_WIDTH = 12;
+
+    private static final int USUAL_WIDTH = 24;
+    private static final double LINE_POINTS = 13;
+
+    /** Letters are narrower than the digits that widths are counted in. */
+    private static final double LETTERS = 1.2;
+
+    /** Bold letters are so much wider. */
+    private static final double BOLD = 1.25;
+
+    /** Letters of a line that stay empty where a word is wrapped. */
+    private static final double WRAPPED = 5;
+
+    /** Spreadsheet programs make no row higher. */
+    private static final double HIGHEST_ROW = 409;
 
     private final Look look;
     private final LaidSheets laid;
@@ -109,14 +128,24 @@ final class ComparisonDraft {
     /** The cells of a row. */
     void cells(ComparedLine line, XSSFSheet sheet, int row, int first, CellStyle style) {
         for (int i = 0; i < columns.size(); i++) {
-            Column column = columns.get(i);
-            CellPlace place = new CellPlace(sheet.getSheetName(), row, first + i);
-            String formula =
-                    drafts.get(column.book() - 1)
-                            .seenFrom(place, line.formula(), column.scenario());
-            formula(sheet, row, first + i, formula, style);
+            cell(line, columns.get(i), sheet, row, first + i, style);
         }
         name(line.name(), sheet, row, first, row, first + columns.size() - 1);
+    }
+
+    /** The same cells below each other. */
+    void below(ComparedLine line, XSSFSheet sheet, int first, int column, CellStyle style) {
+        for (int i = 0; i < columns.size(); i++) {
+            cell(line, columns.get(i), sheet, first + i, column, style);
+        }
+        name(line.name(), sheet, first, column, first + columns.size() - 1, column);
+    }
+
+    private void cell(
+            ComparedLine line, Column of, XSSFSheet sheet, int row, int column, CellStyle style) {
+        CellPlace place = new CellPlace(sheet.getSheetName(), row, column);
+        Draft book = drafts.get(of.book() - 1);
+        formula(sheet, row, column, book.seenFrom(place, line.formula(), of.scenario()), style);
     }
 
     void text(XSSFSheet sheet, int row, int column, String text, CellStyle style) {
@@ -166,17 +195,44 @@ final class ComparisonDraft {
         sheet.getRow(row).setHeightInPoints(20);
     }
 
+    /** Scenario columns on one printed page: all of them where that can be read. */
+    int pageColumns(int before) {
+        int most = (ACROSS - before) / LEAST_WIDTH;
+        int pages = (columns.size() + most - 1) / most;
+        return (columns.size() + pages - 1) / pages;
+    }
+
+    /** Characters of a scenario's column, behind columns of so many characters. */
+    int width(int before) {
+        return Math.min(USUAL_WIDTH, (ACROSS - before) / pageColumns(before));
+    }
+
+    /** Height of a row that holds a text of so many characters in a cell so wide, points. */
+    static float points(int characters, int width) {
+        double lines = Math.ceil(characters / (LETTERS * width - WRAPPED));
+        return (float) Math.min(HIGHEST_ROW, 2 + LINE_POINTS * lines);
+    }
+
+    /** Characters that a row of inputs needs room for, in bold; 0 where it holds numbers. */
+    int longest(ComparedLine line) {
+        return books.stream()
+                .flatMap(book -> book.inputs().get(line.name()).stream())
+                .mapToInt(value -> value instanceof CellValue.Text text ? text.value().length() : 0)
+                .map(characters -> (int) Math.ceil(characters * BOLD))
+                .max()
+                .orElse(0);
+    }
+
     /**
-     * Pages of so many scenario columns, the columns before the first on each; of one scale, so
-     * that rows break at the same places however many columns there are.
+     * Pages across the long side, the columns before the first scenario's on each, and rows under
+     * the same heading on each.
+     *
+     * @param before characters of the columns before the first scenario's
      */
-    void pages(XSSFSheet sheet, int first) {
-        double characters = PAGE_COLUMNS * sheet.getColumnWidth(first) / 256.0;
-        for (int column = 0; column < first; column++) {
-            characters += sheet.getColumnWidth(column) / 256.0;
-        }
-        printout(sheet).scaled(false, characters);
-        for (int i = PAGE_COLUMNS; i < columns.size(); i += PAGE_COLUMNS) {
+    void pages(XSSFSheet sheet, int first, int before) {
+        int across = pageColumns(before);
+        printout(sheet).scaled(true, before + (double) across * width(before));
+        for (int i = across; i < columns.size(); i += across) {
             sheet.setColumnBreak(first + i - 1);
         }
         sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, first - 1));

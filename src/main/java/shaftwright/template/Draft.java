@@ -180,6 +180,16 @@ final class Draft {
         laid.of(sheet).number(row, column, number);
     }
 
+    /**
+     * Prints the rows and columns to these only. In a comparison the sheets that have results alone
+     * are hidden, and LibreOffice prints a hidden sheet that has a print area.
+     */
+    void printArea(XSSFSheet sheet, int lastColumn, int lastRow) {
+        if (mark.isAlone()) {
+            workbook.setPrintArea(workbook.getSheetIndex(sheet), 0, lastColumn, 0, lastRow);
+        }
+    }
+
     /** Makes a row that is there so high. */
     void height(XSSFSheet sheet, int row, float points) {
         laid.of(sheet).height(row, points);

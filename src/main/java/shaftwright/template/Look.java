@@ -277,7 +277,7 @@ final class Look {
                 });
     }
 
-    /** A text or a number of whatever kind, on one line of a list; long ones come smaller. */
+    /** A text or a number of whatever kind, in a list. */
     XSSFCellStyle listed() {
         return style(
                 "listed",
@@ -285,7 +285,7 @@ final class Look {
                     style.setAlignment(HorizontalAlignment.RIGHT);
                     style.setIndention((short) 1);
                     style.setVerticalAlignment(VerticalAlignment.CENTER);
-                    style.setShrinkToFit(true);
+                    style.setWrapText(true);
                 });
     }
 

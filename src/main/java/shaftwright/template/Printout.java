@@ -1,5 +1,6 @@
 package shaftwright.template;
 
+import java.util.Arrays;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -76,6 +77,29 @@ record Printout(XSSFSheet sheet, Paper paper) {
         double room = paper.height(landscape) - (TOP_MARGIN + BOTTOM_MARGIN) * MM_PER_INCH;
         double most = room / MM_PER_INCH * POINTS_PER_INCH / tallest;
         scale(Math.min(most, sheet.getPrintSetup().getScale() / 100.0));
+    }
+
+    /** Takes page breaks out where what stands before and behind one finds room on one page. */
+    void joinPages() {
+        boolean landscape = sheet.getPrintSetup().getLandscape();
+        CellRangeAddress repeating = sheet.getRepeatingRows();
+        double repeated =
+                repeating == null ? 0 : heights(repeating.getFirstRow(), repeating.getLastRow());
+        double room =
+                (paper.height(landscape) / MM_PER_INCH - TOP_MARGIN - BOTTOM_MARGIN)
+                        * POINTS_PER_INCH
+                        * 100
+                        / sheet.getPrintSetup().getScale();
+        int top = 0;
+        int[] breaks = Arrays.stream(sheet.getRowBreaks()).sorted().toArray();
+        for (int at = 0; at < breaks.length; at++) {
+            int next = at + 1 < breaks.length ? breaks[at + 1] : sheet.getLastRowNum();
+            if (heights(top, next) + (top > 0 ? repeated : 0) <= room) {
+                sheet.removeRowBreak(breaks[at]);
+            } else {
+                top = breaks[at] + 1;
+            }
+        }
     }
 
     private double heights(int first, int last) {

@@ -98,6 +98,14 @@ final class ScenariosSheet {
         return row;
     }
 
+    /** The last row of inputs, below which the results stand. */
+    static int lastTyped(Draft draft) {
+        return Contract.inputs(Grid.SCENARIO).stream()
+                .mapToInt(input -> draft.places().run(input.name(), Side.LEFT).row())
+                .max()
+                .orElseThrow();
+    }
+
     private static void input(Draft draft, XSSFSheet sheet, int row, Input input) {
         draft.text(sheet, row, 0, Page.label(input, draft.unit()), draft.look().label());
         draft.input(input, Side.LEFT, sheet, row, FIRST, Direction.ACROSS);

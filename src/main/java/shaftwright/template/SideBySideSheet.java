@@ -2,6 +2,8 @@ package shaftwright.template;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.book.Area;
@@ -24,40 +26,69 @@ final class SideBySideSheet {
 
     private static final int KEY_ROW = 1;
     private static final int NAME_ROW = 2;
-    private static final int VERDICT_ROW = 3;
+
+    /** Characters of the labels' column. */
+    private static final int LABELS = 42;
+
+    /** Characters of the longest texts that there is room for: a name, and what ends a travel. */
+    private static final int SHORT_NAME = 40;
+
+    private static final int LONG_NAME = 56;
+    private static final int WORDS = 26;
+    private static final int STAMP = 20;
+
+    /**
+     * Characters of the longest sentences that there is room for, by what their names begin with.
+     */
+    private static final Map<String, Integer> SENTENCES =
+            Map.of(
+                    "compare_verdict", 400,
+                    "compare_result_verdict", 530,
+                    "compare_result_put_in", 100);
 
     private final ComparisonDraft draft;
     private final XSSFSheet sheet;
     private final Look look;
+    private final Set<String> same;
     private final int last;
-    private int row = VERDICT_ROW + 1;
+    private int row = NAME_ROW + 1;
 
-    private SideBySideSheet(ComparisonDraft draft, XSSFSheet sheet) {
+    private SideBySideSheet(ComparisonDraft draft, XSSFSheet sheet, Set<String> same) {
         this.draft = draft;
+        this.same = same;
         this.sheet = sheet;
         look = draft.look();
         last = FIRST + draft.columns().size() - 1;
     }
 
-    static void lay(ComparisonDraft draft, XSSFSheet sheet) {
-        new SideBySideSheet(draft, sheet).lay();
+    /**
+     * Lays it out.
+     *
+     * @param same names of rows of inputs that are the same in all columns
+     */
+    static void lay(ComparisonDraft draft, XSSFSheet sheet, Set<String> same) {
+        new SideBySideSheet(draft, sheet, same).lay();
     }
 
     private void lay() {
-        sheet.setColumnWidth(0, 38 * 256);
+        sheet.setColumnWidth(0, LABELS * 256);
         for (int column = FIRST; column <= last; column++) {
-            sheet.setColumnWidth(column, 24 * 256);
+            sheet.setColumnWidth(column, draft.width(LABELS) * 256);
         }
         top();
+        draft.heading(sheet, row++, last, "Verdicts");
+        sentences(ComparedLines.all().resultLines().get(0));
         origin();
+        explanations();
+        units();
+        sheet.setRowBreak(row - 1);
         results();
         sheet.setRowBreak(row - 1);
         differences();
-        explanations();
-        units();
-        sheet.createFreezePane(FIRST, VERDICT_ROW + 1);
-        draft.pages(sheet, FIRST);
-        sheet.setRepeatingRows(new CellRangeAddress(KEY_ROW, VERDICT_ROW, -1, -1));
+        sheet.createFreezePane(FIRST, NAME_ROW + 1);
+        draft.pages(sheet, FIRST, LABELS);
+        sheet.setRepeatingRows(new CellRangeAddress(KEY_ROW, NAME_ROW, -1, -1));
+        draft.printout(sheet).joinPages();
     }
 
     private void top() {
@@ -65,20 +96,42 @@ final class SideBySideSheet {
         draft.heading(sheet, KEY_ROW, last, "Book and scenario");
         for (int i = 0; i < draft.columns().size(); i++) {
             String key = draft.columns().get(i).key();
-            draft.text(sheet, KEY_ROW, FIRST + i, key, look.heading());
+            draft.text(sheet, KEY_ROW, FIRST + i, key, look.letter());
         }
         draft.name("comparison_key", sheet, KEY_ROW, FIRST, KEY_ROW, last);
         line("compare_name", NAME_ROW);
-        sheet.getRow(NAME_ROW).setHeightInPoints(28);
-        ComparedLine verdict = ComparedLines.all().resultLines().get(0);
-        draft.line(verdict, sheet, VERDICT_ROW, 0, FIRST, look.verdict());
-        draft.text(sheet, VERDICT_ROW, 0, verdict.label(), look.boldLabel());
-        sheet.getRow(VERDICT_ROW).setHeightInPoints(ScenariosSheet.VERDICT);
-        verdicts(VERDICT_ROW);
+        height(NAME_ROW, SHORT_NAME);
     }
 
-    private void verdicts(int at) {
-        Highlights.verdicts(sheet, new CellRangeAddress(at, at, FIRST, last));
+    /** A row's height for a text of so many characters in each column. */
+    private void height(int at, int characters) {
+        sheet.getRow(at).setHeightInPoints(ComparisonDraft.points(characters, draft.width(LABELS)));
+    }
+
+    /** Sentences of all columns below each other, since a column is too narrow for one. */
+    private void sentences(ComparedLine line) {
+        int longest = sentence(line).orElseThrow();
+        boolean verdict = line.name().contains("verdict");
+        draft.below(line, sheet, row, FIRST, verdict ? look.verdict() : look.prose());
+        for (int i = 0; i < draft.columns().size(); i++, row++) {
+            String key = draft.columns().get(i).key();
+            draft.text(sheet, row, 0, line.label() + ", " + key, look.boldLabel());
+            int wide = across(row) * draft.width(LABELS);
+            sheet.getRow(row).setHeightInPoints(ComparisonDraft.points(longest, wide));
+        }
+        if (verdict) {
+            Highlights.verdicts(
+                    sheet,
+                    new CellRangeAddress(row - draft.columns().size(), row - 1, FIRST, FIRST));
+        }
+    }
+
+    /** Characters of a row's longest sentence; empty where it is no row of sentences. */
+    private static Optional<Integer> sentence(ComparedLine line) {
+        return SENTENCES.entrySet().stream()
+                .filter(longest -> line.name().startsWith(longest.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst();
     }
 
     private void line(String name, int at) {
@@ -97,9 +150,9 @@ final class SideBySideSheet {
             String label = draft.book(draft.columns().get(i)).label();
             draft.text(sheet, row, FIRST + i, label, look.prose());
         }
-        sheet.getRow(row++).setHeightInPoints(28);
+        height(row++, SHORT_NAME);
         line("compare_vehicle", row);
-        sheet.getRow(row++).setHeightInPoints(28);
+        height(row++, LONG_NAME);
         constants("Book: the number before its sheets' names", Comparison.BOOKS, true);
         constants("Scenario there", Comparison.LETTERS, false);
     }
@@ -141,25 +194,30 @@ final class SideBySideSheet {
                 continue;
             }
             if (!line.group().equals(group)) {
-                if (line.group().endsWith("right side") && !group.endsWith("right side")) {
+                if (group.endsWith("side") && !ending(group).equals(ending(line.group()))) {
                     sheet.setRowBreak(row - 1);
                 }
                 group = line.group();
                 draft.heading(sheet, row++, last, group);
             }
+            if (sentence(line).isPresent()) {
+                sentences(line);
+                continue;
+            }
             draft.line(line, sheet, row, 0, FIRST, look.result(line.quantity()));
-            if (line.name().startsWith("compare_result_verdict")) {
-                sheet.getRow(row).setHeightInPoints(ScenariosSheet.SIDE_VERDICT);
-                verdicts(row);
-            } else if (line.name().contains("_stamp")) {
+            if (line.name().contains("_stamp")) {
                 Highlights.stamps(sheet, new CellRangeAddress(row, row, FIRST, last));
-            } else if (line.name().startsWith("compare_result_put_in")) {
-                sheet.getRow(row).setHeightInPoints(ScenariosSheet.SENTENCE);
+                height(row, STAMP);
             } else if (line.quantity() == Quantity.TEXT) {
-                sheet.getRow(row).setHeightInPoints(26);
+                height(row, line.name().contains("blank") ? SHORT_NAME : WORDS);
             }
             row++;
         }
+    }
+
+    /** The side that a group is about, where it is about one. */
+    private static String ending(String group) {
+        return group.substring(group.lastIndexOf(' ', group.lastIndexOf(' ') - 1) + 1);
     }
 
     private void differences() {
@@ -215,6 +273,7 @@ final class SideBySideSheet {
                         Map.of("row", ordinal, "column", ComparisonDraft.reference(one)));
             }
         }
+        heights(top);
         draft.name(Difference.LISTED_LABEL.definedName(), sheet, top, 0, row - 1, 0);
         draft.name(Difference.LISTED_VALUE.definedName(), sheet, top, FIRST, row - 1, last);
         String letter = CellPlace.columnLetters(FIRST);
@@ -241,6 +300,21 @@ final class SideBySideSheet {
                         + "))=1");
     }
 
+    /** Room for the texts that are listed at first. */
+    private void heights(int top) {
+        List<ComparedLine> listed =
+                ComparedLines.all().inputLines().stream()
+                        .filter(line -> !same.contains(line.name()))
+                        .limit(Comparison.LISTED)
+                        .toList();
+        for (int place = 0; place < listed.size(); place++) {
+            int longest = draft.longest(listed.get(place));
+            if (longest > 0) {
+                height(top + place, longest);
+            }
+        }
+    }
+
     private void explanations() {
         draft.heading(sheet, row++, last, "What this is, and cautions");
         for (String line : EXPLANATIONS) {
@@ -258,8 +332,8 @@ final class SideBySideSheet {
     private static final List<String> EXPLANATIONS =
             List.of(
                     "Behind this page stands every workbook whole, on sheets that begin with its"
-                            + " number, in its own unit. Nothing is linked to the files they came"
-                            + " from.",
+                            + " number, in the unit of this page. Lengths typed in another unit"
+                            + " have its mark. Nothing is linked to the files they came from.",
                     "Correct a reading, a joint or a tyre there: this page follows at once, with"
                             + " nothing installed. Figures with a double line below are renewed by a"
                             + " fill only; the line above them says whether they are current.",
@@ -272,19 +346,15 @@ final class SideBySideSheet {
     private void sentence(String label, String text) {
         draft.text(sheet, row, 0, label, look.boldLabel());
         draft.text(sheet, row, FIRST, text, look.prose());
-        int columns = across(row);
-        int lines = 1 + text.length() / (columns * CHARACTERS);
-        sheet.getRow(row++).setHeightInPoints(14f * lines);
+        int wide = across(row) * draft.width(LABELS);
+        sheet.getRow(row++).setHeightInPoints(ComparisonDraft.points(text.length(), wide));
     }
 
     private int across(int at) {
-        int columns = Math.min(draft.columns().size(), ComparisonDraft.PAGE_COLUMNS);
+        int columns = draft.pageColumns(LABELS);
         if (columns > 1) {
             sheet.addMergedRegion(new CellRangeAddress(at, at, FIRST, FIRST + columns - 1));
         }
         return columns;
     }
-
-    /** Of running text that fit one column. */
-    private static final int CHARACTERS = 23;
 }

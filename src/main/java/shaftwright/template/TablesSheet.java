@@ -47,8 +47,7 @@ final class TablesSheet {
         }
         draft.printout(sheet).byBreaks(false, columns);
         draft.printout(sheet).wholePages(false);
-        draft.workbook()
-                .setPrintArea(draft.workbook().getSheetIndex(sheet), 0, columns - 1, 0, top - 2);
+        draft.printArea(sheet, columns - 1, top - 2);
     }
 
     private static void block(

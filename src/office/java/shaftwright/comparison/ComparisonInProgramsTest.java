@@ -2,8 +2,12 @@ package shaftwright.comparison;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,7 +40,7 @@ class ComparisonInProgramsTest {
         book.write(
                 java.util.Map.of(
                         book.names().get("book2_tyre_measured").place(0),
-                        CellValue.of("700"),
+                        CellValue.of("700 mm"),
                         book.names().get("book1_hub_shift").place(1),
                         CellValue.of("1 1/2")));
         book.save(edited);
@@ -74,6 +78,19 @@ class ComparisonInProgramsTest {
         }
         assertThat(texts(core, "compare_result_tyre"))
                 .isNotEqualTo(texts(XlsxBook.open(filled), "compare_result_tyre"));
+    }
+
+    /** The columns of all books beside each other on long pages, what is the same in all folded. */
+    @Test
+    void twoWorkbooksArePrintedOnFewPagesLongSideAcross() throws IOException {
+        byte[] print = Files.readAllBytes(SpreadsheetPrograms.printedByLibreOffice(folder, filled));
+        String pdf = new String(print, StandardCharsets.ISO_8859_1);
+
+        long pages = Pattern.compile("/Type */Page[^s]").matcher(pdf).results().count();
+        long across = Pattern.compile("/MediaBox *\\[0 0 792 612]").matcher(pdf).results().count();
+
+        assertThat(pages).isBetween(10L, 28L);
+        assertThat(across).isGreaterThanOrEqualTo(pages);
     }
 
     /** Numbers to nine places, since programs write the last digits differently. */

@@ -34,6 +34,16 @@ public final class SpreadsheetPrograms {
     /** The same with the program set to another language's number signs, such as {@code de-DE}. */
     public static List<Path> recalculatedByLibreOffice(
             Path folder, List<Path> books, String locale) {
+        return converted(folder, books, locale, "xlsx");
+    }
+
+    /** Prints all sheets of a workbook that are seen into a PDF file. */
+    public static Path printedByLibreOffice(Path folder, Path book) {
+        return converted(folder, List.of(book), "en-US", "pdf").get(0);
+    }
+
+    private static List<Path> converted(
+            Path folder, List<Path> books, String locale, String format) {
         try {
             Path profile = Files.createTempDirectory("calc-profile");
             try {
@@ -47,7 +57,7 @@ public final class SpreadsheetPrograms {
                                 "-env:UserInstallation=" + profile.toUri(),
                                 "--headless",
                                 "--convert-to",
-                                "xlsx",
+                                format,
                                 "--outdir",
                                 out.toString());
                 List<Path> saved = new ArrayList<>();
@@ -56,7 +66,7 @@ public final class SpreadsheetPrograms {
                     List<String> start = new ArrayList<>(command);
                     some.forEach(book -> start.add(book.toString()));
                     String said = run(folder, start);
-                    some.forEach(book -> saved.add(saved(out, book, said)));
+                    some.forEach(book -> saved.add(saved(out, named(book, format), said)));
                 }
                 return saved;
             } finally {
@@ -119,6 +129,11 @@ public final class SpreadsheetPrograms {
         } catch (IOException problem) {
             throw new UncheckedIOException(problem);
         }
+    }
+
+    private static Path named(Path book, String format) {
+        String name = book.getFileName().toString();
+        return book.resolveSibling(name.substring(0, name.lastIndexOf('.') + 1) + format);
     }
 
     private static Path saved(Path folder, Path book, String said) {

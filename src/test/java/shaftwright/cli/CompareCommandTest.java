@@ -98,14 +98,61 @@ class CompareCommandTest {
     }
 
     @Test
-    void costsAnglesAndVerdictsAreTakenAsTheyAre() {
-        for (String name : List.of("cost_total", "result_inner_droop_left", "verdict")) {
+    void costsAnglesAndFactorsAreTakenAsTheyAre() {
+        for (String name : List.of("cost_total", "result_inner_droop_left", "result_factor")) {
             List<CellValue> compared = row(both, "compare_" + name);
             assertThat(compared.subList(0, SCENARIOS))
                     .isEqualTo(row(inches, name).subList(0, SCENARIOS));
-            assertThat(compared.subList(SCENARIOS, 2 * SCENARIOS))
-                    .isEqualTo(row(millimetres, name).subList(0, SCENARIOS));
+            List<CellValue> second = row(millimetres, name);
+            for (int scenario = 0; scenario < SCENARIOS; scenario++) {
+                assertThat(number(compared.get(SCENARIOS + scenario)))
+                        .as("%s, scenario %s", name, scenario)
+                        .isEqualTo(number(second.get(scenario)), within(1e-9));
+            }
         }
+    }
+
+    @Test
+    void sentencesOfABookInAnotherUnitAreInTheUnitOfTheComparison() {
+        assertThat(row(both, "compare_verdict").subList(0, SCENARIOS))
+                .isEqualTo(row(inches, "verdict").subList(0, SCENARIOS));
+        for (String name :
+                List.of(
+                        "compare_verdict",
+                        "compare_result_verdict_left",
+                        "book2_result_put_in_left")) {
+            assertThat(row(both, name))
+                    .extracting(CompareCommandTest::text)
+                    .as(name)
+                    .noneMatch(sentence -> sentence.contains(" mm"))
+                    .anyMatch(sentence -> sentence.contains(" in "));
+        }
+    }
+
+    @Test
+    void whatIsTypedInAnotherUnitKeepsItsMeaning() {
+        assertThat(text(row(both, "book2_unit").get(0))).isEqualTo("inch");
+        CellValue ride = row(millimetres, "ride_height_left").get(0);
+        assertThat(text(row(both, "book2_ride_height_left").get(0))).isEqualTo(text(ride) + " mm");
+        // 1 lb·ft is 0.3048 m times 4.4482216152605 N, the pound and foot of 1959.
+        assertThat(number(row(both, "book2_engine_torque").get(0)) * 0.3048 * 4.4482216152605)
+                .isEqualTo(number(row(millimetres, "engine_torque").get(0)), within(1e-9));
+    }
+
+    /** What differs is printed; the rest of a long list is folded. */
+    @Test
+    void inputsThatAreTheSameInAllAreFolded() throws IOException {
+        String sheet = parts(both, "xl/worksheets/sheet2.xml").get("xl/worksheets/sheet2.xml");
+        XlsxBook book = XlsxBook.open(both);
+        for (String name : List.of("compare_width_limit", "compare_clearance_ride")) {
+            assertThat(rowTag(sheet, book.names().get(name))).as(name).contains("hidden=\"true\"");
+        }
+        assertThat(rowTag(sheet, book.names().get("compare_tyre_size"))).doesNotContain("hidden");
+    }
+
+    private static String rowTag(String sheet, Area area) {
+        int at = sheet.indexOf("<row r=\"" + (area.firstRow() + 1) + "\"");
+        return sheet.substring(at, sheet.indexOf('>', at));
     }
 
     /** The metric demo's readings are rounded to 0.5 mm, its other lengths to 0.1 mm. */
@@ -154,8 +201,9 @@ class CompareCommandTest {
             Area area = book.names().get("book2_distance_" + reading + "_left");
             for (var cell : book.read(List.of(area)).filled().entrySet()) {
                 if (area.contains(cell.getKey())) {
-                    double longer = Double.parseDouble(text(cell.getValue().value())) + 10;
-                    book.write(Map.of(cell.getKey(), CellValue.of(String.valueOf(longer))));
+                    String typed = text(cell.getValue().value()).replace(" mm", "");
+                    String longer = Double.parseDouble(typed) + 10 + " mm";
+                    book.write(Map.of(cell.getKey(), CellValue.of(longer)));
                 }
             }
         }
@@ -220,7 +268,7 @@ class CompareCommandTest {
         assertThat(closeUp(json))
                 .contains(
                         closeUp(alone).replace("\"forest.xlsx\"", "\"both.xlsx,book1\""),
-                        "\"both.xlsx,book2\",\"unit\":\"mm\"");
+                        "\"both.xlsx,book2\",\"unit\":\"inch\"");
     }
 
     private static String closeUp(String json) {

@@ -41,7 +41,8 @@ class ComparedBookTest {
             typed.put(name, column);
         }
         ComparedBook longer =
-                new ComparedBook("longer", demo.unit(), demo.scenarios(), demo.used(), typed);
+                new ComparedBook(
+                        "longer", demo.unit(), demo.scenarios(), demo.used(), typed, demo.inputs());
         Path file = folder.resolve("compared.xlsx");
         ComparisonTemplate.write(file, LengthUnit.INCH, List.of(demo, longer));
 
