@@ -40,7 +40,7 @@ final class CheckItem {
                         + Count.of(strayed, "overwritten or edited formula")
                         + ".";
         List<Found> found = new ArrayList<>();
-        problems.forEach(problem -> found.add(Found.of(problem)));
+        found.addAll(Found.of(problems));
         found.addAll(findings);
         return (errors == 0 ? Answer.done(text) : Answer.refused(text)).with(found);
     }

@@ -36,8 +36,7 @@ final class FillItem {
     }
 
     private static Answer refused(List<Problem> problems) {
-        return Answer.refused("Not filled, nothing was changed.")
-                .with(problems.stream().map(Found::of).toList());
+        return Answer.refused("Not filled, nothing was changed.").with(Found.of(problems));
     }
 
     private static Answer filled(
@@ -46,7 +45,7 @@ final class FillItem {
         desk.journal().step("Writing into " + desk.title());
         int changed = book.apply("fill");
         List<Found> found = new ArrayList<>(verdicts);
-        problems.forEach(problem -> found.add(Found.of(problem)));
+        found.addAll(Found.of(problems));
         return Answer.done(
                         "Filled: "
                                 + (changed == 0 ? "no figure" : Count.of(changed, "figure"))

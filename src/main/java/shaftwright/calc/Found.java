@@ -1,5 +1,7 @@
 package shaftwright.calc;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -21,7 +23,15 @@ record Found(String title, String text, Optional<CellPlace> place) {
     /** A row of the list has room for about as many signs. */
     private static final int LONGEST_TITLE = 100;
 
-    static Found of(Problem problem) {
+    /** Errors first. */
+    static List<Found> of(List<Problem> problems) {
+        return problems.stream()
+                .sorted(Comparator.comparing(Problem::severity))
+                .map(Found::of)
+                .toList();
+    }
+
+    private static Found of(Problem problem) {
         String where =
                 problem.place()
                         .map(place -> place.sheet() + " " + place.address() + ", ")

@@ -13,7 +13,7 @@ final class LeversItem {
                 Filling.compute(CalcBook.toFill(desk.document().orElseThrow(), desk.title()));
         if (report.hasErrors()) {
             return Answer.refused("No change was tried: this workbook has errors.")
-                    .with(report.problems().stream().map(Found::of).toList());
+                    .with(Found.of(report.problems()));
         }
         LeversJob.ofAll(report.sizing().orElseThrow()).run(desk.journal());
         return Answer.done("What would give each variant more room. Nothing was changed.")

@@ -32,7 +32,7 @@ final class TakeItem {
         Filling.Report before = Filling.compute(book(desk));
         if (before.hasErrors()) {
             return Answer.refused(NOTHING + " This workbook has errors.")
-                    .with(before.problems().stream().map(Found::of).toList());
+                    .with(Found.of(before.problems()));
         }
         Optional<Path> from = desk.questions().workbook();
         if (from.isEmpty()) {
