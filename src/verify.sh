@@ -4,7 +4,7 @@
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 
-packages=(xvfb xauth libreoffice-calc-nogui libreoffice-java-common python3-uno python3-openpyxl gnumeric fonts-liberation)
+packages=(xvfb xauth libreoffice-calc-nogui libreoffice-java-common python3-uno python3-openpyxl gnumeric poppler-utils fonts-liberation)
 
 have() { command -v "$1" >/dev/null 2>&1; }
 
@@ -29,6 +29,7 @@ if have dpkg-query; then
 else
     have soffice || missing+=(LibreOffice)
     have ssconvert || missing+=(Gnumeric)
+    have pdftotext || missing+=("pdftotext of Poppler")
     have xvfb-run || missing+=(Xvfb)
     /usr/bin/python3 -c 'import openpyxl' 2>/dev/null || missing+=("openpyxl for /usr/bin/python3")
     have_node || missing+=("Node.js 18 or newer with npm")

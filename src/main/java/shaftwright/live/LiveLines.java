@@ -62,6 +62,7 @@ public final class LiveLines {
         BuiltLines.declare(lines);
         MisreadLines.declare(lines);
         StartLines.declare(lines);
+        OptionalSheetLines.declare(lines);
         NextStepLines.declare(lines);
         // Last, as their figures take longest: another thread may still be at it.
         VariantLines.declare(lines);

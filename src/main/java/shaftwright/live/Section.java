@@ -82,6 +82,8 @@ public enum Section {
     CHART_LEGEND,
     /** What to do next, on the first sheet. */
     START_NEXT,
+    /** Which sheets of the first sheet's list of hidden ones a verdict rests on. */
+    START_MORE,
     /** The first sheet's list of verdicts. */
     START,
     /** Sizes and words of a shop card's drawing. */

@@ -91,21 +91,6 @@ final class ChartsSheet {
         }
     }
 
-    /** The same for workbooks that are laid out without their charts, as small print. */
-    static void legendAlone(Draft draft, XSSFSheet sheet, int row) {
-        LiveLine line = LiveLines.all().line("chart_legend");
-        for (Side side : Side.values()) {
-            draft.live(
-                    line,
-                    side,
-                    sheet,
-                    row,
-                    side == Side.LEFT ? 0 : 1,
-                    Direction.DOWN,
-                    draft.look().working(line.quantity()));
-        }
-    }
-
     private record Canvas(Draft draft, Side side, XSSFSheet sheet) {
         void chart(int number, String title, String table, String limit) {
             XSSFChart chart = titled(anchor(number, 1), title);

@@ -34,6 +34,10 @@ final class Draft {
     private static final List<CellValue> NONE = List.of();
 
     private final XSSFWorkbook workbook;
+
+    /** Room for a title, whose top LibreOffice cuts off in a row of usual height. */
+    private static final float TITLE_POINTS = 24;
+
     private final BookMark mark;
     private final Places places = new Places();
     private final List<Pending> pending = new ArrayList<>();
@@ -115,6 +119,11 @@ final class Draft {
         return laid;
     }
 
+    /** Whether it is one of several in its file, which have no charts of their own. */
+    boolean amongOthers() {
+        return !mark.names().isEmpty();
+    }
+
     /** Those laid out so far. */
     List<XSSFSheet> sheets() {
         return sheets;
@@ -169,6 +178,7 @@ final class Draft {
     /** What stands on top of a sheet. */
     void title(XSSFSheet sheet, String title) {
         text(sheet, 0, 0, mark.title(title), look.title());
+        height(sheet, 0, TITLE_POINTS);
     }
 
     /** An empty cell that only looks like something. */

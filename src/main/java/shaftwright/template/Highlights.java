@@ -102,6 +102,15 @@ final class Highlights {
         formats.addConditionalFormatting(new CellRangeAddress[] {range}, missing);
     }
 
+    /** Words that go with what another cell says are white on white while it says nothing. */
+    static void hideWithout(XSSFSheet sheet, CellRangeAddress range, CellReference other) {
+        XSSFSheetConditionalFormatting formats = sheet.getSheetConditionalFormatting();
+        ConditionalFormattingRule silent =
+                formats.createConditionalFormattingRule("LEN(" + other.formatAsString() + ")=0");
+        silent.createFontFormatting().setFontColorIndex(IndexedColors.WHITE.index);
+        formats.addConditionalFormatting(new CellRangeAddress[] {range}, silent);
+    }
+
     private static String cell(CellRangeAddress range) {
         return cell(range, 0);
     }

@@ -2,6 +2,7 @@ package shaftwright.template;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import shaftwright.build.Side;
 
@@ -57,6 +58,11 @@ enum OptionalSheet {
     /** What it is for, as the end of a sentence. */
     String purpose() {
         return purpose;
+    }
+
+    /** Live line that says whether a verdict rests on it, if there is one. */
+    String pointer() {
+        return "on_" + name().toLowerCase(Locale.ROOT);
     }
 
     /** All of them. */

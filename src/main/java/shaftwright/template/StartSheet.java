@@ -21,7 +21,8 @@ final class StartSheet {
     private static final String[] STEPS = {
         "Guide, before you measure: what comes first, what is read from where to where, what to"
                 + " tick.",
-        "Measure: type heights and distances as the tape shows them: 25 3/8, 25-3/8\", 645 mm.",
+        "Measure: type heights and distances as the tape shows them: 25 3/8, 25-3/8\", 645 mm. Look"
+                + " at each cell afterwards: programs complete a 15 to the 15 3/4 above it.",
         "Parts: list your joints, boots and blanks. Measured plunge overrides the catalogue.",
         "Scenarios: one column per variant. The verdict stands on top of each column and here.",
         "Tables and charts: slack and angles over the travel, scenarios side by side.",
@@ -48,8 +49,13 @@ final class StartSheet {
     static void layAmongOthers(Draft draft) {
         XSSFSheet sheet = draft.sheet(NAME);
         int row = top(draft, sheet) + 1;
-        version(draft, sheet, row);
-        ChartsSheet.legendAlone(draft, sheet, row + 2);
+        for (OptionalSheet optional : OptionalSheet.values()) {
+            if (LiveLines.all().has(optional.pointer())) {
+                draft.text(sheet, row, 0, optional.title(), draft.look().bold());
+                pointer(draft, sheet, row++, 1, optional);
+            }
+        }
+        version(draft, sheet, row + 1);
     }
 
     private static int top(Draft draft, XSSFSheet sheet) {
@@ -77,6 +83,8 @@ final class StartSheet {
         Draft.cell(sheet, row, 2).setCellStyle(draft.look().next());
         sheet.addMergedRegion(new CellRangeAddress(row, row, 1, 2));
         sheet.getRow(row).setHeightInPoints(30);
+        Highlights.hideWithout(
+                sheet, new CellRangeAddress(row, row, 0, 0), new CellReference(row, 1));
     }
 
     /** Empty until a fill finds cells that need the function pack. */
@@ -163,7 +171,10 @@ final class StartSheet {
         return row;
     }
 
-    /** Sheets that are hidden at first. Programs can't follow a link to one, so there is none. */
+    /**
+     * Sheets that are hidden at first, and which of them a verdict rests on. Programs can't follow
+     * a link to a hidden one, so there is none.
+     */
     private static int more(Draft draft, XSSFSheet sheet, int top) {
         Page.heading(draft, sheet, top, COLUMNS, "More sheets");
         draft.text(sheet, top + 1, 0, OptionalSheet.HOW, draft.look().prose());
@@ -172,9 +183,20 @@ final class StartSheet {
         int row = top + 2;
         for (OptionalSheet optional : OptionalSheet.values()) {
             draft.text(sheet, row, 0, optional.title(), draft.look().bold());
-            draft.text(sheet, row++, 1, optional.purpose(), draft.look().label());
+            draft.text(sheet, row, 1, optional.purpose(), draft.look().label());
+            pointer(draft, sheet, row, 2, optional);
+            row++;
         }
         return row;
+    }
+
+    /** Says where a verdict rests on a sheet of those. */
+    private static void pointer(
+            Draft draft, XSSFSheet sheet, int row, int column, OptionalSheet optional) {
+        if (LiveLines.all().has(optional.pointer())) {
+            LiveLine line = LiveLines.all().line(optional.pointer());
+            draft.live(line, Side.LEFT, sheet, row, column, Direction.DOWN, draft.look().bold());
+        }
     }
 
     private static int legend(Draft draft, XSSFSheet sheet, int top) {

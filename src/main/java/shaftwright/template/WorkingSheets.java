@@ -85,6 +85,9 @@ final class WorkingSheets {
             own.columns(Section.BLANK_WORK, Grid.BLANK_REVIEW, "Blanks");
             own.columns(Section.BUILT_WORK, Grid.AS_CUT, "Finished shaft");
             own.columns(Section.BUILT_WORK, Grid.BUILT, "Finished shaft, assembled");
+            if (draft.amongOthers()) {
+                own.across(Section.CHART_LEGEND, "Lines in the charts");
+            }
             own.columns(Section.CHART_LIMITS, Grid.CHART_POINT, "Limits in the charts");
             own.singles(Section.SHAFT_SIZES, Grid.SIDE, "Card's drawing");
             own.columns(Section.SHAFT_DRAWING, Grid.DRAWN_POINT, "Card's drawing: points");

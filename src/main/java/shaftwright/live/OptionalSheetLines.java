@@ -1,0 +1,86 @@
+package shaftwright.live;
+
+import static shaftwright.formula.FormulaText.quoted;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.StringJoiner;
+import shaftwright.build.Side;
+import shaftwright.contract.Grid;
+import shaftwright.formula.Given;
+import shaftwright.reading.Sizing;
+import shaftwright.study.Finding;
+
+/**
+ * Whether a verdict rests on a sheet that may be hidden, beside the first sheet's list of those:
+ * whether a scenario has a finding that the sheet has more of.
+ */
+enum OptionalSheetLines {
+    DAMPERS(
+            "on_dampers",
+            Finding.BUMP_ENDS_EARLY,
+            Finding.DROOP_ENDS_EARLY,
+            Finding.INNER_BOOT_TOUCHES,
+            Finding.OUTER_BOOT_TOUCHES),
+    LEVERS("on_levers", Finding.NO_WINDOW),
+    BLANKS("on_blanks", Finding.THIN_LAND, Finding.GROOVES_MEET, Finding.NO_BLANK),
+    STRENGTH(
+            "on_strength",
+            Finding.INNER_BOLTS_TOO_TIGHT,
+            Finding.OUTER_BOLTS_TOO_TIGHT,
+            Finding.TOO_WEAK);
+
+    private static final int SINCE = 5;
+
+    private static final String SAID = "a verdict above points here";
+
+    private final String name;
+    private final Set<Finding> findings;
+
+    OptionalSheetLines(String name, Finding... findings) {
+        this.name = name;
+        this.findings = EnumSet.copyOf(List.of(findings));
+    }
+
+    static void declare(LiveLines lines) {
+        LineSet<Sizing> columns =
+                LineSet.in(lines, Section.SCENARIO_WORK, Grid.SCENARIO).since(SINCE);
+        LineSet<Sizing> book = LineSet.in(lines, Section.START_MORE, Grid.BOOK).since(SINCE);
+        for (OptionalSheetLines sheet : values()) {
+            columns.whole(sheet.name + "_rests", "Whether its verdict rests on that sheet")
+                    .is(sheet.rests(), (sizing, index) -> sheet.rests(sizing, index.scenario()));
+            book.text(sheet.name, "Verdicts that rest on it")
+                    .is(
+                            Given.when("SUM({" + sheet.name + "_rests:each})>0", quoted(SAID)),
+                            (sizing, index) -> sheet.said(sizing));
+        }
+    }
+
+    private String rests() {
+        StringJoiner found = new StringJoiner("&", "IF(", "=\"\",0,1)");
+        for (Finding finding : findings) {
+            for (Side side : Side.values()) {
+                found.add("{" + FindingLines.name(finding) + "@" + side.word() + "}");
+            }
+        }
+        return found.toString();
+    }
+
+    private int rests(Sizing sizing, int scenario) {
+        boolean found =
+                sizing.verdict(scenario).stream()
+                        .flatMap(verdict -> verdict.findings().stream())
+                        .anyMatch(findings::contains);
+        return found ? 1 : 0;
+    }
+
+    private String said(Sizing sizing) {
+        for (int scenario = 0; scenario < sizing.scenarios().size(); scenario++) {
+            if (rests(sizing, scenario) > 0) {
+                return SAID;
+            }
+        }
+        return "";
+    }
+}
