@@ -52,9 +52,4 @@ public record Corner(
     public Corner with(Surroundings other) {
         return new Corner(readings, linkage, carrier, other);
     }
-
-    /** Where its path comes from. */
-    public PathSource source() {
-        return linkage.isPresent() ? linkage.get() : readings;
-    }
 }

@@ -15,7 +15,7 @@ import shaftwright.units.Require;
  * @param lowest travel wanted, mm, below ride and so below 0
  * @param highest travel wanted, mm, above 0
  */
-public record LinkageAtRide(Linkage linkage, double lowest, double highest) implements PathSource {
+public record LinkageAtRide(Linkage linkage, double lowest, double highest) {
     public LinkageAtRide {
         Require.finite("lowest travel solved", lowest);
         Require.finite("highest travel solved", highest);

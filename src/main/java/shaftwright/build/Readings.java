@@ -27,8 +27,7 @@ public record Readings(
         OptionalDouble centreToDatum,
         TapeSettings settings,
         List<TapeRow> rows,
-        Set<MeasuringCheck> checksOpen)
-        implements PathSource {
+        Set<MeasuringCheck> checksOpen) {
     public Readings {
         rows = List.copyOf(rows);
         checksOpen = Set.copyOf(checksOpen);

@@ -119,11 +119,6 @@ public final class BenchTable {
         return lastRead;
     }
 
-    /** Number of rows. */
-    public int rows() {
-        return angles.length;
-    }
-
     /** Inward travel limit at an angle in rad, mm. */
     public double inward(double angle) {
         return at(angle, inward);

@@ -26,11 +26,6 @@ public record Bar(double diameter, double bore, Material material) {
         Require.moreThan("diameter of a bar", diameter, "its bore", bore);
     }
 
-    /** A solid bar. */
-    public static Bar solid(double diameter, Material material) {
-        return new Bar(diameter, 0, material);
-    }
-
     /**
      * Shear stress at the surface, MPa: {@code 16 T D/(π (D⁴ - d⁴))}.
      *

@@ -83,11 +83,6 @@ public final class ScenarioStudy {
                                 right.result().get().window().width()));
     }
 
-    /** Ground clearance at full bump of the left wheel, mm; empty while it is not known. */
-    public OptionalDouble clearanceAtBump() {
-        return left.clearanceAtBump();
-    }
-
     /** Distance between the wheels' centre planes at ride, mm; empty while it is not known. */
     public OptionalDouble trackWidth() {
         return trackWidth(scenario.wheel(), left, right);

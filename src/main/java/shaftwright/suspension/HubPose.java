@@ -6,7 +6,6 @@ package shaftwright.suspension;
  * <p>The turn is kept as a unit quaternion, so that no number of small steps can bend the hub.
  */
 public final class HubPose {
-    private final double travel;
     private final Vector datumAtRide;
     private final Vector datum;
     private final double[] turn;
@@ -14,16 +13,10 @@ public final class HubPose {
     /**
      * @param turn matrix, row by row
      */
-    HubPose(double travel, Vector datumAtRide, Vector datum, double[] turn) {
-        this.travel = travel;
+    HubPose(Vector datumAtRide, Vector datum, double[] turn) {
         this.datumAtRide = datumAtRide;
         this.datum = datum;
         this.turn = turn.clone();
-    }
-
-    /** Height of the outer datum above its own at ride, mm. */
-    public double travel() {
-        return travel;
     }
 
     /** Where the outer datum stands. */

@@ -78,7 +78,7 @@ public final class LinkageSolver {
     /** Where the hub stands now. */
     public HubPose pose() {
         turnMatrix();
-        return new HubPose(travel, start, new Vector(x, y, start.z() + travel), turn);
+        return new HubPose(start, new Vector(x, y, start.z() + travel), turn);
     }
 
     /** The travel at which it stands, mm. */

@@ -72,18 +72,6 @@ public final class Polynomial {
         return value;
     }
 
-    /** The derivative with respect to {@code s}. */
-    public Polynomial derivative() {
-        if (coefficients.length == 1) {
-            return ZERO;
-        }
-        double[] slopes = new double[coefficients.length - 1];
-        for (int k = 1; k < coefficients.length; k++) {
-            slopes[k - 1] = k * coefficients[k];
-        }
-        return new Polynomial(slopes);
-    }
-
     @Override
     public boolean equals(Object other) {
         return other instanceof Polynomial polynomial

@@ -28,12 +28,7 @@ public record Span(String name, CarriedPoint from, CarriedPoint to) {
      * @param shortest mm: what a damper must close to
      * @param shortestAt travel, mm
      */
-    public record Course(double longest, double longestAt, double shortest, double shortestAt) {
-        /** Stroke used, mm. */
-        public double stroke() {
-            return longest - shortest;
-        }
-    }
+    public record Course(double longest, double longestAt, double shortest, double shortestAt) {}
 
     /**
      * Length at one travel, mm. Of a strap that is to stop the wheel there, its length when taut.

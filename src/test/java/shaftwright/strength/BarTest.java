@@ -26,7 +26,7 @@ class BarTest {
     @Test
     void solidShaftOfATextbookProblem() {
         Material steel = new Material("steel", 250, 30e6 * PSI, 12e6 * PSI, 7.85e-9);
-        Bar shaft = Bar.solid(4 * INCH, steel);
+        Bar shaft = new Bar(4 * INCH, 0, steel);
         double torque = 15_000 * 12 * POUND_INCH;
 
         assertThat(shaft.shearStress(torque) / PSI / 1000).isCloseTo(14.3, within(0.05));
@@ -43,7 +43,7 @@ class BarTest {
         Material steel =
                 new Material(
                         "steel", 250, 30e6 * PSI, 11.5e6 * PSI, 0.282 * POUND_MASS_PER_CUBIC_INCH);
-        double rpm = Bar.solid(INCH, steel).criticalSpeed(31 * INCH);
+        double rpm = new Bar(INCH, 0, steel).criticalSpeed(31 * INCH);
 
         assertThat(rpm * Math.PI / 30).isCloseTo(520, within(1.0));
     }
@@ -54,7 +54,7 @@ class BarTest {
      */
     @Test
     void criticalSpeedOfTheHandbooksFormula() {
-        double rpm = Bar.solid(1.25 * INCH, STEEL).criticalSpeed(24 * INCH);
+        double rpm = new Bar(1.25 * INCH, 0, STEEL).criticalSpeed(24 * INCH);
 
         assertThat(rpm).isCloseTo(4_760_000 * 1.25 / (24 * 24), within(0.02 * rpm));
     }
@@ -84,8 +84,8 @@ class BarTest {
     void hollowBarIsASolidOneLessItsCore(
             @ForAll @DoubleRange(min = 10, max = 60) double diameter,
             @ForAll @DoubleRange(min = 0.1, max = 0.9) double hollow) {
-        double whole = 1 / Bar.solid(diameter, STEEL).twist(100, 500);
-        double core = 1 / Bar.solid(diameter * hollow, STEEL).twist(100, 500);
+        double whole = 1 / new Bar(diameter, 0, STEEL).twist(100, 500);
+        double core = 1 / new Bar(diameter * hollow, 0, STEEL).twist(100, 500);
         double rest = 1 / new Bar(diameter, diameter * hollow, STEEL).twist(100, 500);
 
         assertThat(rest).isCloseTo(whole - core, within(1e-9 * whole));
@@ -94,7 +94,7 @@ class BarTest {
     /** A tube of the same outside whirls faster: {@code √(D² + d²)} against {@code D}. */
     @Test
     void tubeWhirlsFaster() {
-        double solid = Bar.solid(40, STEEL).criticalSpeed(600);
+        double solid = new Bar(40, 0, STEEL).criticalSpeed(600);
         double tube = new Bar(40, 30, STEEL).criticalSpeed(600);
 
         assertThat(tube / solid).isCloseTo(1.25, within(1e-12));
