@@ -67,7 +67,8 @@ class SpanTest {
         assertThat(course.longestAt()).isEqualTo(-140);
         assertThat(course.shortest()).isCloseTo(byCosines(120), within(1e-6));
         assertThat(course.shortestAt()).isEqualTo(120);
-        assertThat(course.longest() - course.shortest()).isCloseTo(byCosines(-140) - byCosines(120), within(1e-6));
+        assertThat(course.longest() - course.shortest())
+                .isCloseTo(byCosines(-140) - byCosines(120), within(1e-6));
     }
 
     /** A strap ahead of the pivot's height is longest where pivot and its ends are in line. */
