@@ -1,10 +1,14 @@
 package shaftwright.formula;
 
+import shaftwright.units.LengthUnit;
+
 /**
  * Live formulas that show millimetres as a text, the same text as {@link
  * shaftwright.units.Length#format}. A reference that holds a text passes that text on.
  */
 public final class LengthTextFormula {
+    private static final Pieces INCH = Pieces.of("inch", LengthUnit.INCH.mm());
+
     private LengthTextFormula() {}
 
     /** {@code 25 3/8 in}: the nearest sixty-fourth, reduced. */
@@ -18,9 +22,10 @@ public final class LengthTextFormula {
     }
 
     private static String fraction(String millimetres, int parts) {
-        String count = "ROUND(ROUND(ABS(" + millimetres + ")/25.4*" + parts + ",6),0)";
-        String signed = "ROUND(ROUND(" + millimetres + "/25.4*" + parts + ",6),0)";
-        return inches(signed, count + "/" + parts);
+        Pieces pieces = INCH.and("mm", millimetres).and("parts", parts);
+        return inches(
+                pieces.in("ROUND(ROUND(<mm>/<inch>*<parts>,6),0)"),
+                pieces.in("ROUND(ROUND(ABS(<mm>)/<inch>*<parts>,6),0)/<parts>"));
     }
 
     /**
@@ -36,7 +41,7 @@ public final class LengthTextFormula {
 
     /** {@code 25.375 in}: three decimals. */
     public static String decimalInch(String millimetres) {
-        return numbersOnly(millimetres, decimals(millimetres + "/25.4", 3) + "&\" in\"");
+        return numbersOnly(millimetres, decimals(INCH.in(millimetres + "/<inch>"), 3) + "&\" in\"");
     }
 
     /** {@code 644.5 mm}: one decimal. */
@@ -53,13 +58,14 @@ public final class LengthTextFormula {
      * digit on its way through millimetres, so six more decimals are settled first.
      */
     private static String decimals(String number, int places) {
-        String rounded = "ROUND(ROUND(" + number + "," + (places + 6) + ")," + places + ")+0";
-        return "SUBSTITUTE(FIXED("
-                + rounded
-                + ","
-                + places
-                + ",1),"
-                + FormulaText.DECIMAL_SIGN
-                + ",\".\")";
+        return Pieces.of("number", number)
+                .and("places", places)
+                .and("settled", places + 6)
+                .and("sign", FormulaText.DECIMAL_SIGN)
+                .in(
+                        """
+                        SUBSTITUTE(FIXED(ROUND(ROUND(<number>,<settled>),<places>)+0,<places>,1),
+                        <sign>,".")
+                        """);
     }
 }

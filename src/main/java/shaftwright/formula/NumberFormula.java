@@ -15,29 +15,19 @@ public final class NumberFormula {
     /** What a reading cell shows for a number that its input does not allow. */
     public static final String OUT_OF_RANGE = "out of range";
 
-    private static final String CELL = "\u0001";
-    private static final String EMPTY = "\u0002";
-
-    /** The formula is long, and a check wants hundreds: put together once. */
-    private static final String TEXT =
-            "IFERROR(IF("
-                    + CELL
-                    + "=\"\","
-                    + EMPTY
-                    // LibreOffice takes a truth for a number.
-                    + ",IF(ISLOGICAL("
-                    + CELL
-                    + "),NA(),IF(ISNUMBER("
-                    + CELL
-                    + "),0+"
-                    + CELL
-                    + ",IF(ISTEXT("
-                    + CELL
-                    + "),"
-                    + text(CELL)
-                    + ",NA())))),"
-                    + FormulaText.quoted(UNREADABLE)
-                    + ")";
+    /**
+     * Of a {@code <cell>}, with what an {@code <empty>} one gives. The formula is long, and a check
+     * wants hundreds: put together once. LibreOffice takes a truth for a number.
+     */
+    private static final String OPEN =
+            Pieces.of("text", text("<cell>"))
+                    .and("unreadable", FormulaText.quoted(UNREADABLE))
+                    .in(
+                            """
+                            IFERROR(IF(<cell>="",<empty>,IF(ISLOGICAL(<cell>),NA(),
+                            IF(ISNUMBER(<cell>),0+<cell>,IF(ISTEXT(<cell>),<text>,NA())))),
+                            <unreadable>)
+                            """);
 
     private NumberFormula() {}
 
@@ -49,7 +39,7 @@ public final class NumberFormula {
      * @param empty what to show for an empty cell
      */
     public static String of(String cell, String empty) {
-        return TEXT.replace(EMPTY, empty).replace(CELL, cell);
+        return Pieces.of("cell", cell).and("empty", empty).in(OPEN);
     }
 
     /**
@@ -61,40 +51,36 @@ public final class NumberFormula {
      * @param input says which numbers are allowed after that, and whether whole ones only
      */
     public static String allowed(String number, String factor, Input input) {
-        String scaled = factor.isEmpty() ? number : number + "*" + factor;
-        String handed = input.kind() == InputKind.ANGLE ? "RADIANS(" + scaled + ")" : scaled;
-        String shown = within(input.allowed(), scaled, handed);
-        if (input.kind() == InputKind.COUNT) {
-            shown =
-                    "IF(ROUND("
-                            + number
-                            + ",0)="
-                            + number
-                            + ","
-                            + shown
-                            + ","
-                            + FormulaText.quoted(UNREADABLE)
-                            + ")";
-        }
-        return "IF(ISNUMBER(" + number + ")," + shown + "," + number + ")";
+        Pieces pieces =
+                Pieces.of("number", number)
+                        .and("scaled", factor.isEmpty() ? number : number + "*" + factor)
+                        .and(
+                                "shown",
+                                input.kind() == InputKind.ANGLE ? "RADIANS(<scaled>)" : "<scaled>")
+                        .and("within", within(input.allowed()))
+                        .and("unreadable", FormulaText.quoted(UNREADABLE));
+        return pieces.in(
+                input.kind() == InputKind.COUNT
+                        ? """
+                        IF(ISNUMBER(<number>),IF(ROUND(<number>,0)=<number>,<within>,<unreadable>),
+                        <number>)
+                        """
+                        : "IF(ISNUMBER(<number>),<within>,<number>)");
     }
 
-    private static String within(Input.Range allowed, String number, String shown) {
+    private static String within(Input.Range allowed) {
         if (allowed.equals(Input.Range.ANY)) {
-            return shown;
+            return "<shown>";
         }
-        return "IF(AND("
-                + number
-                + ">="
-                + FormulaText.number(allowed.least())
-                + (Double.isInfinite(allowed.most())
-                        ? ""
-                        : "," + number + "<=" + FormulaText.number(allowed.most()))
-                + "),"
-                + shown
-                + ","
-                + FormulaText.quoted(OUT_OF_RANGE)
-                + ")";
+        return Pieces.of("least", allowed.least())
+                .and("most", allowed.most())
+                .and("out_of_range", FormulaText.quoted(OUT_OF_RANGE))
+                .in(
+                        Double.isInfinite(allowed.most())
+                                ? "IF(AND(<scaled>>=<least>),<shown>,<out_of_range>)"
+                                : """
+                                IF(AND(<scaled>>=<least>,<scaled><=<most>),<shown>,<out_of_range>)
+                                """);
     }
 
     /** Divided by what must be true of the text: an error in its place where it is not. */
@@ -102,18 +88,16 @@ public final class NumberFormula {
         String trimmed = FormulaText.replaceSigns("TRIM(" + cell + ")", "-", TapeText.HYPHENS);
         String digits = FormulaText.unsigned(trimmed);
         String patterns = "X" + String.join("X", FormulaText.DECIMALS) + "X";
-        return "("
-                + FormulaText.sign(trimmed)
-                + "*"
-                + FormulaText.decimal(digits)
-                + "/COUNT(FIND(\"X\"&"
-                + FormulaText.numberPattern(digits)
-                + "&\"X\","
-                + FormulaText.quoted(patterns)
-                + "))/"
-                + FormulaText.onlySpacesTrimmed(cell)
-                + "/"
-                + FormulaText.DECIMAL_SIGN_HOLDS
-                + ")";
+        return Pieces.of("sign", FormulaText.sign(trimmed))
+                .and("decimal", FormulaText.decimal(digits))
+                .and("pattern", FormulaText.numberPattern(digits))
+                .and("patterns", FormulaText.quoted(patterns))
+                .and("trimmed", FormulaText.onlySpacesTrimmed(cell))
+                .and("sign_holds", FormulaText.DECIMAL_SIGN_HOLDS)
+                .in(
+                        """
+                        (<sign>*<decimal>/COUNT(FIND("X"&<pattern>&"X",<patterns>))
+                        /<trimmed>/<sign_holds>)
+                        """);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import shaftwright.units.LengthUnit;
 import shaftwright.units.TapeText;
 
 /**
@@ -53,11 +54,11 @@ public final class TapeFormula {
      * @param cell reference to the cell as typed, or an INDEX that gives one
      */
     public static String straightened(String cell) {
-        return Pattern.STRAIGHTENED.replace(Pattern.CELL, cell);
+        return Pieces.of("cell", cell).in(Open.STRAIGHTENED);
     }
 
-    private static String straightening(String cell) {
-        String spaced = FormulaText.replaceSigns(cell, " ", TapeText.SPACES);
+    private static String straightening() {
+        String spaced = FormulaText.replaceSigns("<cell>", " ", TapeText.SPACES);
         String text = FormulaText.replaceSigns(spaced, "/", TapeText.SLASHES);
         for (TapeText.Glyph glyph : TapeText.GLYPHS) {
             text =
@@ -71,15 +72,10 @@ public final class TapeFormula {
         text = FormulaText.replaceSigns(text, FOOT_MARK, TapeText.FOOT_MARKS);
         text = FormulaText.replace(text, FOOT_MARK + FOOT_MARK, INCH_MARK);
         text = FormulaText.replaceSigns(text, INCH_MARK, TapeText.INCH_MARKS);
-        return "IF(ISTEXT("
-                + cell
-                + "),IF("
-                + FormulaText.onlySpacesTrimmed(spaced)
-                + ",LOWER(TRIM("
-                + text
-                + ")),"
-                + FormulaText.quoted(UNPRINTABLE)
-                + "),\"\")";
+        return Pieces.of("text", text)
+                .and("trimmed", FormulaText.onlySpacesTrimmed(spaced))
+                .and("unprintable", FormulaText.quoted(UNPRINTABLE))
+                .in("IF(ISTEXT(<cell>),IF(<trimmed>,LOWER(TRIM(<text>)),<unprintable>),\"\")");
     }
 
     /**
@@ -98,59 +94,46 @@ public final class TapeFormula {
             String straightened,
             String unitMillimetres,
             String fractionTable) {
-        String millimetres =
-                Pattern.TEXT
-                        .replace(Pattern.UNIT, unitMillimetres)
-                        .replace(Pattern.TABLE, fractionTable)
-                        .replace(Pattern.STRAIGHT, straightened);
-        return "IFERROR(IF("
-                + cell
-                + "=\"\","
-                + empty
-                + ",IF(ISLOGICAL("
-                + cell
-                + "),NA(),IF(ISNUMBER("
-                + cell
-                + "),"
-                + cell
-                + "*"
-                + unitMillimetres
-                + ","
-                + millimetres
-                + "))),"
-                + FormulaText.quoted(NumberFormula.UNREADABLE)
-                + ")";
+        return Pieces.of("cell", cell)
+                .and("empty", empty)
+                .and("straight", straightened)
+                .and("unit", unitMillimetres)
+                .and("table", fractionTable)
+                .in(Open.MILLIMETRES);
     }
 
     /** Formulas are long and nested, and a check wants hundreds: put together once. */
-    private static final class Pattern {
-        static final String CELL = "\u0004";
-        static final String STRAIGHT = "\u0001";
-        static final String UNIT = "\u0002";
-        static final String TABLE = "\u0003";
-        static final String TEXT = nested(STRAIGHT, UNIT, TABLE);
-        static final String STRAIGHTENED = straightening(CELL);
+    private static final class Open {
+        static final String STRAIGHTENED = straightening();
+        static final String MILLIMETRES = millimetres();
     }
 
-    private static String nested(String straight, String unitMillimetres, String fractionTable) {
+    private static String millimetres() {
         String text =
                 FormulaText.replaceAll(
-                        FormulaText.unsigned(straight), INCH_MARK, "inches", "inch", "in.", "in");
+                        FormulaText.unsigned("<straight>"),
+                        INCH_MARK,
+                        "inches",
+                        "inch",
+                        "in.",
+                        "in");
         String fields = fields(text);
-        return unit(text, unitMillimetres)
-                + "*"
-                + FormulaText.sign(straight)
-                + "*(12*"
-                + feet(fields)
-                + "+"
-                + whole(fields)
-                + "+"
-                + fraction(straight, fields, fractionTable)
-                + ")";
+        return Pieces.of("of_unit", unit(text))
+                .and("sign", FormulaText.sign("<straight>"))
+                .and("feet", feet(fields))
+                .and("whole", whole(fields))
+                .and("fraction", fraction(fields))
+                .and("unreadable", FormulaText.quoted(NumberFormula.UNREADABLE))
+                .in(
+                        """
+                        IFERROR(IF(<cell>="",<empty>,IF(ISLOGICAL(<cell>),NA(),
+                        IF(ISNUMBER(<cell>),<cell>*<unit>,
+                        <of_unit>*<sign>*(12*<feet>+<whole>+<fraction>)))),<unreadable>)
+                        """);
     }
 
     /** Millimetres of the unit, an error when the pattern is not in the list. */
-    private static String unit(String text, String unitMillimetres) {
+    private static String unit(String text) {
         StringBuilder list = new StringBuilder();
         appendDecimals(list, "");
         String kinds = repeated(1, list.length());
@@ -163,19 +146,15 @@ public final class TapeFormula {
         appendInches(list);
         kinds += "&" + repeated(2 + METRIC.length, list.length() - start);
         // An X cannot come from the builder: the text is in lower case by now.
-        String place =
-                "FIND(\"X\"&"
-                        + pattern(text)
-                        + "&\"X\","
-                        + FormulaText.quoted(list.append('X').toString())
-                        + ")";
-        return "CHOOSE(VALUE(MID("
-                + kinds
-                + ","
-                + place
-                + ",1)),"
-                + unitMillimetres
-                + ",1,10,25.4)";
+        return Pieces.of("kinds", kinds)
+                .and("pattern", pattern(text))
+                .and("patterns", FormulaText.quoted(list.append('X').toString()))
+                .and("inch", LengthUnit.INCH.mm())
+                .in(
+                        """
+                        CHOOSE(VALUE(MID(<kinds>,FIND("X"&<pattern>&"X",<patterns>),1)),
+                        <unit>,1,10,<inch>)
+                        """);
     }
 
     private static String repeated(int kind, int places) {
@@ -238,22 +217,19 @@ public final class TapeFormula {
     }
 
     /** Last word, looked up: texts like 3/8 must not reach a conversion. */
-    private static String fraction(String straight, String fields, String table) {
+    private static String fraction(String fields) {
         String trimmed = "TRIM(" + FormulaText.replace(fields, FOOT_MARK, " ") + ")";
         String words = FormulaText.spread(trimmed, " ", FIELD);
         String last = "TRIM(RIGHT(" + words + "," + FIELD + "))";
         // Thirds are on no tape and not in the table: found at place 1 or 5, 4 or 8 twelfths.
         // No letter before the digits: some programs take X1 in a text for a cell of a shared
         // formula.
-        String third = "(FIND(\"|\"&" + last + "&\"|\",\"|1/3|2/3|\")+3)/12";
-        return "IF(COUNT(FIND(\"/\","
-                + straight
-                + ")),IFERROR(VLOOKUP("
-                + last
-                + ","
-                + table
-                + ",2,0),"
-                + third
-                + "),0)";
+        return Pieces.of("last", last)
+                .and("third", "(FIND(\"|\"&<last>&\"|\",\"|1/3|2/3|\")+3)/12")
+                .in(
+                        """
+                        IF(COUNT(FIND("/",<straight>)),
+                        IFERROR(VLOOKUP(<last>,<table>,2,0),<third>),0)
+                        """);
     }
 }

@@ -1,5 +1,7 @@
 package shaftwright.formula;
 
+import shaftwright.units.LengthUnit;
+
 /**
  * Live formulas that read a tyre size; they accept and refuse what {@link
  * shaftwright.tyre.TyreSize#parse} accepts and refuses. A blank cell gives an empty text, a text
@@ -14,6 +16,9 @@ public final class TyreFormula {
 
     /** Expression for all reduced sizes with decimals cut, a 0 for every digit left. */
     private static final String PATTERNS = patterns();
+
+    private static final String UNREADABLE = FormulaText.quoted(NumberFormula.UNREADABLE);
+    private static final String INCH = FormulaText.number(LengthUnit.INCH.mm());
 
     private TyreFormula() {}
 
@@ -64,42 +69,34 @@ public final class TyreFormula {
                         "d",
                         "-");
         String sideBySide = "COUNT(FIND(\"0 0\"," + FormulaText.pattern(size) + "))";
-        return "IFERROR(IF("
-                + cell
-                + "=\"\",\"\",IF(FIND(\"X\"&"
-                + pattern(reduced)
-                + "&\"X\","
-                + PATTERNS
-                + ")/(1-"
-                + sideBySide
-                + ")/"
-                + FormulaText.onlySpacesTrimmed(cell)
-                + ","
-                + reduced
-                + ")),"
-                + FormulaText.quoted(NumberFormula.UNREADABLE)
-                + ")";
+        return Pieces.of("cell", cell)
+                .and("reduced", reduced)
+                .and("pattern", pattern(reduced))
+                .and("patterns", PATTERNS)
+                .and("side_by_side", sideBySide)
+                .and("trimmed", FormulaText.onlySpacesTrimmed(cell))
+                .and("unreadable", UNREADABLE)
+                .in(
+                        """
+                        IFERROR(IF(<cell>="","",IF(FIND("X"&<pattern>&"X",<patterns>)
+                        /(1-<side_by_side>)/<trimmed>,<reduced>)),<unreadable>)
+                        """);
     }
 
     /** The text without its last word where that is a load index with a speed letter. */
     private static String withoutLoad(String text) {
         String last = "TRIM(RIGHT(" + FormulaText.spread(text, " ", FIELD) + "," + FIELD + "))";
         String load = FormulaText.pattern("LEFT(" + last + ",LEN(" + last + ")-1)");
-        return "IF(COUNT(FIND(\"X\"&"
-                + load
-                + "&\"X\",\""
-                + LOADS
-                + "\"),FIND(RIGHT("
-                + last
-                + "),\"abcdefghijklmnopqrstuvwxyz\"))=2,LEFT("
-                + text
-                + ",LEN("
-                + text
-                + ")-LEN("
-                + last
-                + ")),"
-                + text
-                + ")";
+        return Pieces.of("text", text)
+                .and("last", last)
+                .and("load", load)
+                .and("loads", FormulaText.quoted(LOADS))
+                .in(
+                        """
+                        IF(COUNT(FIND("X"&<load>&"X",<loads>),
+                        FIND(RIGHT(<last>),"abcdefghijklmnopqrstuvwxyz"))=2,
+                        LEFT(<text>,LEN(<text>)-LEN(<last>)),<text>)
+                        """);
     }
 
     /**
@@ -136,8 +133,8 @@ public final class TyreFormula {
     public static String diameter(String size) {
         return byKind(
                 size,
-                "25.4*" + number(rim(size)) + "+2*" + width(size) + "*" + aspect(size) + "/100",
-                "25.4*" + first(size, "x"),
+                INCH + "*" + number(rim(size)) + "+2*" + width(size) + "*" + aspect(size) + "/100",
+                INCH + "*" + first(size, "x"),
                 "\"\"");
     }
 
@@ -152,32 +149,23 @@ public final class TyreFormula {
         // The diameter before it takes two to five characters of the first field.
         String second = "MID(" + fields + "," + (FIELD + 1) + "," + FIELD + ")";
         // A width in inches has its point among these three signs, one in millimetres has none.
-        String unit = "IF(COUNT(FIND(\".\",LEFT(" + figures(size) + ",3))),25.4,1)";
-        return byKind(size, width(size), "25.4*" + number(second), unit + "*" + first(size, "r"));
+        String unit = "IF(COUNT(FIND(\".\",LEFT(" + figures(size) + ",3)))," + INCH + ",1)";
+        return byKind(
+                size, width(size), INCH + "*" + number(second), unit + "*" + first(size, "r"));
     }
 
     private static String byKind(String size, String metric, String flotation, String rest) {
-        return "IFERROR(IF(OR("
-                + size
-                + "=\"\","
-                + size
-                + "="
-                + FormulaText.quoted(NumberFormula.UNREADABLE)
-                + "),"
-                + size
-                + ",IF(COUNT(FIND(\"/\","
-                + size
-                + ")),"
-                + metric
-                + ",IF(COUNT(FIND(\"x\","
-                + size
-                + ")),"
-                + flotation
-                + ","
-                + rest
-                + "))),"
-                + FormulaText.quoted(NumberFormula.UNREADABLE)
-                + ")";
+        return Pieces.of("size", size)
+                .and("metric", metric)
+                .and("flotation", flotation)
+                .and("rest", rest)
+                .and("unreadable", UNREADABLE)
+                .in(
+                        """
+                        IFERROR(IF(OR(<size>="",<size>=<unreadable>),<size>,
+                        IF(COUNT(FIND("/",<size>)),<metric>,
+                        IF(COUNT(FIND("x",<size>)),<flotation>,<rest>))),<unreadable>)
+                        """);
     }
 
     /** The numbers of a reduced size with / or x, then r, between them. */
@@ -203,9 +191,7 @@ public final class TyreFormula {
     }
 
     private static String number(String field) {
-        return "VALUE("
-                + FormulaText.replaceBy("TRIM(" + field + ")", ".", FormulaText.DECIMAL_SIGN)
-                + ")/"
-                + FormulaText.DECIMAL_SIGN_HOLDS;
+        String local = FormulaText.replaceBy("TRIM(" + field + ")", ".", FormulaText.DECIMAL_SIGN);
+        return "VALUE(" + local + ")/" + FormulaText.DECIMAL_SIGN_HOLDS;
     }
 }

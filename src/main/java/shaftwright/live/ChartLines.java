@@ -3,12 +3,15 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.CHART_POINT;
 import static shaftwright.contract.Grid.POSITION;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
+import static shaftwright.formula.FormulaText.joined;
 import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.OptionalDouble;
 import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.formula.Given;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.FittedPosition;
@@ -16,7 +19,7 @@ import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.suspension.HubPath;
 
-/** Limit lines that the charts draw over the whole travel of the hub path. */
+/** Lines that charts draw beside the tables: limits over the hub path's travel, and lengths. */
 final class ChartLines {
     /** Steps of travel from one end of a limit line to the other. */
     private static final int STEPS = CHART_POINT.rows() - 1;
@@ -34,11 +37,10 @@ final class ChartLines {
                 .shown("limit_travel", "Travel")
                 .is(
                         index ->
-                                "({path_low}+({path_high}-{path_low})*"
-                                        + index.row()
-                                        + "/"
-                                        + STEPS
-                                        + ")/tape_mm",
+                                Pieces.of("row", index.row())
+                                        .and("steps", STEPS)
+                                        .in(
+                                                "({path_low}+({path_high}-{path_low})*<row>/<steps>)/tape_mm"),
                         (path, index) -> travel(path, index.row()));
         limits.only(Known.PATH, Lacking.NOT_AVAILABLE)
                 .shown("limit_slack", "No slack left")
@@ -72,11 +74,10 @@ final class ChartLines {
                         .since(SHARES)
                         .only(Known.RESULT, Lacking.NOT_AVAILABLE);
         for (ShaftEnd end : ShaftEnd.values()) {
-            results.number(
-                            "angle_share_" + end.shortWord(),
-                            "Angle in percent of its limit, " + end.word())
+            results.at(end)
+                    .number("angle_share_<end>", "Angle in percent of its limit, <inner>")
                     .is(
-                            EndText.of(end, "{shaft_angle_<end>}/{angle_max_<end>}*100"),
+                            "{shaft_angle_<end>}/{angle_max_<end>}*100",
                             (result, index) -> share(result, index, end));
         }
     }
@@ -110,13 +111,10 @@ final class ChartLines {
 
     /** The same for every scenario, which picks its own sample; none where there is none. */
     private static String legendFormula() {
-        StringBuilder samples = new StringBuilder();
-        for (ChartStroke stroke : ChartStroke.values()) {
-            samples.append(',').append(quoted(stroke.sample() + "  "));
-        }
+        String samples =
+                joined(",", ChartStroke.values(), stroke -> quoted(stroke.sample() + "  "));
         return Given.used(
-                "IFERROR(CHOOSE(MATCH({work_letter},{work_letter:each},0)"
-                        + samples
+                ("IFERROR(CHOOSE(MATCH({work_letter},{work_letter:each},0)," + samples)
                         + ")&{scenario_title},\"\")");
     }
 
@@ -136,5 +134,34 @@ final class ChartLines {
                         .mapToDouble(side -> Math.toDegrees(angleMax(side, end)))
                         .min();
         return least.isPresent() ? CellValue.of(least.getAsDouble()) : CellValue.NOT_AVAILABLE;
+    }
+
+    /**
+     * The band of lengths that each position of the shop card's scenario allows, and the chosen
+     * shaft inside it, end to end; margins and doubt are not taken off.
+     */
+    static void declareBand(LiveLines lines) {
+        LineSet<SideResult> set =
+                LineSet.in(lines, Section.CHART_LIMITS, Grid.CHART_POINT)
+                        .revised(2)
+                        .only(Card.SHAFT, Lacking.NOT_AVAILABLE);
+        set.shown("band_travel", "Travel, card's scenario")
+                .is(
+                        Card.across("table_travel"),
+                        (result, index) -> result.fitted().get(index.row()).travel());
+        set.shown("band_longest", "Bottoms above")
+                .is(
+                        "{shop_e}/tape_mm+" + Card.across("table_slack_in"),
+                        (result, index) ->
+                                result.length().endToEnd()
+                                        + result.fitted().get(index.row()).slackIn());
+        set.shown("band_chosen", "Chosen shaft, E")
+                .is("{shop_e}/tape_mm", result -> result.length().endToEnd());
+        set.shown("band_shortest", "Pulls out below")
+                .is(
+                        "{shop_e}/tape_mm-" + Card.across("table_slack_out"),
+                        (result, index) ->
+                                result.length().endToEnd()
+                                        - result.fitted().get(index.row()).slackOut());
     }
 }

@@ -1,17 +1,21 @@
 package shaftwright.live;
 
+import static shaftwright.contract.Grid.POWER;
 import static shaftwright.contract.Grid.SIDE;
 
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import shaftwright.contract.Contract;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.SidePath;
 import shaftwright.reading.Sizing;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.MeasuredPath;
+import shaftwright.suspension.Polynomial;
 
 /**
- * Single figures of one side's hub path, from the source that the builder chose: readings or
- * linkage.
+ * One side's hub path from the source that the builder chose, readings or linkage: single figures
+ * and curves.
  */
 final class ChosenPathLines {
     private ChosenPathLines() {}
@@ -66,15 +70,21 @@ final class ChosenPathLines {
                         side -> measured(side, PathFigureLines::heightVariance));
         paths.mm("curve_allowance", "Curve allowance")
                 .is(either("{linkage_doubt}", "{fit_allowance}"), path -> path.doubt().allowance());
+        coefficients(lines);
     }
 
     /** The figures of the last fill serve as long as nothing that they follow from was changed. */
     private static String linkageTrouble() {
-        return "IF(COUNT({linkage_low},{linkage_high},{linkage_doubt})<3,\""
-                + (Sizing.NO_LINKAGE + "\",IF({linkage_stamp}<>\"" + EngineBlock.CURRENT)
-                + "\",\"the linkage was changed: fill again\",IF(COUNT("
-                + (PathFigureLines.SETTINGS + ")<10,\"")
-                + (PathFigureLines.UNREAD_SETTING + "\",\"\")))");
+        return Pieces.of("no_linkage", Sizing.NO_LINKAGE)
+                .and("current", EngineBlock.CURRENT)
+                .and("settings", PathFigureLines.SETTINGS)
+                .and("unread", PathFigureLines.UNREAD_SETTING)
+                .in(
+                        """
+                        IF(COUNT({linkage_low},{linkage_high},{linkage_doubt})<3,"<no_linkage>",
+                        IF({linkage_stamp}<>"<current>","the linkage was changed: fill again",
+                        IF(COUNT(<settings>)<10,"<unread>","")))
+                        """);
     }
 
     private static String either(String linkage, String measured) {
@@ -91,5 +101,43 @@ final class ChosenPathLines {
     /** What is said of a side without a path. */
     static String none(SidePath side) {
         return side.linkage().isChosen() ? Sizing.NO_LINKAGE : Sizing.NO_READINGS;
+    }
+
+    /**
+     * The path's polynomials by their coefficients in powers of the normalised travel. Everything
+     * behind the path reads these and nothing of the sources.
+     */
+    private static void coefficients(LiveLines lines) {
+        LineSet<HubPath> paths =
+                LineSet.in(lines, Section.PATH_WORK, POWER).only(Known.PATH, Lacking.NOT_AVAILABLE);
+        curve(paths, "camber", "camber", "{linkage_camber}", HubPath::camber);
+        curve(paths, "toe", "toe", "{linkage_toe}", HubPath::toe);
+        curve(
+                paths,
+                "reach_squared",
+                "squared reach",
+                "{linkage_reach_squared}",
+                HubPath::reachSquared);
+        curve(paths, "fore_aft", "fore-aft", "{linkage_fore_aft}", HubPath::foreAft);
+        // A linkage has no readings whose places could make its curves doubtful.
+        curve(paths, "hat", "the variance of squared reach", "0", path -> path.doubt().variance());
+        curve(
+                paths.since(2),
+                "shift",
+                "the shift without suspect readings",
+                "0",
+                path -> path.doubt().shift());
+    }
+
+    private static void curve(
+            LineSet<HubPath> paths,
+            String curve,
+            String words,
+            String linkage,
+            Function<HubPath, Polynomial> core) {
+        paths.number("coef_" + curve, "Coefficient of " + words)
+                .is(
+                        "IF({linkage_used}=1," + linkage + ",{fit_" + curve + "})",
+                        (path, index) -> core.apply(path).coefficient(index.row()));
     }
 }

@@ -65,8 +65,8 @@ final class FindingPlaces {
                         """);
         // What of the land is missing: from the end, or from an old groove left between.
         return EndText.both(
-                all.and("inboard_in", CutLines.inboard(ShaftEnd.INNER))
-                        .and("inboard_out", CutLines.inboard(ShaftEnd.OUTER)),
+                all.and("inboard_in", PlanLines.inboard(ShaftEnd.INNER))
+                        .and("inboard_out", PlanLines.inboard(ShaftEnd.OUTER)),
                 "missing",
                 """
                 ROUND(<land>-{plan_wall_<end>}+IF(ISNUMBER({plan_leftover_<end>}),
@@ -204,7 +204,7 @@ final class FindingPlaces {
                     case MOUTH_OVERLAP -> "0-{worst_mouth}";
                     case MOUTH_AT -> "{worst_mouth_travel}";
                     case SUSPECTS -> "{reading_suspects}";
-                    case UNPLACED -> SuspectTexts.unplaced();
+                    case UNPLACED -> SuspectLines.unplaced();
                     case NEXT_HEIGHT -> "{reading_next}";
                     case INNER_BOLT_SHARE, OUTER_BOLT_SHARE -> "<share_<end>>";
                     case INNER_BOLT_MOST, OUTER_BOLT_MOST -> "<most>";

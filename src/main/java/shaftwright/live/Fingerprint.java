@@ -104,16 +104,8 @@ public final class Fingerprint {
     }
 
     private static String rounded(String place, String divided) {
-        return "IF("
-                + place
-                + "=\"\",1,MOD(ROUND("
-                + place
-                + divided
-                + "*"
-                + STEPS
-                + ",0),"
-                + MODULUS
-                + "))";
+        return ("IF(" + place + "=\"\",1,MOD(ROUND(" + place + divided + "*" + STEPS)
+                + (",0)," + MODULUS + "))");
     }
 
     /**

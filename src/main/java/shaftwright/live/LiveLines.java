@@ -33,9 +33,9 @@ public final class LiveLines {
         BlankLines.declare(lines);
         WindowLines.declare(lines);
         PlanLines.declare(lines);
-        RestraintSlotLines.declare(lines);
-        TravelLines.declare(lines);
         RestraintLines.declare(lines);
+        TravelLines.declare(lines);
+        RestraintLines.declareCourses(lines);
         StopLines.declare(lines);
         RowNameLines.declare(lines);
         VariantPrintLines.declare(lines);
@@ -45,8 +45,8 @@ public final class LiveLines {
         TorqueLines.declare(lines);
         ShaftStrengthLines.declare(lines);
         ChanceLines.declare(lines);
-        LongestLines.declare(lines);
-        AloneLines.declare(lines);
+        TravelLines.declareLongest(lines);
+        TravelLines.declareAlone(lines);
         VerdictLines.declare(lines);
         ResultLines.declare(lines);
         FractionLines.declare(lines);
@@ -54,7 +54,7 @@ public final class LiveLines {
         TableLines.declare(lines);
         ChartLines.declare(lines);
         CardLines.declare(lines);
-        BandLines.declare(lines);
+        ChartLines.declareBand(lines);
         GuideLines.declare(lines);
         ShaftDrawingLines.declare(lines);
         ViewFrameLines.declare(lines);

@@ -4,12 +4,14 @@ import static shaftwright.contract.Grid.OWN_POINT_SIDE;
 import static shaftwright.contract.Grid.OWN_POINT_SLOT;
 import static shaftwright.contract.Grid.SCENARIO_POWER;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
+import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.Optional;
 import java.util.stream.IntStream;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
 import shaftwright.contract.OwnPointInputs;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.OwnPoints;
 import shaftwright.reading.SidePath;
 import shaftwright.reading.Sizing;
@@ -46,8 +48,8 @@ final class OwnPointLines {
         rows.whole("own_row_print", "Fingerprint of the row")
                 .is(
                         index ->
-                                "IF({own_scenario_number}=0,0,IFERROR("
-                                        + row.formula(TERMS * index.row())
+                                ("IF({own_scenario_number}=0,0,IFERROR("
+                                                + row.formula(TERMS * index.row()))
                                         + ",0))",
                         (sizing, index) -> print(row, sizing, index.row()));
         keys(rows.in(Section.PATH_WORK, OWN_POINT_SIDE));
@@ -80,24 +82,27 @@ final class OwnPointLines {
     private static void rows(LineSet<Sizing> set) {
         set.whole("own_scenario_number", "Scenario by number")
                 .is(
-                        "IF({own_slot}>ROWS(own_scenario),0,IF(INDEX(own_scenario,{own_slot})=\"\","
-                                + "0,IFERROR(MATCH(INDEX(own_scenario,{own_slot}),"
-                                + "{work_letter:each},0),0)))",
+                        """
+                        IF({own_slot}>ROWS(own_scenario),0,IF(INDEX(own_scenario,{own_slot})="",0,
+                        IFERROR(MATCH(INDEX(own_scenario,{own_slot}),{work_letter:each},0),0)))
+                        """,
                         (sizing, index) ->
                                 fromOne(OwnPoints.scenario(sizing.inputs(), index.row()).stream()));
         set.whole("own_side_number", "Side by number")
                 .is(
-                        RestraintSlotLines.number("own_side", "{own_slot}"),
+                        RestraintLines.number("own_side", "{own_slot}"),
                         (sizing, index) -> OwnPoints.side(sizing.inputs(), index.row()));
-        set.whole("own_point_number", "Point by number")
+        Pieces pieces =
+                Pieces.of("point", "INDEX(own_point,{own_slot})")
+                        .and("datum", quoted(OwnPointInputs.OUTER_DATUM))
+                        .and("number", OwnPointInputs.OUTER_DATUM_NUMBER);
+        set.with(pieces)
+                .whole("own_point_number", "Point by number")
                 .is(
-                        "IF({own_slot}>ROWS(own_point),0,IF(INDEX(own_point,{own_slot})=\"\",0,"
-                                + "IF(INDEX(own_point,{own_slot})=\""
-                                + OwnPointInputs.OUTER_DATUM
-                                + "\","
-                                + OwnPointInputs.OUTER_DATUM_NUMBER
-                                + ",IFERROR(MATCH(INDEX(own_point,{own_slot}),"
-                                + "{point_label@left:all},0),0))))",
+                        """
+                        IF({own_slot}>ROWS(own_point),0,IF(<point>="",0,IF(<point>=<datum>,<number>,
+                        IFERROR(MATCH(<point>,{point_label@left:all},0),0))))
+                        """,
                         (sizing, index) -> OwnPoints.point(sizing.inputs(), index.row()));
     }
 
@@ -117,9 +122,12 @@ final class OwnPointLines {
         set.whole("own_key", "Scenario that it counts for")
                 .is(
                         index ->
-                                "IF(OR({own_side_number}=1,{own_side_number}="
-                                        + (index.side() == Side.LEFT ? 2 : 3)
-                                        + "),{own_scenario_number},0)",
+                                Pieces.of("side", index.side() == Side.LEFT ? 2 : 3)
+                                        .in(
+                                                """
+                                                IF(OR({own_side_number}=1,{own_side_number}=<side>),
+                                                {own_scenario_number},0)
+                                                """),
                         OwnPointLines::key);
         set.whole("own_place", "The same and the point")
                 .is(
@@ -143,30 +151,32 @@ final class OwnPointLines {
                                                 index.side())));
     }
 
-    private static void used(LineSet<Sizing> set, Fingerprint row) {
-        String number = "MATCH({work_letter},{work_letter:each},0)";
+    private static void used(LineSet<Sizing> open, Fingerprint row) {
+        LineSet<Sizing> set =
+                open.with(
+                        Pieces.of("number", "MATCH({work_letter},{work_letter:each},0)")
+                                .and("modulus", Fingerprint.MODULUS)
+                                .and("no_linkage", quoted(NO_LINKAGE))
+                                .and("current", quoted(EngineBlock.CURRENT))
+                                .and("stale", quoted(STALE)));
         set.whole("own_used", "Points of its own")
                 .is(
-                        "IF({used}=1,IF(COUNTIF({own_key:all}," + number + ")>0,1,0),0)",
+                        "IF({used}=1,IF(COUNTIF({own_key:all},<number>)>0,1,0),0)",
                         (sizing, index) -> own(sizing, index).isPresent() ? 1 : 0);
         set.whole("own_sum", "Fingerprint of its own points")
                 .is(
-                        "IF({own_used}=1,MOD(SUMIF({own_key:all},"
-                                + number
-                                + ",{own_row_print:all}),"
-                                + Fingerprint.MODULUS
-                                + "),0)",
+                        """
+                        IF({own_used}=1,
+                        MOD(SUMIF({own_key:all},<number>,{own_row_print:all}),<modulus>),0)
+                        """,
                         (sizing, index) -> sum(row, sizing, index));
         // A workbook with points that can't be used is never filled.
         set.text("own_trouble", "What keeps them from use")
                 .is(
-                        "IF({own_used}=0,\"\",IF({linkage_used}=0,\""
-                                + NO_LINKAGE
-                                + "\",IF({own_stamp}<>\""
-                                + EngineBlock.CURRENT
-                                + "\",\""
-                                + STALE
-                                + "\",\"\")))",
+                        """
+                        IF({own_used}=0,"",IF({linkage_used}=0,<no_linkage>,
+                        IF({own_stamp}<><current>,<stale>,"")))
+                        """,
                         sizing -> "");
     }
 

@@ -9,7 +9,7 @@ import shaftwright.suspension.Polynomial;
 /**
  * The measured hub path of one side: typed readings as numbers, the fit by orthogonal polynomials,
  * its polynomials in normalised travel, its doubt and the readings that it makes doubtful. What
- * follows from the path reads {@link CoefficientLines} and {@link PathFigureLines}.
+ * follows from the path reads {@link ChosenPathLines} and {@link PathFigureLines}.
  */
 final class PathLines {
     private PathLines() {}
@@ -26,9 +26,7 @@ final class PathLines {
         FitCoefficientLines.declareFirst(lines);
         angle(lines, Basis.CAMBER, HubPath::camber);
         angle(lines, Basis.TOE, HubPath::toe);
-        for (OutlierLines curve : SuspectLines.CURVES) {
-            curve.declare(lines);
-        }
+        SuspectLines.declareOutliers(lines);
         FitCoefficientLines.declare(lines);
         FitRowLines.declareCompared(lines);
         SuspectLines.declare(lines);
@@ -39,7 +37,6 @@ final class PathLines {
         LinkagePointLines.declare(lines);
         LinkageLines.declare(lines);
         ChosenPathLines.declare(lines);
-        CoefficientLines.declare(lines);
     }
 
     private static void angle(LiveLines lines, Basis basis, Function<HubPath, Polynomial> curve) {

@@ -1,11 +1,14 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.joined;
 import static shaftwright.formula.FormulaText.quoted;
 import static shaftwright.live.Quantity.FACTOR;
 import static shaftwright.live.Quantity.TORQUE;
 
 import java.util.ArrayList;
 import java.util.List;
+import shaftwright.formula.FormulaText;
+import shaftwright.formula.Pieces;
 import shaftwright.study.Sentence;
 import shaftwright.study.Slot;
 import shaftwright.study.Wording;
@@ -52,45 +55,39 @@ final class Phrases {
             case EXCESS -> atLeastOneStep("(" + place + ")/tape_mm", "unit_decimals", UNIT);
             case ANGLE -> angle(place);
             case ANGLE_EXCESS ->
-                    atLeastOneStep(
-                            "DEGREES(" + place + ")",
-                            String.valueOf(Wording.ANGLE_DECIMALS),
-                            "\"°\"");
+                    atLeastOneStep("DEGREES(" + place + ")", "" + Wording.ANGLE_DECIMALS, "\"°\"");
             case TRAVEL -> travel(place);
-            case FACTOR -> "FIXED(ROUND(ROUND(" + place + ",8),2),2,1)";
-            case FACTOR_ABOVE -> "FIXED(ROUNDUP(ROUND(" + place + ",8),2),2,1)";
+            case FACTOR -> of(place, "FIXED(ROUND(ROUND(<place>,8),2),2,1)");
+            case FACTOR_ABOVE -> of(place, "FIXED(ROUNDUP(ROUND(<place>,8),2),2,1)");
             case TORQUE ->
-                    "FIXED(ROUNDDOWN(ROUND("
-                            + place
-                            + "/torque_nm,8),0),0,1)&IF(unit=\"inch\",\" lb·ft\",\" N·m\")";
-            case COUNT -> "FIXED(" + place + ",0,1)";
+                    of(
+                            place,
+                            """
+                            FIXED(ROUNDDOWN(ROUND(<place>/torque_nm,8),0),0,1)
+                            &IF(unit="inch"," lb·ft"," N·m")
+                            """);
+            case COUNT -> of(place, "FIXED(<place>,0,1)");
             case NAME -> place;
-            case CHOICE -> choice(slot.words(), place);
+            case CHOICE ->
+                    of(place, "CHOOSE(<place>,")
+                            + (joined(",", slot.words().toArray(String[]::new), FormulaText::quoted)
+                                    + ")");
         };
     }
 
-    private static String choice(List<String> words, String place) {
-        StringBuilder text = new StringBuilder("CHOOSE(").append(place);
-        for (String word : words) {
-            text.append(',').append(quoted(word));
-        }
-        return text.append(')').toString();
+    private static String of(String place, String open) {
+        return Pieces.of("place", place).in(open);
     }
 
     private static String atLeastOneStep(String value, String decimals, String unit) {
-        String rounded = "ROUND(ROUND(" + value + ",8)," + decimals + ")";
-        return "IF("
-                + rounded
-                + "=0,\"less than \"&FIXED(1/10^"
-                + decimals
-                + ","
-                + decimals
-                + ",1),FIXED("
-                + rounded
-                + ","
-                + decimals
-                + ",1))&"
-                + unit;
+        return Pieces.of("decimals", decimals)
+                .and("rounded", "ROUND(ROUND(" + value + ",8),<decimals>)")
+                .and("unit", unit)
+                .in(
+                        """
+                        IF(<rounded>=0,"less than "&FIXED(1/10^<decimals>,<decimals>,1),
+                        FIXED(<rounded>,<decimals>,1))&<unit>
+                        """);
     }
 
     /** A length in the workbook's unit, with the unit. */
@@ -105,24 +102,19 @@ final class Phrases {
 
     /** A shaft's length: as a fraction where it is a whole number of the shop's steps. */
     private static String shopLength(String millimetres) {
-        return "IF(IF(shop_sixtyfourths=0,FALSE,"
-                + StepFormula.isStep(millimetres)
-                + "),"
-                + StepFormula.nearest(millimetres)
-                + ","
-                + length(millimetres)
-                + ")";
+        return Pieces.of("is_step", StepFormula.isStep(millimetres))
+                .and("fraction", StepFormula.nearest(millimetres))
+                .and("decimals", length(millimetres))
+                .in("IF(IF(shop_sixtyfourths=0,FALSE,<is_step>),<fraction>,<decimals>)");
     }
 
     private static String length(String millimetres, String decimals) {
-        return "FIXED(ROUND(ROUND(("
-                + millimetres
-                + ")/tape_mm,8),"
-                + decimals
-                + "),"
-                + decimals
-                + ",1)&"
-                + UNIT;
+        return Pieces.of("decimals", decimals)
+                .in(
+                        "FIXED(ROUND(ROUND(("
+                                + millimetres
+                                + ")/tape_mm,8),<decimals>),<decimals>,1)&"
+                                + UNIT);
     }
 
     /** An angle in degrees, with the sign. */
@@ -132,12 +124,12 @@ final class Phrases {
 
     /** A travel: "3.20 in bump", "ride height". */
     static String travel(String millimetres) {
-        return "IF(ROUND(ROUND(ABS("
-                + millimetres
-                + ")/tape_mm,8),unit_decimals)=0,\"ride height\","
-                + length("ABS(" + millimetres + ")")
-                + "&IF("
-                + millimetres
-                + ">0,\" bump\",\" droop\"))";
+        return Pieces.of("travel", millimetres)
+                .and("length", length("ABS(<travel>)"))
+                .in(
+                        """
+                        IF(ROUND(ROUND(ABS(<travel>)/tape_mm,8),unit_decimals)=0,"ride height",
+                        <length>&IF(<travel>>0," bump"," droop"))
+                        """);
     }
 }

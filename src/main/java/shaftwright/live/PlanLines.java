@@ -2,52 +2,58 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
 
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import shaftwright.contract.Index;
+import shaftwright.formula.Cases;
 import shaftwright.formula.Given;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.CutPlan;
+import shaftwright.shaft.GrooveUse;
+import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.ShaftLength;
 import shaftwright.shaft.SideResult;
 
-/** The blank that one side of each scenario is cut from, and the shaft that it gives. */
+/**
+ * The blank that one side of each scenario is cut from, what is done to its ends, and the shaft
+ * that it gives.
+ */
 final class PlanLines {
     private PlanLines() {}
 
     static void declare(LiveLines lines) {
         LineSet<Sizing> all = LineSet.in(lines, Section.SIDE_WORK, SCENARIO_SIDE);
         LineSet<SideResult> sides = all.only(Known.RESULT, Lacking.NOT_AVAILABLE);
-        LineSet<Sizing> computed =
-                all.only(
-                        new Known<>(
-                                Known.RESULT.condition(),
-                                (sizing, index) -> sizing.result(index).map(result -> sizing)),
-                        Lacking.NOT_AVAILABLE);
+        LineSet<Sizing> computed = all.only(Known.RESULT.inWorkbook(), Lacking.NOT_AVAILABLE);
         sides.number("plan_score", "Best blank's score")
                 .is("MIN({blank_score:all})", result -> BlankWayLines.score(result.plan()));
-        computed.whole("plan_row", "Blank's row")
+        computed.with(BlankWayLines.PIECES)
+                .whole("plan_row", "Blank's row")
                 .is(
-                        BlankWayLines.PIECES.in(
-                                "IF({plan_score}<<unusable>,MATCH({plan_score},{blank_score:all},0),0)"),
+                        "IF({plan_score}<<unusable>,MATCH({plan_score},{blank_score:all},0),0)",
                         PlanLines::row);
+        Cases ways = new Cases().when("{plan_row}=0", 0);
+        for (int way = 1; way <= 3; way++) {
+            ways.when("INDEX({blank_way_" + way + ":all},{plan_row})={plan_score}", way);
+        }
         sides.whole("plan_way", "Way of using grooves")
-                .is(
-                        "IF({plan_row}=0,0,"
-                                + "IF(INDEX({blank_way_1:all},{plan_row})={plan_score},1,"
-                                + "IF(INDEX({blank_way_2:all},{plan_row})={plan_score},2,"
-                                + "IF(INDEX({blank_way_3:all},{plan_row})={plan_score},3,4))))",
-                        result -> result.plan().map(BlankWayLines::way).orElse(0));
+                .is(ways.otherwise("4"), result -> result.plan().map(BlankWayLines::way).orElse(0));
         LineSet<ShaftLength> lengths = sides.of((result, index) -> result.length());
         lengths.mm("k_final", "Clip to clip")
                 .is(
-                        "IF({plan_way}=1,INDEX(blank_length_read,{plan_row})"
-                                + "-INDEX(blank_ring_face_inner,{plan_row})"
-                                + "-INDEX(blank_ring_face_outer,{plan_row}),{k_chosen})",
+                        """
+                        IF({plan_way}=1,INDEX(blank_length_read,{plan_row})
+                        -INDEX(blank_ring_face_inner,{plan_row})
+                        -INDEX(blank_ring_face_outer,{plan_row}),{k_chosen})
+                        """,
                         ShaftLength::clipToClip);
         lengths.mm("spacing_final", "Race spacing")
                 .is("{k_final}-{seat_in}-{seat_out}", ShaftLength::spacing);
-        CutLines.declare(sides, ShaftEnd.INNER);
-        CutLines.declare(sides, ShaftEnd.OUTER);
+        for (ShaftEnd end : ShaftEnd.values()) {
+            cuts(sides.at(end).of((result, index) -> result.plan()), end);
+        }
         lengths.mm("e_final", "End to end")
                 .is(
                         "IF({plan_row}=0,{e_chosen},{k_final}+{plan_stub_in}+{plan_stub_out})",
@@ -69,5 +75,89 @@ final class PlanLines {
                 .flatMap(SideResult::plan)
                 .map(plan -> sizing.parts().blankSlot(plan.row()) + 1)
                 .orElse(0);
+    }
+
+    /** What is done to one end of the chosen blank; empty while no blank serves. */
+    private static void cuts(LineSet<Optional<CutPlan>> open, ShaftEnd end) {
+        Pieces pieces =
+                EndText.both(
+                                Pieces.NONE,
+                                "old_stub",
+                                "INDEX({blank_old_stub_<end>:all},{plan_row})")
+                        // By the way of cutting.
+                        .and("keeps", end.either("{plan_way}<=2", "OR({plan_way}=1,{plan_way}=3)"))
+                        .and("old_stub", "<old_stub_" + end.shortWord() + ">")
+                        .and("other_stub", "<old_stub_" + end.other().shortWord() + ">")
+                        .and("groove", "INDEX(blank_ring_face_<inner>,{plan_row})")
+                        .and(
+                                "other_groove",
+                                "INDEX(blank_ring_face_" + end.other().word() + ",{plan_row})")
+                        .and("rest", "INDEX({blank_rest:all},{plan_row})")
+                        .and("cut_in", "INDEX({blank_cut_in:all},{plan_row})")
+                        .and("cut", end.either("<cut_in>", "<rest>-<cut_in>"))
+                        .and("wall", "<groove>-{plan_cut_<end>}-ring_thickness_read");
+        LineSet<Optional<CutPlan>> plans = open.with(pieces);
+        cut(
+                plans,
+                "plan_stub_<end>",
+                "Finished stub, <inner>",
+                "IF(<keeps>,<old_stub>,{stub_<end>})",
+                plan -> plan.cut(end).stub());
+        cut(
+                plans.revised(3),
+                "plan_cut_<end>",
+                "Cut off, <inner>",
+                """
+                IF(<keeps>,<groove>-<old_stub>,IF({plan_way}<4,MAX(0,<rest>+{stub_<other>}
+                -<other_stub>-(<other_groove>-<other_stub>)),<cut>))
+                """,
+                plan -> plan.cut(end).cut());
+        cut(
+                plans,
+                "plan_wall_<end>",
+                "Groove's outer wall from end, <inner>",
+                "{plan_stub_<end>}-ring_thickness_read",
+                plan -> plan.cut(end).outerWall());
+        cut(
+                plans,
+                "plan_inner_wall_<end>",
+                "Groove's inner wall from end, <inner>",
+                "{plan_wall_<end>}+groove_width_read",
+                plan -> plan.cut(end).innerWall());
+        plans.whole("plan_new_<end>", "New groove, <inner>")
+                .is(
+                        "IF({plan_row}=0,0,IF(<keeps>,0,1))",
+                        plan ->
+                                plan.filter(done -> done.cut(end).groove() == GrooveUse.NEW)
+                                                .isPresent()
+                                        ? 1
+                                        : 0);
+        // Of an existing groove when a new one is cut, if any of it is left.
+        cut(
+                plans.revised(3),
+                "plan_leftover_<end>",
+                "Outer wall of an old groove that is left, <inner>",
+                """
+                IF(OR({plan_new_<end>}=0,NOT(ISNUMBER(<groove>))),"",
+                IF(ROUND(<wall>+groove_width_read,6)>0,<wall>,""))
+                """,
+                plan -> plan.cut(end).oldGroove().map(GrooveWalls::outer).orElse(Double.NaN));
+    }
+
+    private static void cut(
+            LineSet<Optional<CutPlan>> plans,
+            String name,
+            String label,
+            String formula,
+            ToDoubleFunction<CutPlan> core) {
+        plans.mm(name, label)
+                .is(
+                        Given.row("{plan_row}", formula),
+                        plan -> plan.map(core::applyAsDouble).orElse(Double.NaN));
+    }
+
+    /** Condition under which an old groove's outer wall, a number, lies inboard of the ring's. */
+    static String inboard(ShaftEnd end) {
+        return EndText.of(end, "{plan_leftover_<end>}>{plan_wall_<end>}+0.000001");
     }
 }

@@ -26,18 +26,20 @@ final class PositionLines {
         RaceLimitLines.declare(rows);
         window(rows);
         fitted(rows);
-        FloatLines.declare(rows);
+        RaceLimitLines.declareFloat(rows);
         rows.mm("rim_gap", "Gap between the cups' rims")
                 .is(
-                        "IF(COUNT({rim_in},{rim_out})<2,\"\","
-                                + CentreFormulas.length("{rim_in}", "{rim_out}")
+                        ("IF(COUNT({rim_in},{rim_out})<2,\"\","
+                                        + CentreFormulas.length("{rim_in}", "{rim_out}"))
                                 + ")",
                         row -> row.side().mouthGap(row.number()).orElse(Double.NaN));
         rows.revised(2)
                 .mm("soft_reserve", "Reserve of a soft stop")
                 .is(
-                        "IF({soft_in}+{soft_out}=0,\"\","
-                                + "{spacing_final}-MAX({soft_in_spacing},{soft_out_spacing}))",
+                        """
+                        IF({soft_in}+{soft_out}=0,"",
+                        {spacing_final}-MAX({soft_in_spacing},{soft_out_spacing}))
+                        """,
                         row -> finite(row.after().softReserve()));
     }
 
@@ -115,7 +117,8 @@ final class PositionLines {
         rows.mm("centre_distance", "Centre distance")
                 .is(CentreFormulas.distance(), row -> row.before().distance());
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.rad("mid_angle_" + end.shortWord(), EndText.of(end, "<Inner> angle, mid-stroke"))
+            rows.at(end)
+                    .rad("mid_angle_<end>", "<Inner> angle, mid-stroke")
                     .is(CentreFormulas.angle(end), row -> row.midAngle(end));
         }
     }
@@ -208,7 +211,8 @@ final class PositionLines {
         rows.mm("push", "Push-in, equal at both ends")
                 .is(CentreFormulas.push("{spacing_final}"), FittedPosition::push);
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.rad("shaft_angle_" + end.shortWord(), EndText.of(end, "<Inner> angle, shaft in"))
+            rows.at(end)
+                    .rad("shaft_angle_<end>", "<Inner> angle, shaft in")
                     .is(
                             CentreFormulas.angle(end, "{push}", "{push}"),
                             row -> end.either(row.innerAngle(), row.outerAngle()));

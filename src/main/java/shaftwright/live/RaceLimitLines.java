@@ -1,31 +1,30 @@
 package shaftwright.live;
 
-import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import shaftwright.formula.Given;
+import shaftwright.formula.Pieces;
+import shaftwright.shaft.EndFloat;
 import shaftwright.shaft.PlungeState;
 import shaftwright.shaft.ShaftEnd;
 
 /**
  * Where each race meets its limits in a row of positions, and how far apart the races are then:
  * both inward, both outward, and one pulled out against a stop that is not hard. A first step takes
- * the limits at the mid-stroke angles, a last one at the angles that follow.
+ * the limits at the mid-stroke angles, a last one at the angles that follow. With the shaft in, how
+ * far the races float, the angles there, and what is left between the shaft and the cups.
  */
 final class RaceLimitLines {
     private RaceLimitLines() {}
 
     /** Which way both races go. */
     private enum Way {
-        IN("inward"),
-        OUT("outward");
+        IN("in", "inward"),
+        OUT("out", "outward");
 
-        final String word;
+        final Pieces words;
 
-        Way(String word) {
-            this.word = word;
-        }
-
-        String in(String text) {
-            return text.replace("WAY", this == IN ? "in" : "out");
+        Way(String way, String word) {
+            words = Pieces.of("way", way).and("inward", word);
         }
 
         /** Limit of an end's race at an angle. */
@@ -37,7 +36,7 @@ final class RaceLimitLines {
 
         /** A line of an end as it stands that way, positive inward. */
         String stands(ShaftEnd end, String line) {
-            String place = "{" + line + (this == IN ? "_in_" : "_out_") + end.shortWord() + "}";
+            String place = words.in("{" + line + "_<way>_" + end.shortWord() + "}");
             return this == IN ? place : "(0-" + place + ")";
         }
 
@@ -48,30 +47,27 @@ final class RaceLimitLines {
 
     static void declare(LineSet<PositionRow> rows) {
         for (Way way : Way.values()) {
-            both(rows, way);
+            both(rows.with(way.words), way);
         }
-        LineSet<PositionRow> later = rows.since(2);
         for (ShaftEnd end : ShaftEnd.values()) {
-            pulled(later, end);
+            pulled(rows.since(2).with(Pieces.of("pulled", end.shortWord())), end);
         }
     }
 
     private static void both(LineSet<PositionRow> rows, Way way) {
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.mm(
-                            EndText.of(end, way.in("first_WAY_<end>")),
-                            EndText.of(end, "<Inner> travel " + way.word + ", first step"))
+            rows.at(end)
+                    .mm("first_<way>_<end>", "<Inner> travel <inward>, first step")
                     .is(
-                            way.limit(end, EndText.of(end, "{mid_angle_<end>}")),
+                            way.limit(end, "{mid_angle_<end>}"),
                             row ->
                                     way == Way.IN
                                             ? row.joint(end).inward(row.midAngle(end))
                                             : row.joint(end).outward(row.midAngle(end)));
         }
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.rad(
-                            EndText.of(end, way.in("angle_WAY_<end>")),
-                            EndText.of(end, "<Inner> angle, races " + way.word))
+            rows.at(end)
+                    .rad("angle_<way>_<end>", "<Inner> angle, races <inward>")
                     .is(
                             CentreFormulas.angle(
                                     end,
@@ -80,17 +76,16 @@ final class RaceLimitLines {
                             row -> angle(way.state(row), end));
         }
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.mm(
-                            EndText.of(end, way.in("last_WAY_<end>")),
-                            EndText.of(end, "<Inner> travel " + way.word))
+            rows.at(end)
+                    .mm("last_<way>_<end>", "<Inner> travel <inward>")
                     .is(
-                            way.limit(end, EndText.of(end, way.in("{angle_WAY_<end>}"))),
+                            way.limit(end, "{angle_<way>_<end>}"),
                             row ->
                                     end.either(
                                             way.state(row).innerTravel(),
                                             way.state(row).outerTravel()));
         }
-        rows.mm(way.in("spacing_WAY"), "Race spacing, both " + way.word)
+        rows.mm("spacing_<way>", "Race spacing, both <inward>")
                 .is(
                         CentreFormulas.length(
                                 way.stands(ShaftEnd.INNER, "last"),
@@ -106,27 +101,22 @@ final class RaceLimitLines {
     private static void pulled(LineSet<PositionRow> rows, ShaftEnd pulled) {
         String of = ", " + pulled.word() + " race pulled out";
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.rad(
-                            EndText.of(end, "soft_" + pulled.shortWord() + "_angle_<end>"),
-                            EndText.of(end, "<Inner> angle" + of))
+            String angle =
+                    CentreFormulas.angle(
+                            end,
+                            way(ShaftEnd.INNER, pulled).stands(ShaftEnd.INNER, "first"),
+                            way(ShaftEnd.OUTER, pulled).stands(ShaftEnd.OUTER, "first"));
+            rows.at(end)
+                    .rad("soft_<pulled>_angle_<end>", "<Inner> angle" + of)
                     .is(
-                            soft(
-                                    pulled,
-                                    CentreFormulas.angle(
-                                            end,
-                                            way(ShaftEnd.INNER, pulled)
-                                                    .stands(ShaftEnd.INNER, "first"),
-                                            way(ShaftEnd.OUTER, pulled)
-                                                    .stands(ShaftEnd.OUTER, "first"))),
+                            Given.when("{soft_<pulled>}=1", angle),
                             row -> of(row, pulled, state -> angle(state, end)));
         }
-        rows.mm(EndText.of(pulled, "soft_<end>_spacing"), "Race spacing" + of)
+        String spacing =
+                CentreFormulas.length(limit(ShaftEnd.INNER, pulled), limit(ShaftEnd.OUTER, pulled));
+        rows.mm("soft_<pulled>_spacing", "Race spacing" + of)
                 .is(
-                        soft(
-                                pulled,
-                                CentreFormulas.length(
-                                        limit(ShaftEnd.INNER, pulled),
-                                        limit(ShaftEnd.OUTER, pulled))),
+                        Given.when("{soft_<pulled>}=1", spacing),
                         row -> of(row, pulled, PlungeState::spacing));
     }
 
@@ -135,19 +125,129 @@ final class RaceLimitLines {
     }
 
     private static String limit(ShaftEnd end, ShaftEnd pulled) {
-        String angle = "{soft_" + pulled.shortWord() + "_angle_" + end.shortWord() + "}";
-        String limit = way(end, pulled).limit(end, angle);
+        String limit = way(end, pulled).limit(end, "{soft_<pulled>_angle_<end>}");
         return end == pulled ? "(0-(" + limit + "))" : limit;
     }
 
-    private static String soft(ShaftEnd end, String formula) {
-        return "IF(" + EndText.of(end, "{soft_<end>}") + "=1," + formula + ",\"\")";
+    private static double of(
+            PositionRow row, ShaftEnd pulled, ToDoubleFunction<PlungeState> figure) {
+        return pulled.either(row.before().innerPulled(), row.before().outerPulled()).stream()
+                .mapToDouble(figure)
+                .findAny()
+                .orElse(Double.NaN);
     }
 
-    private static double of(
-            PositionRow row, ShaftEnd pulled, Function<PlungeState, Double> figure) {
-        Optional<PlungeState> state =
-                pulled.either(row.before().innerPulled(), row.before().outerPulled());
-        return state.map(figure).orElse(Double.NaN);
+    /** With the shaft in; empty where neither cup has a bore or a lip that asks for it. */
+    static void declareFloat(LineSet<PositionRow> rows) {
+        LineSet<PositionRow> later = rows.since(2);
+        for (ShaftEnd end : ShaftEnd.values()) {
+            race(later.at(end), end);
+        }
+        for (ShaftEnd end : ShaftEnd.values()) {
+            String out = CentreFormulas.angle(end, "{float_in_in}", "{float_out_out}");
+            String in = CentreFormulas.angle(end, "{float_out_in}", "{float_in_out}");
+            later.at(end)
+                    .rad("float_angle_<end>", "Steepest <inner> angle, floated")
+                    .is(
+                            floated("MAX(" + out + "," + in + ")"),
+                            row ->
+                                    floated(
+                                            row,
+                                            ends ->
+                                                    end.either(
+                                                            ends.innerAngle(), ends.outerAngle())));
+        }
+        for (ShaftEnd end : ShaftEnd.values()) {
+            mouth(rows.revised(2).at(end), end);
+        }
+        rows.mm("mouth", "Least gap of shaft end to cup")
+                .is(
+                        "IF(COUNT({mouth_in},{mouth_out})=0,\"\",MIN({mouth_in},{mouth_out}))",
+                        row ->
+                                PositionLines.finite(
+                                        Math.min(
+                                                row.after().innerMouth(),
+                                                row.after().outerMouth())));
+    }
+
+    /**
+     * Where an end's race stands at both ends of the float, itself or the other race at a limit.
+     */
+    private static void race(LineSet<PositionRow> rows, ShaftEnd end) {
+        String angle = "{shaft_angle_<end>}";
+        String against =
+                "{push}+({push}-(<limit>))*COS({shaft_angle_<other>})/COS({shaft_angle_<end>})";
+        Pieces otherIn =
+                Pieces.of("limit", CentreFormulas.inwardLimit(end.other(), angle))
+                        .and(EndText.of(end));
+        Pieces otherOut =
+                Pieces.of("limit", "0-(" + CentreFormulas.outwardLimit(end.other(), angle) + ")")
+                        .and(EndText.of(end));
+        String out = "0-(" + CentreFormulas.outwardLimit(end, angle) + ")";
+        rows.mm("float_out_<end>", "<Inner> race, floated outward")
+                .is(
+                        floated("MAX(" + out + "," + otherIn.in(against) + ")"),
+                        row -> floated(row, ends -> end.either(ends.innerOut(), ends.outerOut())));
+        String in = CentreFormulas.inwardLimit(end, angle);
+        rows.mm("float_in_<end>", "<Inner> race, floated inward")
+                .is(
+                        floated("MIN(" + in + "," + otherOut.in(against) + ")"),
+                        row -> floated(row, ends -> end.either(ends.innerIn(), ends.outerIn())));
+    }
+
+    private static String floated(String formula) {
+        return Pieces.of("floated", formula)
+                .in(
+                        """
+                        IF(COUNT({cup_radius_in},{lip_radius_in},{cup_radius_out},{lip_radius_out})=0,"",
+                        <floated>)
+                        """);
+    }
+
+    private static double floated(PositionRow row, ToDoubleFunction<EndFloat> figure) {
+        return row.after().endFloat().stream().mapToDouble(figure).findAny().orElse(Double.NaN);
+    }
+
+    /**
+     * Least gap between the tilted shaft and cup or lip over the float; empty where neither is
+     * given or reached.
+     */
+    private static void mouth(LineSet<PositionRow> rows, ShaftEnd end) {
+        Pieces pieces =
+                Pieces.of("angle", "{float_angle_<end>}")
+                        .and("most", "MAX({float_out_<end>},{float_in_<end>})")
+                        .and("least", "MIN({float_out_<end>},{float_in_<end>})")
+                        .and("reached", "{lip_depth_<end>}-{overhang_<end>}*COS(<angle>)")
+                        .and(
+                                "corner",
+                                """
+                                {cup_radius_<end>}-({overhang_<end>}*SIN(<angle>)
+                                +{end_radius_<end>}*COS(<angle>))
+                                """)
+                        .and(
+                                "off",
+                                """
+                                MAX(<most>-{lip_depth_<end>},
+                                {lip_depth_<end>}-MAX(<least>,<reached>))
+                                """)
+                        .and(
+                                "edge",
+                                """
+                                {lip_radius_<end>}-(<off>*TAN(<angle>)
+                                +{end_radius_<end>}/COS(<angle>))
+                                """)
+                        .and("alone", "IF({cup_radius_<end>}=\"\",\"\",<corner>)");
+        rows.with(pieces)
+                .mm("mouth_<end>", "Shaft end to cup, <inner>")
+                .is(
+                        """
+                        IF({lip_radius_<end>}="",<alone>,IF(<most>><reached>,
+                        IF({cup_radius_<end>}="",<edge>,MIN(<corner>,<edge>)),<alone>))
+                        """,
+                        row ->
+                                PositionLines.finite(
+                                        end.either(
+                                                row.after().innerMouth(),
+                                                row.after().outerMouth())));
     }
 }

@@ -1,13 +1,13 @@
 package shaftwright.live;
 
-import static shaftwright.formula.FormulaText.number;
+import static shaftwright.formula.FormulaText.quoted;
 import static shaftwright.strength.FlangeBolts.MOST_PRELOAD;
 
-import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
 import shaftwright.contract.Grid;
+import shaftwright.formula.Cases;
 import shaftwright.formula.Given;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.StrengthReader;
 import shaftwright.strength.Bar;
 import shaftwright.strength.BoltClass;
@@ -17,25 +17,30 @@ import shaftwright.strength.FlangeBolts;
 final class RatedLines {
     private static final String TOO_TIGHT = "too tight: friction does not count";
     private static final String TOO_SHORT = "less than one diameter of thread";
-    private static final String NMM = number(Bar.NMM);
 
     private RatedLines() {}
 
     static void declare(LiveLines lines) {
         LineSet<StrengthReader> work =
                 LineSet.in(lines, Section.PARTS_WORK, Grid.RATED_SLOT)
-                        .of((sizing, index) -> sizing.strength());
+                        .of((sizing, index) -> sizing.strength())
+                        .with(
+                                Pieces.of("nmm", Bar.NMM)
+                                        .and("most", MOST_PRELOAD)
+                                        .and("too_tight", quoted(TOO_TIGHT))
+                                        .and("too_short", quoted(TOO_SHORT)));
         work.whole("rated_of", "Row of the joint")
                 .is(
-                        "IF({rated_slot}>ROWS(rated_joint),0,"
-                                + "IF(INDEX(rated_joint,{rated_slot})=\"\",0,IFERROR("
-                                + "MATCH(INDEX(rated_joint,{rated_slot}),joint_name,0),0)))",
+                        """
+                        IF({rated_slot}>ROWS(rated_joint),0,IF(INDEX(rated_joint,{rated_slot})="",0,
+                        IFERROR(MATCH(INDEX(rated_joint,{rated_slot}),joint_name,0),0)))
+                        """,
                         (strength, index) -> strength.joint(index.row()));
         work.number("bolt_proof", "Proof load of a bolt, N")
                 .is(proofLoad(), bolts(FlangeBolts::proofLoad));
         work.number("bolt_tension", "Tension of a bolt, N")
                 .is(
-                        proven(NMM + "*{bolt_torque_read}/(nut_factor_read*{bolt_diameter_read})"),
+                        proven("<nmm>*{bolt_torque_read}/(nut_factor_read*{bolt_diameter_read})"),
                         bolts(FlangeBolts::preload));
         LineSet<StrengthReader> shown = work.in(Section.BOLTS, Grid.RATED_SLOT);
         shown.text("bolt_of", "Joint")
@@ -47,35 +52,40 @@ final class RatedLines {
         shown.torque("bolt_most", "Tighten with at most")
                 .is(
                         proven(
-                                MOST_PRELOAD
-                                        + "*{bolt_proof}*nut_factor_read*{bolt_diameter_read}"
-                                        + ("/" + NMM + "/torque_nm")),
+                                """
+                                <most>*{bolt_proof}*nut_factor_read*{bolt_diameter_read}/<nmm>/torque_nm
+                                """),
                         bolts(FlangeBolts::mostTorque));
         shown.revised(2)
                 .torque("bolt_friction", "Friction holds")
                 .is(
                         proven(
-                                ("IF({bolt_share}>" + MOST_PRELOAD + ",0,")
-                                        + "{bolt_count_read}*{bolt_tension}*flange_friction_read*"
-                                        + ("{bolt_circle_read}/2/" + NMM + "/torque_nm)")),
+                                """
+                                IF({bolt_share}><most>,0,{bolt_count_read}*{bolt_tension}
+                                *flange_friction_read*{bolt_circle_read}/2/<nmm>/torque_nm)
+                                """),
                         bolts(FlangeBolts::frictionCapacity));
         shown.torque("bolt_shear", "Shear, after slipping")
                 .is(
                         proven(
-                                "{bolt_count_read}*{bolt_proof}/SQRT(3)*"
-                                        + ("{bolt_circle_read}/2/" + NMM + "/torque_nm")),
+                                """
+                                {bolt_count_read}*{bolt_proof}/SQRT(3)*{bolt_circle_read}/2
+                                /<nmm>/torque_nm
+                                """),
                         bolts(FlangeBolts::shearCapacity));
         shown.factor("bolt_engaged", "Thread engaged, diameters")
                 .is(
-                        "IF(AND({rated_of}>0,COUNT({bolt_engagement_read},{bolt_diameter_read})=2),"
-                                + "{bolt_engagement_read}/{bolt_diameter_read},\"\")",
+                        """
+                        IF(AND({rated_of}>0,COUNT({bolt_engagement_read},{bolt_diameter_read})=2),
+                        {bolt_engagement_read}/{bolt_diameter_read},"")
+                        """,
                         (strength, index) -> strength.engagement(index.row()).orElse(Double.NaN));
         shown.text("bolt_note", "Note")
                 .is(
-                        "IF(IF(ISNUMBER({bolt_share}),{bolt_share}>%s,FALSE),\"%s\","
-                                        .formatted(MOST_PRELOAD, TOO_TIGHT)
-                                + "IF(IF(ISNUMBER({bolt_engaged}),ROUND({bolt_engaged},6)<1,FALSE),"
-                                + ("\"" + TOO_SHORT + "\",\"\"))"),
+                        """
+                        IF(IF(ISNUMBER({bolt_share}),{bolt_share}><most>,FALSE),<too_tight>,
+                        IF(IF(ISNUMBER({bolt_engaged}),ROUND({bolt_engaged},6)<1,FALSE),<too_short>,""))
+                        """,
                         (strength, index) -> note(strength, index.row()));
     }
 
@@ -93,20 +103,23 @@ final class RatedLines {
 
     /** Proof stress of the class times the stress area of its kind of thread. */
     private static String proofLoad() {
-        String classes =
-                Arrays.stream(BoltClass.values())
-                        .map(
-                                each ->
-                                        "IF(INDEX(bolt_class,{rated_slot})=\"%s\",%s*PI()/4*({bolt_diameter_read}-%s*{bolt_pitch_read})^2,"
-                                                .formatted(
-                                                        each.words(),
-                                                        proofStress(each),
-                                                        each.pitches()))
-                        .collect(Collectors.joining());
-        return "IF({rated_of}=0,\"\",IF(COUNT({bolt_diameter_read},{bolt_pitch_read},"
-                + "{bolt_count_read},{bolt_circle_read},{bolt_torque_read},nut_factor_read,"
-                + "flange_friction_read)<7,\"\",IF({bolt_pitch_read}<{bolt_diameter_read},"
-                + (classes + "\"\"" + ")".repeat(BoltClass.values().length) + ",\"\")))");
+        Cases classes = new Cases();
+        for (BoltClass each : BoltClass.values()) {
+            classes.when(
+                    "INDEX(bolt_class,{rated_slot})=" + quoted(each.words()),
+                    Pieces.of("proof", proofStress(each))
+                            .and("pitches", String.valueOf(each.pitches()))
+                            .in(
+                                    "<proof>*PI()/4*({bolt_diameter_read}-<pitches>*{bolt_pitch_read})^2"));
+        }
+        return Pieces.of("stress_area", classes.otherwise("\"\""))
+                .in(
+                        """
+                        IF({rated_of}=0,"",IF(COUNT({bolt_diameter_read},{bolt_pitch_read},
+                        {bolt_count_read},{bolt_circle_read},{bolt_torque_read},nut_factor_read,
+                        flange_friction_read)<7,"",
+                        IF({bolt_pitch_read}<{bolt_diameter_read},<stress_area>,"")))
+                        """);
     }
 
     /** MPa; ISO 898-1 and SAE J429, as the core has them. */

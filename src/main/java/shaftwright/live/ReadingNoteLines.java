@@ -11,7 +11,9 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
+import shaftwright.formula.Cases;
 import shaftwright.formula.Given;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.SideReadings;
 import shaftwright.reading.Sizing;
 import shaftwright.study.ReadingWording;
@@ -50,16 +52,17 @@ final class ReadingNoteLines {
         rows.revised(2)
                 .text("row_note", "Note")
                 .is(
-                        "IF({row_flaw}=1,\"can't be read\",IF({row_flaw}=2,"
-                                + "\"height or distance is missing\",IF({row_flaw}=3,"
-                                + "\"distance shorter than its rise\",IF({row_flaw}=4,"
-                                + ("\"same height as another row\"," + SuspectTexts.NOTE.ofRow())
-                                + "))))",
+                        new Cases()
+                                .say("{row_flaw}=1", "can't be read")
+                                .say("{row_flaw}=2", "height or distance is missing")
+                                .say("{row_flaw}=3", "distance shorter than its rise")
+                                .say("{row_flaw}=4", "same height as another row")
+                                .otherwise(SuspectLines.notes()),
                         ReadingNoteLines::note);
         rows.since(2)
                 .text("row_suspect", "Suspect readings")
                 .is(
-                        SuspectTexts.LISTED.ofRow(),
+                        SuspectLines.listed(),
                         (sizing, index) ->
                                 ofRow(
                                         sizing,
@@ -103,10 +106,10 @@ final class ReadingNoteLines {
                         (sizing, index) -> sizing.readings(index.side()).contradiction(),
                         Lacking.ZERO.value());
         later.text("reading_suspects", "Suspect readings of the side")
-                .is(SuspectTexts.ofSide(), said(ReadingNoteLines::listed));
+                .is(SuspectLines.ofSide(), said(ReadingNoteLines::listed));
         later.text("reading_next", "Best height for one more row")
                 .is(
-                        Given.when("{fit_ready}=1", SuspectTexts.distance("{gap_least_known}")),
+                        Given.when("{fit_ready}=1", SuspectLines.distance("{gap_least_known}")),
                         said(ReadingNoteLines::next));
         found.whole("readings_unplaced", "Quantities that contradict, no row named")
                 .is(
@@ -159,17 +162,32 @@ final class ReadingNoteLines {
     }
 
     private static String summary() {
-        String doubt = DOUBT + "\"&" + Phrases.length("{path_worst_doubt}") + "&\".\"";
-        String curve = CURVE + "\"&{path_degree}&IF({reach_freedom}<3,\"" + ENDS_NOT_CHECKED;
-        String unplaced = "\"&" + SuspectTexts.unplaced() + "&\"" + CONTRADICT_EACH_OTHER;
-        return ("IF({fit_ready}=0,\"" + NOT_USED + "\"&{fit_trouble}&\".\",")
-                + ("{path_rows}&\"" + HEIGHTS + "\"&IF({path_rows}<3,\"" + TWO_HEIGHTS)
-                + ("\",IF({reach_freedom}<=0,\"" + NO_CROSS_CHECK + "\",\"" + curve)
-                + ("\",\"\")))&\"" + doubt + "&IF({reading_suspects}=\"\",\"\",\"")
-                + (MEASURE_AGAIN + "\"&{reading_suspects}&\".\")&IF({readings_unplaced}=0,\"\",\"")
-                + (READINGS_OF + unplaced + "\"&{reading_next}&\".\")")
-                + ("&IF(SUM({row_camber_weight:all})=0,\"" + NO_CAMBER + "\",\"\")")
-                + ("&IF(SUM({row_toe_weight:all})=0,\"" + NO_TOE + "\",\"\"))");
+        return Pieces.of("not_used", NOT_USED)
+                .and("heights", HEIGHTS)
+                .and("two_heights", TWO_HEIGHTS)
+                .and("no_cross_check", NO_CROSS_CHECK)
+                .and("curve", CURVE)
+                .and("ends_not_checked", ENDS_NOT_CHECKED)
+                .and("doubt_of", DOUBT)
+                .and("doubt", Phrases.length("{path_worst_doubt}"))
+                .and("again", MEASURE_AGAIN)
+                .and("readings_of", READINGS_OF)
+                .and("unplaced", SuspectLines.unplaced())
+                .and("contradict", CONTRADICT_EACH_OTHER)
+                .and("no_camber", NO_CAMBER)
+                .and("no_toe", NO_TOE)
+                .in(
+                        """
+                        IF({fit_ready}=0,"<not_used>"&{fit_trouble}&".",{path_rows}&"<heights>"
+                        &IF({path_rows}<3,"<two_heights>",IF({reach_freedom}<=0,"<no_cross_check>",
+                        "<curve>"&{path_degree}&IF({reach_freedom}<3,"<ends_not_checked>","")))
+                        &"<doubt_of>"&<doubt>&"."
+                        &IF({reading_suspects}="","","<again>"&{reading_suspects}&".")
+                        &IF({readings_unplaced}=0,"","<readings_of>"&<unplaced>&"<contradict>"
+                        &{reading_next}&".")
+                        &IF(SUM({row_camber_weight:all})=0,"<no_camber>","")
+                        &IF(SUM({row_toe_weight:all})=0,"<no_toe>",""))
+                        """);
     }
 
     private static String summary(Sizing sizing, Index index) {

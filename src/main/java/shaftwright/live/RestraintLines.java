@@ -1,26 +1,185 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.quoted;
+
+import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
+import java.util.stream.IntStream;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.RestraintInputs;
+import shaftwright.formula.Cases;
+import shaftwright.reading.InputValues;
 import shaftwright.reading.SideRestraints;
 import shaftwright.reading.Sizing;
 import shaftwright.study.CornerStudy.RestraintCourse;
 import shaftwright.travel.TravelEnds;
 
-/** How dampers and straps move on a side, row by row: an engine block. */
+/**
+ * The rows of dampers, straps and tubes as numbers: whether they are in use and which words were
+ * chosen; fingerprints of them, a side's mark of all that moves them, and how they move.
+ */
 final class RestraintLines {
+    /** No row has more terms. */
+    private static final int TERMS = 10;
+
     private static final EngineBlock BLOCK =
             new EngineBlock("restraint", Grid.SIDE, Section.PATH_WORK, Section.RESTRAINT_BLOCK);
+
     private static final Known<SideRestraints> MOVING =
             new Known<>(
                     "AND(SUM(restraint_on)>0,COUNT({inner_offset_used})=1,{path_ready}=1)",
-                    (sizing, index) ->
-                            RestraintSlotLines.moving(
-                                    sizing, index, RestraintSlotLines.anyRestraint(sizing)));
+                    (sizing, index) -> moving(sizing, index, anyRestraint(sizing)));
 
     private RestraintLines() {}
 
     static void declare(LiveLines lines) {
+        LineSet<Sizing> restraints = LineSet.in(lines, Section.PARTS_WORK, Grid.RESTRAINT_SLOT);
+        LineSet<Sizing> tubes = restraints.in(Section.PARTS_WORK, Grid.TUBE_SLOT);
+        on(
+                restraints,
+                "restraint_on",
+                "{restraint_fixed_ahead_read>restraint_longest_read}",
+                SideRestraints::isTyped);
+        word(restraints, "restraint_kind_number", "Kind by number", "restraint_kind");
+        String carrier = "What carries it, by number";
+        word(restraints, "restraint_by_number", carrier, "restraint_carried_by");
+        on(
+                tubes,
+                "tube_on",
+                "{tube_first_ahead_read>tube_diameter_read}",
+                SideRestraints::isTubeTyped);
+        word(tubes, "tube_by_number", carrier, "tube_carried_by");
+        row(
+                restraints,
+                "restraint",
+                new Fingerprint(lines)
+                        .measured("restraint_fixed_ahead_read", "restraint_fixed_out_read")
+                        .measured("restraint_fixed_height_read", "restraint_moving_ahead_read")
+                        .measured("restraint_moving_out_read", "restraint_moving_height_read")
+                        .measured("restraint_shortest_read", "restraint_longest_read")
+                        .measured("restraint_kind_number", "restraint_by_number"),
+                SideRestraints::isTyped);
+        row(
+                tubes,
+                "tube",
+                new Fingerprint(lines)
+                        .measured("tube_first_ahead_read", "tube_first_out_read")
+                        .measured("tube_first_height_read", "tube_second_ahead_read")
+                        .measured("tube_second_out_read", "tube_second_height_read")
+                        .measured("tube_diameter_read", "tube_by_number"),
+                SideRestraints::isTubeTyped);
+    }
+
+    private static void on(
+            LineSet<Sizing> set,
+            String name,
+            String numbers,
+            BiPredicate<InputValues, Integer> isTyped) {
+        set.whole(name, "In use")
+                .is(
+                        "IF(COUNT(" + numbers + ")>0,1,0)",
+                        (sizing, index) -> isTyped.test(sizing.inputs(), index.row()) ? 1 : 0);
+    }
+
+    private static void word(LineSet<Sizing> set, String name, String label, String column) {
+        String slot = column.startsWith("tube") ? "{tube_slot}" : "{restraint_slot}";
+        set.whole(name, label)
+                .is(
+                        number(column, slot),
+                        (sizing, index) ->
+                                RestraintInputs.number(
+                                        Contract.input(column),
+                                        sizing.inputs().text(column, index)));
+    }
+
+    /** Which of the offered words a row has, from 1; the first for an empty cell. */
+    static String number(String column, String slot) {
+        String cell = "INDEX(" + column + "," + slot + ")";
+        Cases cases = new Cases().when(slot + ">ROWS(" + column + ")", 1).when(cell + "=\"\"", 1);
+        int number = 1;
+        for (String word : Contract.input(column).choices()) {
+            cases.when(cell + "=" + quoted(word), number++);
+        }
+        return cases.otherwise("0");
+    }
+
+    /** A row's fingerprint, with weights that no other row has; 0 for a row without numbers. */
+    private static void row(
+            LineSet<Sizing> set,
+            String table,
+            Fingerprint print,
+            BiPredicate<InputValues, Integer> isTyped) {
+        set.whole(table + "_row_print", "Fingerprint of the row")
+                .is(
+                        index ->
+                                ("IF({" + table + "_on}=0,0,IFERROR(")
+                                        + print.formula(TERMS * index.row())
+                                        + ",0))",
+                        (sizing, index) ->
+                                isTyped.test(sizing.inputs(), index.row())
+                                        ? print.of(sizing, index, TERMS * index.row())
+                                        : 0);
+    }
+
+    /**
+     * A side's mark: a fingerprint of the rows of dampers and straps, and of what moves them; 0
+     * while there is nothing to move.
+     */
+    static void mark(LiveLines lines) {
+        LineSet<Sizing> side = LineSet.in(lines, Section.PATH_WORK, Grid.SIDE);
+        // The linkage moves points whatever the path comes from.
+        side.whole("linkage_mark", "Fingerprint of the linkage, 0 without")
+                .cell(
+                        "IF(ISNUMBER({linkage_print}),{linkage_print},0)",
+                        (sizing, index) -> {
+                            CellValue print = lines.line("linkage_print").core().at(sizing, index);
+                            return print instanceof CellValue.Numeric ? print : CellValue.of(0);
+                        });
+        Fingerprint print =
+                new Fingerprint(lines)
+                        .sum("restraint_row_print")
+                        .sum("tube_row_print")
+                        .whole("path_print", "linkage_mark")
+                        .measured("inner_ahead_used", "inner_offset_used", "inner_height_used");
+        side.whole("restraint_mark", "Fingerprint of dampers, straps and tubes")
+                .cell(
+                        "IF(SUM(restraint_on)+SUM(tube_on)=0,0,IF({path_ready}=1,"
+                                + print.formula(0)
+                                + ",NA()))",
+                        (sizing, index) -> {
+                            if (!anyRestraint(sizing) && !anyTube(sizing)) {
+                                return CellValue.of(0);
+                            }
+                            return sizing.path(index.side()).chosen().isPresent()
+                                    ? CellValue.of(print.of(sizing, index, 0))
+                                    : CellValue.NOT_AVAILABLE;
+                        });
+    }
+
+    /** Whether any row of dampers, straps and bump stops is in use. */
+    static boolean anyRestraint(Sizing sizing) {
+        return IntStream.range(0, Grid.RESTRAINT_SLOT.rows())
+                .anyMatch(row -> SideRestraints.isTyped(sizing.inputs(), row));
+    }
+
+    /** Whether any row of tubes is in use. */
+    static boolean anyTube(Sizing sizing) {
+        return IntStream.range(0, Grid.TUBE_SLOT.rows())
+                .anyMatch(row -> SideRestraints.isTubeTyped(sizing.inputs(), row));
+    }
+
+    /** What moves on a side, empty while nothing does or nothing of it is in use. */
+    static Optional<SideRestraints> moving(Sizing sizing, Index index, boolean inUse) {
+        return Optional.of(sizing.path(index.side()).restraints())
+                .filter(restraints -> inUse && restraints.canMove());
+    }
+
+    /** How they move on a side, row by row: an engine block. */
+    static void declareCourses(LiveLines lines) {
         BLOCK.stamp(
                 lines,
                 new Fingerprint(lines).whole("restraint_mark").measured("tape_mm"),

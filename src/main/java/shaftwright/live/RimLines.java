@@ -1,7 +1,10 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.quoted;
+
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.SideResult;
@@ -33,23 +36,19 @@ final class RimLines {
 
     /** One sentence for the builder; empty when a rim is not known. */
     static String sentence() {
-        return "IF({ready}=1,IF({rim_gap_widest}=\"\",\"\",IF({e_final}<={rim_gap_widest},\""
-                + GOES_IN
-                + "\"&"
-                + Phrases.length("{rim_gap_widest}-{e_final}")
-                + "&\""
-                + TO_SPARE
-                + "\"&"
-                + Phrases.travel("{rim_gap_travel}")
-                + "&\".\","
-                + Phrases.length("{e_final}-{rim_gap_widest}")
-                + "&\""
-                + TOO_LONG
-                + "\"&"
-                + Phrases.travel("{rim_gap_travel}")
-                + "&\""
-                + WHAT_TO_DO
-                + "\")),\"\")";
+        return Pieces.of("goes_in", quoted(GOES_IN))
+                .and("to_spare", quoted(TO_SPARE))
+                .and("too_long", quoted(TOO_LONG))
+                .and("what_to_do", quoted(WHAT_TO_DO))
+                .and("spare", Phrases.length("{rim_gap_widest}-{e_final}"))
+                .and("over", Phrases.length("{e_final}-{rim_gap_widest}"))
+                .and("where", Phrases.travel("{rim_gap_travel}"))
+                .in(
+                        """
+                        IF({ready}=1,IF({rim_gap_widest}="","",IF({e_final}<={rim_gap_widest},
+                        <goes_in>&<spare>&<to_spare>&<where>&".",
+                        <over>&<too_long>&<where>&<what_to_do>)),"")
+                        """);
     }
 
     /** The same by the core. */

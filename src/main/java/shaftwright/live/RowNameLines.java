@@ -5,6 +5,7 @@ import static shaftwright.formula.FormulaText.quoted;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 
 /**
@@ -39,21 +40,14 @@ record RowNameLines(String typed) {
     }
 
     private String formula(Index index) {
-        int row = index.row() + 1;
-        String cell = "INDEX(" + typed + "," + row + ")";
-        return "IF(ROWS("
-                + typed
-                + ")<"
-                + row
-                + ","
-                + quoted(SPARE)
-                + ",IF("
-                + cell
-                + "=\"\",\"Row \"&"
-                + row
-                + ","
-                + cell
-                + "&\"\"))";
+        return Pieces.of("typed", typed)
+                .and("row", index.row() + 1)
+                .and("cell", "INDEX(<typed>,<row>)")
+                .and("spare", quoted(SPARE))
+                .in(
+                        """
+                        IF(ROWS(<typed>)<<row>,<spare>,IF(<cell>="","Row "&<row>,<cell>&""))
+                        """);
     }
 
     private String name(Sizing sizing, Index index) {

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.formula.Given;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.CutPlan;
@@ -52,8 +53,10 @@ final class ShaftStrengthLines {
                         (sizing, index) -> slot(sizing, index).map(slot -> slot + 1).orElse(0));
         work.whole("shaft_material", "Row of its material")
                 .is(
-                        "IF({shaft_row}=0,0,IF(INDEX(blank_material,{shaft_row})=\"\",0,IFERROR("
-                                + "MATCH(INDEX(blank_material,{shaft_row}),material_name,0),0)))",
+                        """
+                        IF({shaft_row}=0,0,IF(INDEX(blank_material,{shaft_row})="",0,
+                        IFERROR(MATCH(INDEX(blank_material,{shaft_row}),material_name,0),0)))
+                        """,
                         (sizing, index) ->
                                 slot(sizing, index).map(sizing.parts()::materialRow).orElse(0));
         blank(work.about(ShaftStrengthLines::plan, Lacking.EMPTY.value()));
@@ -97,19 +100,22 @@ final class ShaftStrengthLines {
         blanks.mm("shaft_bore", "Bore")
                 .is(Given.row("{shaft_row}", typed("blank_bore")), Blank::bore);
         for (ShaftEnd end : ShaftEnd.values()) {
-            blanks.mm("module_" + end.shortWord(), "Spline module, " + end.word())
-                    .ifKnown(module(end), blank -> blank.end(end).module());
+            blanks.at(end)
+                    .mm("module_<end>", "Spline module, <inner>")
+                    .ifKnown(module(), blank -> blank.end(end).module());
         }
         for (ShaftEnd end : ShaftEnd.values()) {
-            blanks.mm("root_" + end.shortWord(), "Spline root, " + end.word())
-                    .ifKnown(root(end), blank -> blank.end(end).root());
+            blanks.at(end)
+                    .mm("root_<end>", "Spline root, <inner>")
+                    .ifKnown(root(), blank -> blank.end(end).root());
         }
     }
 
     private static void necks(LineSet<Sizing> work) {
         for (ShaftEnd end : ShaftEnd.values()) {
             work.revised(3)
-                    .mm("neck_" + end.shortWord(), "In an old groove, " + end.word())
+                    .at(end)
+                    .mm("neck_<end>", "In an old groove, <inner>")
                     .is(
                             neck(end),
                             (sizing, index) ->
@@ -152,9 +158,10 @@ final class ShaftStrengthLines {
                         Given.all("{shaft_whirl}/{top_rpm}", "{shaft_whirl}", "{top_rpm}"),
                         (study, index) -> known(study.criticalSpeedShare(index.side())));
         for (ShaftEnd end : ShaftEnd.values()) {
-            strength.whole("life_" + end.shortWord(), "Life index, " + end.word() + " joint, hours")
+            strength.at(end)
+                    .whole("life_<end>", "Life index, <inner> joint, hours")
                     .is(
-                            life(end),
+                            life(),
                             (study, index) ->
                                     known(
                                             end.either(
@@ -171,32 +178,33 @@ final class ShaftStrengthLines {
         return "INDEX(" + column + "_read,{shaft_row})";
     }
 
-    private static String module(ShaftEnd end) {
-        String outside = typed("blank_spline_outside_" + end.word());
-        String teeth = typed("blank_splines_" + end.word());
+    private static String module() {
+        String outside = typed("blank_spline_outside_<inner>");
+        String teeth = typed("blank_splines_<inner>");
         String module = outside + "/(" + teeth + "+1)";
         return Given.row(
                 "{shaft_row}",
                 Given.all(Given.when(teeth + ">=" + Spline.LEAST_TEETH, module), outside, teeth));
     }
 
-    private static String root(ShaftEnd end) {
-        String typed = typed("blank_spline_root_" + end.word());
-        String module = EndText.of(end, "{module_<end>}");
-        String teeth = typed("blank_splines_" + end.word());
-        String standard = "(" + teeth + "-" + Spline.ROOT_IN_MODULES + ")*" + module;
-        return Given.row(
-                "{shaft_row}",
-                "IF(ISNUMBER(" + typed + ")," + typed + "," + Given.number(module, standard) + ")");
+    private static String root() {
+        return Pieces.of("typed", typed("blank_spline_root_<inner>"))
+                .and("teeth", typed("blank_splines_<inner>"))
+                .and("in_modules", String.valueOf(Spline.ROOT_IN_MODULES))
+                .in(
+                        """
+                        IF({shaft_row}=0,"",IF(ISNUMBER(<typed>),<typed>,IF(ISNUMBER({module_<end>}),
+                        (<teeth>-<in_modules>)*{module_<end>},"")))
+                        """);
     }
 
     private static String neck(ShaftEnd end) {
-        String outside = typed("blank_spline_outside_" + end.word());
+        String outside = typed("blank_spline_outside_<inner>");
         return Given.row(
                 "{shaft_row}",
                 Given.all(
-                        Given.when(CutLines.inboard(end), outside + "-2*groove_depth_read"),
-                        EndText.of(end, "{plan_leftover_<end>}"),
+                        Given.when(PlanLines.inboard(end), outside + "-2*groove_depth_read"),
+                        "{plan_leftover_<end>}",
                         outside,
                         "groove_depth_read"));
     }
@@ -217,7 +225,7 @@ final class ShaftStrengthLines {
         return Given.all(
                 Given.when(
                         diameter + ">{shaft_bore}",
-                        "{shaft_yield}/SQRT(3)*PI()*%s/torque_nm".formatted(section(diameter))),
+                        "{shaft_yield}/SQRT(3)*PI()*" + section(diameter) + "/torque_nm"),
                 diameter,
                 "{shaft_bore}",
                 "{shaft_yield}");
@@ -225,36 +233,40 @@ final class ShaftStrengthLines {
 
     /** Polar section modulus of a bar with the shaft's bore, for a torque in N·m. */
     private static String section(String diameter) {
-        return "(#^4-{shaft_bore}^4)/(%s*#)"
-                .formatted(number(Bar.SHEAR * Bar.NMM))
-                .replace("#", diameter);
+        return Pieces.of("d", diameter)
+                .and("shear", Bar.SHEAR * Bar.NMM)
+                .in("(<d>^4-{shaft_bore}^4)/(<shear>*<d>)");
     }
 
     /** The least that root shear, tooth shear and flank pressure allow. */
     private static String teeth(ShaftEnd end) {
-        String module = EndText.of(end, "{module_<end>}");
-        String root = EndText.of(end, "{root_<end>}");
-        String length = EndText.of(end, "{race_depth_<end>}");
-        String teeth = typed("blank_splines_" + end.word());
-        String area = teeth + "^2*" + module + "*" + length;
-        String shear = of("material_spline_shear") + "*spline_fatigue_read";
-        String pressure =
-                of("material_spline_pressure")
-                        + "*IF(spline_hold=\"flexible\",spline_wear_read,"
-                        + (Spline.FIXED_OVER_FLEXIBLE + "*spline_fatigue_read)");
+        Pieces pieces =
+                EndText.of(end)
+                        .and("module", "{module_<end>}")
+                        .and("root", "{root_<end>}")
+                        .and("length", "{race_depth_<end>}")
+                        .and("teeth", typed("blank_splines_<inner>"))
+                        .and("section", section("{root_<end>}"))
+                        .and("area", "<teeth>^2*<module>*<length>")
+                        .and("shear", of("material_spline_shear") + "*spline_fatigue_read")
+                        .and("pressure", of("material_spline_pressure"))
+                        .and("fixed", String.valueOf(Spline.FIXED_OVER_FLEXIBLE))
+                        .and("eight", 8 * Bar.NMM)
+                        .and("two", 2 * Bar.NMM);
         String least =
-                "MIN("
-                        + (shear + "*PI()*" + section(root) + ",")
-                        + (shear + "*" + area + "*PI()*" + module + toothForce(8) + ",")
-                        + (pressure + "*" + area + "*" + module + toothForce(2))
-                        + ")/torque_nm";
-        String sound = "AND(#>{shaft_bore},#<%s*%s,%s>0)".formatted(teeth, module, length);
+                """
+                IF(AND(<root>>{shaft_bore},<root><<teeth>*<module>,<length>>0),
+                MIN(<shear>*PI()*<section>,
+                <shear>*<area>*PI()*<module>/(<eight>*spline_misalignment_read),
+                <pressure>*IF(spline_hold="flexible",spline_wear_read,<fixed>*spline_fatigue_read)
+                *<area>*<module>/(<two>*spline_misalignment_read))/torque_nm,"")
+                """;
         return Given.row(
                 "{shaft_material}",
                 Given.all(
-                        Given.when(sound.replace("#", root), least),
-                        module,
-                        root,
+                        pieces.in(least),
+                        pieces.in("<module>"),
+                        pieces.in("<root>"),
                         of("material_spline_shear"),
                         of("material_spline_pressure"),
                         "spline_fatigue_read",
@@ -263,19 +275,20 @@ final class ShaftStrengthLines {
                         "{shaft_bore}"));
     }
 
-    private static String toothForce(int times) {
-        return "/(" + number(times * Bar.NMM) + "*spline_misalignment_read)";
-    }
-
-    private static String life(ShaftEnd end) {
-        String row = EndText.of(end, "{rated_row_<end>}");
-        String rated = "INDEX(rated_life_read," + row + ")";
+    private static String life() {
+        String rated = "INDEX(rated_life_read,{rated_row_<end>})";
         String hours =
-                "((1-SIN(#))*COS(#)^2*%s*shock_factor_read/({torque_driving}*torque_nm))^3/{duty_use}"
-                        .formatted(rated)
-                        .replace("#", EndText.of(end, "{shaft_angle_<end>#12}"));
+                Pieces.of("rated", rated)
+                        .and("angle", "{shaft_angle_<end>#<ride>}")
+                        .in(
+                                """
+                                ((1-SIN(<angle>))*COS(<angle>)^2*<rated>*shock_factor_read
+                                /({torque_driving}*torque_nm))^3/{duty_use}
+                                """);
         return Given.when(
                 "{ready}=1",
-                Given.row(row, Given.all(hours, rated, "{torque_driving}", "{duty_use}")));
+                Given.row(
+                        "{rated_row_<end>}",
+                        Given.all(hours, rated, "{torque_driving}", "{duty_use}")));
     }
 }

@@ -5,6 +5,7 @@ import static shaftwright.contract.Grid.SIDE;
 
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
+import shaftwright.formula.Cases;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.ShaftEnd;
@@ -31,14 +32,7 @@ final class SideLines {
         }
         sides.mm("t_high", "Bump")
                 .is("{bump_step_" + (SideOutcome.BUMP_STEPS - 1) + "}", SideOutcome::bump);
-        flange(
-                all.only(
-                        new Known<>(
-                                Known.SETUP.condition(),
-                                (sizing, index) ->
-                                        Known.SETUP.source().of(sizing, index).map(side -> sizing)),
-                        Lacking.NOT_AVAILABLE),
-                sides);
+        flange(all.only(Known.SETUP.inWorkbook(), Lacking.NOT_AVAILABLE), sides);
         FlangeLines.declare(sides, ShaftEnd.INNER);
         FlangeLines.declare(sides, ShaftEnd.OUTER);
         sides.mm("margin_in", "Margin before bottoming")
@@ -125,14 +119,15 @@ final class SideLines {
     }
 
     private static String trouble() {
-        return ("IF({used}=0,\"" + Sizing.UNUSED + "\",")
-                + "IF({scenario_trouble}<>\"\",{scenario_trouble},"
-                + "IF({path_trouble}<>\"\",{path_trouble},"
-                + "IF({own_trouble}<>\"\",{own_trouble},"
-                + "IF(AND({mount_roll}<>0,NOT(ISNUMBER({inner_offset_used}))),\""
-                + (Sizing.NO_CENTRE + "\",IF({t_high}<=0,\"" + Sizing.NO_BUMP_LEFT)
-                + ("\",IF(ROUND({t_high}-{path_high},6)>0,\"" + Sizing.BUMP_BEYOND)
-                + ("\",IF(ROUND({path_low}-{t_low},6)>0,\"" + Sizing.DROOP_BEYOND)
-                + "\",\"\"))))))))";
+        return new Cases()
+                .say("{used}=0", Sizing.UNUSED)
+                .when("{scenario_trouble}<>\"\"", "{scenario_trouble}")
+                .when("{path_trouble}<>\"\"", "{path_trouble}")
+                .when("{own_trouble}<>\"\"", "{own_trouble}")
+                .say("AND({mount_roll}<>0,NOT(ISNUMBER({inner_offset_used})))", Sizing.NO_CENTRE)
+                .say("{t_high}<=0", Sizing.NO_BUMP_LEFT)
+                .say("ROUND({t_high}-{path_high},6)>0", Sizing.BUMP_BEYOND)
+                .say("ROUND({path_low}-{t_low},6)>0", Sizing.DROOP_BEYOND)
+                .otherwise("\"\"");
     }
 }

@@ -1,7 +1,9 @@
 package shaftwright.live;
 
 import shaftwright.formula.LengthTextFormula;
+import shaftwright.formula.Pieces;
 import shaftwright.units.InchStep;
+import shaftwright.units.LengthUnit;
 
 /**
  * Lengths in mm as fractions of an inch at the shop's step, which the cell {@code
@@ -12,14 +14,13 @@ final class StepFormula {
 
     /** How many sixty-fourths a step of so many mm has; 0 unless it is whole ones of an inch. */
     static String sixtyFourths(String millimetres) {
-        String count = millimetres + "/25.4*64";
-        return "IF(unit=\"inch\",IFERROR(IF(ROUND("
-                + count
-                + ",6)=ROUND("
-                + count
-                + ",0),ROUND("
-                + count
-                + ",0),0),0),0)";
+        return Pieces.of("inch", LengthUnit.INCH.mm())
+                .and("count", millimetres + "/<inch>*64")
+                .in(
+                        """
+                        IF(unit="inch",IFERROR(IF(ROUND(<count>,6)=ROUND(<count>,0),ROUND(<count>,0),
+                        0),0),0)
+                        """);
     }
 
     /** Whether a length is a whole number of steps, where there is a step. */
@@ -36,7 +37,8 @@ final class StepFormula {
     }
 
     private static String steps(String millimetres) {
-        return "ROUND(" + millimetres + "/25.4*64/shop_sixtyfourths,6)";
+        return Pieces.of("inch", LengthUnit.INCH.mm())
+                .in("ROUND(" + millimetres + "/<inch>*64/shop_sixtyfourths,6)");
     }
 
     private static String text(String steps) {

@@ -9,6 +9,7 @@ import java.util.function.ToDoubleFunction;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.formula.Given;
 import shaftwright.joint.Boot;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
@@ -30,9 +31,8 @@ final class StopLines {
     private StopLines() {}
 
     private static Optional<SideStops> stops(Sizing sizing, Index index) {
-        boolean inUse =
-                RestraintSlotLines.anyRestraint(sizing) || RestraintSlotLines.anyTube(sizing);
-        return RestraintSlotLines.moving(sizing, index, inUse)
+        boolean inUse = RestraintLines.anyRestraint(sizing) || RestraintLines.anyTube(sizing);
+        return RestraintLines.moving(sizing, index, inUse)
                 .flatMap(moving -> SideLines.outcome(sizing, index).stops());
     }
 
@@ -72,13 +72,11 @@ final class StopLines {
             String column,
             String label,
             Function<Boot, OptionalDouble> core) {
-        set.mm(column + "_" + end.shortWord(), label + ", " + end.word())
+        set.at(end)
+                .mm(column + "_<end>", label + ", <inner>")
                 .ifKnown(
-                        EndText.of(
-                                end,
-                                "IF({boot_row_<end>}=0,\"\",INDEX("
-                                        + column
-                                        + "_read,{boot_row_<end>}))"),
+                        Given.row(
+                                "{boot_row_<end>}", "INDEX(" + column + "_read,{boot_row_<end>})"),
                         side -> core.apply(side.joint(end).boot()));
     }
 
@@ -110,19 +108,17 @@ final class StopLines {
     private static void gap(LiveLines lines, ShaftEnd end) {
         Known.Source<SideStops.Gap> source =
                 (sizing, index) -> stops(sizing, index).flatMap(stops -> stops.gap(end));
-        LineSet<SideStops.Gap> set = BLOCK.figures(lines, source);
-        set.shown("stop_gap_" + end.shortWord(), EndText.of(end, "<Inner> boot to tube, least gap"))
-                .filled(SideStops.Gap::least);
-        set.shown("stop_gap_at_" + end.shortWord(), "… at travel, bump +")
-                .filled(SideStops.Gap::leastAt);
-        set.shown("stop_gap_ride_" + end.shortWord(), "… the same at ride")
-                .filled(SideStops.Gap::atRide);
+        LineSet<SideStops.Gap> set = BLOCK.figures(lines, source).at(end);
+        set.shown("stop_gap_<end>", "<Inner> boot to tube, least gap").filled(SideStops.Gap::least);
+        set.shown("stop_gap_at_<end>", "… at travel, bump +").filled(SideStops.Gap::leastAt);
+        set.shown("stop_gap_ride_<end>", "… the same at ride").filled(SideStops.Gap::atRide);
         BLOCK.figures(
                         lines,
                         (sizing, index) ->
                                 source.of(sizing, index)
                                         .map(SideLines.outcome(sizing, index)::tubeRow))
-                .whole("stop_gap_tube_" + end.shortWord(), "… tube of row")
+                .at(end)
+                .whole("stop_gap_tube_<end>", "… tube of row")
                 .filled(row -> row + 1);
     }
 

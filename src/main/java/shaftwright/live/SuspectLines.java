@@ -1,24 +1,38 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.READING_SLOT;
+import static shaftwright.formula.FormulaText.joined;
+import static shaftwright.formula.FormulaText.quoted;
 
+import java.util.ArrayList;
 import java.util.List;
 import shaftwright.formula.Given;
+import shaftwright.formula.LengthTextFormula;
+import shaftwright.formula.Pieces;
+import shaftwright.study.ReadingWording;
 import shaftwright.suspension.MeasuredQuantity;
 
 /**
- * What the other rows expect of a quantity in a row that they speak against; an empty text in all
- * other rows.
+ * What the other rows expect of a quantity in a row that they speak against, an empty text in all
+ * other rows; and what is said of such rows, as {@link ReadingWording} does.
  */
 final class SuspectLines {
-    static final List<OutlierLines> CURVES =
-            List.of(
-                    new OutlierLines(Basis.REACH),
-                    new OutlierLines(Basis.FORE_AFT),
-                    new OutlierLines(Basis.CAMBER),
-                    new OutlierLines(Basis.TOE));
+    private static final OutlierLines[] CURVES = {
+        new OutlierLines(Basis.REACH),
+        new OutlierLines(Basis.FORE_AFT),
+        new OutlierLines(Basis.CAMBER),
+        new OutlierLines(Basis.TOE)
+    };
+
+    private static final String NOTE_BETWEEN = ". ";
 
     private SuspectLines() {}
+
+    static void declareOutliers(LiveLines lines) {
+        for (OutlierLines curve : CURVES) {
+            curve.declare(lines);
+        }
+    }
 
     static void declare(LiveLines lines) {
         LineSet<ReadRow> rows =
@@ -27,33 +41,35 @@ final class SuspectLines {
                         .only(Known.FITTED_ROW, Lacking.EMPTY);
         for (OutlierLines curve : CURVES) {
             boolean angle = curve.basis().quantity().isAngle();
-            rows.of(
+            rows.with(curve.pieces())
+                    .of(
                             angle ? Quantity.RADIAN : Quantity.MILLIMETRE,
-                            curve.of("row_WORD_expected"),
-                            curve.of("Expected WORD"))
-                    .is(formula(curve), row -> expected(curve.basis(), row));
+                            "row_<curve>_expected",
+                            "Expected <curve>")
+                    .is(expected(curve), row -> expected(curve.basis(), row));
         }
     }
 
     /** Whether the other rows speak against this one's quantity, as arguments of OR. */
-    static String suspect(OutlierLines curve) {
-        return curve.sum("{row_slot}={WORD_out%d}", ",");
+    private static String suspect(OutlierLines curve) {
+        return curve.each(",", "{row_slot}={<curve>_out<n>}");
     }
 
-    private static String formula(OutlierLines curve) {
-        String shift = "(" + curve.basis().sumAtRow(curve.of("WORD_shift")) + ")";
-        if (curve.basis() != Basis.REACH) {
-            return Given.when(
-                    "OR(" + suspect(curve) + ")",
-                    curve.of(curve.value() + "-" + curve.deviation() + "*({row_WORD_off}-")
-                            + (shift + ")"));
-        }
-        // Or whether one of its readings does not count.
-        return Given.when(
-                "OR(%s,{row_weight}>COUNT({row_kept_first>row_kept_third}))"
-                        .formatted(suspect(curve)),
-                "SQRT({row_reach_squared}-{row_reach_off}/%s+%s+{row_fore_aft}^2+({row_height}-{inner_height_used})^2)"
-                        .formatted(curve.deviation(), shift));
+    private static String expected(OutlierLines curve) {
+        boolean reach = curve.basis() == Basis.REACH;
+        return Pieces.of("suspect", suspect(curve))
+                .and("shift", "(" + curve.basis().sumAtRow("<curve>_shift") + ")")
+                .in(
+                        reach
+                                // Or whether one of its readings does not count.
+                                ? """
+                                IF(OR(<suspect>,{row_weight}>COUNT({row_kept_first>row_kept_third})),
+                                SQRT({row_reach_squared}-{row_reach_off}/<deviation>+<shift>
+                                +{row_fore_aft}^2+({row_height}-{inner_height_used})^2),"")
+                                """
+                                : """
+                                IF(OR(<suspect>),<fitted>-<deviation>*({row_<curve>_off}-<shift>),"")
+                                """);
     }
 
     private static double expected(Basis basis, ReadRow row) {
@@ -66,5 +82,112 @@ final class SuspectLines {
                 .filter(fit -> point >= 0 && fit.test().leftOut(point))
                 .map(fit -> fit.expected(row.fitted().s()))
                 .orElse(Double.NaN);
+    }
+
+    /** The notes beside a row, an empty text where nothing is said. */
+    static String notes() {
+        String all =
+                ofRow(
+                        (what, again, expected) ->
+                                (quoted(NOTE_BETWEEN + again + ReadingWording.NOTE_EXPECTS) + "&")
+                                        + expected);
+        return ifAny(without(NOTE_BETWEEN, all, 999));
+    }
+
+    /** A row's part in its side's list. */
+    static String listed() {
+        return ifAny(
+                ofRow(
+                        (what, again, expected) ->
+                                String.join(
+                                        "&",
+                                        quoted(ReadingWording.LISTED_BETWEEN + "row "),
+                                        "{row_slot}",
+                                        quoted(", " + what + ReadingWording.LISTED_ABOUT),
+                                        expected,
+                                        quoted(ReadingWording.LISTED_EXPECTED))));
+    }
+
+    private static String ifAny(String said) {
+        return Pieces.of("said", said)
+                .in(
+                        """
+                        IF(COUNT({row_reach_expected},{row_fore_aft_expected},{row_camber_expected},
+                        {row_toe_expected})=0,"",<said>)
+                        """);
+    }
+
+    /** What is said of one reading. */
+    private interface Said {
+        String of(String what, String again, String expected);
+    }
+
+    private static String ofRow(Said said) {
+        List<String> parts = new ArrayList<>();
+        for (int repeat = 1; repeat <= ReadingLines.REPEATS.size(); repeat++) {
+            parts.add(
+                    Pieces.of("repeat", ReadingLines.REPEATS.get(repeat - 1))
+                            .and(
+                                    "said",
+                                    said.of(
+                                            ReadingWording.repeat(repeat),
+                                            ReadingWording.again(repeat),
+                                            distance("{row_reach_expected}")))
+                            .in(
+                                    """
+                                    IF(AND(ISNUMBER({row_distance_<repeat>}),
+                                    NOT(ISNUMBER({row_kept_<repeat>}))),<said>,"")
+                                    """));
+        }
+        for (OutlierLines curve : CURVES) {
+            String expected = curve.of("{row_<curve>_expected}");
+            MeasuredQuantity quantity = curve.basis().quantity();
+            parts.add(
+                    Given.when(
+                            quantity == MeasuredQuantity.DISTANCE
+                                    ? "OR(" + suspect(curve) + ")"
+                                    : "ISNUMBER(" + expected + ")",
+                            said.of(
+                                    ReadingWording.name(quantity),
+                                    ReadingWording.again(quantity),
+                                    shown(quantity, expected))));
+        }
+        return String.join("&", parts);
+    }
+
+    /** A text without what precedes it. */
+    private static String without(String before, String text, int most) {
+        return "MID(" + text + "," + (before.length() + 1) + "," + most + ")";
+    }
+
+    private static String shown(MeasuredQuantity quantity, String value) {
+        return switch (quantity) {
+            case DISTANCE -> distance(value);
+            case FORE_AFT -> Phrases.length(value);
+            case CAMBER, TOE -> Phrases.angle(value);
+        };
+    }
+
+    /** {@link ReadingWording#distance}. */
+    static String distance(String millimetres) {
+        return Pieces.of("inches", LengthTextFormula.sixteenths(millimetres))
+                .and("mm", millimetres)
+                .in("IF(unit=\"inch\",<inches>,FIXED(ROUND(ROUND(<mm>,8),0),0,1)&\" mm\")");
+    }
+
+    /** The list of a side: its rows' one after the other, without what would precede the first. */
+    static String ofSide() {
+        String rows = joined("&", 0, READING_SLOT.rows() - 1, row -> "{row_suspect#" + row + "}");
+        return without(ReadingWording.LISTED_BETWEEN, rows, 9999);
+    }
+
+    /** {@link ReadingWording#unplaced}. */
+    static String unplaced() {
+        return without(" and ", joined("&", CURVES, SuspectLines::unplaced), 99);
+    }
+
+    private static String unplaced(OutlierLines curve) {
+        String quantity = ReadingWording.single(curve.basis().quantity());
+        return Given.when(curve.of("{<curve>_unplaced}=1"), quoted(" and " + quantity));
     }
 }

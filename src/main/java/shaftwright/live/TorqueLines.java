@@ -1,16 +1,17 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.joined;
 import static shaftwright.formula.FormulaText.number;
 import static shaftwright.formula.FormulaText.quoted;
 import static shaftwright.tyre.Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER;
 
-import java.util.Arrays;
 import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.formula.Cases;
 import shaftwright.formula.Given;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.ShaftEnd;
@@ -39,20 +40,11 @@ final class TorqueLines {
     static void declare(LiveLines lines) {
         LineSet<Sizing> book = LineSet.in(lines, Section.SCENARIO_WORK, Grid.SCENARIO);
         for (ShaftEnd end : ShaftEnd.values()) {
-            book.whole("rated_row_" + end.shortWord(), "Row of " + end.word() + " joint's rating")
+            book.at(end)
+                    .whole("rated_row_<end>", "Row of <inner> joint's rating")
                     .is(
-                            EndText.of(
-                                    end,
-                                    "IF({joint_row_<end>}=0,0,"
-                                            + "IFERROR(MATCH({joint_row_<end>},rated_of,0),0))"),
-                            (sizing, index) -> {
-                                ScenarioOutcome scenario = sizing.scenario(index.scenario());
-                                return sizing.strength()
-                                        .rowOf(
-                                                end == ShaftEnd.INNER
-                                                        ? scenario.jointRowInner()
-                                                        : scenario.jointRowOuter());
-                            });
+                            "IF({joint_row_<end>}=0,0,IFERROR(MATCH({joint_row_<end>},rated_of,0),0))",
+                            (sizing, index) -> sizing.strength().rowOf(joint(sizing, index, end)));
         }
         LineSet<ScenarioOutcome> scenarios =
                 book.of((sizing, index) -> sizing.scenario(index.scenario()));
@@ -75,13 +67,20 @@ final class TorqueLines {
         }
     }
 
+    private static int joint(Sizing sizing, Index index, ShaftEnd end) {
+        ScenarioOutcome scenario = sizing.scenario(index.scenario());
+        return end == ShaftEnd.INNER ? scenario.jointRowInner() : scenario.jointRowOuter();
+    }
+
     private static void speeds(LineSet<StrengthStudy> work) {
         work.number("gears", "Torque of a shaft over the engine's")
                 .ifKnown(
                         Given.used(
                                 Given.all(
-                                        "{first_gear_read}*{final_drive_read}"
-                                                + "*gear_efficiency_read*torque_share",
+                                        """
+                                        {first_gear_read}*{final_drive_read}*gear_efficiency_read
+                                        *torque_share
+                                        """,
                                         "{first_gear_read}",
                                         "{final_drive_read}",
                                         "gear_efficiency_read")),
@@ -112,18 +111,23 @@ final class TorqueLines {
 
     /** Each duty row's share over its life at a straight joint's full capacity. */
     private static String dutyUse() {
-        return IntStream.rangeClosed(1, Grid.DUTY_SLOT.rows())
-                .mapToObj(
-                        row ->
-                                "INDEX(duty_weight,ROW)*IF(RPM<=%s,RPM^%s/%s,RPM/%s)"
-                                        .formatted(
-                                                JointLife.SLOW_TO,
-                                                JointLife.SLOW_EXPONENT,
-                                                JointLife.SLOW_CONSTANT,
-                                                JointLife.FAST_CONSTANT)
-                                        .replace("RPM", "(INDEX(duty_way,ROW)/{tyre_diameter})")
-                                        .replace("ROW", String.valueOf(row)))
-                .collect(Collectors.joining("+"));
+        Pieces life =
+                Pieces.of("slow", JointLife.SLOW_TO)
+                        .and("exponent", JointLife.SLOW_EXPONENT)
+                        .and("slow_constant", JointLife.SLOW_CONSTANT)
+                        .and("constant", JointLife.FAST_CONSTANT);
+        return joined(
+                "+",
+                1,
+                Grid.DUTY_SLOT.rows(),
+                row ->
+                        life.and("row", row)
+                                .and("rpm", "(INDEX(duty_way,<row>)/{tyre_diameter})")
+                                .in(
+                                        """
+                                        INDEX(duty_weight,<row>)*IF(<rpm><=<slow>,
+                                        <rpm>^<exponent>/<slow_constant>,<rpm>/<constant>)
+                                        """));
     }
 
     private static void torques(LineSet<TorquePath> torques) {
@@ -176,11 +180,17 @@ final class TorqueLines {
         results.revised(4)
                 .text("result_weakest", "Weakest part")
                 .is(
-                        ("IF({used}=0,\"\",IF({result_factor}=\"\",\"" + NOT_GIVEN + "\",")
-                                + (weakest() + "&IF({result_factor}=0,\"" + TOO_TIGHT + "\",")
-                                + "IF(IF(ISNUMBER(factor_wanted_read),"
-                                + "{result_factor}<factor_wanted_read,FALSE),"
-                                + ("\"" + TOO_WEAK + "\",\"\"))))"),
+                        Pieces.of("not_given", quoted(NOT_GIVEN))
+                                .and("weakest", weakest())
+                                .and("too_tight", quoted(TOO_TIGHT))
+                                .and("too_weak", quoted(TOO_WEAK))
+                                .in(
+                                        """
+                                        IF({used}=0,"",IF({result_factor}="",<not_given>,
+                                        <weakest>&IF({result_factor}=0,<too_tight>,
+                                        IF(IF(ISNUMBER(factor_wanted_read),
+                                        {result_factor}<factor_wanted_read,FALSE),<too_weak>,""))))
+                                        """),
                         TorqueLines::weakest);
         String all = factors(Side.LEFT) + "," + factors(Side.RIGHT) + "," + SHARED;
         results.factor("result_factor", "Its safety factor")
@@ -198,28 +208,29 @@ final class TorqueLines {
 
     /** Left shaft, right shaft, then the parts that both have alike. */
     private static String weakest() {
-        return ofSide(Side.LEFT)
-                + ofSide(Side.RIGHT)
-                + named(
-                        SHARED,
-                        SharedPart.values(),
-                        part ->
-                                part == SharedPart.OWN
-                                        ? "INDEX(rating_part,own_row)&\"\""
-                                        : quoted(part.words()))
-                + "))";
+        return new Cases()
+                .when(isOf(Side.LEFT), ofSide(Side.LEFT))
+                .when(isOf(Side.RIGHT), ofSide(Side.RIGHT))
+                .otherwise(named(SHARED, SharedPart.values(), TorqueLines::name));
+    }
+
+    private static String name(SharedPart part) {
+        return part == SharedPart.OWN ? "INDEX(rating_part,own_row)&\"\"" : quoted(part.words());
+    }
+
+    private static String isOf(Side side) {
+        return Pieces.of("factors", factors(side))
+                .in("IF(COUNT(<factors>)=0,FALSE,MIN(<factors>)={result_factor})");
     }
 
     private static String ofSide(Side side) {
-        String factors = factors(side);
-        return "IF(IF(COUNT(%s)=0,FALSE,MIN(%s)={result_factor}),".formatted(factors, factors)
-                + named(factors, ShaftPart.values(), part -> quoted(part.words()))
-                + ("&\", " + side.word() + "\",");
+        return named(factors(side), ShaftPart.values(), part -> quoted(part.words()))
+                + ("&\", " + side.word() + "\"");
     }
 
     private static <P> String named(String factors, P[] parts, Function<P, String> name) {
-        String names = Arrays.stream(parts).map(name).collect(Collectors.joining(","));
-        return "CHOOSE(MATCH({result_factor}," + factors + ",0)," + names + ")";
+        return ("CHOOSE(MATCH({result_factor}," + factors + ",0),")
+                + (joined(",", parts, name) + ")");
     }
 
     /** The weakest part's name without what is remarked of it. */

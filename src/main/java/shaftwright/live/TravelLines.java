@@ -5,24 +5,37 @@ import static shaftwright.contract.Grid.POWER;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.contract.Grid.SIDE;
 
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.ShaftEnd;
+import shaftwright.study.StopsAlone;
+import shaftwright.travel.LongestTravel;
+import shaftwright.travel.StopAlone;
 import shaftwright.travel.TravelRange;
 import shaftwright.travel.TravelStop;
 
 /**
- * The travel that each side's shaft allows: an engine block, since it has no closed form, and the
- * fingerprints of all that it follows from.
+ * How far a side's wheel may travel: with its shaft, with the longest that can be cut, and where
+ * each thing would end it alone; engine blocks, since they have no closed form, and the
+ * fingerprints of all that they follow from.
  */
 final class TravelLines {
     private static final int CURVES = 4;
+
+    private static final EngineBlock ALONE =
+            new EngineBlock("alone", SCENARIO_SIDE, Section.SIDE_WORK, Section.ALONE_BLOCK);
+
+    /** Stands where a thing is not met as far as the path is known. */
+    private static final String NOT_MET = "not met";
 
     private TravelLines() {}
 
     static void declare(LiveLines lines) {
         path(lines);
-        RestraintSlotLines.mark(lines);
+        RestraintLines.mark(lines);
         joints(lines);
         stance(lines);
         EngineBlock block =
@@ -137,5 +150,92 @@ final class TravelLines {
             }
         }
         return Math.floorMod(sum, Fingerprint.MODULUS);
+    }
+
+    /** The longest travel that any shaft cut from the blanks allows with its margins kept. */
+    static void declareLongest(LiveLines lines) {
+        EngineBlock block =
+                new EngineBlock("longest", SCENARIO_SIDE, Section.SIDE_WORK, Section.LONGEST_BLOCK);
+        Fingerprint all =
+                new Fingerprint(lines)
+                        .whole("path_print", "joint_print_in", "joint_print_out", "restraint_mark")
+                        .whole("own_sum")
+                        .sum("blank_row_print")
+                        .whole("stance_print")
+                        .measured("margin_in", "margin_out", "length_bias_read")
+                        .measured("race_depth_in", "race_depth_out", "seat_in", "seat_out")
+                        .measured("stub_in", "stub_out", "splines_in", "splines_out")
+                        .measured("variance_distance", "variance_height", "curve_allowance")
+                        .sum("hat_print")
+                        .measured("shop_increment_read", "ring_thickness_read", "tape_mm")
+                        .measured("groove_depth_read", "groove_width_read", "spline_runout_read")
+                        .measured("boot_length_in", "boot_length_out")
+                        .measured("boot_diameter_in", "boot_diameter_out");
+        block.stamp(lines, all, 3, Known.RESULT);
+        LineSet<LongestTravel> longest =
+                block.figures(
+                        lines, (sizing, index) -> SideLines.outcome(sizing, index).longestTravel());
+        longest.shown("longest_total", "Droop to bump").filled(travel -> travel.range().total());
+        longest.shown("longest_up", "Up from ride").filled(travel -> travel.range().up());
+        longest.text("longest_up_stop", "… ended by")
+                .filled(travel -> travel.range().upStop().words());
+        longest.shown("longest_down", "Down from ride").filled(travel -> travel.range().down());
+        longest.text("longest_down_stop", "… ended by")
+                .filled(travel -> travel.range().downStop().words());
+        longest.text("longest_blank", "Cut from blank")
+                .filled(travel -> travel.plan().blank().name());
+        longest.shown("longest_e", "Shaft end to end, E")
+                .filled(travel -> travel.plan().length().endToEnd());
+        longest.shown("longest_k", "Shaft clip to clip, K")
+                .filled(travel -> travel.plan().length().clipToClip());
+    }
+
+    /** Where each thing that could end the travel would do so were it the only one. */
+    static void declareAlone(LiveLines lines) {
+        Fingerprint all =
+                new Fingerprint(lines)
+                        .whole("path_print", "joint_print_in", "joint_print_out", "stance_print")
+                        .whole("restraint_mark", "own_sum")
+                        .measured("spacing_final", "tape_mm")
+                        .measured("boot_length_in", "boot_length_out")
+                        .measured("boot_diameter_in", "boot_diameter_out")
+                        .measured("clearance_ride_read", "clearance_wanted_read")
+                        .measured("tyre_radius_gain", "wheel_arm");
+        ALONE.stamp(lines, all, 1, Known.RESULT);
+        for (StopsAlone.Thing thing : StopsAlone.Thing.values()) {
+            travel(lines, thing, "up_", "Up: ", StopAlone::up);
+        }
+        for (StopsAlone.Thing thing : StopsAlone.Thing.values()) {
+            if (thing != StopsAlone.Thing.GROUND) {
+                travel(lines, thing, "down_", "Down: ", StopAlone::down);
+            }
+        }
+    }
+
+    private static void travel(
+            LiveLines lines,
+            StopsAlone.Thing thing,
+            String way,
+            String label,
+            ToDoubleFunction<StopAlone> core) {
+        ALONE.figures(
+                        lines,
+                        (sizing, index) ->
+                                SideLines.outcome(sizing, index)
+                                        .stopsAlone()
+                                        .flatMap(stops -> stops.of(thing))
+                                        .map(
+                                                alone ->
+                                                        core.applyAsDouble(alone)
+                                                                / sizing.unit().mm()))
+                .of(
+                        Quantity.SHOWN_LENGTH,
+                        "alone_" + way + thing.name().toLowerCase(Locale.ROOT),
+                        label + thing.words())
+                .filledCell(
+                        (travel, index) ->
+                                Double.isInfinite(travel)
+                                        ? CellValue.of(NOT_MET)
+                                        : CellValue.of(travel));
     }
 }

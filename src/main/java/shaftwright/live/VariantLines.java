@@ -1,5 +1,6 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.quoted;
 import static shaftwright.live.Quantity.MONEY;
 
 import java.util.Optional;
@@ -9,6 +10,8 @@ import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.SweepInput;
+import shaftwright.formula.Cases;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.reading.Variants;
 import shaftwright.study.Finding;
@@ -65,8 +68,7 @@ final class VariantLines {
         work.whole("try_ready", "It is computed")
                 .is(
                         ofChosen(
-                                inColumn("{ready@left:each}")
-                                        + "*"
+                                (inColumn("{ready@left:each}") + "*")
                                         + inColumn("{ready@right:each}")),
                         sizing -> ready(sizing) ? 1 : 0);
         LiveLine column = lines.line("column_print");
@@ -96,15 +98,13 @@ final class VariantLines {
 
     /** The picked word's number, 0 for none. */
     private static void varied(LineSet<Sizing> work, String input, String label) {
-        StringBuilder text = new StringBuilder("IFERROR(");
+        Cases cases = new Cases();
         for (SweepInput each : SweepInput.values()) {
-            text.append("IF(").append(input).append("=\"").append(each.word()).append("\",");
-            text.append(each.number()).append(',');
+            cases.when(input + "=" + quoted(each.word()), each.number());
         }
-        text.append('0').append(")".repeat(SweepInput.values().length)).append(",0)");
         work.whole(input + "_index", label)
                 .is(
-                        text.toString(),
+                        "IFERROR(" + cases.otherwise("0") + ",0)",
                         sizing ->
                                 SweepInput.ofWord(sizing.inputs().text(input))
                                         .map(SweepInput::number)
@@ -144,27 +144,21 @@ final class VariantLines {
     }
 
     private static void edge(LineSet<Sizing> edges, String input, String label) {
-        String first = "{" + input + "_first_read}";
-        String last = "{" + input + "_last_read}";
         int steps = Grid.SWEEP_STEP.rows() - 1;
-        edges.shown(input + "_value", label)
+        Pieces pieces =
+                Pieces.of("first", "{" + input + "_first_read}")
+                        .and("last", "{" + input + "_last_read}")
+                        .and("steps", steps);
+        edges.with(pieces)
+                .shown(input + "_value", label)
                 .is(
                         index ->
-                                "IF(COUNT("
-                                        + first
-                                        + ","
-                                        + last
-                                        + ")=2,("
-                                        + first
-                                        + "+("
-                                        + last
-                                        + "-"
-                                        + first
-                                        + ")*"
-                                        + index.row()
-                                        + "/"
-                                        + steps
-                                        + ")/tape_mm,\"\")",
+                                Pieces.of("row", index.row())
+                                        .in(
+                                                """
+                                                IF(COUNT(<first>,<last>)=2,
+                                                (<first>+(<last>-<first>)*<row>/<steps>)/tape_mm,"")
+                                                """),
                         (sizing, index) -> {
                             double from = sizing.inputs().number(input + "_first");
                             double to = sizing.inputs().number(input + "_last");

@@ -1,11 +1,14 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.quoted;
+
 import java.util.Optional;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.Input;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 
 /**
@@ -14,30 +17,16 @@ import shaftwright.reading.Sizing;
  */
 final class VariantPrintLines {
     /** The workbook's settings that a scenario's result, or a change's cost, follows from. */
-    private static final String[] SETTINGS_READ = {
-        "shop_increment",
-        "inner_tilt",
-        "inner_sweep",
-        "kingpin_inclination",
-        "kingpin_caster",
-        "kingpin_inward",
-        "kingpin_ahead",
-        "clearance_ride",
-        "clearance_tyre_diameter",
-        "hub_face_offset",
-        "ring_thickness",
-        "groove_width",
-        "groove_depth",
-        "spline_runout",
-        "shaft_end_diameter_inner",
-        "shaft_end_diameter_outer",
-        "counterbore_price",
-        "spacer_price",
-        "strap_price",
-        "bump_stop_price",
-        "transaxle_price",
-        "hub_price"
-    };
+    private static final String[] SETTINGS_READ =
+            """
+            shop_increment inner_tilt inner_sweep
+            kingpin_inclination kingpin_caster kingpin_inward kingpin_ahead
+            clearance_ride clearance_tyre_diameter hub_face_offset
+            ring_thickness groove_width groove_depth spline_runout
+            shaft_end_diameter_inner shaft_end_diameter_outer
+            counterbore_price spacer_price strap_price bump_stop_price transaxle_price hub_price
+            """
+                    .split("\\s+");
 
     private static final Known<Sizing> BOTH_PATHS =
             new Known<>(
@@ -130,17 +119,10 @@ final class VariantPrintLines {
 
     /** 1 where a row of a table's column says this word, which may be one with another. */
     private static String word(String column, String slot, String word) {
-        return "IF({"
-                + slot
-                + "}>ROWS("
-                + column
-                + "),0,IF(INDEX("
-                + column
-                + ",{"
-                + slot
-                + "})=\""
-                + word
-                + "\",1,0))";
+        return Pieces.of("column", column)
+                .and("slot", "{" + slot + "}")
+                .and("word", quoted(word))
+                .in("IF(<slot>>ROWS(<column>),0,IF(INDEX(<column>,<slot>)=<word>,1,0))");
     }
 
     private static int says(Sizing sizing, Index index, String input, String word) {

@@ -3,6 +3,7 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.POSITION;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
 
+import shaftwright.formula.Pieces;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.LengthChoice;
 import shaftwright.shaft.Rounded;
@@ -72,42 +73,21 @@ final class WindowLines {
 
     /** Travel at which a bound binds: a row's, or that of the parabola's vertex beside it. */
     private static String travel(String bound, String column) {
-        String row = "{" + bound + "_row}";
-        String f0 = "INDEX({" + column + ":all}," + row + "-1)";
-        String f1 = "INDEX({" + column + ":all}," + row + ")";
-        String f2 = "INDEX({" + column + ":all}," + row + "+1)";
-        String t0 = "INDEX({travel:all}," + row + "-1)";
-        String t1 = "INDEX({travel:all}," + row + ")";
-        String t2 = "INDEX({travel:all}," + row + "+1)";
-        String rise = "((" + f1 + "-" + f0 + ")/(" + t1 + "-" + t0 + "))";
-        String next = "((" + f2 + "-" + f1 + ")/(" + t2 + "-" + t1 + "))";
-        String bend = "((" + next + "-" + rise + ")/(" + t2 + "-" + t0 + "))";
-        return "IF(OR("
-                + row
-                + "=1,"
-                + row
-                + "="
-                + POSITION.rows()
-                + "),"
-                + t1
-                + ",IF("
-                + f1
-                + "={"
-                + bound
-                + "},"
-                + t1
-                + ","
-                + t1
-                + "-("
-                + rise
-                + "+"
-                + bend
-                + "*("
-                + t1
-                + "-"
-                + t0
-                + "))/(2*"
-                + bend
-                + ")))";
+        return Pieces.of("bound", "{" + bound + "}")
+                .and("row", "{" + bound + "_row}")
+                .and("rows", POSITION.rows())
+                .and("f0", "INDEX({" + column + ":all},<row>-1)")
+                .and("f1", "INDEX({" + column + ":all},<row>)")
+                .and("f2", "INDEX({" + column + ":all},<row>+1)")
+                .and("t0", "INDEX({travel:all},<row>-1)")
+                .and("t1", "INDEX({travel:all},<row>)")
+                .and("t2", "INDEX({travel:all},<row>+1)")
+                .and("rise", "((<f1>-<f0>)/(<t1>-<t0>))")
+                .and("bend", "((((<f2>-<f1>)/(<t2>-<t1>))-<rise>)/(<t2>-<t0>))")
+                .in(
+                        """
+                        IF(OR(<row>=1,<row>=<rows>),<t1>,IF(<f1>=<bound>,<t1>,
+                        <t1>-(<rise>+<bend>*(<t1>-<t0>))/(2*<bend>)))
+                        """);
     }
 }
