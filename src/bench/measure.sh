@@ -68,7 +68,7 @@ if [ -x "$image" ]; then
     measure "image: fill, one input changed" "$image" fill --set "$change" --out "$work/out/a.xlsx" "$demo"
     measure "image: --help" "$image" --help
     if command -v Xvfb >/dev/null && command -v xwininfo >/dev/null; then
-        Xvfb :87 -screen 0 1366x768x24 2>/dev/null &
+        Xvfb :87 -noreset -screen 0 1366x768x24 2>/dev/null &
         trap 'kill %%' EXIT
         measure "image: window in sight" env DISPLAY=:87 bash src/bench/sight.sh Shaftwright "$image"
     fi

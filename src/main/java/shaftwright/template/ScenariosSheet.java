@@ -27,7 +27,7 @@ final class ScenariosSheet {
     private static final int TWO_LINES = 26;
 
     static final int SENTENCE = 56;
-    static final int VERDICT = 120;
+    static final int VERDICT = 146;
 
     /** Room for several findings. */
     static final int SIDE_VERDICT = 290;
