@@ -31,13 +31,22 @@ public record FitDoubt(Polynomial variance, Polynomial shift, double allowance) 
      * @param distance D between the datums, mm
      */
     public double at(double s, double distance) {
-        return 2 * deviation(s, distance) + allowance + Math.abs(shift(s, distance));
+        return with(variance.at(s), distance) + Math.abs(shift(s, distance));
     }
 
     /** Standard uncertainty of the fitted distance, {@code √h/(2D)}, mm. */
     public double deviation(double s, double distance) {
+        return deviationBy(variance.at(s), distance);
+    }
+
+    /** U where the square of the reach has another variance and no reading is suspect, mm. */
+    double with(double otherVariance, double distance) {
+        return 2 * deviationBy(otherVariance, distance) + allowance;
+    }
+
+    private static double deviationBy(double variance, double distance) {
         // Rounding may leave a variance that is zero by construction a hair below it.
-        return Math.sqrt(Math.max(0, variance.at(s))) / (2 * distance);
+        return Math.sqrt(Math.max(0, variance)) / (2 * distance);
     }
 
     /** Δ, by what the distance grows when the suspect readings are left out, mm. */

@@ -50,9 +50,12 @@ public record NextReading(double height, double doubt, double doubtThen) {
         Kernel kernel = new Kernel(basis);
         double[] distances = new double[PLACES];
         double[] deviations = new double[PLACES];
+        double now = 0;
         for (int at = 0; at < PLACES; at++) {
             double t = path.tMin() + (place(at) + 1) / 2 * path.travel();
-            distances[at] = path.at(t).distance();
+            HubPoint hub = path.at(t);
+            now = Math.max(now, hub.doubt());
+            distances[at] = hub.distance();
             deviations[at] = 2 * distances[at] * reading.deviation(t);
         }
         double best = Double.POSITIVE_INFINITY;
@@ -63,22 +66,14 @@ public record NextReading(double height, double doubt, double doubtThen) {
             for (int t = 0; t < PLACES; t++) {
                 double together = kernel.of(t, z);
                 double variance = kernel.of(t, t) - together * together / divisor;
-                largest = Math.max(largest, doubt(path.doubt(), variance, distances[t]));
+                largest = Math.max(largest, path.doubt().with(variance, distances[t]));
             }
             if (largest < best) {
                 best = largest;
                 bestPlace = place(z);
             }
         }
-        double now = 0;
-        for (int t = 0; t < PLACES; t++) {
-            now = Math.max(now, doubt(path.doubt(), kernel.of(t, t), distances[t]));
-        }
         return new NextReading(rows.height(bestPlace), now, best);
-    }
-
-    private static double doubt(FitDoubt fit, double variance, double distance) {
-        return 2 * Math.sqrt(Math.max(0, variance)) / (2 * distance) + fit.allowance();
     }
 
     /** Normalised travel of a place, from the lowest row to the highest. */
