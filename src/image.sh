@@ -50,7 +50,8 @@ trap 'rm -rf "$work"' EXIT
 mvn -q -B dependency:copy -Dartifact="info.picocli:picocli:$picocli:jar:sources" -DoutputDirectory="$work"
 (cd "$work" && mkdir classes && "$jdk/bin/jar" --extract --file "picocli-$picocli-sources.jar" picocli &&
     "$jdk/bin/javac" -nowarn -proc:none -g:none --release 17 -d classes picocli/*.java)
-"$jdk/bin/jar" --update --file "$image/lib/shaftwright.jar" -C "$work/classes" picocli
+"$jdk/bin/javac" -proc:none -g:none --release 17 -cp "$jar" -d "$work/classes" src/image/Training.java
+"$jdk/bin/jar" --update --file "$image/lib/shaftwright.jar" -C "$work/classes" .
 cp src/image/shaftwright src/image/add-to-menu.sh "$image/"
 mv "$image/shaftwright" "$image/bin/shaftwright"
 chmod +x "$image/bin/shaftwright"
@@ -80,7 +81,8 @@ else
 fi
 cp workbooks/forest-special-inch.xlsx "$work/a.xlsx"
 "$java" -Xlog:disable "$training" "${options[@]}" \
-    -jar "$home/lib/shaftwright.jar" fill --set 'hub_shift[A]=1/2' "$work/a.xlsx" >/dev/null 2>&1
+    -cp "$home/lib/shaftwright.jar" shaftwright.cli.Training "$work/a.xlsx" >/dev/null 2>"$work/said" ||
+    { cat "$work/said" >&2; exit 1; }
 "$image/bin/shaftwright" --version
 mkdir -p "$image/share/man/man1"
 "$image/bin/shaftwright" manual >"$image/share/man/man1/shaftwright.1"
