@@ -25,6 +25,7 @@ class ArchitectureTest {
                     "joint",
                     "strength",
                     "shaft",
+                    "mockup",
                     "travel",
                     "tyre",
                     "doubt",

@@ -554,7 +554,7 @@ final class JsonReport {
             number("slack_in_mm", position.slackIn());
             number("slack_out_mm", position.slackOut());
             number("free_play_mm", position.freePlay());
-            number("doubt_mm", position.position().hub().doubt());
+            number("doubt_mm", position.position().doubt());
             number("inner_angle_rad", position.innerAngle());
             number("outer_angle_rad", position.outerAngle());
             views("inner", position.innerViews());

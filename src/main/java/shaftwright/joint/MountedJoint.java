@@ -85,6 +85,11 @@ public record MountedJoint(
         return new MountedJoint(joint, cupSpacer, counterbore, length, endDiameter, boot);
     }
 
+    /** The same on another end: this much of it beyond the ring, of this diameter, mm. */
+    public MountedJoint withEnd(double length, double diameter) {
+        return new MountedJoint(joint, cupSpacer, counterbore, length, diameter, boot);
+    }
+
     /** Datum face to joint centre, toward the other end of the shaft, mm ({@code A}). */
     public double datumToCentre() {
         return joint.datumOffset() + cupSpacer;

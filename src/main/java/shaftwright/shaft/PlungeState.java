@@ -11,7 +11,8 @@ import shaftwright.suspension.Vector;
  * @param outerAngle angle at the outer joint that its limit was taken at, rad
  * @param innerTravel the inner race's limit, mm, counted in the direction in which it stands
  * @param outerTravel the outer race's limit, mm, likewise
- * @param spacing race-centre spacing with both races there, mm
+ * @param spacing race-centre spacing with both races there, mm, as far as known: a mock-up may have
+ *     corrected it
  */
 public record PlungeState(
         double innerAngle,
@@ -96,6 +97,11 @@ public record PlungeState(
                 innerTravel,
                 outerTravel,
                 line.length(innerLimit.sign * innerTravel, outerLimit.sign * outerTravel));
+    }
+
+    /** The same with the races this much further apart than the joints' figures say, mm. */
+    PlungeState corrected(double added) {
+        return new PlungeState(innerAngle, outerAngle, innerTravel, outerTravel, spacing + added);
     }
 
     /** One of a race's two limits; its sign is that of travel toward the cup's back. */

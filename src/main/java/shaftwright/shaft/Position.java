@@ -18,6 +18,8 @@ import shaftwright.suspension.HubPoint;
  * @param innerPulled the inner race out and the outer one in, where the inner joint's outward stop
  *     is not hard
  * @param outerPulled the outer race out and the inner one in, likewise
+ * @param doubt by how much the spacings may be wrong either way (k = 2), mm: the path's doubt, and
+ *     a correction's
  * @param longest longest race spacing that keeps the inward margin and the doubt, mm
  * @param shortest shortest race spacing that keeps the outward margin and the doubt from pull-out
  *     and from every outward stop that is not hard, mm
@@ -32,6 +34,7 @@ public record Position(
         PlungeState outward,
         Optional<PlungeState> innerPulled,
         Optional<PlungeState> outerPulled,
+        double doubt,
         double longest,
         double shortest) {
 
@@ -45,23 +48,38 @@ public record Position(
         ShaftLine line = setup.lineAt(hub);
         double innerAngle = line.innerAngle(0, 0);
         double outerAngle = line.outerAngle(0, 0);
+        WindowCorrection correction = setup.correction();
+        double addedOutward = correction.addedOutward(travel);
         PlungeState inward =
-                PlungeState.inward(line, setup.inner(), setup.outer(), innerAngle, outerAngle);
+                PlungeState.inward(line, setup.inner(), setup.outer(), innerAngle, outerAngle)
+                        .corrected(correction.addedInward(travel));
         PlungeState outward =
-                PlungeState.outward(line, setup.inner(), setup.outer(), innerAngle, outerAngle);
+                PlungeState.outward(line, setup.inner(), setup.outer(), innerAngle, outerAngle)
+                        .corrected(addedOutward);
         Optional<PlungeState> innerPulled =
                 setup.inner().hasSoftStop()
                         ? Optional.of(
                                 PlungeState.innerPulled(
-                                        line, setup.inner(), setup.outer(), innerAngle, outerAngle))
+                                                line,
+                                                setup.inner(),
+                                                setup.outer(),
+                                                innerAngle,
+                                                outerAngle)
+                                        .corrected(addedOutward))
                         : Optional.empty();
         Optional<PlungeState> outerPulled =
                 setup.outer().hasSoftStop()
                         ? Optional.of(
                                 PlungeState.outerPulled(
-                                        line, setup.inner(), setup.outer(), innerAngle, outerAngle))
+                                                line,
+                                                setup.inner(),
+                                                setup.outer(),
+                                                innerAngle,
+                                                outerAngle)
+                                        .corrected(addedOutward))
                         : Optional.empty();
         double shortest = Math.max(outward.spacing(), softest(innerPulled, outerPulled));
+        double doubt = hub.doubt() + correction.doubt();
         return new Position(
                 hub,
                 line,
@@ -72,8 +90,9 @@ public record Position(
                 outward,
                 innerPulled,
                 outerPulled,
-                inward.spacing() - setup.marginInward() - hub.doubt(),
-                shortest + setup.marginOutward() + hub.doubt());
+                doubt,
+                inward.spacing() - setup.marginInward() - doubt,
+                shortest + setup.marginOutward() + doubt);
     }
 
     private static double softest(Optional<PlungeState> inner, Optional<PlungeState> outer) {

@@ -22,6 +22,7 @@ import shaftwright.units.Require;
  * @param marginOutward least outward slack wanted, mm, doubt not included
  * @param droop travel at full droop, mm, below zero
  * @param bump travel at full bump, mm, above zero
+ * @param correction what a mock-up has shown of the window
  */
 public record SideSetup(
         HubPath path,
@@ -33,7 +34,8 @@ public record SideSetup(
         double marginInward,
         double marginOutward,
         double droop,
-        double bump) {
+        double bump,
+        WindowCorrection correction) {
     public SideSetup {
         Require.finite("transaxle shift", flange.shift().norm());
         Require.finite("hub shift", hubShift);
@@ -43,6 +45,64 @@ public record SideSetup(
             throw new IllegalArgumentException(
                     "travel must run from below ride to above it; have " + droop + " to " + bump);
         }
+    }
+
+    /** A side of which no mock-up was read. */
+    public SideSetup(
+            HubPath path,
+            InnerFlange flange,
+            MountedJoint inner,
+            MountedJoint outer,
+            double hubShift,
+            Steer steer,
+            double marginInward,
+            double marginOutward,
+            double droop,
+            double bump) {
+        this(
+                path,
+                flange,
+                inner,
+                outer,
+                hubShift,
+                steer,
+                marginInward,
+                marginOutward,
+                droop,
+                bump,
+                WindowCorrection.NONE);
+    }
+
+    /** The same with its window corrected, or with {@link WindowCorrection#NONE} as it was. */
+    public SideSetup with(WindowCorrection other) {
+        return new SideSetup(
+                path,
+                flange,
+                inner,
+                outer,
+                hubShift,
+                steer,
+                marginInward,
+                marginOutward,
+                droop,
+                bump,
+                other);
+    }
+
+    /** The same with other joints, or other shaft ends in them. */
+    public SideSetup with(MountedJoint otherInner, MountedJoint otherOuter) {
+        return new SideSetup(
+                path,
+                flange,
+                otherInner,
+                otherOuter,
+                hubShift,
+                steer,
+                marginInward,
+                marginOutward,
+                droop,
+                bump,
+                correction);
     }
 
     /**

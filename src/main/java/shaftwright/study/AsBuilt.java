@@ -73,9 +73,9 @@ public record AsBuilt(SideResult planned, FinishedShaft measured, TapeSettings t
                         in.outerTravel() + out.outerTravel()));
     }
 
-    /** Doubt of the hub path there, mm. */
+    /** Doubt of the hub path there, and of what a mock-up corrected, mm. */
     public double pathDoubt(WheelPlace place) {
-        return row(place).position().hub().doubt();
+        return row(place).position().doubt();
     }
 
     /** What play may be off by before it says something, mm: path and tape. */

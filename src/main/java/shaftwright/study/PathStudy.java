@@ -1,5 +1,6 @@
 package shaftwright.study;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -41,7 +42,8 @@ public sealed interface PathStudy {
     /** Slack of a shaft over its travel, and how the path behind it may be off. */
     default SlackTable slacks(SideResult shaft) {
         List<FittedPosition> rows = shaft.fitted();
-        PathSpread spread = spread(rows);
+        // A correction is in doubt as a whole: half its doubt is one standard deviation.
+        PathSpread spread = spread(rows).along(shaft.setup().correction().doubt() / 2, rows.size());
         return new SlackTable(
                 rows.stream().mapToDouble(FittedPosition::slackIn).toArray(),
                 rows.stream().mapToDouble(FittedPosition::outwardReserve).toArray(),
@@ -56,7 +58,18 @@ public sealed interface PathStudy {
      * @param allowance mm at each row that the true path may lie off, either way
      */
     @SuppressWarnings("ArrayRecordComponent") // Goes into a table that is read by trials at once.
-    record PathSpread(double[][] shapes, double allowance) {}
+    record PathSpread(double[][] shapes, double allowance) {
+        /** The same with all of a number of rows off together, mm for one standard deviation. */
+        PathSpread along(double deviation, int rows) {
+            if (deviation == 0) {
+                return this;
+            }
+            double[][] all = Arrays.copyOf(shapes, shapes.length + 1);
+            all[shapes.length] = new double[rows];
+            Arrays.fill(all[shapes.length], deviation);
+            return new PathSpread(all, allowance);
+        }
+    }
 
     /**
      * By tape readings.

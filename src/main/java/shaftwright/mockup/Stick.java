@@ -1,0 +1,62 @@
+package shaftwright.mockup;
+
+import shaftwright.joint.MountedJoint;
+import shaftwright.units.Require;
+
+/**
+ * A mock-up stick. The races bear on the sides of two pins, so its clip-to-clip length is the
+ * spacing of the holes less a pin's diameter: {@code K_m = H − d_pin}.
+ *
+ * @param pin diameter of the pins, mm
+ * @param inner end at the transaxle
+ * @param outer end at the wheel
+ */
+public record Stick(double pin, StickEnd inner, StickEnd outer) {
+    public Stick {
+        Require.positive("diameter of the stick's pins", pin);
+    }
+
+    /** Whether both its ends push their races in. */
+    public boolean pushes() {
+        return inner.pushes() && outer.pushes();
+    }
+
+    /** How far both races can slide on it together, mm. */
+    public double racePlay() {
+        return inner.racePlay() + outer.racePlay();
+    }
+
+    /**
+     * Race-centre spacing at a spacing of the holes: {@code S_m = K_m − (r_i − k_i) − (r_o − k_o)},
+     * less the races' play where they are pushed in.
+     *
+     * @param holes spacing of the holes, centre to centre, mm
+     * @param innerSeat inner race centre to the face that the pin bears on, mm ({@code r − k});
+     *     likewise the outer one
+     */
+    public double spacing(WindowEnd end, double holes, double innerSeat, double outerSeat) {
+        return holes - holesOver(end, innerSeat, outerSeat);
+    }
+
+    /** Spacing of the holes at a race-centre spacing, mm: the other way round. */
+    public double holes(WindowEnd end, double spacing, double innerSeat, double outerSeat) {
+        return spacing + holesOver(end, innerSeat, outerSeat);
+    }
+
+    private double holesOver(WindowEnd end, double innerSeat, double outerSeat) {
+        return innerSeat + outerSeat + pin + (end == WindowEnd.IN ? racePlay() : 0);
+    }
+
+    /**
+     * How much longer the stick is, end to end, than its holes are apart, mm.
+     *
+     * @return both stubs less one pin
+     */
+    public double lengthOverHoles() {
+        return inner.stub() + outer.stub() - pin;
+    }
+
+    double holes(WindowEnd end, double spacing, MountedJoint innerJoint, MountedJoint outerJoint) {
+        return holes(end, spacing, innerJoint.seatOffset(), outerJoint.seatOffset());
+    }
+}
