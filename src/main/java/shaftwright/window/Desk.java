@@ -72,7 +72,8 @@ final class Desk implements Work.Listener {
                 Actions.of(
                         "Renew", 'r', "Makes a current workbook of an earlier one", this::renew));
         forOne.add(
-                Actions.of("Beside it…", 'b', "Opens others beside this one", this::chooseBeside));
+                Actions.of(
+                        "Add another…", 'a', "Opens others beside this one", this::chooseBeside));
         forSeveral.add(
                 Actions.of("Compare…", 'm', "Lays them side by side in a new one", this::compare));
         forSeveral.add(

@@ -23,7 +23,9 @@ final class ResultPage {
     static String of(List<BookVariants> books, List<BookVariants> before) {
         StringBuilder page = new StringBuilder("<html><body>");
         if (books.stream().anyMatch(book -> !book.variants().isEmpty())) {
-            page.append("<p><b>").append(escaped(Cautions.LINE)).append("</b></p>");
+            page.append("<p style=\"margin-bottom: 12px\"><b>")
+                    .append(escaped(Cautions.LINE))
+                    .append("</b></p>");
         }
         for (BookVariants book : books) {
             if (!book.title().isEmpty()) {
