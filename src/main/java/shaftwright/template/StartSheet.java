@@ -126,7 +126,7 @@ final class StartSheet {
         }
         sheet.getRow(top).setHeightInPoints(42);
         for (int row = top + 1; row <= top + draft.scenarios(); row++) {
-            sheet.getRow(row).setHeightInPoints(44);
+            sheet.getRow(row).setHeightInPoints(52);
         }
         Highlights.verdicts(sheet, new CellRangeAddress(top + 1, top + draft.scenarios(), 1, 1));
         return top + draft.scenarios() + 1;
