@@ -190,7 +190,7 @@ final class AllInputsSheet {
         int longest = draft.longest(line);
         if (longest > 0) {
             int wide = draft.width(LABEL + MARKS);
-            sheet.getRow(row).setHeightInPoints(ComparisonDraft.points(longest, wide));
+            sheet.getRow(row).setHeightInPoints(Page.points(longest, wide));
         }
         String flags = ComparisonDraft.reference(area(row, base + 1, count - 1));
         draft.difference(Difference.MARK, sheet, row, MARK, look.centred(), Map.of("flags", flags));

@@ -28,19 +28,9 @@ final class ComparisonDraft {
     private static final int LEAST_WIDTH = 12;
 
     private static final int USUAL_WIDTH = 24;
-    private static final double LINE_POINTS = 13;
-
-    /** Letters are narrower than the digits that widths are counted in. */
-    private static final double LETTERS = 1.2;
 
     /** Bold letters are so much wider. */
     private static final double BOLD = 1.25;
-
-    /** Letters of a line that stay empty where a word is wrapped. */
-    private static final double WRAPPED = 5;
-
-    /** Spreadsheet programs make no row higher. */
-    private static final double HIGHEST_ROW = 409;
 
     private final Look look;
     private final LaidSheets laid;
@@ -205,12 +195,6 @@ final class ComparisonDraft {
     /** Characters of a scenario's column, behind columns of so many characters. */
     int width(int before) {
         return Math.min(USUAL_WIDTH, (ACROSS - before) / pageColumns(before));
-    }
-
-    /** Height of a row that holds a text of so many characters in a cell so wide, points. */
-    static float points(int characters, int width) {
-        double lines = Math.ceil(characters / (LETTERS * width - WRAPPED));
-        return (float) Math.min(HIGHEST_ROW, 2 + LINE_POINTS * lines);
     }
 
     /** Characters that a row of inputs needs room for, in bold; 0 where it holds numbers. */

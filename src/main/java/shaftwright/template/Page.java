@@ -1,5 +1,6 @@
 package shaftwright.template;
 
+import java.util.stream.IntStream;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.build.Side;
@@ -14,6 +15,17 @@ import shaftwright.units.LengthUnit;
 
 /** What all sheets have in common: labels with units, headings, widths. */
 final class Page {
+    private static final double LINE_POINTS = 13;
+
+    /** Letters are narrower than the digits that widths are counted in. */
+    private static final double LETTERS = 1.2;
+
+    /** Letters of a line that stay empty where a word is wrapped. */
+    private static final double WRAPPED = 5;
+
+    /** Spreadsheet programs make no row higher. */
+    private static final double HIGHEST_ROW = 409;
+
     private Page() {}
 
     /** A label with the unit in which its cells are read. */
@@ -38,6 +50,17 @@ final class Page {
         for (int column = 0; column < characters.length; column++) {
             sheet.setColumnWidth(column, characters[column] * 256);
         }
+    }
+
+    /** Height of a row that holds a text of so many characters in a cell so wide, points. */
+    static float points(int characters, int width) {
+        double lines = Math.ceil(characters / (LETTERS * width - WRAPPED));
+        return (float) Math.min(HIGHEST_ROW, 2 + LINE_POINTS * lines);
+    }
+
+    /** Width of a sheet's first columns, in characters. */
+    static int width(XSSFSheet sheet, int columns) {
+        return IntStream.range(0, columns).map(sheet::getColumnWidth).sum() / 256;
     }
 
     /**

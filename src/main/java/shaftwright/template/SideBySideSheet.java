@@ -105,7 +105,7 @@ final class SideBySideSheet {
 
     /** A row's height for a text of so many characters in each column. */
     private void height(int at, int characters) {
-        sheet.getRow(at).setHeightInPoints(ComparisonDraft.points(characters, draft.width(LABELS)));
+        sheet.getRow(at).setHeightInPoints(Page.points(characters, draft.width(LABELS)));
     }
 
     /** Sentences of all columns below each other, since a column is too narrow for one. */
@@ -117,7 +117,7 @@ final class SideBySideSheet {
             String key = draft.columns().get(i).key();
             draft.text(sheet, row, 0, line.label() + ", " + key, look.boldLabel());
             int wide = across(row) * draft.width(LABELS);
-            sheet.getRow(row).setHeightInPoints(ComparisonDraft.points(longest, wide));
+            sheet.getRow(row).setHeightInPoints(Page.points(longest, wide));
         }
         if (verdict) {
             Highlights.verdicts(
@@ -347,7 +347,7 @@ final class SideBySideSheet {
         draft.text(sheet, row, 0, label, look.boldLabel());
         draft.text(sheet, row, FIRST, text, look.prose());
         int wide = across(row) * draft.width(LABELS);
-        sheet.getRow(row++).setHeightInPoints(ComparisonDraft.points(text.length(), wide));
+        sheet.getRow(row++).setHeightInPoints(Page.points(text.length(), wide));
     }
 
     private int across(int at) {

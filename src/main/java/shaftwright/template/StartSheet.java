@@ -60,7 +60,7 @@ final class StartSheet {
 
     private static int top(Draft draft, XSSFSheet sheet) {
         Look look = draft.look();
-        Page.widths(sheet, 28, 68, 13, 12, 12);
+        Page.widths(sheet, 28, 92, 13, 12, 12);
         draft.title(sheet, "Half-shaft sizing");
         draft.text(sheet, 1, 0, "Vehicle", look.bold());
         draft.input(Contract.input("vehicle_name"), Side.LEFT, sheet, 1, 1, Direction.DOWN);
@@ -71,7 +71,7 @@ final class StartSheet {
         int row = verdicts(draft, sheet, 5);
         draft.text(sheet, row, 0, "Readings", look.bold());
         GuideSheet.note(draft, sheet, row, "guide_note_start", Side.LEFT, COLUMNS - 1);
-        sheet.getRow(row).setHeightInPoints(42);
+        sheet.getRow(row).setHeightInPoints(28);
         return row + 1;
     }
 
@@ -126,7 +126,7 @@ final class StartSheet {
         }
         sheet.getRow(top).setHeightInPoints(42);
         for (int row = top + 1; row <= top + draft.scenarios(); row++) {
-            sheet.getRow(row).setHeightInPoints(52);
+            sheet.getRow(row).setHeightInPoints(42);
         }
         Highlights.verdicts(sheet, new CellRangeAddress(top + 1, top + draft.scenarios(), 1, 1));
         return top + draft.scenarios() + 1;
@@ -163,9 +163,11 @@ final class StartSheet {
         Page.heading(draft, sheet, top, columns, title);
         int row = top + 1;
         for (String item : items) {
-            draft.text(sheet, row, 0, (row - top) + ".  " + item, draft.look().prose());
+            String text = (row - top) + ".  " + item;
+            draft.text(sheet, row, 0, text, draft.look().prose());
             sheet.addMergedRegion(new CellRangeAddress(row, row, 0, columns - 1));
-            sheet.getRow(row).setHeightInPoints(28);
+            sheet.getRow(row)
+                    .setHeightInPoints(Page.points(text.length(), Page.width(sheet, columns)));
             row++;
         }
         return row;
