@@ -13,6 +13,7 @@ import shaftwright.units.Require;
  * @param splines how races sit on their splines
  * @param ownFigures parts that the builder has a figure for
  * @param factorWanted least safety factor of the weakest part
+ * @param fatigue what a shaft's fatigue is judged by
  */
 public record Loads(
         Driveline driveline,
@@ -20,7 +21,8 @@ public record Loads(
         Running running,
         SplineUse splines,
         List<RatingRow> ownFigures,
-        double factorWanted) {
+        double factorWanted,
+        FatigueUse fatigue) {
     /** Nothing is known, and no part is held against anything. */
     public static final Loads UNKNOWN =
             new Loads(
@@ -29,10 +31,22 @@ public record Loads(
                     Running.UNKNOWN,
                     SplineUse.USUAL,
                     List.of(),
-                    1);
+                    1,
+                    FatigueUse.USUAL);
 
     public Loads {
         ownFigures = List.copyOf(ownFigures);
         Require.positive("safety factor wanted", factorWanted);
+    }
+
+    /** Of shafts whose notches are not known. */
+    public Loads(
+            Driveline driveline,
+            WheelLoads wheel,
+            Running running,
+            SplineUse splines,
+            List<RatingRow> ownFigures,
+            double factorWanted) {
+        this(driveline, wheel, running, splines, ownFigures, factorWanted, FatigueUse.USUAL);
     }
 }

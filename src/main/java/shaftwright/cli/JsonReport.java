@@ -101,10 +101,13 @@ import shaftwright.units.LengthUnit;
  *   cost   in the builder's currency: shafts, joints, boots, total, spares (each null where a blank
  *             or a price is missing), not_priced (what the total lacks: shafts, joints, boots)
  *   strength  of one shaft: torque_engine_nm, torque_clutch_nm, torque_grip_nm,
- *             torque_landing_nm, torque_needed_nm (with the shock factor), weakest_part (null:
- *             none known), least_factor, parts: part, side (left, right or both), torque_nm,
+ *             torque_landing_nm, torque_reversing_nm (null: no larger ratio), torque_braking_nm
+ *             (null: brakes not inboard), torque_needed_nm (with the shock factor), weakest_part
+ *             (null: none known), least_factor, parts: part, side (left, right or both), torque_nm,
  *             factor, of those known; left, right: twist_rad, critical_rpm, inner_life_h,
- *             outer_life_h
+ *             outer_life_h, inner_rpm_degrees, outer_rpm_degrees; fatigue: reversed_nm,
+ *             repeated_nm (without shock), most_tired (null: none known), least_factor, sections
+ *             (section, side, notch_factor, factor, notch_on_mean, of those known), caution
  *   in left and right: own_linkage  null, or of a scenario with pick-up points of its own:
  *             length_error_mm, angle_error_rad (its curves off that linkage)
  *   in left and right: chances  null when no trials were asked for; else trials, bottoming,
@@ -459,6 +462,7 @@ final class JsonReport {
             json.writeNullField("blank");
         } else {
             json.writeStringField("blank", plan.get().blank().name());
+            json.writeStringField("blank_treatment", plan.get().blank().treatment().words());
             end("inner", plan.get().inner());
             end("outer", plan.get().outer());
         }

@@ -51,6 +51,7 @@ final class ResultSummary {
         }
         shafts(scenario, sides);
         scenario.strength().weakest().ifPresent(this::weakest);
+        new ReturningLoads(page, scenario.strength()).summary();
         page.row("cost", scenario.cost().total().words());
         page.gap();
     }

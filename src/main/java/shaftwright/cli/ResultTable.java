@@ -16,6 +16,7 @@ import shaftwright.reading.SideOutcome;
 import shaftwright.reading.SideRestraints;
 import shaftwright.reading.Sizing;
 import shaftwright.reading.StopSentence;
+import shaftwright.shaft.Blank;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.FittedPosition;
@@ -23,6 +24,7 @@ import shaftwright.shaft.GrooveUse;
 import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
+import shaftwright.shaft.Treatment;
 import shaftwright.study.CardPrint;
 import shaftwright.study.CornerStudy.RestraintCourse;
 import shaftwright.study.Finding;
@@ -134,6 +136,7 @@ final class ResultTable {
                 stops(scenario.side(side), side);
                 scenario.side(side).chances().ifPresent(this::chances);
                 strength(scenario.strength(), side, sides);
+                new ReturningLoads(page, scenario.strength()).print(side);
             }
             page.gap();
         }
@@ -190,7 +193,7 @@ final class ResultTable {
     }
 
     private void cuts(Optional<CutPlan> plan) {
-        page.row("blank", plan.isPresent() ? plan.get().blank().name() : "none");
+        page.row("blank", plan.map(cut -> named(cut.blank())).orElse("none"));
         if (plan.isPresent()) {
             CutPlan cut = plan.get();
             page.row(
@@ -202,6 +205,12 @@ final class ResultTable {
                             + page.length(cut.outer().cut())
                             + grooved(cut.outer()));
         }
+    }
+
+    private static String named(Blank blank) {
+        return blank.treatment() == Treatment.UNKNOWN
+                ? blank.name()
+                : blank.name() + " (" + blank.treatment().words() + ")";
     }
 
     private String grooved(EndCut cut) {

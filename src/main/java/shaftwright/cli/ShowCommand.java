@@ -143,6 +143,7 @@ final class ShowCommand implements Callable<Integer> {
             further.forEach(each -> page.row(each.side().word(), each.words() + "."));
             page.gap();
         }
+        ReturningLoads.cautions(scenarios, sides, all).forEach(page::sentence);
         page.sentence(Cautions.LINE);
         page.gap();
         problems(report).sayTo(journal::say);

@@ -177,6 +177,7 @@ public final class Contract {
         on(InputSheet.PARTS, all, JointInputs::declare);
         on(InputSheet.PARTS, all, StockInputs::declare);
         on(InputSheet.STRENGTH, all, TorqueInputs::vehicle);
+        on(InputSheet.STRENGTH, all, FatigueInputs::declare);
         on(InputSheet.STRENGTH, all, MaterialInputs::declare);
         on(InputSheet.STRENGTH, all, RatedInputs::declare);
         on(InputSheet.DOUBT, all, DoubtInputs::doubt);

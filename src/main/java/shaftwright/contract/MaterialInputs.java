@@ -27,6 +27,16 @@ final class MaterialInputs {
                         "In tension, in the state in which the shaft runs."));
         all.add(
                 Input.number(
+                                "material_tensile",
+                                Grid.MATERIAL,
+                                "Tensile strength",
+                                InputKind.STRESS,
+                                new Range(10, 4000),
+                                new Range(300, 2800),
+                                "Ultimate, for fatigue. Empty: fatigue is not looked at.")
+                        .since(6));
+        all.add(
+                Input.number(
                         "material_elastic",
                         Grid.MATERIAL,
                         "Elastic modulus",
@@ -90,6 +100,15 @@ final class MaterialInputs {
                         InputKind.PICK,
                         List.of("material_name"),
                         "Name of a material on the sheet Strength. Empty: its strength is not checked."));
+        all.add(
+                Input.words(
+                                "blank_treatment",
+                                Grid.BLANK,
+                                "Heat treatment",
+                                InputKind.CHOICE,
+                                List.of("case-hardened", "through-hardened"),
+                                "case-hardened: hard outside only, by induction too, and not to be cut. Empty: not known, cut as any other.")
+                        .since(6));
         all.add(
                 Input.length(
                                 "blank_bore",

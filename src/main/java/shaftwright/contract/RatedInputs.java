@@ -39,6 +39,16 @@ final class RatedInputs {
                         "Dynamic torque capacity of the straight joint, for the life index."));
         all.add(
                 Input.number(
+                                "rated_speed_angle",
+                                Grid.RATED,
+                                "Limit of rpm times degrees",
+                                InputKind.NUMBER,
+                                new Range(1, 1e6),
+                                new Range(500, 50_000),
+                                "Of the joint, by its maker. Held against the angle at ride and the top speed.")
+                        .since(6));
+        all.add(
+                Input.number(
                         "bolt_count",
                         Grid.RATED,
                         "Bolts",
@@ -139,5 +149,14 @@ final class RatedInputs {
                         new Range(0.1, 600),
                         new Range(1, 300),
                         "At that torque."));
+        all.add(
+                Input.words(
+                                "duty_cycle",
+                                Grid.DUTY,
+                                "How its torque comes back",
+                                InputKind.CHOICE,
+                                List.of("repeated", "reversed"),
+                                "repeated: on and off. reversed: both ways, as in rocking out of holes. Empty: reversed with inboard brakes, else repeated.")
+                        .since(6));
     }
 }

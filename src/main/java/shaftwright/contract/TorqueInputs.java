@@ -81,6 +81,7 @@ final class TorqueInputs {
                         new Range(1, 50000),
                         new Range(50, 6000),
                         "The most on one driven wheel when it lands spinning. Empty: no landing case."));
+        brakes(all);
         all.add(
                 Input.number(
                                 "shock_factor",
@@ -170,6 +171,38 @@ final class TorqueInputs {
                         .orElse(0.15));
     }
 
+    private static void brakes(List<Input> all) {
+        all.add(
+                Input.words(
+                                "brakes_inboard",
+                                Grid.BOOK,
+                                "Brakes inboard",
+                                InputKind.CHOICE,
+                                List.of("yes", "no"),
+                                "yes: at the transaxle, so that the half shafts brake the wheels. Empty: no.")
+                        .since(6));
+        all.add(
+                Input.number(
+                                "brake_torque",
+                                Grid.BOOK,
+                                "Inboard brake, torque of a wheel",
+                                InputKind.TORQUE,
+                                Ranges.TORQUE,
+                                new Range(50, 5000),
+                                "The most that one brake makes. Empty: by the deceleration below.")
+                        .since(6));
+        all.add(
+                Input.number(
+                                "brake_deceleration",
+                                Grid.BOOK,
+                                "Hardest braking, in g",
+                                InputKind.NUMBER,
+                                new Range(0.01, 3),
+                                new Range(0.2, 1.2),
+                                "Slows down the weight on a driven wheel; used where no brake torque is typed.")
+                        .since(6));
+    }
+
     /** Gears, which scenarios may differ by. */
     static void scenarios(List<Input> all) {
         all.add(
@@ -191,5 +224,15 @@ final class TorqueInputs {
                                 new Range(1, 10),
                                 "Multiplies the gear. Empty: 1.")
                         .orElse(1));
+        all.add(
+                Input.number(
+                                "reverse_gear",
+                                Grid.SCENARIO,
+                                "Reverse gear ratio",
+                                InputKind.NUMBER,
+                                new Range(0.1, 500),
+                                new Range(1, 60),
+                                "Counted as the lowest gear is. Matters where it is larger. Empty: not looked at.")
+                        .since(6));
     }
 }

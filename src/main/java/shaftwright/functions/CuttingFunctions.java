@@ -17,6 +17,7 @@ import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.Rounded;
 import shaftwright.shaft.ShaftLength;
 import shaftwright.shaft.ShaftOrder;
+import shaftwright.shaft.Treatment;
 import shaftwright.strength.ShaftMaterial;
 
 /** What is cut from a blank, where the grooves lie, and the mock-up stick. */
@@ -213,6 +214,7 @@ final class CuttingFunctions {
                 OptionalDouble.empty(),
                 true,
                 0,
-                ShaftMaterial.UNKNOWN);
+                ShaftMaterial.UNKNOWN,
+                Treatment.UNKNOWN);
     }
 }

@@ -20,6 +20,7 @@ import shaftwright.shaft.GrooveFlaw;
 import shaftwright.shaft.Refusal;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
+import shaftwright.shaft.Treatment;
 import shaftwright.study.Wording;
 import shaftwright.units.LengthUnit;
 
@@ -34,6 +35,7 @@ final class BlankLines {
     private static final int BOTH_NEW = 3;
 
     private static final String THIN_LAND = "; land outside a groove too thin";
+    private static final String CUTS_CASE = "; " + Treatment.CASE_HARDENED.words();
     private static final String MEETS = "; a new groove cuts into an old one";
 
     private BlankLines() {}
@@ -81,10 +83,23 @@ final class BlankLines {
                                     groove + "+ring_thickness_read", groove, "ring_thickness_read"),
                             (sizing, index) -> sizing.parts().ringFace(index.row(), end));
         }
+        parts.since(6)
+                .whole("blank_case", "Case-hardened (1 yes)")
+                .is(
+                        Pieces.of("case", quoted(Treatment.CASE_HARDENED.typed()))
+                                .in(
+                                        """
+                                        IF({blank_slot}>ROWS(blank_treatment),0,
+                                        IF(INDEX(blank_treatment,{blank_slot})=<case>,1,0))
+                                        """),
+                        (sizing, index) ->
+                                sizing.parts().treatment(index.row()) == Treatment.CASE_HARDENED
+                                        ? 1
+                                        : 0);
         reviews(parts.in(Section.BLANK_WORK, BLANK_REVIEW));
         BlankWayLines.declare(lines);
         parts.in(Section.BLANK_TABLES, BLANK_TABLE)
-                .revised(3)
+                .revised(6)
                 .text("blank_verdict", "What each blank is good for")
                 .is(
                         verdict(),
@@ -157,12 +172,15 @@ final class BlankLines {
                                 "meets",
                                 GrooveFlaw.MEETS_OLD_GROOVE.level() * BlankWayLines.GROOVE_STEPS)
                         .and("thin", quoted(THIN_LAND))
-                        .and("cuts_in", quoted(MEETS));
+                        .and("cuts_in", quoted(MEETS))
+                        .and("case", GrooveFlaw.CUTS_CASE.level() * BlankWayLines.GROOVE_STEPS)
+                        .and("cuts_skin", quoted(CUTS_CASE));
         String usable =
                 """
                 IF({plan_row}={review_slot},"CHOSEN: ","usable: ")&"cut off "&<cut>
                 &", new grooves: "&MOD(<steps>,<groove_steps>)
-                &IF(<steps><<groove_steps>,"",IF(<steps><<meets>,<thin>,<cuts_in>))
+                &IF(<steps><<groove_steps>,"",IF(<steps><<meets>,<thin>,
+                IF(<steps><<case>,<cuts_in>,<cuts_skin>)))
                 """;
         return review.in(
                 new Cases()
@@ -227,6 +245,7 @@ final class BlankLines {
                     case NONE -> "";
                     case THIN_LAND, THIN_LAND_AT_OLD_GROOVE -> THIN_LAND;
                     case MEETS_OLD_GROOVE -> MEETS;
+                    case CUTS_CASE -> CUTS_CASE;
                 };
     }
 

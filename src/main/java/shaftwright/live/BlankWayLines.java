@@ -16,7 +16,7 @@ import shaftwright.shaft.ShaftEnd;
 
 /**
  * Scores of the four ways of cutting a blank by which old grooves they use, and the blank's best. A
- * way is scored by what is against its grooves, then new grooves, then scrap to the hundredth of a
+ * way is scored by what is against its ends, then new grooves, then scrap to the hundredth of a
  * millimetre, then price, none being dearer than any; the least score wins.
  */
 final class BlankWayLines {
@@ -50,7 +50,12 @@ final class BlankWayLines {
                     .and("missing_out", "(MAX(0,{blank_rest}-<parted>)-{blank_room_out})")
                     .and("thin", GrooveFlaw.THIN_LAND.level())
                     .and("thin_at_old", GrooveFlaw.THIN_LAND_AT_OLD_GROOVE.level())
-                    .and("meets", GrooveFlaw.MEETS_OLD_GROOVE.level());
+                    .and("meets", GrooveFlaw.MEETS_OLD_GROOVE.level())
+                    .and("cuts_case", GrooveFlaw.CUTS_CASE.level())
+                    .and("hard", "INDEX(blank_case,{review_slot})=1");
+
+    /** What is against a way that needs a new groove, whatever blank it is. */
+    private static final String NEW = ",IF(<hard>,<cuts_case>,0)";
 
     private BlankWayLines() {}
 
@@ -97,7 +102,7 @@ final class BlankWayLines {
     }
 
     private static void way(LineSet<Optional<BlankReview>> set, int way, String formula) {
-        set.revised(4)
+        set.revised(6)
                 .number("blank_way_" + way, "Score of way " + way)
                 .is(
                         formula,
@@ -154,7 +159,10 @@ final class BlankWayLines {
                                 """);
         return score(
                 both,
-                oldLevel(ShaftEnd.INNER) + "," + oldLevel(ShaftEnd.OUTER),
+                oldLevel(ShaftEnd.INNER)
+                        + ","
+                        + oldLevel(ShaftEnd.OUTER)
+                        + ",IF(<hard>,IF(MAX(<trim_in>,<trim_out>)><near>,<cuts_case>,0),0)",
                 0,
                 "<trim_in>+<trim_out>",
                 "OR({blank_old_stub_in}=\"\",{blank_old_stub_out}=\"\")",
@@ -178,7 +186,7 @@ final class BlankWayLines {
         String cutting = "<cut>-{blank_room_<other>}><near>";
         return score(
                 one,
-                old.either(kept + "," + cut, cut + "," + kept),
+                old.either(kept + "," + cut, cut + "," + kept) + NEW,
                 1,
                 "<trim>+<cut>",
                 "{blank_old_stub_<end>}=\"\"",
@@ -192,7 +200,8 @@ final class BlankWayLines {
                 PIECES,
                 newLevel(ShaftEnd.INNER, "{blank_cut_in}")
                         + ","
-                        + newLevel(ShaftEnd.OUTER, "({blank_rest}-{blank_cut_in})"),
+                        + newLevel(ShaftEnd.OUTER, "({blank_rest}-{blank_cut_in})")
+                        + NEW,
                 2,
                 "{blank_rest}",
                 "FALSE",

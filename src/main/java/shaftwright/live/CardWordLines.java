@@ -45,10 +45,16 @@ final class CardWordLines {
                                         .map(shop -> VerdictLines.words(sizing, shop))
                                         .orElse(""));
         LineSet<Card.Printed> printed = Card.printed(card.revised(2));
-        printed.text("card_blank", "Blank")
+        printed.revised(6)
+                .text("card_blank", "Blank")
                 .is(
-                        Card.ifLengths(words("result_blank", TYPED_COLUMN)),
-                        print -> ResultLines.blank(print.shaft()));
+                        Card.ifLengths(words("result_blank", TYPED_COLUMN) + "&" + treatment()),
+                        print ->
+                                ResultLines.blank(print.shaft())
+                                        + print.plan()
+                                                .map(plan -> plan.blank().treatment())
+                                                .map(TreatmentText::of)
+                                                .orElse(""));
         printed.text("card_put_in", "Installation")
                 .is(
                         index -> Card.ifLengths(words("result_put_in", TYPED_COLUMN)),
@@ -60,6 +66,13 @@ final class CardWordLines {
             typed(card, "card_joint_" + end.word(), "Joint, " + end.word(), "joint_" + end.word());
             typed(card, "card_boot_" + end.word(), "Boot, " + end.word(), "boot_" + end.word());
         }
+    }
+
+    /** Of the blank that the card's shaft is cut from. */
+    private static String treatment() {
+        return Pieces.of("row", Card.cell("plan_row"))
+                .and("treated", TreatmentText.formula("INDEX(blank_treatment,<row>)"))
+                .in("IF(card_index=0,\"\",IFERROR(IF(<row>=0,\"\",<treated>),\"\"))");
     }
 
     /** A text that was typed for the scenario. */

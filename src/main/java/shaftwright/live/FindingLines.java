@@ -35,6 +35,7 @@ final class FindingLines {
 
     private static int revised(Finding finding) {
         return switch (finding) {
+            case TOO_TIRED, CUTS_CASE, INNER_RUNS_HOT, OUTER_RUNS_HOT -> 6;
             case NO_BLANK -> 5;
             case TOO_WEAK -> 4;
             case READINGS_CONTRADICT, THIN_LAND, GROOVES_MEET -> 3;

@@ -41,6 +41,7 @@ final class FindingPlaces {
                         .and("most", FlangeBolts.MOST_PRELOAD)
                         .and("land", RingSpec.LAND_IN_DEPTHS + "*groove_depth_read");
         all = EndText.both(all, "share", "INDEX(bolt_share,{rated_row_<end>})");
+        all = EndText.both(all, "speed_limit", "INDEX(rated_speed_angle_read,{rated_row_<end>})");
         // Spacing that a soft stop asks for where the window binds, 0 where the stop is hard.
         all = EndText.both(all, "soft", "SUM(INDEX({soft_<end>_spacing:all},{s_min_row}))");
         // Whether the shaft's end, not the race, ends the inward travel where the window binds.
@@ -109,6 +110,12 @@ final class FindingPlaces {
                                     IF(COUNT({result_factor},factor_wanted_read)=2,
                                     AND({result_factor}>0,{result_factor}<factor_wanted_read),FALSE)
                                     """);
+                    case TOO_TIRED ->
+                            judged(
+                                    """
+                                    IF(COUNT({fatigue_factor},fatigue_wanted_read)=2,
+                                    {fatigue_factor}<fatigue_wanted_read,FALSE)
+                                    """);
                     case BUMP_ENDS_EARLY ->
                             ifNumber("stop_up_at", "{stop_up_at}*tape_mm<{t_high}-<near>");
                     case DROOP_ENDS_EARLY ->
@@ -132,6 +139,7 @@ final class FindingPlaces {
                             inWindow("IF({plan_row}=0,FALSE,MAX(<missing_in>,<missing_out>)>0)");
                     case GROOVES_MEET ->
                             inWindow("IF({plan_row}=0,FALSE,OR(<meets_in>,<meets_out>))");
+                    case CUTS_CASE -> inWindow("{plan_cuts_case}=1");
                     case NO_INCREMENT -> inWindow("AND(shop_increment_read>0,{step_fits}=0)");
                     case NO_BLANK -> inWindow("{plan_row}=0");
                     case TOO_WIDE ->
@@ -142,6 +150,13 @@ final class FindingPlaces {
                                     """);
                     case INNER_RUNS_STEEP, OUTER_RUNS_STEEP ->
                             judged("{shaft_angle_<end>#<ride>}>{angle_run_<end>}");
+                    case INNER_RUNS_HOT, OUTER_RUNS_HOT ->
+                            judged(
+                                    """
+                                    IF({rated_row_<end>}=0,FALSE,
+                                    IF(COUNT(<speed_limit_<end>>,{speed_angle_<end>})=2,
+                                    {speed_angle_<end>}><speed_limit_<end>>,FALSE))
+                                    """);
                     case CHECKS_OPEN -> byReadings("guide_open>0");
                     case ANGLES_UNREAD -> byReadings("<unread>>0");
                 });
@@ -217,6 +232,13 @@ final class FindingPlaces {
                             {result_factor},ROUNDDOWN(ROUND({result_factor},8),2))
                             """;
                     case FACTOR_WANTED -> "factor_wanted_read";
+                    case TIRED_PART -> "{fatigue_part}";
+                    case TIRED_FACTOR ->
+                            """
+                            IF(ROUND(ROUND({fatigue_factor},8),2)<ROUND(ROUND(fatigue_wanted_read,8),2),
+                            {fatigue_factor},ROUNDDOWN(ROUND({fatigue_factor},8),2))
+                            """;
+                    case TIRED_WANTED -> "fatigue_wanted_read";
                     case BUMP_STOP -> "{stop_up_by}";
                     case BUMP_MISSING -> "{t_high}-{stop_up_at}*tape_mm";
                     case BUMP_ENDS_AT -> "({stop_up_at}*tape_mm)";
@@ -259,6 +281,9 @@ final class FindingPlaces {
                     case INNER_RUNNING, OUTER_RUNNING -> "{angle_run_<end>}";
                     case INNER_RUNNING_OVER, OUTER_RUNNING_OVER ->
                             "{shaft_angle_<end>#<ride>}-{angle_run_<end>}";
+                    case INNER_SPEED_ANGLE, OUTER_SPEED_ANGLE ->
+                            "ROUNDUP(ROUND({speed_angle_<end>},8),0)";
+                    case INNER_SPEED_LIMIT, OUTER_SPEED_LIMIT -> "INT(<speed_limit_<end>>)";
                     case CHECKS_OPEN -> "guide_open";
                     case CHECKS -> String.valueOf(MeasuringCheck.values().length);
                     case UNREAD -> "<unread>";

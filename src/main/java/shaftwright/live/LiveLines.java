@@ -44,6 +44,7 @@ public final class LiveLines {
         RatedLines.declare(lines);
         TorqueLines.declare(lines);
         ShaftStrengthLines.declare(lines);
+        FatigueLines.declare(lines);
         ChanceLines.declare(lines);
         TravelLines.declareLongest(lines);
         TravelLines.declareAlone(lines);

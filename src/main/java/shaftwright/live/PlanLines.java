@@ -54,6 +54,15 @@ final class PlanLines {
         for (ShaftEnd end : ShaftEnd.values()) {
             cuts(sides.at(end).of((result, index) -> result.plan()), end);
         }
+        sides.since(6)
+                .whole("plan_cuts_case", "A case-hardened blank is cut (1 yes)")
+                .is(
+                        """
+                        IF({plan_row}=0,0,IF(INDEX(blank_case,{plan_row})=0,0,
+                        IF(OR({plan_new_in}+{plan_new_out}>0,
+                        MAX({plan_cut_in},{plan_cut_out})>0.000001),1,0)))
+                        """,
+                        result -> result.plan().filter(CutPlan::cutsCase).isPresent() ? 1 : 0);
         lengths.mm("e_final", "End to end")
                 .is(
                         "IF({plan_row}=0,{e_chosen},{k_final}+{plan_stub_in}+{plan_stub_out})",

@@ -56,6 +56,8 @@ public enum Section {
     SWEEP_BLOCK,
     /** Torque, capacity and factor of every part, scenarios side by side. */
     STRENGTH,
+    /** How torque that comes back tires each shaft, scenarios side by side. */
+    FATIGUE,
     /** What flange bolts carry, beside their rows. */
     BOLTS,
     /** Doubt of lengths, and the margins built up from it. */

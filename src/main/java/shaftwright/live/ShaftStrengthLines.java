@@ -62,6 +62,7 @@ final class ShaftStrengthLines {
         blank(work.about(ShaftStrengthLines::plan, Lacking.EMPTY.value()));
         necks(work);
         whole(strength);
+        speeds(strength);
     }
 
     private static double known(OptionalDouble figure) {
@@ -158,7 +159,8 @@ final class ShaftStrengthLines {
                         Given.all("{shaft_whirl}/{top_rpm}", "{shaft_whirl}", "{top_rpm}"),
                         (study, index) -> known(study.criticalSpeedShare(index.side())));
         for (ShaftEnd end : ShaftEnd.values()) {
-            strength.at(end)
+            strength.revised(6)
+                    .at(end)
                     .whole("life_<end>", "Life index, <inner> joint, hours")
                     .is(
                             life(),
@@ -167,6 +169,21 @@ final class ShaftStrengthLines {
                                             end.either(
                                                     study.innerLife(index.side()),
                                                     study.outerLife(index.side()))));
+        }
+    }
+
+    private static void speeds(LineSet<StrengthStudy> strength) {
+        for (ShaftEnd end : ShaftEnd.values()) {
+            strength.since(6)
+                    .at(end)
+                    .whole("speed_angle_<end>", "Rpm times degrees at top speed, <inner> joint")
+                    .is(
+                            Given.when(
+                                    "{ready}=1",
+                                    Given.number(
+                                            "{top_rpm}",
+                                            "{top_rpm}*DEGREES({shaft_angle_<end>#<ride>})")),
+                            (study, index) -> known(study.speedAngle(index.side(), end)));
         }
     }
 
@@ -279,16 +296,26 @@ final class ShaftStrengthLines {
         String rated = "INDEX(rated_life_read,{rated_row_<end>})";
         String hours =
                 Pieces.of("rated", rated)
-                        .and("angle", "{shaft_angle_<end>#<ride>}")
+                        .and("use_bump", use("share_at_bump", "{shaft_angle_<end>#<bump>}"))
+                        .and("use_ride", use("share_at_ride", "{shaft_angle_<end>#<ride>}"))
+                        .and("use_droop", use("share_at_droop", "{shaft_angle_<end>#<droop>}"))
                         .in(
                                 """
-                                ((1-SIN(<angle>))*COS(<angle>)^2*<rated>*shock_factor_read
-                                /({torque_driving}*torque_nm))^3/{duty_use}
+                                (<rated>*shock_factor_read/({torque_driving}*torque_nm))^3/{duty_use}
+                                /(<use_bump>+<use_ride>+<use_droop>)
                                 """);
         return Given.when(
                 "{ready}=1",
                 Given.row(
                         "{rated_row_<end>}",
-                        Given.all(hours, rated, "{torque_driving}", "{duty_use}")));
+                        Given.all(
+                                hours, rated, "{torque_driving}", "{duty_use}", "share_at_ride")));
+    }
+
+    /** Life that a share of the time uses over that with a straight joint. */
+    private static String use(String share, String angle) {
+        return Pieces.of("share", share)
+                .and("angle", angle)
+                .in("<share>/((1-SIN(<angle>))*COS(<angle>)^2)^3");
     }
 }

@@ -4,8 +4,10 @@ import java.util.function.ToDoubleFunction;
 import shaftwright.build.Duty;
 import shaftwright.contract.Grid;
 import shaftwright.contract.InputKind;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.reading.StrengthReader;
+import shaftwright.strength.TravelShares;
 import shaftwright.tyre.Tyre;
 
 /** What all scenarios' strength rests on: share of a shaft, least own figure, duty rows. */
@@ -33,6 +35,9 @@ final class StrengthBookLines {
                         "IF(COUNT(rating_torque_read)=0,0,"
                                 + "MATCH(MIN(rating_torque_read),rating_torque_read,0))",
                         StrengthReader::leastOwn);
+        share(strength, "share_at_bump", "share_bump", 0, TravelShares::bump);
+        share(strength, "share_at_ride", "share_ride", 1, TravelShares::ride);
+        share(strength, "share_at_droop", "share_droop", 0, TravelShares::droop);
         LineSet<StrengthReader> duties = strength.in(Section.PARTS_WORK, Grid.DUTY_SLOT);
         duty(duties, "duty_part", "Share", "{duty_share_read}*1", Duty::share);
         duty(
@@ -47,6 +52,32 @@ final class StrengthBookLines {
                 "Turns per minute by tyre diameter, mm",
                 "{duty_speed_read}*" + WHEEL_SPEED + Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER,
                 duty -> new Tyre(1).wheelSpeed(duty.speed()));
+    }
+
+    /** A share of a joint's time; empty while those typed don't add up. */
+    private static void share(
+            LineSet<StrengthReader> strength,
+            String name,
+            String input,
+            int untyped,
+            ToDoubleFunction<TravelShares> core) {
+        strength.since(6)
+                .number(name, "Share of time that counts")
+                .is(
+                        Pieces.of("typed", "share_bump_read,share_ride_read,share_droop_read")
+                                .and("this", ReadLines.name(input))
+                                .and("untyped", untyped)
+                                .and("near", String.valueOf(TravelShares.NEAR))
+                                .in(
+                                        """
+                                        IF(COUNT(<typed>)=0,<untyped>,
+                                        IF(ABS(SUM(<typed>)-100)<<near>,SUM(<this>)/100,""))
+                                        """),
+                        reader ->
+                                reader.shares().stream()
+                                        .mapToDouble(core)
+                                        .findAny()
+                                        .orElse(Double.NaN));
     }
 
     /** A figure of a duty, 0 in a row that lacks one. */

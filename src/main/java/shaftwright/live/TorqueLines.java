@@ -153,10 +153,30 @@ final class TorqueLines {
                                 "{torque_landing_grip}",
                                 "shock_factor_read"),
                         TorquePath::landing);
-        torques.torque("torque_needed", "What every part must take")
+        torques.since(6)
+                .torque("torque_reversing", "Reverse gear, if larger, with shock")
+                .ifKnown(reversing(), TorquePath::reversing);
+        torques.since(6)
+                .torque("torque_braking", "Inboard brake of a wheel, with shock")
                 .ifKnown(
-                        "IF(COUNT({torque_driving},{torque_landing})=0,\"\","
-                                + "MAX({torque_driving},{torque_landing}))",
+                        Given.when(
+                                "AND(brakes_inboard=\"yes\",ISNUMBER(shock_factor_read))",
+                                Given.used(
+                                        "IF(ISNUMBER(brake_torque_read),"
+                                                + "shock_factor_read*brake_torque_read/torque_nm,"
+                                                + rolling(
+                                                        "brake_deceleration_read",
+                                                        "wheel_load_read",
+                                                        "shock_factor_read*")
+                                                + ")")),
+                        TorquePath::braking);
+        torques.revised(6)
+                .torque("torque_needed", "What every part must take")
+                .ifKnown(
+                        """
+                        IF(COUNT({torque_driving>torque_braking})=0,"",
+                        MAX({torque_driving>torque_braking}))
+                        """,
                         TorquePath::needed);
     }
 
@@ -164,16 +184,38 @@ final class TorqueLines {
         return Given.all(torque + "*{gears}/torque_nm", torque, "{gears}");
     }
 
-    /** The rolling radius stands for the loaded one, which is a little less. */
+    private static String reversing() {
+        return Pieces.of("step", "{reverse_gear_read}/{first_gear_read}")
+                .in(
+                        """
+                        IF(COUNT({gears},{reverse_gear_read},shock_factor_read)=3,
+                        IF(AND(<step>>1,COUNT({torque_engine>torque_grip})>0),
+                        shock_factor_read*IF(COUNT({torque_engine>torque_clutch})=0,{torque_grip},
+                        MIN(<step>*MIN({torque_engine>torque_clutch}),{torque_grip})),""),"")
+                        """);
+    }
+
     private static String grip(String load) {
+        return Given.used(rolling("tyre_friction_read", load, ""));
+    }
+
+    /**
+     * Torque that a share of the load on a wheel makes. The rolling radius stands for the loaded
+     * one, which is a little less.
+     *
+     * @param times what comes before it
+     */
+    private static String rolling(String share, String load, String times) {
         String torque =
-                "tyre_friction_read*%s*%s*%s*{tyre_diameter}/(2*PI())/%s/torque_nm"
+                "%s%s*%s*%s*%s*{tyre_diameter}/(2*PI())/%s/torque_nm"
                         .formatted(
+                                times,
+                                share,
                                 load,
                                 TyreGrip.GRAVITY,
                                 ROLLING_CIRCUMFERENCE_PER_DIAMETER,
                                 number(Bar.NMM));
-        return Given.used(Given.all(torque, "tyre_friction_read", load, "{tyre_diameter}"));
+        return Given.all(torque, share, load, "{tyre_diameter}");
     }
 
     private static void results(LineSet<ScenarioOutcome> results) {

@@ -59,7 +59,12 @@ final class VariantPrintLines {
                 .is(
                         "1-" + word("blank_in_stock", "blank_slot", "no"),
                         (sizing, index) -> 1 - says(sizing, index, "blank_in_stock", "no"));
-        blanks.print("blank_row_print", row, reads(lines, Grid.BLANK).measured("blank_stocked"), 0);
+        blanks.revised(6)
+                .print(
+                        "blank_row_print",
+                        row,
+                        reads(lines, Grid.BLANK).measured("blank_stocked", "blank_case"),
+                        0);
         LineSet<Sizing> book = parts.in(Section.BOOK_WORK, Grid.BOOK);
         book.print(
                 "parts_print",

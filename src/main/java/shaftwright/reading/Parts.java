@@ -18,6 +18,7 @@ import shaftwright.joint.OutwardStop;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.BlankEnd;
 import shaftwright.shaft.ShaftEnd;
+import shaftwright.shaft.Treatment;
 import shaftwright.strength.Material;
 import shaftwright.strength.ShaftMaterial;
 import shaftwright.strength.SplineStrength;
@@ -139,7 +140,19 @@ public final class Parts {
                 optional(number("blank_price", row)),
                 !text("blank_in_stock", row).equalsIgnoreCase("no"),
                 bore >= number("blank_diameter", row) ? 0 : orZero(bore),
-                material(materialRow(row)));
+                material(materialRow(row)),
+                treatment(row));
+    }
+
+    /** What the heat treatment of a row's blank leaves for the shop. */
+    public Treatment treatment(int row) {
+        String typed = text("blank_treatment", row);
+        for (Treatment treatment : Treatment.values()) {
+            if (treatment.typed().equalsIgnoreCase(typed)) {
+                return treatment;
+            }
+        }
+        return Treatment.UNKNOWN;
     }
 
     private BlankEnd end(int row, ShaftEnd end) {
@@ -190,7 +203,12 @@ public final class Parts {
 
     /** The material of a row, from 1, as far as its figures are there; 0 for none. */
     private ShaftMaterial material(int row) {
-        return row == 0 ? ShaftMaterial.UNKNOWN : new ShaftMaterial(steel(row - 1), teeth(row - 1));
+        return row == 0
+                ? ShaftMaterial.UNKNOWN
+                : new ShaftMaterial(
+                        steel(row - 1),
+                        teeth(row - 1),
+                        optional(number("material_tensile", row - 1)));
     }
 
     private Optional<Material> steel(int row) {

@@ -144,6 +144,7 @@ public final class Sizing {
             sizing.misread = Misread.of(inputs);
         }
         new PartsCheck(inputs, sizing.parts, problems).run();
+        new LoadsCheck(inputs, sizing.parts, problems).run();
         for (Side side : Side.values()) {
             sizing.paths.put(side, sizing.path(side, problems));
         }

@@ -8,8 +8,11 @@ import java.util.OptionalDouble;
 import shaftwright.build.Drive;
 import shaftwright.build.Driveline;
 import shaftwright.build.Duty;
+import shaftwright.build.FatigueUse;
+import shaftwright.build.InboardBrakes;
 import shaftwright.build.JointRating;
 import shaftwright.build.Loads;
+import shaftwright.build.Notch;
 import shaftwright.build.Running;
 import shaftwright.build.Side;
 import shaftwright.build.SplineUse;
@@ -22,6 +25,9 @@ import shaftwright.strength.Differential;
 import shaftwright.strength.FlangeBolts;
 import shaftwright.strength.RatingRow;
 import shaftwright.strength.SplineHold;
+import shaftwright.strength.Surface;
+import shaftwright.strength.TorqueCycles;
+import shaftwright.strength.TravelShares;
 import shaftwright.strength.TyreGrip;
 
 /** Turns the cells about torque and what parts carry into the core's values. */
@@ -37,7 +43,10 @@ public final class StrengthReader {
                     "factor_wanted",
                     "spline_fatigue",
                     "spline_wear",
-                    "spline_misalignment");
+                    "spline_misalignment",
+                    "notch_sensitivity",
+                    "kts_bar",
+                    "fatigue_other");
 
     private final InputValues inputs;
     private final Parts parts;
@@ -62,7 +71,7 @@ public final class StrengthReader {
                 driveline(),
                 new WheelLoads(
                         given("tyre_friction"), weight("wheel_load"), weight("landing_load")),
-                new Running(given("top_speed"), duties()),
+                new Running(given("top_speed"), duties(), shares()),
                 new SplineUse(
                         inputs.text("spline_hold").equalsIgnoreCase("flexible")
                                 ? SplineHold.FLEXIBLE
@@ -71,7 +80,51 @@ public final class StrengthReader {
                         inputs.number("spline_wear"),
                         inputs.number("spline_misalignment")),
                 ownFigures(),
-                inputs.number("factor_wanted"));
+                inputs.number("factor_wanted"),
+                fatigue());
+    }
+
+    /** Shares of the joints' time; empty while those typed don't add up, which is a problem. */
+    public Optional<TravelShares> shares() {
+        double bump = inputs.number("share_bump");
+        double ride = inputs.number("share_ride");
+        double droop = inputs.number("share_droop");
+        if (Double.isNaN(bump) && Double.isNaN(ride) && Double.isNaN(droop)) {
+            return Optional.of(TravelShares.RIDE);
+        }
+        double[] shares = {Parts.orZero(bump), Parts.orZero(ride), Parts.orZero(droop)};
+        return TravelShares.add(shares[0], shares[1], shares[2])
+                ? Optional.of(TravelShares.percent(shares[0], shares[1], shares[2]))
+                : Optional.empty();
+    }
+
+    private FatigueUse fatigue() {
+        return new FatigueUse(
+                new FatigueUse.Notches(
+                        inputs.number("notch_sensitivity"),
+                        inputs.number("kts_bar"),
+                        new Notch(given("kts_runout"), OptionalDouble.empty()),
+                        new Notch(given("kts_shoulder"), given("radius_shoulder")),
+                        new Notch(given("kts_groove"), given("radius_groove"))),
+                surface(),
+                inputs.number("fatigue_other"),
+                given("fatigue_wanted"));
+    }
+
+    /** How shafts' surfaces were made. */
+    public Surface surface() {
+        String typed = inputs.text("fatigue_surface");
+        for (Surface surface : Surface.values()) {
+            if (surface.words().equalsIgnoreCase(typed)) {
+                return surface;
+            }
+        }
+        return Surface.MACHINED;
+    }
+
+    /** Whether the brakes are at the transaxle. */
+    public boolean brakesInboard() {
+        return inputs.text("brakes_inboard").equalsIgnoreCase("yes");
     }
 
     private Driveline driveline() {
@@ -80,7 +133,12 @@ public final class StrengthReader {
                 given("clutch_capacity"),
                 inputs.number("gear_efficiency"),
                 differential(),
-                inputs.number("shock_factor"));
+                inputs.number("shock_factor"),
+                brakesInboard()
+                        ? Optional.of(
+                                new InboardBrakes(
+                                        given("brake_torque"), given("brake_deceleration")))
+                        : Optional.empty());
     }
 
     /** How much of the axle's torque can come to one shaft. An unreadable bias is a problem. */
@@ -119,7 +177,15 @@ public final class StrengthReader {
         double speed = parts.number("duty_speed", row);
         return Double.isNaN(share + torque + speed)
                 ? Optional.empty()
-                : Optional.of(new Duty(share, torque, speed));
+                : Optional.of(new Duty(share, torque, speed, cycle(row)));
+    }
+
+    /** Where nothing is typed, an inboard brake turns each torque around. */
+    private TorqueCycles.Kind cycle(int row) {
+        String typed = parts.text("duty_cycle", row);
+        return typed.equalsIgnoreCase("reversed") || (typed.isEmpty() && brakesInboard())
+                ? TorqueCycles.Kind.REVERSED
+                : TorqueCycles.Kind.REPEATED;
     }
 
     private List<RatingRow> ownFigures() {
@@ -157,6 +223,9 @@ public final class StrengthReader {
         return new Drive(
                 Parts.optional(
                         inputs.number("first_gear", column) * inputs.number("final_drive", column)),
+                Parts.optional(
+                        inputs.number("reverse_gear", column)
+                                * inputs.number("final_drive", column)),
                 ratingOf(innerJoint),
                 ratingOf(outerJoint));
     }
@@ -171,7 +240,8 @@ public final class StrengthReader {
         return new JointRating(
                 Parts.optional(parts.number("rated_peak", row)),
                 Parts.optional(parts.number("rated_life", row)),
-                joints.get(row) == 0 ? Optional.empty() : boltsOf(row));
+                joints.get(row) == 0 ? Optional.empty() : boltsOf(row),
+                Parts.optional(parts.number("rated_speed_angle", row)));
     }
 
     /** The bolts of a row, empty while something about them is missing or leaves no thread. */

@@ -18,6 +18,7 @@ import shaftwright.units.Require;
  * @param inStock whether it can be had
  * @param bore of a hollow one, mm; 0 when solid
  * @param material what it is made of
+ * @param treatment what its heat treatment leaves for the shop
  */
 public record Blank(
         String name,
@@ -28,7 +29,8 @@ public record Blank(
         OptionalDouble price,
         boolean inStock,
         double bore,
-        ShaftMaterial material) {
+        ShaftMaterial material,
+        Treatment treatment) {
     public Blank {
         Require.named("blank name", name);
         Require.positive("length of a blank", length);
@@ -59,7 +61,8 @@ public record Blank(
                 OptionalDouble.of(price),
                 inStock,
                 0,
-                ShaftMaterial.UNKNOWN);
+                ShaftMaterial.UNKNOWN,
+                Treatment.UNKNOWN);
     }
 
     private static void groove(BlankEnd end, double length) {
@@ -76,7 +79,14 @@ public record Blank(
 
     /** The same of this material. */
     public Blank of(ShaftMaterial other) {
-        return new Blank(name, length, diameter, inner, outer, price, inStock, bore, other);
+        return new Blank(
+                name, length, diameter, inner, outer, price, inStock, bore, other, treatment);
+    }
+
+    /** The same after this heat treatment. */
+    public Blank treated(Treatment other) {
+        return new Blank(
+                name, length, diameter, inner, outer, price, inStock, bore, material, other);
     }
 
     /** Whether it costs less than another: nobody knows that one without a price is cheap. */

@@ -41,13 +41,19 @@ public record CutPlan(Blank blank, int row, ShaftLength length, EndCut inner, En
         return length.clipToClip() + pinDiameter;
     }
 
-    /** The gravest that is against its grooves. */
+    /** The gravest that is against its ends. */
     public GrooveFlaw flaw() {
-        return GrooveFlaw.of(inner).or(GrooveFlaw.of(outer));
+        return cutsCase() ? GrooveFlaw.CUTS_CASE : GrooveFlaw.of(inner).or(GrooveFlaw.of(outer));
+    }
+
+    /** Whether it cuts an end, or a groove, of a blank that is hard on its surface only. */
+    public boolean cutsCase() {
+        return blank.treatment() == Treatment.CASE_HARDENED
+                && (newGrooves() > 0 || Math.max(inner.cut(), outer.cut()) > GroovePlan.TOLERANCE);
     }
 
     /**
-     * Whether this plan is to be preferred: nothing against its grooves or the least, fewest new
+     * Whether this plan is to be preferred: nothing against its ends or the least, fewest new
      * grooves, least scrap to the hundredth of a millimetre, lowest price (a blank without one
      * last), first in the list.
      */

@@ -1,6 +1,6 @@
 package shaftwright.shaft;
 
-/** What is against the groove of one end, the least first; plans without any come before others. */
+/** What is against a plan's ends, the least first; plans without any come before others. */
 public enum GrooveFlaw {
     NONE(0),
     /** The stub asked for leaves too thin a land, outside a new groove or an old one cut to it. */
@@ -8,7 +8,9 @@ public enum GrooveFlaw {
     /** An old groove nearer the end, or left outboard of the new one, leaves too thin a land. */
     THIN_LAND_AT_OLD_GROOVE(2),
     /** The new groove is cut into an old one. */
-    MEETS_OLD_GROOVE(3);
+    MEETS_OLD_GROOVE(3),
+    /** An end of a case-hardened blank is cut, which takes its hard skin away. */
+    CUTS_CASE(4);
 
     private final int level;
 

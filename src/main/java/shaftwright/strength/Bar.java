@@ -32,7 +32,18 @@ public record Bar(double diameter, double bore, Material material) {
      * @param torque N·m
      */
     public double shearStress(double torque) {
-        return SHEAR * NMM * torque * diameter / (Math.PI * fourthPowers());
+        return shearStress(torque, diameter, bore);
+    }
+
+    /**
+     * The same of a bar of any material.
+     *
+     * @param torque N·m
+     * @param diameter outside, mm
+     * @param bore inside, mm
+     */
+    public static double shearStress(double torque, double diameter, double bore) {
+        return SHEAR * NMM * torque * diameter / (Math.PI * fourthPowers(diameter, bore));
     }
 
     /** Torque at which the surface begins to yield, N·m. */
@@ -67,6 +78,10 @@ public record Bar(double diameter, double bore, Material material) {
     }
 
     private double fourthPowers() {
+        return fourthPowers(diameter, bore);
+    }
+
+    private static double fourthPowers(double diameter, double bore) {
         return diameter * diameter * diameter * diameter - bore * bore * bore * bore;
     }
 }

@@ -62,6 +62,31 @@ public final class JointLife {
     }
 
     /**
+     * The same where the angle differs over the running time: {@code L (M_d/M)³ / Σ(q/A³)}.
+     *
+     * @param straight hours ({@code L})
+     * @param capacity dynamic torque capacity of the joint, straight, N·m ({@code M_d})
+     * @param torque that it runs with, N·m ({@code M})
+     * @param use of life over that of a straight joint, by {@link TravelShares#use}
+     */
+    public static double hoursAt(double straight, double capacity, double torque, double use) {
+        Require.positive("use of life", use);
+        return hoursFrom(straight, capacity, torque, 0) / use;
+    }
+
+    /**
+     * Speed times angle, rpm times degrees: what heats a joint ({@code n β}).
+     *
+     * @param speed rpm
+     * @param angle rad
+     */
+    public static double speedAngle(double speed, double angle) {
+        Require.notNegative("speed", speed);
+        Require.within("joint angle", angle, 0, Math.PI / 2);
+        return speed * Math.toDegrees(angle);
+    }
+
+    /**
      * Life under a mix of duties, each using up its share (Palmgren, Miner): {@code Σq / Σ(q/L)}.
      *
      * @param shares of running time, at any scale

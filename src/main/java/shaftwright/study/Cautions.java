@@ -37,5 +37,27 @@ public final class Cautions {
                     + " aid, not approval: local rules, event rules and licensed practice decide what may"
                     + " be driven.";
 
+    /** Beside factors in fatigue. */
+    public static final String FATIGUE =
+            "Fatigue factors compare variants; they promise no life. Torques are the duty rows', without"
+                    + " the shock factor: both ways where a row says so or brakes are inboard, else on and"
+                    + " off. Kfs counts on the alternating stress, for a hardened blank on the mean too.";
+
+    /** Beside the joints' life index. */
+    public static final String LIFE =
+            "The life index compares joints and angles; it promises no hours. Torque is without the shock"
+                    + " factor, time shared over full bump, ride and full droop as typed, else all at"
+                    + " ride.";
+
+    /** Beside speed times angle. */
+    public static final String SPEED_ANGLE =
+            "Rpm times degrees is told at ride height and top speed, and held against the joint maker's"
+                    + " limit: it says nothing of heat on a long climb.";
+
+    /** Beside torque of inboard brakes and of reverse gear. */
+    public static final String OTHER_WAY =
+            "Inboard brakes and reverse gear count each on its own, with the shock factor: nobody brakes"
+                    + " under full drive.";
+
     private Cautions() {}
 }

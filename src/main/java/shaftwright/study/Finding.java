@@ -12,6 +12,8 @@ import static shaftwright.study.Severity.NO_VERDICT;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
+import shaftwright.shaft.ShaftEnd;
 
 /**
  * What may stand between a builder and a shaft, the gravest first: its rank, how much it weighs,
@@ -72,6 +74,14 @@ public enum Finding {
             ALL_WITH_NOTE,
             "The weakest part ({WEAKEST_PART}) has a safety factor of {WEAKEST_FACTOR}, below the"
                     + " {FACTOR_WANTED} wanted: choose a stronger one, or lower the torque."),
+    /** The shaft's most tired section is below the wanted factor in fatigue. */
+    TOO_TIRED(
+            10,
+            FITS_BUT,
+            ALL_WITH_NOTE,
+            "The shaft's most tired section ({TIRED_PART}) has a fatigue factor of {TIRED_FACTOR},"
+                    + " below the {TIRED_WANTED} wanted: choose a thicker bar or a stronger steel,"
+                    + " or round its notches off."),
     /** A damper, strap or bump stop ends bump before the wanted travel. */
     BUMP_ENDS_EARLY(
             11,
@@ -111,6 +121,13 @@ public enum Finding {
             "The new groove at the {GROOVE_END} end, {GROOVE_OUTER_WALL} to {GROOVE_INNER_WALL}"
                     + " from it, cuts into the old one at {OLD_OUTER_WALL} to {OLD_INNER_WALL}:"
                     + " take another blank, or another stub there."),
+    /** 13b likewise: a case-hardened blank is cut, as no other serves. */
+    CUTS_CASE(
+            13,
+            FITS_BUT,
+            ALL_WITH_NOTE,
+            "The blank is case-hardened and not to be cut, and no other on the list serves: have"
+                    + " one made to length, or take a through-hardened one."),
     /** No multiple of the shop increment lies inside the window. */
     NO_INCREMENT(
             14,
@@ -133,6 +150,8 @@ public enum Finding {
                     + " spacer, more offset or narrower tyres."),
     INNER_RUNS_STEEP(17, FITS_BUT, ALL, inner(AtEnd.RUNS)),
     OUTER_RUNS_STEEP(17, FITS_BUT, ALL, outer(AtEnd.RUNS)),
+    INNER_RUNS_HOT(17, FITS_BUT, ALL, inner(AtEnd.HOT)),
+    OUTER_RUNS_HOT(17, FITS_BUT, ALL, outer(AtEnd.HOT)),
     /** Checks before measuring are not ticked. */
     CHECKS_OPEN(
             18,
@@ -198,6 +217,11 @@ public enum Finding {
                 "At ride height the {END} joint runs at {END_RIDE}, {END_RUNNING_OVER} over its"
                         + " running limit of {END_RUNNING}: raise or lower the transaxle.";
 
+        static final String HOT =
+                "At ride height and top speed the {END} joint runs at {END_SPEED_ANGLE} rpm times"
+                        + " degrees, over its limit of {END_SPEED_LIMIT}: raise or lower the"
+                        + " transaxle, or drive slower.";
+
         private AtEnd() {}
     }
 
@@ -252,6 +276,9 @@ public enum Finding {
                     side.strength().outerBolts().isPresent()
                             && side.strength().outerBolts().get().tooTight();
             case TOO_WEAK -> side.strength().tooWeak();
+            case TOO_TIRED -> side.strength().returning().tooTired();
+            case INNER_RUNS_HOT -> hot(side, side.strength().returning().inner(), ShaftEnd.INNER);
+            case OUTER_RUNS_HOT -> hot(side, side.strength().returning().outer(), ShaftEnd.OUTER);
             case BUMP_ENDS_EARLY -> side.travel().bump().isPresent();
             case DROOP_ENDS_EARLY -> side.travel().droop().isPresent();
             case TOO_LOW -> side.travel().ground().isPresent();
@@ -262,6 +289,18 @@ public enum Finding {
             case ANGLES_UNREAD -> path.unread() != PathFacts.Unread.NOTHING;
             default -> !path.silent() && side.shaft().isPresent() && holds(side.shaft().get());
         };
+    }
+
+    private static boolean hot(
+            SideFacts side, Optional<ReturningFacts.SpeedLimit> limit, ShaftEnd end) {
+        return !side.path().silent()
+                && side.shaft().isPresent()
+                && limit.isPresent()
+                && limit.get()
+                        .passed(
+                                end.either(
+                                        side.shaft().get().inner().atRide(),
+                                        side.shaft().get().outer().atRide()));
     }
 
     /** The same of what the shaft alone decides. */
@@ -276,6 +315,7 @@ public enum Finding {
             case OUTER_BENCH_ENDS -> shaft.outer().beyondBench();
             case THIN_LAND -> window.fits() && shaft.blank().thinLand().isPresent();
             case GROOVES_MEET -> window.fits() && shaft.blank().groovesMet().isPresent();
+            case CUTS_CASE -> window.fits() && shaft.blank().cutsCase();
             case NO_INCREMENT -> window.noIncrement();
             case NO_BLANK -> window.fits() && !shaft.blank().serves();
             case INNER_RUNS_STEEP -> shaft.inner().runsSteep();

@@ -41,9 +41,19 @@ public record ShaftFacts(
      * @param serves whether one does
      * @param thinLand the thinnest land that is thinner than wanted
      * @param groovesMet where a new groove is cut into an old one
+     * @param cutsCase whether a case-hardened one is cut
      */
     public record BlankFacts(
-            boolean serves, Optional<Land> thinLand, Optional<MetGrooves> groovesMet) {
+            boolean serves,
+            Optional<Land> thinLand,
+            Optional<MetGrooves> groovesMet,
+            boolean cutsCase) {
+        /** Of blanks that are not case-hardened. */
+        public BlankFacts(
+                boolean serves, Optional<Land> thinLand, Optional<MetGrooves> groovesMet) {
+            this(serves, thinLand, groovesMet, false);
+        }
+
         /** A blank serves, and nothing is against its grooves. */
         public static final BlankFacts SERVES =
                 new BlankFacts(true, Optional.empty(), Optional.empty());
@@ -51,7 +61,7 @@ public record ShaftFacts(
         public static final BlankFacts NONE =
                 new BlankFacts(false, Optional.empty(), Optional.empty());
 
-        /** What a plan leaves to be said of its grooves. */
+        /** What a plan leaves to be said of its ends. */
         static BlankFacts of(CutPlan plan) {
             Land inner = Land.of(ShaftEnd.INNER, plan.inner());
             Land outer = Land.of(ShaftEnd.OUTER, plan.outer());
@@ -60,7 +70,8 @@ public record ShaftFacts(
                     true,
                     worse.missing() > 0 ? Optional.of(worse) : Optional.empty(),
                     MetGrooves.of(ShaftEnd.INNER, plan.inner())
-                            .or(() -> MetGrooves.of(ShaftEnd.OUTER, plan.outer())));
+                            .or(() -> MetGrooves.of(ShaftEnd.OUTER, plan.outer())),
+                    plan.cutsCase());
         }
     }
 

@@ -70,6 +70,9 @@ public enum SideSlot implements Slot {
     WEAKEST_PART(NAME),
     WEAKEST_FACTOR(FACTOR),
     FACTOR_WANTED(FACTOR),
+    TIRED_PART(NAME),
+    TIRED_FACTOR(FACTOR),
+    TIRED_WANTED(FACTOR),
     BUMP_STOP(NAME),
     BUMP_MISSING(EXCESS),
     BUMP_ENDS_AT(TRAVEL),
@@ -106,6 +109,10 @@ public enum SideSlot implements Slot {
     OUTER_RIDE(ANGLE),
     OUTER_RUNNING(ANGLE),
     OUTER_RUNNING_OVER(ANGLE_EXCESS),
+    INNER_SPEED_ANGLE(COUNT),
+    INNER_SPEED_LIMIT(COUNT),
+    OUTER_SPEED_ANGLE(COUNT),
+    OUTER_SPEED_LIMIT(COUNT),
     CHECKS_OPEN(COUNT),
     CHECKS(COUNT),
     UNREAD(CHOICE, "Camber was", "Toe was", "Camber and toe were"),
@@ -153,6 +160,7 @@ public enum SideSlot implements Slot {
                             ReadingWording.LISTED_BETWEEN,
                             ReadingWording.listed(contradiction(side), unit));
             case WEAKEST_PART -> side.strength().weakest().orElseThrow().part();
+            case TIRED_PART -> side.strength().returning().mostTired().orElseThrow().part();
             case BUMP_STOP -> side.travel().bump().orElseThrow().stop().words();
             case DROOP_STOP -> side.travel().droop().orElseThrow().stop().words();
             default -> throw new IllegalStateException(this + " is not a name");
@@ -192,6 +200,12 @@ public enum SideSlot implements Slot {
             case OUTER_BOLT_TORQUE -> side.strength().outerBolts().orElseThrow().mostTorque();
             case WEAKEST_FACTOR -> side.strength().tooWeakFactor();
             case FACTOR_WANTED -> side.strength().factorWanted();
+            case TIRED_FACTOR -> side.strength().returning().tooTiredFactor();
+            case TIRED_WANTED -> side.strength().returning().factorWanted().orElseThrow();
+            case INNER_SPEED_ANGLE -> above(innerSpeed(side).reached(shaft(side).inner().atRide()));
+            case INNER_SPEED_LIMIT -> Math.floor(innerSpeed(side).most());
+            case OUTER_SPEED_ANGLE -> above(outerSpeed(side).reached(shaft(side).outer().atRide()));
+            case OUTER_SPEED_LIMIT -> Math.floor(outerSpeed(side).most());
             case BUMP_MISSING -> missing(side.travel().bump().orElseThrow());
             case BUMP_ENDS_AT -> side.travel().bump().orElseThrow().at();
             case DROOP_MISSING -> missing(side.travel().droop().orElseThrow());
@@ -252,6 +266,19 @@ public enum SideSlot implements Slot {
             case SLACK_OUT_AT -> shaft.slackOut().travel();
             default -> throw new IllegalStateException(this + " is not a number");
         };
+    }
+
+    /** The next whole number, so that what is above a limit reads so. */
+    private static double above(double number) {
+        return Double.parseDouble(Wording.roundedUp(number, 0));
+    }
+
+    private static ReturningFacts.SpeedLimit innerSpeed(SideFacts side) {
+        return side.strength().returning().inner().orElseThrow();
+    }
+
+    private static ReturningFacts.SpeedLimit outerSpeed(SideFacts side) {
+        return side.strength().returning().outer().orElseThrow();
     }
 
     private static double missing(EarlyEnd end) {

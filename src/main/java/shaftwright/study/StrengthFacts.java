@@ -9,12 +9,23 @@ import java.util.Optional;
  * @param outerBolts flange bolts of the outer joint, likewise
  * @param weakest the part with the least safety factor, when there is one
  * @param factorWanted least safety factor that the builder wants
+ * @param returning what is known of loads that come back
  */
 public record StrengthFacts(
         Optional<Bolts> innerBolts,
         Optional<Bolts> outerBolts,
         Optional<Weakest> weakest,
-        double factorWanted) {
+        double factorWanted,
+        ReturningFacts returning) {
+    /** Of parts whose wear and fatigue are not looked at. */
+    public StrengthFacts(
+            Optional<Bolts> innerBolts,
+            Optional<Bolts> outerBolts,
+            Optional<Weakest> weakest,
+            double factorWanted) {
+        this(innerBolts, outerBolts, weakest, factorWanted, ReturningFacts.NONE);
+    }
+
     /** Nothing is known. */
     public static final StrengthFacts UNKNOWN =
             new StrengthFacts(Optional.empty(), Optional.empty(), Optional.empty(), 1);
@@ -40,8 +51,12 @@ public record StrengthFacts(
      * never up to the factor wanted.
      */
     double tooWeakFactor() {
-        double factor = weakest.orElseThrow().factor();
-        return Wording.rounded(factor, 2).equals(Wording.rounded(factorWanted, 2))
+        return below(weakest.orElseThrow().factor(), factorWanted);
+    }
+
+    /** A factor below the one wanted, to hundredths in which it is still below. */
+    static double below(double factor, double wanted) {
+        return Wording.rounded(factor, 2).equals(Wording.rounded(wanted, 2))
                 ? Double.parseDouble(Wording.roundedDown(factor, 2))
                 : factor;
     }

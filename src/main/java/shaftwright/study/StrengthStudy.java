@@ -1,23 +1,31 @@
 package shaftwright.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import shaftwright.build.Drive;
 import shaftwright.build.Driveline;
 import shaftwright.build.Duty;
+import shaftwright.build.InboardBrakes;
 import shaftwright.build.JointRating;
 import shaftwright.build.Loads;
 import shaftwright.build.Side;
+import shaftwright.shaft.FittedPosition;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.strength.FlangeBolts;
 import shaftwright.strength.Gears;
 import shaftwright.strength.JointLife;
 import shaftwright.strength.RatingRow;
+import shaftwright.strength.TorqueCycles;
 import shaftwright.strength.TorquePath;
+import shaftwright.strength.TravelShares;
 import shaftwright.strength.TyreGrip;
 import shaftwright.strength.WeakestPart;
 import shaftwright.tyre.Tyre;
@@ -39,7 +47,9 @@ public final class StrengthStudy {
     private final Optional<Gears> gears;
     private final TorquePath torques;
     private final OptionalDouble straightLife;
+    private final TorqueCycles cycles;
     private final Map<Side, ShaftStrength> shafts = new EnumMap<>(Side.class);
+    private final Map<Side, ShaftFatigue> fatigues = new EnumMap<>(Side.class);
 
     private StrengthStudy(
             Loads loads,
@@ -67,10 +77,16 @@ public final class StrengthStudy {
                         throughGears(driveline.clutchCapacity()),
                         grip(loads.wheel().driving()),
                         grip(loads.wheel().landing()),
-                        driveline.shock());
+                        driveline.shock(),
+                        gears.isEmpty() ? OptionalDouble.empty() : drive.reverseStep(),
+                        driveline.brakes().stream()
+                                .flatMapToDouble(brakes -> braking(brakes).stream())
+                                .findAny());
+        cycles = returningTorques();
         straightLife = mixOfDuties();
         for (Side side : Side.values()) {
             shafts.put(side, cut(side));
+            fatigues.put(side, tired(side));
         }
     }
 
@@ -108,6 +124,28 @@ public final class StrengthStudy {
                                 .torque());
     }
 
+    private OptionalDouble braking(InboardBrakes brakes) {
+        return brakes.torque(
+                loads.wheel().driving(), tyre.stream().mapToDouble(Tyre::rollingRadius).findAny());
+    }
+
+    /** The duties' torques, without shock; an inboard brake turns against the drive. */
+    private TorqueCycles returningTorques() {
+        return new TorqueCycles(
+                Math.max(most(TorqueCycles.Kind.REVERSED), torques.brake().orElse(0)),
+                most(TorqueCycles.Kind.REPEATED));
+    }
+
+    private double most(TorqueCycles.Kind cycle) {
+        double part =
+                loads.running().duties().stream()
+                        .filter(duty -> duty.cycle() == cycle && duty.share() > 0)
+                        .mapToDouble(Duty::torque)
+                        .max()
+                        .orElse(0);
+        return part * torques.running().orElse(0);
+    }
+
     /** Life of a straight joint whose capacity is the running torque, hours. */
     private OptionalDouble mixOfDuties() {
         List<Duty> duties = loads.running().duties();
@@ -133,6 +171,18 @@ public final class StrengthStudy {
                                         study(side).orElseThrow().stock().ring().grooveDepth(),
                                         loads.splines()))
                 .orElse(ShaftStrength.UNKNOWN);
+    }
+
+    private ShaftFatigue tired(Side side) {
+        return result(side)
+                .map(
+                        shaft ->
+                                ShaftFatigue.of(
+                                        shaft,
+                                        study(side).orElseThrow().stock().ring().grooveDepth(),
+                                        loads.fatigue(),
+                                        cycles))
+                .orElse(ShaftFatigue.UNKNOWN);
     }
 
     private Optional<SideStudy> study(Side side) {
@@ -171,6 +221,33 @@ public final class StrengthStudy {
         return shafts.get(side);
     }
 
+    /** The greatest torques that come back in a shaft, without shock. */
+    public TorqueCycles cycles() {
+        return cycles;
+    }
+
+    /** How they tire a side's shaft. */
+    public ShaftFatigue fatigue(Side side) {
+        return fatigues.get(side);
+    }
+
+    /** The section that they tire most, the left one of equals; empty when no factor is known. */
+    public Optional<StrengthFacts.Weakest> mostTired() {
+        return Arrays.stream(Side.values())
+                .flatMap(side -> mostTired(side).stream())
+                .min(Comparator.comparingDouble(StrengthFacts.Weakest::factor));
+    }
+
+    private Optional<StrengthFacts.Weakest> mostTired(Side side) {
+        ShaftFatigue fatigue = fatigue(side);
+        return fatigue.least()
+                .map(
+                        part ->
+                                new StrengthFacts.Weakest(
+                                        part.words() + ", " + side.word(),
+                                        fatigue.factor(part).orElseThrow()));
+    }
+
     /** How far a side's shaft twists under the torque needed, rad. */
     public OptionalDouble twist(Side side) {
         OptionalDouble needed = torques.needed();
@@ -182,32 +259,55 @@ public final class StrengthStudy {
         return ratio(shaft(side).criticalSpeed(), topRpm());
     }
 
-    /** Life of a side's inner joint at its angle at ride, hours: an index to compare by. */
+    /**
+     * Life of a side's inner joint at its angles at bump, ride and droop, each for its share of the
+     * time, hours: an index to compare by.
+     */
     public OptionalDouble innerLife(Side side) {
-        Optional<SideResult> result = result(side);
-        return result.isEmpty()
-                ? OptionalDouble.empty()
-                : life(drive.inner(), result.get().atRide().innerAngle());
+        return life(drive.inner(), side, FittedPosition::innerAngle);
     }
 
     /** The same of the outer joint. */
     public OptionalDouble outerLife(Side side) {
-        Optional<SideResult> result = result(side);
-        return result.isEmpty()
-                ? OptionalDouble.empty()
-                : life(drive.outer(), result.get().atRide().outerAngle());
+        return life(drive.outer(), side, FittedPosition::outerAngle);
     }
 
-    private OptionalDouble life(JointRating joint, double angle) {
+    private OptionalDouble life(
+            JointRating joint, Side side, ToDoubleFunction<FittedPosition> angle) {
         OptionalDouble running = torques.running();
-        return straightLife.isEmpty() || joint.life().isEmpty() || running.isEmpty()
+        Optional<SideResult> result = result(side);
+        Optional<TravelShares> shares = loads.running().shares();
+        if (straightLife.isEmpty()
+                || joint.life().isEmpty()
+                || running.isEmpty()
+                || result.isEmpty()
+                || shares.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(
+                JointLife.hoursAt(
+                        straightLife.getAsDouble(),
+                        joint.life().getAsDouble(),
+                        running.getAsDouble(),
+                        shares.get()
+                                .use(
+                                        angle.applyAsDouble(result.get().atBump()),
+                                        angle.applyAsDouble(result.get().atRide()),
+                                        angle.applyAsDouble(result.get().atDroop()))));
+    }
+
+    /** Speed times angle of a side's joint at ride height and top speed, rpm times degrees. */
+    public OptionalDouble speedAngle(Side side, ShaftEnd end) {
+        OptionalDouble rpm = topRpm();
+        Optional<SideResult> result = result(side);
+        return rpm.isEmpty() || result.isEmpty()
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(
-                        JointLife.hoursFrom(
-                                straightLife.getAsDouble(),
-                                joint.life().getAsDouble(),
-                                running.getAsDouble(),
-                                angle));
+                        JointLife.speedAngle(
+                                rpm.getAsDouble(),
+                                end.either(
+                                        result.get().atRide().innerAngle(),
+                                        result.get().atRide().outerAngle())));
     }
 
     /** What a part takes that both sides have alike, N·m. */
@@ -282,7 +382,21 @@ public final class StrengthStudy {
                                 parts ->
                                         new StrengthFacts.Weakest(
                                                 parts.least().part(), parts.factor())),
-                loads.factorWanted());
+                loads.factorWanted(),
+                new ReturningFacts(
+                        speedLimit(drive.inner()),
+                        speedLimit(drive.outer()),
+                        mostTired(),
+                        loads.fatigue().factorWanted()));
+    }
+
+    private Optional<ReturningFacts.SpeedLimit> speedLimit(JointRating joint) {
+        OptionalDouble rpm = topRpm();
+        return rpm.isEmpty() || joint.speedAngle().isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new ReturningFacts.SpeedLimit(
+                                rpm.getAsDouble(), joint.speedAngle().getAsDouble()));
     }
 
     private static StrengthFacts.Bolts facts(FlangeBolts bolts) {

@@ -59,7 +59,7 @@ final class BlanksSheet {
             }
         }
         for (int row = 0; row < Grid.BLANK_TABLE.rows(); row++) {
-            sheet.getRow(top + 2 + row).setHeightInPoints(40);
+            sheet.getRow(top + 2 + row).setHeightInPoints(52);
         }
         return top + 2 + Grid.BLANK_TABLE.rows();
     }

@@ -9,7 +9,9 @@ import shaftwright.contract.Grid;
 import shaftwright.contract.InputSheet;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
+import shaftwright.live.Quantity;
 import shaftwright.live.Section;
+import shaftwright.study.Cautions;
 import shaftwright.template.Run.Direction;
 
 /** Torque path, materials and ratings, and what each part of each scenario carries. */
@@ -19,7 +21,15 @@ final class StrengthSheet {
     private static final int FIRST = ScenariosSheet.FIRST;
 
     /** Columns of the widest table of inputs. */
-    private static final int TABLE = 10;
+    private static final int TABLE = 11;
+
+    /** Characters of a note on one line. */
+    private static final int LINE = 190;
+
+    /** Points. */
+    private static final int ONE_LINE = 15;
+
+    private static final int TWO_LINES = 26;
 
     private static final List<String> PATH =
             List.of(
@@ -28,6 +38,9 @@ final class StrengthSheet {
                     "gear_efficiency",
                     "differential",
                     "torque_bias",
+                    "brakes_inboard",
+                    "brake_torque",
+                    "brake_deceleration",
                     "tyre_friction",
                     "wheel_load",
                     "landing_load",
@@ -40,6 +53,22 @@ final class StrengthSheet {
                     "spline_misalignment",
                     "nut_factor",
                     "flange_friction");
+
+    private static final List<String> RETURNING =
+            List.of(
+                    "share_bump",
+                    "share_ride",
+                    "share_droop",
+                    "notch_sensitivity",
+                    "kts_bar",
+                    "kts_runout",
+                    "kts_shoulder",
+                    "radius_shoulder",
+                    "kts_groove",
+                    "radius_groove",
+                    "fatigue_surface",
+                    "fatigue_other",
+                    "fatigue_wanted");
 
     private final Draft draft;
     private final XSSFSheet sheet;
@@ -75,11 +104,11 @@ final class StrengthSheet {
         sheet.setRowBreak(row - 1);
         table("Materials: blanks on the sheet Parts pick one", Grid.MATERIAL);
         sources();
-        table("Joints: torque and flange bolts", Grid.RATED);
+        table("Joints: torque, speed at angle and flange bolts", Grid.RATED);
+        table("Parts that you have a figure for", Grid.RATING);
+        table("Duty, for the joints' life index and the shafts' fatigue", Grid.DUTY);
         sheet.setRowBreak(row - 1);
         bolts();
-        table("Parts that you have a figure for", Grid.RATING);
-        table("Duty of the joints, for the life index", Grid.DUTY);
         results();
         sheet.createFreezePane(1, 0);
         // A column more than there is: many narrow ones print a little wider than their characters.
@@ -88,10 +117,28 @@ final class StrengthSheet {
 
     private void singles() {
         Page.heading(draft, sheet, row++, columns, "Torque path and factors");
-        for (String name : PATH) {
+        singles(PATH);
+        caution(Cautions.OTHER_WAY);
+        row++;
+        Page.heading(
+                draft, sheet, row++, columns, "Loads that come back: joints' time and notches");
+        singles(RETURNING);
+        caution(Cautions.LIFE);
+        caution(Cautions.SPEED_ANGLE);
+        caution(Cautions.FATIGUE);
+        row++;
+    }
+
+    private void singles(List<String> names) {
+        for (String name : names) {
             Page.single(draft, sheet, row++, Contract.input(name), Side.LEFT, TABLE - 1);
         }
-        row++;
+    }
+
+    private void caution(String words) {
+        draft.text(sheet, row, 0, words, draft.look().note());
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 0, TABLE - 1));
+        draft.height(sheet, row++, words.length() > LINE ? TWO_LINES : ONE_LINE);
     }
 
     private void table(String title, Grid grid) {
@@ -133,18 +180,20 @@ final class StrengthSheet {
     }
 
     private void results() {
-        sheet.setRowBreak(row - 1);
         letters("Torque of one shaft");
         lines(Grid.SCENARIO, Side.LEFT, "torque_");
         letters("Parts that both sides have alike");
         lines(Grid.SCENARIO, Side.LEFT, "cap_");
         lines(Grid.SCENARIO, Side.LEFT, "factor_");
+        letters("Torque that comes back");
+        caution(Cautions.FATIGUE);
+        fatigue(Grid.SCENARIO, Side.LEFT);
         for (Side side : Side.values()) {
-            if (side == Side.RIGHT) {
-                sheet.setRowBreak(row - 1);
-            }
+            sheet.setRowBreak(row - 1);
             letters("Shaft, " + side.word() + " side");
             lines(Grid.SCENARIO_SIDE, side, "");
+            letters("Fatigue, " + side.word() + " side, to compare variants by");
+            fatigue(Grid.SCENARIO_SIDE, side);
         }
     }
 
@@ -153,7 +202,15 @@ final class StrengthSheet {
     }
 
     private void lines(Grid grid, Side side, String prefix) {
-        for (LiveLine line : LiveLines.all().in(Section.STRENGTH)) {
+        lines(Section.STRENGTH, grid, side, prefix);
+    }
+
+    private void fatigue(Grid grid, Side side) {
+        lines(Section.FATIGUE, grid, side, "");
+    }
+
+    private void lines(Section section, Grid grid, Side side, String prefix) {
+        for (LiveLine line : LiveLines.all().in(section)) {
             if (line.grid() == grid && line.name().startsWith(prefix)) {
                 draft.text(sheet, row, 0, Page.label(line, draft.unit()), draft.look().label());
                 draft.live(
@@ -164,6 +221,9 @@ final class StrengthSheet {
                         FIRST,
                         Direction.ACROSS,
                         draft.look().result(line.quantity()));
+                if (line.quantity() == Quantity.TEXT) {
+                    draft.height(sheet, row - 1, TWO_LINES);
+                }
             }
         }
     }

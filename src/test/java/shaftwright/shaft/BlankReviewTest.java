@@ -426,11 +426,33 @@ class BlankReviewTest {
                         OptionalDouble.empty(),
                         true,
                         0,
-                        ShaftMaterial.UNKNOWN);
+                        ShaftMaterial.UNKNOWN,
+                        Treatment.UNKNOWN);
 
         assertThat(chosen(List.of(unpriced, dear))).isEqualTo("dear");
         assertThat(chosen(List.of(dear, unpriced))).isEqualTo("dear");
         assertThat(chosen(List.of(unpriced))).isEqualTo("not priced");
+    }
+
+    /** What is hard outside only is cut when nothing else serves, and it is said of the plan. */
+    @Test
+    void caseHardenedBlankIsCutOnlyWhenNoOtherServes() {
+        Blank hard = priced("hard", 600, plain(60), 10).treated(Treatment.CASE_HARDENED);
+        Blank dear = priced("dear", 640, plain(80), 900).treated(Treatment.THROUGH_HARDENED);
+
+        assertThat(chosen(List.of(hard, dear))).isEqualTo("dear");
+        assertThat(chosen(List.of(hard))).isEqualTo("hard");
+        CutPlan cut = review(hard).plan().orElseThrow();
+        assertThat(cut.cutsCase()).isTrue();
+        assertThat(cut.flaw()).isEqualTo(GrooveFlaw.CUTS_CASE);
+        assertThat(review(dear).plan().orElseThrow().cutsCase()).isFalse();
+    }
+
+    @Test
+    void caseHardenedBlankWhoseGroovesServeIsNotCut() {
+        Blank hard = blank(580, grooved(12), grooved(12)).treated(Treatment.CASE_HARDENED);
+
+        assertThat(review(hard).plan().orElseThrow().flaw()).isEqualTo(GrooveFlaw.NONE);
     }
 
     private static Blank priced(String name, double length, BlankEnd end, double price) {

@@ -3,6 +3,7 @@ package shaftwright.study;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import shaftwright.build.MeasuringCheck;
 import shaftwright.shaft.Binding;
@@ -170,21 +171,62 @@ final class HandMadeSide {
                                     Optional.of(new Bolts(0.7512, 0.75, 60.9)),
                                     strength.outerBolts(),
                                     strength.weakest(),
-                                    strength.factorWanted()));
+                                    strength.factorWanted(),
+                                    strength.returning()));
             case OUTER_BOLTS_TOO_TIGHT ->
                     side.with(
                             new StrengthFacts(
                                     strength.innerBolts(),
                                     Optional.of(new Bolts(0.92, 0.75, 60.9)),
                                     strength.weakest(),
-                                    strength.factorWanted()));
+                                    strength.factorWanted(),
+                                    strength.returning()));
             case TOO_WEAK ->
                     side.with(
                             new StrengthFacts(
                                     strength.innerBolts(),
                                     strength.outerBolts(),
                                     Optional.of(new Weakest("shaft bar, left", 1.1999)),
-                                    strength.factorWanted()));
+                                    strength.factorWanted(),
+                                    strength.returning()));
+            case TOO_TIRED ->
+                    side.with(
+                            returning(
+                                    strength,
+                                    new ReturningFacts(
+                                            strength.returning().inner(),
+                                            strength.returning().outer(),
+                                            Optional.of(
+                                                    new Weakest(
+                                                            "spline run-out, inner end, left",
+                                                            1.4999)),
+                                            OptionalDouble.of(1.5))));
+            case INNER_RUNS_HOT ->
+                    side.with(
+                            returning(
+                                    strength,
+                                    new ReturningFacts(
+                                            hot(shaft.inner().atRide()),
+                                            strength.returning().outer(),
+                                            strength.returning().mostTired(),
+                                            strength.returning().factorWanted())));
+            case OUTER_RUNS_HOT ->
+                    side.with(
+                            returning(
+                                    strength,
+                                    new ReturningFacts(
+                                            strength.returning().inner(),
+                                            hot(shaft.outer().atRide()),
+                                            strength.returning().mostTired(),
+                                            strength.returning().factorWanted())));
+            case CUTS_CASE ->
+                    side.with(
+                            shaft.with(
+                                    new BlankFacts(
+                                            true,
+                                            shaft.blank().thinLand(),
+                                            shaft.blank().groovesMet(),
+                                            true)));
             case BUMP_ENDS_EARLY ->
                     side.with(
                             new TravelFacts(
@@ -233,7 +275,8 @@ final class HandMadeSide {
                                     new BlankFacts(
                                             true,
                                             Optional.of(new Land(ShaftEnd.INNER, 4.5, 1.5)),
-                                            shaft.blank().groovesMet())));
+                                            shaft.blank().groovesMet(),
+                                            shaft.blank().cutsCase())));
             case GROOVES_MEET ->
                     side.with(
                             shaft.with(
@@ -244,7 +287,8 @@ final class HandMadeSide {
                                                     new MetGrooves(
                                                             ShaftEnd.OUTER,
                                                             new GrooveWalls(8.25, 10.4),
-                                                            new GrooveWalls(10, 12.15))))));
+                                                            new GrooveWalls(10, 12.15))),
+                                            shaft.blank().cutsCase())));
             case NO_INCREMENT -> side.with(shaft.with(noIncrement()));
             case NO_BLANK -> side.with(shaft.with(BlankFacts.NONE));
             case TOO_WIDE -> side.with(new SideFacts.Width(2131.5, 2100));
@@ -253,5 +297,19 @@ final class HandMadeSide {
             case CHECKS_OPEN -> side.with(path.open(THREE_CHECKS));
             case ANGLES_UNREAD -> side.with(path.without(Unread.CAMBER));
         };
+    }
+
+    private static StrengthFacts returning(StrengthFacts strength, ReturningFacts loads) {
+        return new StrengthFacts(
+                strength.innerBolts(),
+                strength.outerBolts(),
+                strength.weakest(),
+                strength.factorWanted(),
+                loads);
+    }
+
+    /** At 4000.2 rpm times degrees. */
+    private static Optional<ReturningFacts.SpeedLimit> hot(double angle) {
+        return Optional.of(new ReturningFacts.SpeedLimit(4000.2 / Math.toDegrees(angle), 4000));
     }
 }

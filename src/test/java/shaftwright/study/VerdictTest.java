@@ -50,10 +50,11 @@ class VerdictTest {
                     Finding.NO_INCREMENT,
                     Finding.NO_BLANK,
                     Finding.THIN_LAND,
-                    Finding.GROOVES_MEET);
+                    Finding.GROOVES_MEET,
+                    Finding.CUTS_CASE);
 
     private static final Set<Finding> OF_GROOVES =
-            EnumSet.of(Finding.THIN_LAND, Finding.GROOVES_MEET);
+            EnumSet.of(Finding.THIN_LAND, Finding.GROOVES_MEET, Finding.CUTS_CASE);
 
     private static Verdict of(Finding finding) {
         return Verdict.of(HandMadeSide.spoilt(HandMadeSide.healthy(), finding));

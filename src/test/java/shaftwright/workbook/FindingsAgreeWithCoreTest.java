@@ -42,6 +42,7 @@ class FindingsAgreeWithCoreTest {
                         Finding.INNER_BOLTS_TOO_TIGHT,
                         Finding.OUTER_BOLTS_TOO_TIGHT,
                         Finding.TOO_WEAK,
+                        Finding.TOO_TIRED,
                         Finding.BUMP_ENDS_EARLY,
                         Finding.DROOP_ENDS_EARLY,
                         Finding.INNER_BOOT_TOUCHES,
@@ -49,8 +50,11 @@ class FindingsAgreeWithCoreTest {
                         Finding.INNER_BENCH_ENDS,
                         Finding.OUTER_BENCH_ENDS,
                         Finding.THIN_LAND,
+                        Finding.CUTS_CASE,
                         Finding.TOO_WIDE,
                         Finding.INNER_RUNS_STEEP,
+                        Finding.INNER_RUNS_HOT,
+                        Finding.OUTER_RUNS_HOT,
                         Finding.CHECKS_OPEN,
                         Finding.ANGLES_UNREAD);
     }

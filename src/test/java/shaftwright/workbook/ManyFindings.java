@@ -10,7 +10,8 @@ public final class ManyFindings {
     private ManyFindings() {}
 
     /**
-     * Damper and strap too short, tubes too thick, a short bench table, thin lands and the like.
+     * Damper and strap too short, tubes too thick, a short bench table, thin lands, tired and
+     * case-hardened shafts and the like.
      */
     public static Path write(Path file) {
         Map<String, List<String>> typed = DemoBook.typed();
@@ -24,6 +25,13 @@ public final class ManyFindings {
         typed.put("width_limit", List.of("70"));
         typed.put("joint_angle_continuous", List.of("5", "5", "5", "5"));
         typed.put("done_springs", List.of("no"));
+        typed.put("material_tensile", List.of("213", "180"));
+        typed.put("kts_runout", List.of("2.8"));
+        typed.put("fatigue_wanted", List.of("4"));
+        typed.put("rated_speed_angle", List.of("2000", "2000", "2000", "2000"));
+        typed.put(
+                "blank_treatment",
+                Collections.nCopies(typed.get("blank_name").size(), "case-hardened"));
         // Does not fit, so its card prints nothing.
         typed.put("shop_scenario", List.of("B"));
         typed.put("camber_left", Collections.nCopies(typed.get("camber_left").size(), ""));

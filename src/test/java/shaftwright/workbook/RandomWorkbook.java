@@ -59,6 +59,12 @@ public final class RandomWorkbook {
         new RandomStrength(seed, unit, typed).type(joints, scenarios);
     }
 
+    /** The same with loads that come back, which the recorded answers do not know. */
+    public RandomWorkbook withLoads(long seed) {
+        new RandomLoads(seed, unit, typed).type(scenarios);
+        return this;
+    }
+
     public LengthUnit unit() {
         return unit;
     }

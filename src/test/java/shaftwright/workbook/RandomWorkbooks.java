@@ -30,7 +30,10 @@ public final class RandomWorkbooks {
         List<Path> files = new ArrayList<>();
         while (files.size() < count) {
             long now = seed++;
-            Path file = write(new RandomWorkbook(now), folder.resolve("seed-" + now + ".xlsx"));
+            Path file =
+                    write(
+                            new RandomWorkbook(now).withLoads(now),
+                            folder.resolve("seed-" + now + ".xlsx"));
             Filling.Report report = Filling.compute(XlsxBook.open(file));
             if (report.hasErrors()) {
                 refused++;
