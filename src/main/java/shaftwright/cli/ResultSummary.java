@@ -51,7 +51,7 @@ final class ResultSummary {
         }
         shafts(scenario, sides);
         scenario.strength().weakest().ifPresent(this::weakest);
-        new ReturningLoads(page, scenario.strength()).summary();
+        new ReturningLoads(page, scenario.strength()).summary(sides);
         page.row("cost", scenario.cost().total().words());
         page.gap();
     }

@@ -17,17 +17,19 @@ import shaftwright.study.Wording;
 
 /** Loads that come back, in the terminal: what of them is known, and its cautions. */
 record ReturningLoads(ResultPage page, StrengthStudy strength) {
-    /** The most tired section alone. */
-    void summary() {
-        strength.mostTired()
-                .ifPresent(
-                        tired ->
-                                page.row(
-                                        "in fatigue",
-                                        "factor "
-                                                + Wording.factor(tired.factor())
-                                                + ", "
-                                                + tired.part()));
+    /** The most tired section alone, with its side where both are shown. */
+    void summary(List<Side> sides) {
+        if (sides.size() == 1) {
+            ShaftFatigue fatigue = strength.fatigue(sides.get(0));
+            fatigue.least()
+                    .ifPresent(part -> tired(fatigue.factor(part).orElseThrow(), part.words()));
+        } else {
+            strength.mostTired().ifPresent(tired -> tired(tired.factor(), tired.part()));
+        }
+    }
+
+    private void tired(double factor, String section) {
+        page.row("in fatigue", "factor " + Wording.factor(factor) + ", " + section);
     }
 
     /** All of one side. */

@@ -12,10 +12,11 @@ final class FindingLines {
     private FindingLines() {}
 
     static void declare(LiveLines lines) {
-        LineSet<Sizing> set = LineSet.in(lines, Section.SIDE_WORK, SCENARIO_SIDE).since(2);
+        LineSet<Sizing> set = LineSet.in(lines, Section.SIDE_WORK, SCENARIO_SIDE);
         for (Finding finding : Finding.values()) {
             String word = finding.name().toLowerCase(Locale.ROOT);
-            set.revised(revised(finding))
+            set.since(since(finding))
+                    .revised(revised(finding))
                     .text(name(finding), "Finding: " + word.replace('_', ' '))
                     .is(
                             Given.when(
@@ -33,13 +34,19 @@ final class FindingLines {
         return "find_" + finding.name().toLowerCase(Locale.ROOT);
     }
 
-    private static int revised(Finding finding) {
+    private static int since(Finding finding) {
         return switch (finding) {
             case TOO_TIRED, CUTS_CASE, INNER_RUNS_HOT, OUTER_RUNS_HOT -> 6;
+            default -> 2;
+        };
+    }
+
+    private static int revised(Finding finding) {
+        return switch (finding) {
             case NO_BLANK -> 5;
             case TOO_WEAK -> 4;
             case READINGS_CONTRADICT, THIN_LAND, GROOVES_MEET -> 3;
-            default -> 2;
+            default -> since(finding);
         };
     }
 }

@@ -70,9 +70,16 @@ final class MisreadLines {
     static void declareColumn(LiveLines lines) {
         LineSet.in(lines, Section.SCENARIO_WORK, Grid.SCENARIO)
                 .since(ReadLines.RANGES)
-                .revised(CELLS)
+                .revised(newest())
                 .text(COLUMN, LABEL)
                 .is(ofColumn(), sizing -> "");
+    }
+
+    /** Contract version that brought the last of a scenario's inputs. */
+    private static int newest() {
+        return Contract.inputs(Grid.SCENARIO).stream()
+                .mapToInt(Input::since)
+                .reduce(CELLS, Math::max);
     }
 
     /** How many of a range's cells can't be used, as a formula. */
@@ -87,13 +94,14 @@ final class MisreadLines {
     /** What the line before says, else the first cell of this input. */
     private static String chain(LineSet<Sizing> set, boolean sided) {
         String last = "";
+        int lastSince = CELLS;
         for (Input input : Contract.inputs()) {
             if (Misread.isShared(input) && input.grid().sided() == sided) {
                 String name = input.name() + "_misread";
                 String before = "{" + last + "}";
                 boolean first = last.isEmpty();
                 set.since(Math.max(ReadLines.RANGES, input.since()))
-                        .revised(Math.max(CELLS, input.since()))
+                        .revised(Math.max(Math.max(CELLS, lastSince), input.since()))
                         .text(name, input.label() + ": what can't be used")
                         .is(
                                 index ->
@@ -102,6 +110,7 @@ final class MisreadLines {
                                                 : first(before, own(input, index.side())),
                                 (sizing, index) -> "");
                 last = name;
+                lastSince = input.since();
             }
         }
         return last;

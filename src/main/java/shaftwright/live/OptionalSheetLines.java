@@ -24,12 +24,20 @@ enum OptionalSheetLines {
             Finding.INNER_BOOT_TOUCHES,
             Finding.OUTER_BOOT_TOUCHES),
     LEVERS("on_levers", Finding.NO_WINDOW),
-    BLANKS("on_blanks", Finding.THIN_LAND, Finding.GROOVES_MEET, Finding.NO_BLANK),
+    BLANKS(
+            "on_blanks",
+            Finding.THIN_LAND,
+            Finding.GROOVES_MEET,
+            Finding.CUTS_CASE,
+            Finding.NO_BLANK),
     STRENGTH(
             "on_strength",
             Finding.INNER_BOLTS_TOO_TIGHT,
             Finding.OUTER_BOLTS_TOO_TIGHT,
-            Finding.TOO_WEAK);
+            Finding.TOO_WEAK,
+            Finding.TOO_TIRED,
+            Finding.INNER_RUNS_HOT,
+            Finding.OUTER_RUNS_HOT);
 
     private static final int SINCE = 5;
 
@@ -48,13 +56,18 @@ enum OptionalSheetLines {
                 LineSet.in(lines, Section.SCENARIO_WORK, Grid.SCENARIO).since(SINCE);
         LineSet<Sizing> book = LineSet.in(lines, Section.START_MORE, Grid.BOOK).since(SINCE);
         for (OptionalSheetLines sheet : values()) {
-            columns.whole(sheet.name + "_rests", "Whether its verdict rests on that sheet")
+            columns.revised(sheet.revised())
+                    .whole(sheet.name + "_rests", "Whether its verdict rests on that sheet")
                     .is(sheet.rests(), (sizing, index) -> sheet.rests(sizing, index.scenario()));
             book.text(sheet.name, "Verdicts that rest on it")
                     .is(
                             Given.when("SUM({" + sheet.name + "_rests:each})>0", quoted(SAID)),
                             (sizing, index) -> sheet.said(sizing));
         }
+    }
+
+    private int revised() {
+        return this == BLANKS || this == STRENGTH ? 6 : SINCE;
     }
 
     private String rests() {

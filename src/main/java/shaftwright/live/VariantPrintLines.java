@@ -95,7 +95,7 @@ final class VariantPrintLines {
                         "IF({bump_rule}=\"clearance\",1,0)",
                         (sizing, index) -> says(sizing, index, "bump_rule", "clearance"));
         // Columns without both paths have none.
-        set.revised(2)
+        set.revised(6)
                 .only(BOTH_PATHS, Lacking.ZERO)
                 .print(
                         "column_print",

@@ -39,17 +39,20 @@ final class VerdictLines {
                         SideResult::plungeUsed);
         LineSet<Optional<Verdict>> sides = all.of(Sizing::verdict);
         sides.since(2)
+                .revised(6)
                 .whole("first_finding", "Most severe finding (0 none)")
                 .is(first(), side -> side.flatMap(Verdict::leading).map(Finding::number).orElse(0));
         sides.revised(2)
                 .whole("gravity", "Severity (0 fits, 4 no verdict)")
                 .is(severity(), side -> side.map(v -> v.severity().level()).orElse(UNUSED));
         sides.since(2)
+                .revised(6)
                 .whole("card_prints", "What the card prints (0 nothing, 4 all)")
                 .is(card(), side -> side.map(Verdict::card).orElse(CardPrint.ALL).level());
         texts(all);
         all.in(Section.SCENARIO_WORK, SCENARIO)
                 .since(2)
+                .revised(6)
                 .whole("finding_count", "Findings on either side")
                 .is(
                         joined("+", FINDINGS, VerdictLines::onEitherSide),
@@ -59,14 +62,14 @@ final class VerdictLines {
                                         .orElse(0));
         // The graver side's first sentence, or both lengths when both fit.
         all.in(Section.SCENARIO_RESULTS, SCENARIO)
-                .revised(5)
+                .revised(6)
                 .text("verdict", "Verdict")
                 .is(together(), (sizing, index) -> together(sizing, index.scenario()));
     }
 
     private static void texts(LineSet<Sizing> all) {
         text(
-                all.since(2),
+                all.since(2).revised(6),
                 "side_findings",
                 "All findings",
                 "MID(" + joined("&", FINDINGS, VerdictLines::spaced) + ",2,32000)",

@@ -47,7 +47,7 @@ class LeversCommandTest {
     @Test
     void aTotalThatLacksTheShaftsIsNoNumber() {
         Path file = Demo.inches(folder);
-        for (int row = 0; row < 8; row++) {
+        for (int row = 0; row < 9; row++) {
             Demo.type(file, "blank_in_stock", row, CellValue.of("no"));
         }
 

@@ -26,6 +26,7 @@ import shaftwright.shaft.Refusal;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.SideSetup;
+import shaftwright.shaft.Treatment;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.Steer;
 import shaftwright.suspension.Vector;
@@ -276,13 +277,17 @@ class ForestSpecialStoryTest {
         for (int row = 0; row < inputs.size("blank_name"); row++) {
             blanks.add(
                     new Blank(
-                            inputs.text("blank_name", row),
-                            inputs.length("blank_length", row),
-                            inputs.length("blank_diameter", row),
-                            end("inner", row),
-                            end("outer", row),
-                            inputs.number("blank_price", row),
-                            inputs.text("blank_in_stock", row).equals("yes")));
+                                    inputs.text("blank_name", row),
+                                    inputs.length("blank_length", row),
+                                    inputs.length("blank_diameter", row),
+                                    end("inner", row),
+                                    end("outer", row),
+                                    inputs.number("blank_price", row),
+                                    inputs.text("blank_in_stock", row).equals("yes"))
+                            .treated(
+                                    inputs.text("blank_treatment", row).equals("case-hardened")
+                                            ? Treatment.CASE_HARDENED
+                                            : Treatment.THROUGH_HARDENED));
         }
         return blanks;
     }

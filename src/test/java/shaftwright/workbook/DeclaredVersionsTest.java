@@ -11,6 +11,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.poi.ss.formula.FormulaParser;
 import org.apache.poi.ss.formula.FormulaRenderer;
 import org.apache.poi.ss.formula.FormulaType;
@@ -24,6 +26,7 @@ import shaftwright.book.CellPlace;
 import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
+import shaftwright.contract.Index;
 import shaftwright.contract.Input;
 import shaftwright.filling.LiveCells;
 import shaftwright.formula.NamedFormula;
@@ -37,6 +40,9 @@ import shaftwright.xlsx.XlsxBook;
  * may forget to say that an input or a line is new, or that a formula was changed.
  */
 class DeclaredVersionsTest {
+    private static final Pattern LITERAL = Pattern.compile("\"[^\"]*\"");
+    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
+
     @TempDir private static Path folder;
 
     private static Path thenFile;
@@ -119,6 +125,32 @@ class DeclaredVersionsTest {
             }
         }
         assertThat(wrong).as("live lines with a wrong revised(…)").isEmpty();
+    }
+
+    /** What a formula reads was not there before the version that brought it. */
+    @Test
+    void noFormulaIsOlderThanWhatItReads() {
+        Map<String, Integer> since = new HashMap<>();
+        for (Input input : Contract.inputs()) {
+            since.put(input.name(), input.since());
+        }
+        for (LiveLine line : LiveLines.all().lines()) {
+            since.put(line.name(), line.since());
+        }
+        Map<String, String> wrong = new TreeMap<>();
+        for (LiveLine line : LiveLines.all().lines()) {
+            String formula = line.isEngine() ? "" : line.formula().at(new Index(Side.LEFT, 0, 0));
+            Matcher names = NAME.matcher(LITERAL.matcher(formula).replaceAll(""));
+            while (names.find()) {
+                int read = since.getOrDefault(names.group(), 1);
+                if (read > line.revised()) {
+                    wrong.put(
+                            line.name() + ", said to be revised in " + line.revised(),
+                            names.group() + " is since " + read);
+                }
+            }
+        }
+        assertThat(wrong).as("live lines with too low a revised(…)").isEmpty();
     }
 
     private static String difference(

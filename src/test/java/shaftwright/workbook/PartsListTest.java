@@ -75,7 +75,7 @@ class PartsListTest {
     @Test
     void aTotalWithoutAUsableBlankSaysThatTheShaftsAreMissing() throws IOException {
         Map<String, List<String>> typed = new HashMap<>(typed("", "78"));
-        typed.put("blank_in_stock", Collections.nCopies(8, "no"));
+        typed.put("blank_in_stock", Collections.nCopies(9, "no"));
         XlsxBook book = filled(typed);
 
         assertThat(cell(book, "cost_shafts")).isEqualTo(CellValue.of("no blank"));
