@@ -19,6 +19,7 @@ import org.openjdk.jmh.infra.Blackhole;
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
+import shaftwright.joint.Mating;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
 import shaftwright.shaft.Blank;
@@ -106,7 +107,8 @@ public class SideBenchmark {
                 33,
                 2.5,
                 OptionalDouble.of(90),
-                0);
+                0,
+                Mating.UNKNOWN);
     }
 
     static List<Blank> blanks() {

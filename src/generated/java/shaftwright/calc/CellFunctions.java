@@ -234,6 +234,72 @@ public final class CellFunctions extends Component implements XFunctions {
     }
 
     @Override
+    public Object bootlength(
+            XPropertySet document,
+            Object cupseat,
+            Object shaftseat,
+            Object cupdiameter,
+            Object shaftdiameter,
+            Object travel,
+            Object angle,
+            Object unit) {
+        return call.of(
+                "BOOTLENGTH",
+                document,
+                cupseat,
+                shaftseat,
+                cupdiameter,
+                shaftdiameter,
+                travel,
+                angle,
+                unit);
+    }
+
+    @Override
+    public Object bootshortest(
+            XPropertySet document,
+            Object cupseat,
+            Object shaftseat,
+            Object cupdiameter,
+            Object shaftdiameter,
+            Object travel,
+            Object angle,
+            Object unit) {
+        return call.of(
+                "BOOTSHORTEST",
+                document,
+                cupseat,
+                shaftseat,
+                cupdiameter,
+                shaftdiameter,
+                travel,
+                angle,
+                unit);
+    }
+
+    @Override
+    public Object bootlongest(
+            XPropertySet document,
+            Object cupseat,
+            Object shaftseat,
+            Object cupdiameter,
+            Object shaftdiameter,
+            Object travel,
+            Object angle,
+            Object unit) {
+        return call.of(
+                "BOOTLONGEST",
+                document,
+                cupseat,
+                shaftseat,
+                cupdiameter,
+                shaftdiameter,
+                travel,
+                angle,
+                unit);
+    }
+
+    @Override
     public Object endtoend(
             XPropertySet document,
             Object cliptoclip,

@@ -15,13 +15,15 @@ import shaftwright.units.Require;
  * @param clearance under the vehicle
  * @param widthLimit what the vehicle may measure over its tyres, mm, empty when there is no limit
  * @param kingpin line about which the hubs are steered, empty when it is not known
+ * @param driven flanges of transaxle and hubs that the joints bolt to
  */
 public record Vehicle(
         InnerFlange flange,
         OptionalDouble hubFaceOffset,
         GroundClearance clearance,
         OptionalDouble widthLimit,
-        Optional<Kingpin> kingpin) {
+        Optional<Kingpin> kingpin,
+        DrivenFlanges driven) {
     /** A vehicle whose flange stands square, and of which nothing else is known. */
     public static final Vehicle PLAIN =
             new Vehicle(
@@ -29,7 +31,8 @@ public record Vehicle(
                     OptionalDouble.empty(),
                     GroundClearance.UNKNOWN,
                     OptionalDouble.empty(),
-                    Optional.empty());
+                    Optional.empty(),
+                    DrivenFlanges.UNKNOWN);
 
     public Vehicle {
         widthLimit.ifPresent(limit -> Require.positive("width limit", limit));

@@ -76,11 +76,12 @@ import shaftwright.units.LengthUnit;
  *     plunge_used_mm, bump_mm, droop_mm (below zero)
  *     travel_up_mm, travel_down_mm (what the shaft allows from ride, both 0 or more),
  *     travel_up_stop, travel_down_stop (BOTTOMS, PULLS_OUT, SOFT_STOP, TOUCHES_CUP, INNER_ANGLE,
- *     OUTER_ANGLE, DAMPER_CLOSED, DAMPER_OPEN, STRAP_TIGHT, BUMP_STOP_FLAT, BOOT_TOUCHES, HEIGHTS
+ *     OUTER_ANGLE, DAMPER_CLOSED, DAMPER_OPEN, STRAP_TIGHT, BUMP_STOP_FLAT, BOOT_TOUCHES,
+ *     BOOT_LIMIT, HEIGHTS
  *     or LINKAGE: as far as readings or linkage go), travel_empty (whether a stop is met at ride already)
  *     stops_alone  where each thing would end the travel were it the only one, from ride: those that
  *                 are known of BOTTOMS, PULLS_OUT, SOFT_STOP, TOUCHES_CUP, INNER_ANGLE,
- *                 OUTER_ANGLE, RESTRAINT, BOOT, GROUND, each up_mm, down_mm (null: not met as far
+ *                 OUTER_ANGLE, RESTRAINT, BOOT, BOOT_LIMIT, GROUND, each up_mm, down_mm (null: not met as far
  *                 as the path is known)
  *     longest_travel  whatever travel is wanted, of any blank with margins kept: null, or
  *                 total_mm, up_mm, down_mm, up_stop, down_stop (the same words, MARGIN_INWARD and
@@ -90,6 +91,12 @@ import shaftwright.units.LengthUnit;
  *     longest_mm, longest_travel_mm, shortest_mm, shortest_travel_mm), inner_boot_gap,
  *     outer_boot_gap (null: boot or tubes not known; else tube_row, least_mm (negative: they
  *     touch), travel_mm, ride_mm)
+ *     inner_spline_compared (whether more than the count was; null: no blank), inner_flange (null:
+ *     nothing known of joint and flange; else differs (null, CIRCLE, COUNT, SIZE or PILOT), joint,
+ *     flange (mm or a count), adapter (whether a cup spacer is taken for one)), inner_boot (null:
+ *     neither seats nor angle known; else over travel and float shortest_fibre_mm,
+ *     longest_fibre_mm, angle_rad, takes_shortest_mm, takes_longest_mm, takes_angle_rad, strain
+ *     (null, TOO_SHORT, TOO_LONG or BENT_TOO_FAR), over (mm or rad), travel_mm); outer_…
  *     inner_angle_bump_rad, …_ride_rad, …_droop_rad, …_limit_rad, …_running_limit_rad; outer_…
  *     positions   from droop to bump: travel_mm, distance_mm, slack_in_mm, slack_out_mm,
  *                 free_play_mm, doubt_mm, inner_angle_rad, outer_angle_rad, and of these
@@ -397,6 +404,7 @@ final class JsonReport {
                 longest(scenario.side(side).longestTravel());
                 new RestraintReport(json)
                         .stops(scenario.side(side), sizing.path(side).restraints());
+                new MatingReport(json, sizing).side(result);
                 chances(scenario.side(side).chances());
                 angles("inner", result);
                 angles("outer", result);

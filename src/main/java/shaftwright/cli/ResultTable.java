@@ -9,7 +9,10 @@ import shaftwright.build.Side;
 import shaftwright.contract.Index;
 import shaftwright.doubt.SlackChances;
 import shaftwright.jobs.ScenarioTexts;
+import shaftwright.joint.Boot;
+import shaftwright.joint.BootStretch;
 import shaftwright.joint.Joint;
+import shaftwright.joint.MountedJoint;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.SideLinkage;
 import shaftwright.reading.SideOutcome;
@@ -28,6 +31,7 @@ import shaftwright.shaft.Treatment;
 import shaftwright.study.CardPrint;
 import shaftwright.study.CornerStudy.RestraintCourse;
 import shaftwright.study.Finding;
+import shaftwright.study.MatingWording;
 import shaftwright.study.SetCost;
 import shaftwright.study.ShaftPart;
 import shaftwright.study.SharedPart;
@@ -329,6 +333,39 @@ final class ResultTable {
         }
         stops.gap(ShaftEnd.INNER).ifPresent(gap -> gap("inner boot", outcome, gap));
         stops.gap(ShaftEnd.OUTER).ifPresent(gap -> gap("outer boot", outcome, gap));
+        for (ShaftEnd end : ShaftEnd.values()) {
+            mating(outcome, end);
+        }
+    }
+
+    /** Likewise. */
+    private void mating(SideOutcome outcome, ShaftEnd end) {
+        SideResult result = outcome.result().orElseThrow();
+        MountedJoint joint = outcome.joint(end);
+        String flange = MatingWording.flange(joint, sizing.drivenFlange(end), sizing.unit());
+        if (!flange.isEmpty()) {
+            page.row(end.word() + " flange", flange);
+        }
+        String thread = MatingWording.thread(joint, sizing.drivenFlange(end), sizing.unit());
+        if (!thread.isEmpty() && joint.cupSpacer() + joint.joint().spacer() > 0) {
+            page.row(end.word() + " bolts", thread + ", behind the spacers");
+        }
+        if (joint.boot().seats().isPresent()) {
+            page.row(
+                    end.word() + " boot fibres",
+                    page.length(-result.greatestOfBoot(end, at -> -at.shortest()).value())
+                            + " to "
+                            + page.length(result.greatestOfBoot(end, BootStretch::longest).value())
+                            + taken(joint.boot()));
+        }
+    }
+
+    private String taken(Boot boot) {
+        String least = boot.shortestFibre().stream().mapToObj(page::length).findAny().orElse("?");
+        String most = boot.longestFibre().stream().mapToObj(page::length).findAny().orElse("?");
+        return boot.shortestFibre().isEmpty() && boot.longestFibre().isEmpty()
+                ? ""
+                : "; takes " + least + " to " + most;
     }
 
     private void gap(String label, SideOutcome outcome, SideStops.Gap gap) {

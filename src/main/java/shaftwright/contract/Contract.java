@@ -176,6 +176,7 @@ public final class Contract {
         on(InputSheet.LINKAGE, all, LinkageInputs::declare);
         on(InputSheet.PARTS, all, JointInputs::declare);
         on(InputSheet.PARTS, all, StockInputs::declare);
+        on(InputSheet.MATING, all, MatingInputs::declare);
         on(InputSheet.STRENGTH, all, TorqueInputs::vehicle);
         on(InputSheet.STRENGTH, all, FatigueInputs::declare);
         on(InputSheet.STRENGTH, all, MaterialInputs::declare);

@@ -38,6 +38,11 @@ public enum Grid {
     BOOT_SLOT(false, false, 10),
     BLANK(false, false, 12),
     BLANK_SLOT(false, false, 15),
+    /** A row that says how the teeth of a joint's or a blank's spline are shaped. */
+    SPLINE(false, false, 10),
+    SPLINE_SLOT(false, false, 12),
+    /** A blank's row of that table beside a joint's: row of the blank's by row of the joint's. */
+    SPLINE_PAIR(false, false, 144),
     MATERIAL(false, false, 8),
     MATERIAL_SLOT(false, false, 10),
     /** What a joint and its flange bolts carry. */

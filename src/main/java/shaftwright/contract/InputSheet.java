@@ -6,6 +6,7 @@ public enum InputSheet {
     LINKAGE("Linkage"),
     DAMPERS("Dampers"),
     PARTS("Parts"),
+    MATING("Mating"),
     SCENARIOS("Scenarios"),
     LEVERS("Levers"),
     STRENGTH("Strength"),

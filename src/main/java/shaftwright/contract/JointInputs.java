@@ -220,5 +220,6 @@ final class JointInputs {
                         new Range(40, 200),
                         "As fitted, folds bulged out. Empty: its gap to tubes is not checked."));
         all.add(Input.money("boot_price", BOOT, "Price each", "Your price for one boot kit."));
+        MatingInputs.boots(all);
     }
 }

@@ -104,7 +104,16 @@ final class RatedInputs {
                         "Thread engaged",
                         new Range(0.1, 300),
                         new Range(5, 40),
-                        "Length of thread in nut or flange. Under one diameter it is flagged."));
+                        "Length of thread in nut or flange without spacers. Under one diameter it is flagged."));
+        all.add(
+                Input.length(
+                                "bolt_pilot",
+                                Grid.RATED,
+                                "Pilot",
+                                new Range(1, 1000),
+                                new Range(20, 150),
+                                "Diameter of the step that centres the joint on its flange.")
+                        .since(6));
         all.add(
                 Input.words(
                         "rating_part",

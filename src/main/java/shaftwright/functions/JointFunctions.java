@@ -7,6 +7,7 @@ import static shaftwright.functions.Allowed.POSITIVE;
 import java.util.List;
 import java.util.OptionalDouble;
 import shaftwright.joint.BenchTable;
+import shaftwright.joint.BootSeats;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
 import shaftwright.joint.MountedJoint;
@@ -15,6 +16,8 @@ import shaftwright.joint.MountedJoint;
 final class JointFunctions {
     private static final String GEOMETRY = "plane geometry of a square-ended shaft";
     private static final Allowed FRACTION = Allowed.within(0, 1);
+
+    private static final String BOOT = "plane geometry of two circles, one tilted with the shaft";
 
     private JointFunctions() {}
 
@@ -145,11 +148,82 @@ final class JointFunctions {
                         .formula("counterboreinner+counterboreouter")
                         .source("S = K − (r − k) − (r − k), plain addition")
                         .example("4 + 3", 9, 4, 3, 7)
-                        .number(a -> a.number("counterboreinner") + a.number("counterboreouter")));
+                        .number(a -> a.number("counterboreinner") + a.number("counterboreouter")),
+                boot(
+                                "BOOTLENGTH",
+                                "Length of a boot along its middle, from one seat to the other, with"
+                                        + " the joint at an angle.")
+                        .formula(
+                                "SQRT((travel+cupseat)^2+shaftseat^2-2*shaftseat*(travel+cupseat)*COS(RADIANS(angle)))")
+                        .example(
+                                "√(30² + 40² − 2 · 30 · 40 · cos 60°)",
+                                3,
+                                30,
+                                40,
+                                60,
+                                30,
+                                0,
+                                60,
+                                36.056)
+                        .number(a -> seats(a).centreLine(a.number("travel"), a.number("angle"))),
+                boot(
+                                "BOOTSHORTEST",
+                                "Shortest fibre of a boot from seat to seat, on the side that the"
+                                        + " shaft leans to: what pinches its folds.")
+                        .formula(
+                                "SQRT(MAX(0,(travel+cupseat)^2+shaftseat^2-2*shaftseat*(travel+cupseat)*COS(RADIANS(angle))+(cupdiameter-shaftdiameter)^2/4+IF(SIN(RADIANS(angle))*ABS((travel+cupseat)*shaftdiameter-shaftseat*cupdiameter)<cupdiameter*shaftdiameter*(1-COS(RADIANS(angle))),0-(SIN(RADIANS(angle))*((travel+cupseat)*shaftdiameter-shaftseat*cupdiameter))^2/(2*cupdiameter*shaftdiameter*(1-COS(RADIANS(angle)))),cupdiameter*shaftdiameter/2*(1-COS(RADIANS(angle)))-SIN(RADIANS(angle))*ABS((travel+cupseat)*shaftdiameter-shaftseat*cupdiameter))))")
+                        .example(
+                                "points of two circles in space, by brute force",
+                                3,
+                                40,
+                                70,
+                                76,
+                                24,
+                                0,
+                                24,
+                                19.121)
+                        .number(a -> seats(a).shortestFibre(a.number("travel"), a.number("angle"))),
+                boot(
+                                "BOOTLONGEST",
+                                "Longest fibre of a boot from seat to seat: what tears it. A straight"
+                                        + " boot of length L has fibres of the root of L squared plus the"
+                                        + " difference of its seats' radii squared.")
+                        .formula(
+                                "SQRT((travel+cupseat)^2+shaftseat^2-2*shaftseat*(travel+cupseat)*COS(RADIANS(angle))+(cupdiameter-shaftdiameter)^2/4+cupdiameter*shaftdiameter/2*(1-COS(RADIANS(angle)))+SIN(RADIANS(angle))*ABS((travel+cupseat)*shaftdiameter-shaftseat*cupdiameter))")
+                        .example(
+                                "points of two circles in space, by brute force",
+                                3,
+                                40,
+                                70,
+                                76,
+                                24,
+                                0,
+                                24,
+                                62.549)
+                        .number(a -> seats(a).longestFibre(a.number("travel"), a.number("angle"))));
     }
 
     private static Declaration of(String name, String meaning) {
         return new Declaration(Topic.JOINT, name, meaning, Measure.LENGTH);
+    }
+
+    private static Declaration boot(String name, String meaning) {
+        return of(name, meaning)
+                .length("cupseat", ANY, "joint centre to the clamp on the cup, toward the shaft")
+                .length("shaftseat", POSITIVE, "race centre to the clamp on the shaft")
+                .length("cupdiameter", POSITIVE, "diameter of the seat on the cup")
+                .length("shaftdiameter", POSITIVE, "diameter of the seat on the shaft")
+                .length("travel", ANY, "inward travel of the race, negative outward")
+                .jointAngle("angle", "joint angle")
+                .source(BOOT);
+    }
+
+    private static BootSeats seats(Arguments a) {
+        return new BootSeats(
+                a.number("cupseat"),
+                a.number("shaftseat"),
+                a.number("cupdiameter") / 2,
+                a.number("shaftdiameter") / 2);
     }
 
     private static double benchLimit(Arguments a) {

@@ -26,6 +26,7 @@ import shaftwright.units.Require;
  * @param price in the builder's currency, empty when it is not known
  * @param spacer thickness of the spacer between it and its cup, mm, which datum offset, cup bottom,
  *     lip and mouth count with; 0 for none
+ * @param mating what it must meet, as far as that is known
  */
 public record Joint(
         String name,
@@ -43,7 +44,8 @@ public record Joint(
         int splines,
         double mass,
         OptionalDouble price,
-        double spacer) {
+        double spacer,
+        Mating mating) {
     public Joint {
         Require.named("joint name", name);
         Require.notNegative("joint body diameter", bodyDiameter);
@@ -114,7 +116,8 @@ public record Joint(
                         .angleContinuous(angleContinuous)
                         .outwardStop(outwardStop)
                         .splines(splines)
-                        .mass(mass);
+                        .mass(mass)
+                        .mating(mating);
         builder.spacer = spacer;
         price.ifPresent(builder::price);
         cupRadius.ifPresent(builder::cupRadius);
@@ -141,6 +144,7 @@ public record Joint(
         private double mass;
         private OptionalDouble price = OptionalDouble.empty();
         private double spacer;
+        private Mating mating = Mating.UNKNOWN;
 
         private Builder(String name, double raceHalfWidth, BenchTable bench, double angleMax) {
             this.name = name;
@@ -208,6 +212,12 @@ public record Joint(
             return this;
         }
 
+        /** What it must meet. */
+        public Builder mating(Mating known) {
+            mating = known;
+            return this;
+        }
+
         /** In the builder's currency. */
         public Builder price(double amount) {
             price = OptionalDouble.of(amount);
@@ -238,7 +248,8 @@ public record Joint(
                     splines,
                     mass,
                     price,
-                    spacer);
+                    spacer,
+                    mating);
         }
     }
 }

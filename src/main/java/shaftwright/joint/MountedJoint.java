@@ -1,5 +1,6 @@
 package shaftwright.joint;
 
+import java.util.OptionalDouble;
 import shaftwright.units.Require;
 
 /**
@@ -143,6 +144,19 @@ public record MountedJoint(
     /** Whether the cup's bore or lip is known, so that a mouth clearance can be told. */
     public boolean hasMouth() {
         return joint.cupRadius().isPresent() || joint.lip().isPresent();
+    }
+
+    /**
+     * Thread that the joint's bolts have behind the spacers, in diameters; empty while that can't
+     * be told.
+     */
+    public OptionalDouble threadEngaged() {
+        return joint.mating().bolts().threadBehind(cupSpacer + joint.spacer());
+    }
+
+    /** Whether anything of it has to be looked at over the whole float of its race. */
+    public boolean asksForFloat() {
+        return hasMouth() || boot.isJudged();
     }
 
     /**

@@ -21,6 +21,7 @@ import shaftwright.shaft.Refusal;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.Treatment;
+import shaftwright.study.MatingWording;
 import shaftwright.study.Wording;
 import shaftwright.units.LengthUnit;
 
@@ -30,6 +31,9 @@ import shaftwright.units.LengthUnit;
  */
 final class BlankLines {
     private static final int CONSIDERED = 3;
+
+    /** Considered but for splines that do not mate at the inner end; one more at the outer. */
+    private static final int CLASHES = 4;
 
     /** Of the ways tried. */
     private static final int BOTH_NEW = 3;
@@ -111,7 +115,8 @@ final class BlankLines {
 
     private static void reviews(LineSet<Sizing> all) {
         all.ordinal("review_slot", "Blank's row");
-        all.whole("blank_state", "State (3 considered)")
+        all.revised(6)
+                .whole("blank_state", "State (3 considered)")
                 .is(
                         new Cases()
                                 .when("{ready}=0", 0)
@@ -122,12 +127,15 @@ final class BlankLines {
                                                 + joined(",", ShaftEnd.values(), BlankLines::differ)
                                                 + ")",
                                         2)
+                                .when(clashes(ShaftEnd.INNER), CLASHES)
+                                .when(clashes(ShaftEnd.OUTER), CLASHES + 1)
                                 .otherwise("" + CONSIDERED),
                         (sizing, index) -> review(sizing, index).map(BlankLines::state).orElse(0));
         LineSet<Considered> set =
                 all.only(
-                        new Known<>("{blank_state}=" + CONSIDERED, BlankLines::considered),
-                        Lacking.EMPTY);
+                                new Known<>("{blank_state}>=" + CONSIDERED, BlankLines::considered),
+                                Lacking.EMPTY)
+                        .revised(6);
         for (ShaftEnd end : ShaftEnd.values()) {
             String groove = "INDEX(blank_ring_face_<inner>,{review_slot})";
             set.at(end)
@@ -161,6 +169,33 @@ final class BlankLines {
                 .in("IF(COUNT({splines_<end>},<blank>)=2,{splines_<end>}<><blank>,FALSE)");
     }
 
+    /** Whether an end's spline is known not to mate with the joint's. */
+    private static String clashes(ShaftEnd end) {
+        return EndText.of(end, "IF(<blank>*{spline_row_<end>}=0,FALSE,<clash><>\"\")")
+                .replace("<clash>", clash(end))
+                .replace("<blank>", splineRow(end));
+    }
+
+    private static String splineRow(ShaftEnd end) {
+        return EndText.of(end, "INDEX(blank_spline_row_<inner>,{review_slot})");
+    }
+
+    /** What they differ in, where both are known. */
+    private static String clash(ShaftEnd end) {
+        return "INDEX(spline_clash,"
+                + SplineLines.pair(splineRow(end), EndText.of(end, "{spline_row_<end>}"))
+                + ")";
+    }
+
+    /** The same of a blank that does not mate, at the end at which it does not. */
+    static String clashOf(String row) {
+        return ("IF(INDEX({blank_state:all}," + row + ")=" + CLASHES + ",")
+                + clash(ShaftEnd.INNER).replace("{review_slot}", row)
+                + ","
+                + clash(ShaftEnd.OUTER).replace("{review_slot}", row)
+                + ")";
+    }
+
     private static String verdict() {
         Pieces review =
                 BlankWayLines.PIECES
@@ -187,6 +222,8 @@ final class BlankLines {
                         .when("{blank_state}=0", "\"\"")
                         .when("{blank_state}=1", quoted(Refusal.Reason.NOT_IN_STOCK.words()))
                         .when("{blank_state}=2", quoted(Refusal.Reason.SPLINES_DIFFER.words()))
+                        .when("{blank_state}=" + CLASHES, doesNotMate(ShaftEnd.INNER))
+                        .when("{blank_state}=" + (CLASHES + 1), doesNotMate(ShaftEnd.OUTER))
                         .when("<best><<unusable>", usable)
                         .when(
                                 "{blank_rest}<-<near>",
@@ -197,13 +234,17 @@ final class BlankLines {
                         .otherwise(by(Refusal.Reason.OUTER_SPLINE_TOO_SHORT, "<missing_out>")));
     }
 
+    private static String doesNotMate(ShaftEnd end) {
+        return quoted(Refusal.clashesAt(end).words() + ": ") + "&" + clash(end);
+    }
+
     private static String by(Refusal.Reason reason, String amount) {
         return quoted(reason.words() + " ") + "&" + Phrases.length(amount);
     }
 
     private static Optional<Considered> considered(Sizing sizing, Index index) {
         return review(sizing, index)
-                .filter(review -> state(review) == CONSIDERED)
+                .filter(review -> state(review) >= CONSIDERED)
                 .map(
                         review ->
                                 new Considered(
@@ -219,6 +260,8 @@ final class BlankLines {
                                 switch (refusal.reason()) {
                                     case NOT_IN_STOCK -> 1;
                                     case SPLINES_DIFFER -> 2;
+                                    case INNER_SPLINE_CLASHES -> CLASHES;
+                                    case OUTER_SPLINE_CLASHES -> CLASHES + 1;
                                     default -> CONSIDERED;
                                 })
                 .orElse(CONSIDERED);
@@ -228,6 +271,9 @@ final class BlankLines {
         LengthUnit unit = sizing.unit();
         if (review.plan().isEmpty()) {
             Refusal refusal = review.refusal().orElseThrow();
+            if (refusal.clash().isPresent()) {
+                return refusal.reason().words() + ": " + MatingWording.clash(refusal.clash().get());
+            }
             return refusal.reason().measured()
                     ? refusal.reason().words() + " " + Wording.length(refusal.amount(), unit)
                     : refusal.reason().words();

@@ -23,6 +23,9 @@ final class BlankWayLines {
     /** A flaw weighs as one groove more than there can be new ones. */
     static final int GROOVE_STEPS = 3;
 
+    /** Added to the score of a blank whose splines do not mate; above all that do. */
+    static final double UNMATED = 2e14;
+
     /** Score of a way that can't be done. */
     private static final String UNUSABLE = "1E+15";
 
@@ -34,6 +37,7 @@ final class BlankWayLines {
     /** What scores are made of; lengths nearer than {@code near}, mm, count as equal. */
     static final Pieces PIECES =
             Pieces.of("unusable", UNUSABLE)
+                    .and("unmated", UNMATED)
                     .and("groove_steps", GROOVE_STEPS)
                     .and("near", "0.000001")
                     .and("land", RingSpec.LAND_IN_DEPTHS + "*groove_depth_read")
@@ -91,14 +95,16 @@ final class BlankWayLines {
         way(set, 3, oneOld(ShaftEnd.OUTER));
         way(set, 4, bothNew());
         LineSet.in(lines, Section.BLANK_WORK, BLANK_REVIEW)
+                .revised(6)
                 .number("blank_score", "Score")
                 .is(
                         PIECES.in(
                                 """
                                 IF(OR({blank_row_wanted}=0,{blank_row_wanted}={review_slot}),
-                                MIN({blank_way_1>blank_way_4}),<unusable>)
+                                MIN(<unusable>,MIN({blank_way_1>blank_way_4})
+                                +IF({blank_state}>3,<unmated>,0)),<unusable>)
                                 """),
-                        (sizing, index) -> score(best(sizing, index)));
+                        BlankWayLines::blankScore);
     }
 
     private static void way(LineSet<Optional<BlankReview>> set, int way, String formula) {
@@ -113,13 +119,20 @@ final class BlankWayLines {
                                                 .flatMap(plans -> plans.get(way - 1).plan())));
     }
 
-    /** The best way's plan; empty when there is none or another blank is wanted. */
-    private static Optional<CutPlan> best(Sizing sizing, Index index) {
+    /** Score of the best way; that of none when another blank is wanted. */
+    private static double blankScore(Sizing sizing, Index index) {
         int wanted = sizing.scenario(index.scenario()).blankRowWanted();
-        boolean considered = wanted == 0 || wanted == index.row() + 1;
-        return considered
-                ? BlankLines.review(sizing, index).flatMap(BlankReview::plan)
-                : Optional.empty();
+        return wanted == 0 || wanted == index.row() + 1
+                ? BlankLines.review(sizing, index)
+                        .map(BlankWayLines::score)
+                        .orElseGet(() -> score(Optional.empty()))
+                : score(Optional.empty());
+    }
+
+    /** The same of a blank whether or not its splines mate. */
+    static double score(BlankReview review) {
+        double best = score(review.wouldBe());
+        return review.clashes() && review.wouldBe().isPresent() ? best + UNMATED : best;
     }
 
     /** Score of a plan, and of none. */

@@ -10,6 +10,7 @@ import shaftwright.reading.Sizing;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.CardPrint;
+import shaftwright.study.MatingWording;
 import shaftwright.study.Wording;
 
 /** Texts that the shop card of each side prints, what it may print, and for which scenario. */
@@ -55,6 +56,15 @@ final class CardWordLines {
                                                 .map(plan -> plan.blank().treatment())
                                                 .map(TreatmentText::of)
                                                 .orElse(""));
+        printed.since(6)
+                .text("card_splines", "Splines")
+                .is(
+                        Card.ifLengths(splines()),
+                        (print, index) ->
+                                Card.scenario(print.sizing(), index)
+                                        .flatMap(print.sizing()::result)
+                                        .map(MatingWording::notCompared)
+                                        .orElse(""));
         printed.text("card_put_in", "Installation")
                 .is(
                         index -> Card.ifLengths(words("result_put_in", TYPED_COLUMN)),
@@ -73,6 +83,23 @@ final class CardWordLines {
         return Pieces.of("row", Card.cell("plan_row"))
                 .and("treated", TreatmentText.formula("INDEX(blank_treatment,<row>)"))
                 .in("IF(card_index=0,\"\",IFERROR(IF(<row>=0,\"\",<treated>),\"\"))");
+    }
+
+    /** What of the splines was not compared; empty where both ends' were, beyond the count. */
+    private static String splines() {
+        Pieces ends = Pieces.NONE;
+        for (ShaftEnd end : ShaftEnd.values()) {
+            ends = ends.and(end.shortWord(), Card.cell("mate_spline_" + end.shortWord()));
+        }
+        return ends.and("mates", quoted(MatingWording.MATES))
+                .and("inner", quoted(MatingWording.AT_INNER))
+                .and("outer", quoted(MatingWording.AT_OUTER))
+                .in(
+                        """
+                        IF(card_index=0,"",IFERROR(IF(<in>=<out>,IF(<in>=<mates>,"",<in>&""),
+                        IF(<in>=<mates>,"",<inner>&<in>)&IF(<out>=<mates>,"",
+                        IF(<in>=<mates>,"","; ")&<outer>&<out>)),""))
+                        """);
     }
 
     /** A text that was typed for the scenario. */

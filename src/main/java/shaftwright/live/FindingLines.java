@@ -36,14 +36,23 @@ final class FindingLines {
 
     private static int since(Finding finding) {
         return switch (finding) {
-            case TOO_TIRED, CUTS_CASE, INNER_RUNS_HOT, OUTER_RUNS_HOT -> 6;
+            case BLANK_UNMATED,
+                    INNER_FLANGE_UNMATED,
+                    OUTER_FLANGE_UNMATED,
+                    INNER_BOOT_STRAINED,
+                    OUTER_BOOT_STRAINED,
+                    TOO_TIRED,
+                    CUTS_CASE,
+                    INNER_RUNS_HOT,
+                    OUTER_RUNS_HOT ->
+                    6;
             default -> 2;
         };
     }
 
     private static int revised(Finding finding) {
         return switch (finding) {
-            case NO_BLANK -> 5;
+            case NO_BLANK -> 6;
             case TOO_WEAK -> 4;
             case READINGS_CONTRADICT, THIN_LAND, GROOVES_MEET -> 3;
             default -> since(finding);

@@ -98,6 +98,11 @@ final class FindingPlaces {
                     case SUSPECT_READINGS -> contradict("{reading_suspects}<>\"\"");
                     case READINGS_CONTRADICT ->
                             contradict("{readings_unplaced}>0,{reading_suspects}=\"\"");
+                    case BLANK_UNMATED -> inWindow("{unmated_row}>0");
+                    case INNER_FLANGE_UNMATED, OUTER_FLANGE_UNMATED ->
+                            judged("{flange_part_<end>}>0");
+                    case INNER_BOOT_STRAINED, OUTER_BOOT_STRAINED ->
+                            judged("{boot_strain_<end>}>0");
                     case INNER_BOLTS_TOO_TIGHT, OUTER_BOLTS_TOO_TIGHT ->
                             judged(
                                     """
@@ -141,7 +146,7 @@ final class FindingPlaces {
                             inWindow("IF({plan_row}=0,FALSE,OR(<meets_in>,<meets_out>))");
                     case CUTS_CASE -> inWindow("{plan_cuts_case}=1");
                     case NO_INCREMENT -> inWindow("AND(shop_increment_read>0,{step_fits}=0)");
-                    case NO_BLANK -> inWindow("{plan_row}=0");
+                    case NO_BLANK -> inWindow("{plan_row}+{unmated_row}=0");
                     case TOO_WIDE ->
                             judged(
                                     """
@@ -250,6 +255,21 @@ final class FindingPlaces {
                     case CLEARANCE_WANTED -> "{clearance_wanted_read}";
                     case INNER_BOOT_OVERLAP, OUTER_BOOT_OVERLAP -> "0-{stop_gap_<end>}*tape_mm";
                     case INNER_BOOT_AT, OUTER_BOOT_AT -> "({stop_gap_at_<end>}*tape_mm)";
+                    case SPLINE_END -> "INDEX({blank_state:all},{unmated_row})-3";
+                    case SPLINE_BLANK -> "INDEX(blank_name,{unmated_row})";
+                    case SPLINE_CLASH -> BlankLines.clashOf("{unmated_row}");
+                    case INNER_FLANGE_PART, OUTER_FLANGE_PART -> "{flange_part_<end>}";
+                    case INNER_FLANGE_JOINT, OUTER_FLANGE_JOINT -> MatingLines.jointHas();
+                    case INNER_FLANGE_HAS -> MatingLines.flangeHas(ShaftEnd.INNER);
+                    case OUTER_FLANGE_HAS -> MatingLines.flangeHas(ShaftEnd.OUTER);
+                    case INNER_STRAIN, OUTER_STRAIN -> "{boot_strain_<end>}";
+                    case INNER_STRAIN_BY, OUTER_STRAIN_BY ->
+                            ("IF({boot_strain_<end>}=3,"
+                                            + Phrases.angleExcess("{boot_strain_by_<end>}"))
+                                    + ","
+                                    + Phrases.excess("{boot_strain_by_<end>}")
+                                    + ")";
+                    case INNER_STRAIN_AT, OUTER_STRAIN_AT -> "{boot_strain_at_<end>}";
                     case INNER_BENCH_END, OUTER_BENCH_END -> "{limit_last_<end>}";
                     case INNER_BENCH_OVER, OUTER_BENCH_OVER ->
                             "{worst_shaft_angle_<end>}-{limit_last_<end>}";

@@ -28,6 +28,7 @@ final class FlangeLines {
         shaft(joints);
         cup(joints);
         limits(set, joints, end);
+        BootLines.seats(sides, end);
     }
 
     private static void shaft(LineSet<MountedJoint> joints) {

@@ -23,6 +23,7 @@ public final class LiveLines {
         LiveLines lines = new LiveLines();
         BookLines.declare(lines);
         PartLines.declare(lines);
+        SplineLines.declare(lines);
         LimitLines.declare(lines);
         ScenarioLines.declare(lines);
         PathLines.declare(lines);
@@ -48,6 +49,8 @@ public final class LiveLines {
         ChanceLines.declare(lines);
         TravelLines.declareLongest(lines);
         TravelLines.declareAlone(lines);
+        MatingLines.declare(lines);
+        BootLines.declare(lines);
         VerdictLines.declare(lines);
         ResultLines.declare(lines);
         FractionLines.declare(lines);

@@ -23,6 +23,13 @@ enum OptionalSheetLines {
             Finding.DROOP_ENDS_EARLY,
             Finding.INNER_BOOT_TOUCHES,
             Finding.OUTER_BOOT_TOUCHES),
+    MATING(
+            "on_mating",
+            Finding.BLANK_UNMATED,
+            Finding.INNER_FLANGE_UNMATED,
+            Finding.OUTER_FLANGE_UNMATED,
+            Finding.INNER_BOOT_STRAINED,
+            Finding.OUTER_BOOT_STRAINED),
     LEVERS("on_levers", Finding.NO_WINDOW),
     BLANKS(
             "on_blanks",
@@ -41,6 +48,9 @@ enum OptionalSheetLines {
 
     private static final int SINCE = 5;
 
+    /** Contract version that brought the sheet of what must mate. */
+    private static final int MATING_SINCE = 6;
+
     private static final String SAID = "a verdict above points here";
 
     private final String name;
@@ -52,14 +62,16 @@ enum OptionalSheetLines {
     }
 
     static void declare(LiveLines lines) {
-        LineSet<Sizing> columns =
-                LineSet.in(lines, Section.SCENARIO_WORK, Grid.SCENARIO).since(SINCE);
-        LineSet<Sizing> book = LineSet.in(lines, Section.START_MORE, Grid.BOOK).since(SINCE);
+        LineSet<Sizing> columns = LineSet.in(lines, Section.SCENARIO_WORK, Grid.SCENARIO);
+        LineSet<Sizing> book = LineSet.in(lines, Section.START_MORE, Grid.BOOK);
         for (OptionalSheetLines sheet : values()) {
-            columns.revised(sheet.revised())
+            int since = sheet == MATING ? MATING_SINCE : SINCE;
+            columns.since(since)
+                    .revised(sheet.revised())
                     .whole(sheet.name + "_rests", "Whether its verdict rests on that sheet")
                     .is(sheet.rests(), (sizing, index) -> sheet.rests(sizing, index.scenario()));
-            book.text(sheet.name, "Verdicts that rest on it")
+            book.since(since)
+                    .text(sheet.name, "Verdicts that rest on it")
                     .is(
                             Given.when("SUM({" + sheet.name + "_rests:each})>0", quoted(SAID)),
                             (sizing, index) -> sheet.said(sizing));
@@ -67,7 +79,7 @@ enum OptionalSheetLines {
     }
 
     private int revised() {
-        return this == BLANKS || this == STRENGTH ? 6 : SINCE;
+        return this == DAMPERS || this == LEVERS ? SINCE : 6;
     }
 
     private String rests() {

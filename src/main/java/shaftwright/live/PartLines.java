@@ -43,6 +43,7 @@ final class PartLines {
         bench(joints.in(Section.PARTS_WORK, BENCH_SLOT));
         table(lines, "boot_slot", BOOT, BOOT_SLOT);
         table(lines, "blank_slot", BLANK, BLANK_SLOT);
+        table(lines, 6, "spline_slot", Grid.SPLINE, Grid.SPLINE_SLOT);
         table(lines, "material_slot", Grid.MATERIAL, Grid.MATERIAL_SLOT);
         table(lines, "rated_slot", Grid.RATED, Grid.RATED_SLOT);
         table(lines, "rating_slot", Grid.RATING, Grid.RATING_SLOT);
@@ -54,7 +55,11 @@ final class PartLines {
     }
 
     private static void table(LiveLines lines, String ordinal, Grid typed, Grid slots) {
-        LineSet.in(lines, Section.PARTS_WORK, slots).ordinal(ordinal, "Row");
+        table(lines, 1, ordinal, typed, slots);
+    }
+
+    private static void table(LiveLines lines, int since, String ordinal, Grid typed, Grid slots) {
+        LineSet.in(lines, Section.PARTS_WORK, slots).since(since).ordinal(ordinal, "Row");
         ReadLines.declare(
                 lines,
                 Contract.inputs(typed),

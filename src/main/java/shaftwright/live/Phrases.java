@@ -52,10 +52,9 @@ final class Phrases {
             case LENGTH -> length(place);
             case FINE_LENGTH -> fineLength(place);
             case SHOP_LENGTH -> shopLength(place);
-            case EXCESS -> atLeastOneStep("(" + place + ")/tape_mm", "unit_decimals", UNIT);
+            case EXCESS -> excess(place);
             case ANGLE -> angle(place);
-            case ANGLE_EXCESS ->
-                    atLeastOneStep("DEGREES(" + place + ")", "" + Wording.ANGLE_DECIMALS, "\"°\"");
+            case ANGLE_EXCESS -> angleExcess(place);
             case TRAVEL -> travel(place);
             case FACTOR -> of(place, "FIXED(ROUND(ROUND(<place>,8),2),2,1)");
             case FACTOR_ABOVE -> of(place, "FIXED(ROUNDUP(ROUND(<place>,8),2),2,1)");
@@ -73,6 +72,16 @@ final class Phrases {
                             + (joined(",", slot.words().toArray(String[]::new), FormulaText::quoted)
                                     + ")");
         };
+    }
+
+    /** A length in mm by which something is over: "less than 0.1 mm" rather than 0. */
+    static String excess(String millimetres) {
+        return atLeastOneStep("(" + millimetres + ")/tape_mm", "unit_decimals", UNIT);
+    }
+
+    /** The same of an angle in rad. */
+    static String angleExcess(String radians) {
+        return atLeastOneStep("DEGREES(" + radians + ")", "" + Wording.ANGLE_DECIMALS, "\"°\"");
     }
 
     private static String of(String place, String open) {

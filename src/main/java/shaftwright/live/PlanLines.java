@@ -28,12 +28,27 @@ final class PlanLines {
         LineSet<SideResult> sides = all.only(Known.RESULT, Lacking.NOT_AVAILABLE);
         LineSet<Sizing> computed = all.only(Known.RESULT.inWorkbook(), Lacking.NOT_AVAILABLE);
         sides.number("plan_score", "Best blank's score")
-                .is("MIN({blank_score:all})", result -> BlankWayLines.score(result.plan()));
+                .is(
+                        "MIN({blank_score:all})",
+                        result ->
+                                result.unmated()
+                                        .map(BlankWayLines::score)
+                                        .orElseGet(() -> BlankWayLines.score(result.plan())));
         computed.with(BlankWayLines.PIECES)
+                .revised(6)
                 .whole("plan_row", "Blank's row")
                 .is(
-                        "IF({plan_score}<<unusable>,MATCH({plan_score},{blank_score:all},0),0)",
+                        "IF({plan_score}<<unmated>,MATCH({plan_score},{blank_score:all},0),0)",
                         PlanLines::row);
+        computed.with(BlankWayLines.PIECES)
+                .since(6)
+                .whole("unmated_row", "Row of a blank that would serve, but does not mate")
+                .is(
+                        """
+                        IF({plan_row}>0,0,IF({plan_score}<<unusable>,
+                        MATCH({plan_score},{blank_score:all},0),0))
+                        """,
+                        PlanLines::unmated);
         Cases ways = new Cases().when("{plan_row}=0", 0);
         for (int way = 1; way <= 3; way++) {
             ways.when("INDEX({blank_way_" + way + ":all},{plan_row})={plan_score}", way);
@@ -83,6 +98,13 @@ final class PlanLines {
         return sizing.result(index)
                 .flatMap(SideResult::plan)
                 .map(plan -> sizing.parts().blankSlot(plan.row()) + 1)
+                .orElse(0);
+    }
+
+    private static int unmated(Sizing sizing, Index index) {
+        return sizing.result(index)
+                .flatMap(SideResult::unmated)
+                .map(review -> sizing.parts().blankSlot(review.row()) + 1)
                 .orElse(0);
     }
 

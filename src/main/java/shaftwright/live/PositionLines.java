@@ -27,6 +27,7 @@ final class PositionLines {
         window(rows);
         fitted(rows);
         RaceLimitLines.declareFloat(rows);
+        BootLines.positions(rows);
         rows.mm("rim_gap", "Gap between the cups' rims")
                 .is(
                         ("IF(COUNT({rim_in},{rim_out})<2,\"\","

@@ -137,9 +137,9 @@ final class RaceLimitLines {
                 .orElse(Double.NaN);
     }
 
-    /** With the shaft in; empty where neither cup has a bore or a lip that asks for it. */
+    /** With the shaft in; empty where neither a cup's bore or lip nor a boot asks for it. */
     static void declareFloat(LineSet<PositionRow> rows) {
-        LineSet<PositionRow> later = rows.since(2);
+        LineSet<PositionRow> later = rows.since(2).revised(6);
         for (ShaftEnd end : ShaftEnd.values()) {
             race(later.at(end), end);
         }
@@ -197,10 +197,11 @@ final class RaceLimitLines {
 
     private static String floated(String formula) {
         return Pieces.of("floated", formula)
+                .and("boots", BootLines.asked())
                 .in(
                         """
-                        IF(COUNT({cup_radius_in},{lip_radius_in},{cup_radius_out},{lip_radius_out})=0,"",
-                        <floated>)
+                        IF(COUNT({cup_radius_in},{lip_radius_in},{cup_radius_out},{lip_radius_out})
+                        +<boots>=0,"",<floated>)
                         """);
     }
 

@@ -66,6 +66,10 @@ public enum Section {
     CHANCES,
     /** Tables of a side, scenarios side by side. */
     TABLES,
+    /** What must mate in each scenario, and what its boots go through. */
+    MATING,
+    /** Boots of the scenario on the cards over the travel. */
+    MATING_TABLE,
     /** Why each blank was chosen or refused. */
     BLANK_TABLES,
     /** What to buy for each scenario. */

@@ -35,6 +35,9 @@ final class SideLines {
         flange(all.only(Known.SETUP.inWorkbook(), Lacking.NOT_AVAILABLE), sides);
         FlangeLines.declare(sides, ShaftEnd.INNER);
         FlangeLines.declare(sides, ShaftEnd.OUTER);
+        for (ShaftEnd end : ShaftEnd.values()) {
+            MatingLines.sides(all.only(Known.SETUP.inWorkbook(), Lacking.NOT_AVAILABLE), end);
+        }
         sides.mm("margin_in", "Margin before bottoming")
                 .is(builtUp("{margin_inward_read}"), SideOutcome::marginInward);
         sides.mm("margin_out", "Margin before pull-out")

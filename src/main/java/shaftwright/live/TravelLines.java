@@ -129,15 +129,23 @@ final class TravelLines {
                     "lip_depth",
                     "boot_change",
                     "soft",
-                    "angle_max"
+                    "angle_max",
+                    "boot_cup",
+                    "boot_shaft",
+                    "boot_cup_radius",
+                    "boot_shaft_radius",
+                    "boot_takes_least",
+                    "boot_takes_most",
+                    "boot_takes_angle"
                 }) {
             sizes.measured(size + "_" + end.shortWord());
         }
-        side.print(
-                "joint_print_" + end.shortWord(),
-                "Fingerprint of the joint, " + end.word(),
-                sizes,
-                0);
+        side.revised(6)
+                .print(
+                        "joint_print_" + end.shortWord(),
+                        "Fingerprint of the joint, " + end.word(),
+                        sizes,
+                        0);
     }
 
     /** Of the limits' rows of one joint, in whatever order. */
@@ -161,7 +169,8 @@ final class TravelLines {
                         .whole("path_print", "joint_print_in", "joint_print_out", "restraint_mark")
                         .whole("own_sum")
                         .sum("blank_row_print")
-                        .whole("stance_print")
+                        .sum("spline_print")
+                        .whole("stance_print", "spline_row_in", "spline_row_out")
                         .measured("margin_in", "margin_out", "length_bias_read")
                         .measured("race_depth_in", "race_depth_out", "seat_in", "seat_out")
                         .measured("stub_in", "stub_out", "splines_in", "splines_out")
@@ -171,7 +180,7 @@ final class TravelLines {
                         .measured("groove_depth_read", "groove_width_read", "spline_runout_read")
                         .measured("boot_length_in", "boot_length_out")
                         .measured("boot_diameter_in", "boot_diameter_out");
-        block.stamp(lines, all, 3, Known.RESULT);
+        block.stamp(lines, all, 6, Known.RESULT);
         LineSet<LongestTravel> longest =
                 block.figures(
                         lines, (sizing, index) -> SideLines.outcome(sizing, index).longestTravel());
@@ -228,6 +237,7 @@ final class TravelLines {
                                                 alone ->
                                                         core.applyAsDouble(alone)
                                                                 / sizing.unit().mm()))
+                .since(thing == StopsAlone.Thing.BOOT_LIMIT ? 6 : 1)
                 .of(
                         Quantity.SHOWN_LENGTH,
                         "alone_" + way + thing.name().toLowerCase(Locale.ROOT),

@@ -192,6 +192,7 @@ final class VariantLines {
         return switch (obstacle) {
             case NO_WINDOW -> "short " + width;
             case NO_BLANK -> "no blank";
+            case BLANK_UNMATED, INNER_FLANGE_UNMATED, OUTER_FLANGE_UNMATED -> "does not mate";
             case INNER_ANGLE, OUTER_ANGLE -> "too steep";
             case TOUCHES_CUP -> "touches cup";
             default -> "no verdict";

@@ -24,6 +24,8 @@ final class VariantPrintLines {
             clearance_ride clearance_tyre_diameter hub_face_offset
             ring_thickness groove_width groove_depth spline_runout
             shaft_end_diameter_inner shaft_end_diameter_outer
+            flange_inner_circle flange_inner_bolts flange_inner_bolt_size flange_inner_pilot
+            flange_outer_circle flange_outer_bolts flange_outer_bolt_size flange_outer_pilot
             counterbore_price spacer_price strap_price bump_stop_price transaxle_price hub_price
             """
                     .split("\\s+");
@@ -53,7 +55,18 @@ final class VariantPrintLines {
                         new Fingerprint(lines).measured("limit_key"),
                         0);
         parts.in(Section.PARTS_WORK, Grid.BOOT_SLOT)
+                .revised(6)
                 .print("boot_row_print", row, reads(lines, Grid.BOOT), 0);
+        parts.in(Section.PARTS_WORK, Grid.RATED_SLOT)
+                .since(6)
+                .print(
+                        "rated_flange_print",
+                        row,
+                        new Fingerprint(lines)
+                                .whole("rated_of")
+                                .measured("bolt_circle_read", "bolt_count_read")
+                                .measured("bolt_diameter_read", "bolt_pilot_read"),
+                        0);
         LineSet<Sizing> blanks = parts.in(Section.PARTS_WORK, Grid.BLANK_SLOT);
         blanks.whole("blank_stocked", "In stock")
                 .is(
@@ -66,21 +79,24 @@ final class VariantPrintLines {
                         reads(lines, Grid.BLANK).measured("blank_stocked", "blank_case"),
                         0);
         LineSet<Sizing> book = parts.in(Section.BOOK_WORK, Grid.BOOK);
-        book.print(
-                "parts_print",
-                "Fingerprint of the parts tables",
-                new Fingerprint(lines)
-                        .sum("joint_row_print")
-                        .sum("limit_key_print")
-                        .sum("limit_print")
-                        .sum("boot_row_print")
-                        .sum("blank_row_print"),
-                0);
+        book.revised(6)
+                .print(
+                        "parts_print",
+                        "Fingerprint of the parts tables",
+                        new Fingerprint(lines)
+                                .sum("joint_row_print")
+                                .sum("limit_key_print")
+                                .sum("limit_print")
+                                .sum("boot_row_print")
+                                .sum("blank_row_print")
+                                .sum("spline_print")
+                                .sum("rated_flange_print"),
+                        0);
         Fingerprint settings = new Fingerprint(lines);
         for (String setting : SETTINGS_READ) {
             settings.measured(ReadLines.name(setting));
         }
-        book.revised(3)
+        book.revised(6)
                 .print(
                         "settings_print",
                         "Fingerprint of the settings",

@@ -42,7 +42,7 @@ final class VerdictLines {
                 .revised(6)
                 .whole("first_finding", "Most severe finding (0 none)")
                 .is(first(), side -> side.flatMap(Verdict::leading).map(Finding::number).orElse(0));
-        sides.revised(2)
+        sides.revised(6)
                 .whole("gravity", "Severity (0 fits, 4 no verdict)")
                 .is(severity(), side -> side.map(v -> v.severity().level()).orElse(UNUSED));
         sides.since(2)
@@ -121,24 +121,16 @@ final class VerdictLines {
         return cases.otherwise("0");
     }
 
-    /** Steps over the order of findings, in which severities follow each other. */
+    /** Steps over the order of findings, in which those of one severity may stand apart. */
     private static String severity() {
         Cases cases = new Cases().when("{used}=0", UNUSED).when("{first_finding}=0", 0);
-        for (Severity severity : Severity.values()) {
-            int last = last(severity);
-            if (last > 0 && severity != Severity.FITS_BUT) {
-                cases.when("{first_finding}<=" + last, severity.level());
+        for (int at = 1; at < FINDINGS.length; at++) {
+            Finding before = FINDINGS[at - 1];
+            if (before.severity() != FINDINGS[at].severity()) {
+                cases.when("{first_finding}<=" + before.number(), before.severity().level());
             }
         }
-        return cases.otherwise("" + Severity.FITS_BUT.level());
-    }
-
-    private static int last(Severity severity) {
-        return Arrays.stream(FINDINGS)
-                .filter(finding -> finding.severity() == severity)
-                .mapToInt(Finding::number)
-                .max()
-                .orElse(0);
+        return cases.otherwise("" + FINDINGS[FINDINGS.length - 1].severity().level());
     }
 
     private static String card() {

@@ -5,15 +5,20 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import shaftwright.build.RatedJoint;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.joint.BenchTable;
+import shaftwright.joint.BoltPattern;
 import shaftwright.joint.Boot;
+import shaftwright.joint.BootLimits;
+import shaftwright.joint.BootSeats;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
+import shaftwright.joint.Mating;
 import shaftwright.joint.OutwardStop;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.BlankEnd;
@@ -36,12 +41,14 @@ public final class Parts {
     private final List<Blank> blanks = new ArrayList<>();
     private final int[] blankListed = new int[Grid.BLANK_SLOT.rows()];
     private final List<Integer> blankSlots = new ArrayList<>();
+    private final SplineRows splines;
 
     Parts(InputValues inputs) {
         this.inputs = inputs;
         for (int row = 0; row < benchJoint.length; row++) {
             benchJoint[row] = row("joint_name", text("bench_joint", row));
         }
+        splines = new SplineRows(this);
         for (int row = 0; row < blankListed.length; row++) {
             blankListed[row] = -1;
             if (blankUsed(row) && groovesInside(row)) {
@@ -50,6 +57,11 @@ public final class Parts {
                 blanks.add(blank(row));
             }
         }
+    }
+
+    /** Which row says how which spline's teeth are shaped. */
+    public SplineRows splines() {
+        return splines;
     }
 
     /** Row, from 1, of the part of this name; 0 when the name is empty or not there. */
@@ -75,6 +87,7 @@ public final class Parts {
             case BLANK -> Grid.BLANK_SLOT.rows();
             case MATERIAL -> Grid.MATERIAL_SLOT.rows();
             case RATED -> Grid.RATED_SLOT.rows();
+            case SPLINE -> Grid.SPLINE_SLOT.rows();
             case RATING -> Grid.RATING_SLOT.rows();
             case DUTY -> Grid.DUTY_SLOT.rows();
             case DOUBT -> Grid.DOUBT_SLOT.rows();
@@ -161,7 +174,8 @@ public final class Parts {
                 number("blank_spline_length_" + end.word(), row),
                 optional(ringFace(row, end)),
                 optional(number("blank_spline_outside_" + end.word(), row)),
-                optional(number("blank_spline_root_" + end.word(), row)));
+                optional(number("blank_spline_root_" + end.word(), row)),
+                splines.form(splines.ofBlank(row + 1, end)));
     }
 
     /**
@@ -286,7 +300,8 @@ public final class Parts {
                                         ? OutwardStop.SOFT
                                         : OutwardStop.HARD)
                         .splines((int) orZero(number("joint_splines", at)))
-                        .mass(orZero(number("joint_mass", at)));
+                        .mass(orZero(number("joint_mass", at)))
+                        .mating(new Mating(splines.form(splines.ofJoint(row)), bolts(row)));
         optional(number("joint_price", at)).ifPresent(joint::price);
         optional(number("joint_cup_radius", at)).ifPresent(joint::cupRadius);
         optional(number("joint_mouth", at)).ifPresent(joint::mouth);
@@ -303,7 +318,49 @@ public final class Parts {
                         number("boot_outward_change", row - 1),
                         optional(number("boot_length", row - 1)),
                         optional(number("boot_diameter", row - 1)),
-                        optional(number("boot_price", row - 1)));
+                        optional(number("boot_price", row - 1)),
+                        seats(row - 1),
+                        bootLimits(row - 1));
+    }
+
+    /** Where a boot is clamped; empty while one of its measures is missing. */
+    private Optional<BootSeats> seats(int at) {
+        double cup = number("boot_cup_seat", at);
+        double shaft = number("boot_shaft_seat", at);
+        double cupDiameter = number("boot_cup_diameter", at);
+        double shaftDiameter = number("boot_shaft_diameter", at);
+        return Double.isNaN(cup + shaft + cupDiameter + shaftDiameter)
+                ? Optional.empty()
+                : Optional.of(new BootSeats(cup, shaft, cupDiameter / 2, shaftDiameter / 2));
+    }
+
+    /** Lengths that contradict each other are a problem already. */
+    private BootLimits bootLimits(int at) {
+        double shortest = number("boot_shortest", at);
+        double longest = number("boot_longest", at);
+        return new BootLimits(
+                shortest > longest ? OptionalDouble.empty() : optional(shortest),
+                optional(longest),
+                optional(number("boot_angle", at)));
+    }
+
+    /** Bolts of a joint's row, from 1, by the table of joints' torque and flange bolts. */
+    private BoltPattern bolts(int joint) {
+        for (int at = 0; at < Grid.RATED_SLOT.rows(); at++) {
+            if (row(JOINT_NAME, text("rated_joint", at)) == joint) {
+                return new BoltPattern(
+                        optional(number("bolt_circle", at)),
+                        count(number("bolt_count", at)),
+                        optional(number("bolt_diameter", at)),
+                        optional(number("bolt_pilot", at)),
+                        optional(number("bolt_engagement", at)));
+            }
+        }
+        return BoltPattern.UNKNOWN;
+    }
+
+    static OptionalInt count(double number) {
+        return Double.isNaN(number) ? OptionalInt.empty() : OptionalInt.of((int) number);
     }
 
     /** Joints that can be had: those of which sizes and travel are known, and agree. */

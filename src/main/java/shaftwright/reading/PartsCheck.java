@@ -42,10 +42,12 @@ public final class PartsCheck {
             blank(row);
             strength(row);
         }
+        new MatingCheck(inputs, parts, problems).run();
         names("material_name", "material_yield");
         for (String column :
                 new String[] {
                     "rated_joint",
+                    "spline_joint",
                     "rating_part",
                     "duty_share",
                     "restraint_name",

@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import shaftwright.book.Problem;
 import shaftwright.build.Build;
 import shaftwright.build.Corner;
+import shaftwright.build.DrivenFlanges;
 import shaftwright.build.GroundClearance;
 import shaftwright.build.MarginChoice;
 import shaftwright.build.Market;
@@ -26,7 +27,9 @@ import shaftwright.build.Vehicle;
 import shaftwright.build.WorkPrices;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
+import shaftwright.contract.MatingInputs;
 import shaftwright.contract.MountLoad;
+import shaftwright.joint.BoltPattern;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.ShaftEnd;
@@ -435,7 +438,10 @@ public final class Sizing {
                                     hubFaceOffset(),
                                     groundClearance(),
                                     widthLimit(),
-                                    kingpin()),
+                                    kingpin(),
+                                    new DrivenFlanges(
+                                            drivenFlange(ShaftEnd.INNER),
+                                            drivenFlange(ShaftEnd.OUTER))),
                             corner(Side.LEFT),
                             corner(Side.RIGHT),
                             new Stock(parts.blanks(), ring(), inputs.number("shop_increment")),
@@ -445,6 +451,16 @@ public final class Sizing {
                             List.of());
         }
         return build;
+    }
+
+    /** The flange of transaxle or hub. */
+    public BoltPattern drivenFlange(ShaftEnd end) {
+        return new BoltPattern(
+                Parts.optional(inputs.number(MatingInputs.flange(end, "circle"))),
+                Parts.count(inputs.number(MatingInputs.flange(end, "bolts"))),
+                Parts.optional(inputs.number(MatingInputs.flange(end, "bolt_size"))),
+                Parts.optional(inputs.number(MatingInputs.flange(end, "pilot"))),
+                OptionalDouble.empty());
     }
 
     private Market market() {

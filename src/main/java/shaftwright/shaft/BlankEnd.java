@@ -2,6 +2,7 @@ package shaftwright.shaft;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shaftwright.joint.SplineForm;
 import shaftwright.strength.Spline;
 import shaftwright.units.Require;
 
@@ -14,13 +15,15 @@ import shaftwright.units.Require;
  *     the face that the race bears on, mm; empty when there is no groove
  * @param outside diameter over the teeth, mm, when it is known
  * @param measuredRoot diameter under the teeth, mm, when it was measured
+ * @param form how its teeth are shaped, as far as that is known
  */
 public record BlankEnd(
         int splines,
         double splineLength,
         OptionalDouble groove,
         OptionalDouble outside,
-        OptionalDouble measuredRoot) {
+        OptionalDouble measuredRoot,
+        SplineForm form) {
     public BlankEnd {
         if (splines < 0) {
             throw new IllegalArgumentException("spline count must not be negative: " + splines);
@@ -33,12 +36,24 @@ public record BlankEnd(
 
     /** An end of whose splines no diameter is known. */
     public BlankEnd(int splines, double splineLength, OptionalDouble groove) {
-        this(splines, splineLength, groove, OptionalDouble.empty(), OptionalDouble.empty());
+        this(
+                splines,
+                splineLength,
+                groove,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                SplineForm.UNKNOWN);
+    }
+
+    /** The same with teeth of this shape. */
+    public BlankEnd of(SplineForm teeth) {
+        return new BlankEnd(splines, splineLength, groove, outside, measuredRoot, teeth);
     }
 
     /** The same end with a diameter over its teeth, mm. */
     public BlankEnd over(double teeth) {
-        return new BlankEnd(splines, splineLength, groove, OptionalDouble.of(teeth), measuredRoot);
+        return new BlankEnd(
+                splines, splineLength, groove, OptionalDouble.of(teeth), measuredRoot, form);
     }
 
     /** Module of a standard spline of this size, mm; empty while count or diameter is missing. */

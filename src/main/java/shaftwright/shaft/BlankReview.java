@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import shaftwright.joint.Joint;
+import shaftwright.joint.SplineClash;
+import shaftwright.joint.SplineForm;
 import shaftwright.shaft.Refusal.Reason;
 
 /**
@@ -15,7 +17,7 @@ import shaftwright.shaft.Refusal.Reason;
  * @param plan the best way of cutting it, when there is one
  * @param refusal why it will not do, when there is none
  * @param groovePlans the ways tried: inner and outer groove existing/existing, existing/new,
- *     new/existing, new/new; empty when the blank is out of stock or has the wrong splines
+ *     new/existing, new/new; empty when the blank is out of stock or has the wrong spline count
  */
 public record BlankReview(
         int row,
@@ -55,6 +57,44 @@ public record BlankReview(
         return best;
     }
 
+    /**
+     * The blank that would be followed if splines mated by their count alone; empty where a blank
+     * serves anyway, or where none would.
+     *
+     * @param only as {@link #best} has it
+     */
+    public static Optional<BlankReview> unmated(List<BlankReview> reviews, OptionalInt only) {
+        if (best(reviews, only).isPresent()) {
+            return Optional.empty();
+        }
+        BlankReview found = null;
+        for (BlankReview review : reviews) {
+            if ((only.isEmpty() || only.getAsInt() == review.row) && review.clashes()) {
+                Optional<CutPlan> would = review.wouldBe();
+                if (would.isPresent()
+                        && (found == null
+                                || would.get().betterThan(found.wouldBe().orElseThrow()))) {
+                    found = review;
+                }
+            }
+        }
+        return Optional.ofNullable(found);
+    }
+
+    /** Whether its splines have the joints' count, and do not mate. */
+    public boolean clashes() {
+        return refusal.flatMap(Refusal::clash).isPresent();
+    }
+
+    /** The best of the ways tried, whether or not its splines mate. */
+    public Optional<CutPlan> wouldBe() {
+        Optional<CutPlan> best = Optional.empty();
+        for (GroovePlan way : groovePlans) {
+            best = better(best, way.plan());
+        }
+        return best;
+    }
+
     private static BlankReview of(Blank blank, int row, ShaftOrder order) {
         if (!blank.inStock()) {
             return refused(row, blank, Refusal.of(Reason.NOT_IN_STOCK), List.of());
@@ -63,6 +103,9 @@ public record BlankReview(
                 || differ(blank.outer(), order.outer().joint())) {
             return refused(row, blank, Refusal.of(Reason.SPLINES_DIFFER), List.of());
         }
+        Optional<Refusal> clash =
+                clash(blank, ShaftEnd.INNER, order.inner().joint())
+                        .or(() -> clash(blank, ShaftEnd.OUTER, order.outer().joint()));
         List<GroovePlan> ways = new ArrayList<>(4);
         Optional<CutPlan> best = Optional.empty();
         for (GrooveUse inner : USES) {
@@ -71,6 +114,9 @@ public record BlankReview(
                 ways.add(way);
                 best = better(best, way.plan());
             }
+        }
+        if (clash.isPresent()) {
+            return refused(row, blank, clash.get(), ways);
         }
         if (best.isPresent()) {
             return new BlankReview(row, blank, best, Optional.empty(), ways);
@@ -89,6 +135,13 @@ public record BlankReview(
 
     private static boolean differ(BlankEnd end, Joint joint) {
         return end.splines() != 0 && joint.splines() != 0 && end.splines() != joint.splines();
+    }
+
+    private static Optional<Refusal> clash(Blank blank, ShaftEnd end, Joint joint) {
+        SplineForm teeth = blank.end(end).form();
+        SplineForm race = joint.mating().spline();
+        return teeth.differenceTo(race)
+                .map(property -> Refusal.of(end, new SplineClash(property, teeth, race)));
     }
 
     private static Optional<CutPlan> better(Optional<CutPlan> first, Optional<CutPlan> second) {

@@ -1,5 +1,8 @@
 package shaftwright.shaft;
 
+import java.util.Optional;
+import shaftwright.joint.Boot;
+import shaftwright.joint.BootStretch;
 import shaftwright.suspension.Vector;
 
 /**
@@ -56,5 +59,18 @@ public record EndFloat(
                 outerIn,
                 Math.max(inward.angleTo(line.u()), outward.angleTo(line.u())),
                 Math.max(inward.angleTo(line.n()), outward.angleTo(line.n())));
+    }
+
+    /** What becomes of an end's boot; empty when there is nothing to judge it by. */
+    Optional<BootStretch> boot(SideSetup setup, ShaftEnd end) {
+        Boot boot = end.either(setup.inner(), setup.outer()).boot();
+        return boot.isJudged()
+                ? Optional.of(
+                        BootStretch.of(
+                                boot.seats(),
+                                end.either(innerOut, outerOut),
+                                end.either(innerIn, outerIn),
+                                end.either(innerAngle, outerAngle)))
+                : Optional.empty();
     }
 }

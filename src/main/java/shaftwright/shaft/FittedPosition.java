@@ -3,6 +3,7 @@ package shaftwright.shaft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import shaftwright.joint.BootStretch;
 import shaftwright.suspension.Vector;
 
 /**
@@ -15,11 +16,14 @@ import shaftwright.suspension.Vector;
  * @param push equal push of both races toward their cup backs, mm, negative when pulled outward
  * @param innerAngle inner joint's angle at that push, rad
  * @param outerAngle outer joint's angle at that push, rad
- * @param endFloat where the races can stand, and the angles there; empty when no cup's bore or lip
- *     is known
+ * @param endFloat where the races can stand, and the angles there; empty when neither a cup's bore
+ *     or lip nor what a boot takes is known
  * @param innerMouth least clearance of the shaft in the inner cup's mouth over the whole float, mm;
  *     positive infinity when there is nothing to touch
  * @param outerMouth the same of the outer cup
+ * @param innerBoot what becomes of the inner boot over the float; empty when there is nothing to
+ *     judge it by
+ * @param outerBoot the same of the outer boot
  * @param freePlay how far the shaft can float, mm: the least of both slacks and both strokes
  * @param softReserve how far the floating shaft stays from pulling a joint without hard outward
  *     stop past its limit, mm: {@code S − |d + x_in,other a_other − x_out,this a_this|}, the
@@ -35,6 +39,8 @@ public record FittedPosition(
         Optional<EndFloat> endFloat,
         double innerMouth,
         double outerMouth,
+        Optional<BootStretch> innerBoot,
+        Optional<BootStretch> outerBoot,
         double freePlay,
         double softReserve) {
 
@@ -53,7 +59,7 @@ public record FittedPosition(
         double slackIn = position.inward().spacing() - spacing;
         double slackOut = spacing - position.outward().spacing();
         EndFloat ends = null;
-        if (setup.inner().hasMouth() || setup.outer().hasMouth()) {
+        if (setup.inner().asksForFloat() || setup.outer().asksForFloat()) {
             ends = EndFloat.of(setup, line, push, innerAngle, outerAngle);
         }
         return new FittedPosition(
@@ -72,6 +78,8 @@ public record FittedPosition(
                         ? Double.POSITIVE_INFINITY
                         : setup.outer()
                                 .mouthClearance(ends.outerOut(), ends.outerIn(), ends.outerAngle()),
+                Optional.ofNullable(ends).flatMap(at -> at.boot(setup, ShaftEnd.INNER)),
+                Optional.ofNullable(ends).flatMap(at -> at.boot(setup, ShaftEnd.OUTER)),
                 freePlay(position, slackIn, slackOut),
                 spacing - position.shortestBySoftStops());
     }
@@ -89,6 +97,11 @@ public record FittedPosition(
     /** Travel, mm, positive in bump. */
     public double travel() {
         return position.travel();
+    }
+
+    /** What becomes of an end's boot over the float; empty when there is nothing to judge it by. */
+    public Optional<BootStretch> boot(ShaftEnd end) {
+        return end.either(innerBoot, outerBoot);
     }
 
     /**

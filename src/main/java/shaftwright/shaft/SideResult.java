@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
+import shaftwright.joint.BootStretch;
 import shaftwright.suspension.NoLateralReachException;
 
 /**
@@ -16,6 +17,8 @@ import shaftwright.suspension.NoLateralReachException;
  * @param window the spacings that a shaft may have
  * @param choice the length chosen inside it
  * @param blankReviews what each blank is good for
+ * @param unmated the blank that would be followed if splines mated by their count alone; empty
+ *     where one serves anyway, or where none would
  * @param plan the blank and cuts to follow, when a blank serves
  * @param length the shaft's final length: the plan's, or the chosen one when no blank serves
  * @param fitted the position table with that shaft in. Its limits are those of the stubs that the
@@ -28,6 +31,7 @@ public record SideResult(
         LengthWindow window,
         LengthChoice choice,
         List<BlankReview> blankReviews,
+        Optional<BlankReview> unmated,
         Optional<CutPlan> plan,
         ShaftLength length,
         List<FittedPosition> fitted) {
@@ -64,7 +68,16 @@ public record SideResult(
         Optional<CutPlan> plan = BlankReview.best(reviews, onlyBlank);
         ShaftLength length = plan.isPresent() ? plan.get().length() : choice.chosen();
         List<FittedPosition> fitted = FittedPosition.table(setup, positions, length.spacing());
-        return new SideResult(setup, positions, window, choice, reviews, plan, length, fitted);
+        return new SideResult(
+                setup,
+                positions,
+                window,
+                choice,
+                reviews,
+                BlankReview.unmated(reviews, onlyBlank),
+                plan,
+                length,
+                fitted);
     }
 
     /** With the wheel hanging. */
@@ -110,6 +123,12 @@ public record SideResult(
     /** Least clearance in either cup's mouth, mm; empty when there is nothing to touch. */
     public Optional<Binding> leastMouthClearance() {
         return finite(least(row -> Math.min(row.innerMouth(), row.outerMouth())));
+    }
+
+    /** Greatest of a boot's figure over the travel; negative infinity when it is not judged. */
+    public Binding greatestOfBoot(ShaftEnd end, ToDoubleFunction<BootStretch> figure) {
+        return greatest(
+                row -> row.boot(end).map(figure::applyAsDouble).orElse(Double.NEGATIVE_INFINITY));
     }
 
     /** Least reserve of the outward stops that are not hard, mm; empty when all are. */

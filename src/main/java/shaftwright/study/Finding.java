@@ -18,7 +18,7 @@ import shaftwright.shaft.ShaftEnd;
 /**
  * What may stand between a builder and a shaft, the gravest first: its rank, how much it weighs,
  * what the shop card may print while it holds, and its sentence. Ranks leave room for what is
- * judged elsewhere: 7 is a mock-up that contradicts, 8 parts that do not mate.
+ * judged elsewhere: 7 is a mock-up that contradicts.
  */
 public enum Finding {
     /** Something needed is missing or can't be read. */
@@ -65,6 +65,16 @@ public enum Finding {
             NOTHING,
             "Readings of {UNPLACED} contradict each other, and so few can't show which is wrong."
                     + " Measure one more height, best near {NEXT_HEIGHT}."),
+    /** The only blank that would serve has splines of another shape. */
+    BLANK_UNMATED(
+            8,
+            DOES_NOT_FIT,
+            NOTHING,
+            "The {SPLINE_END} spline of blank {SPLINE_BLANK} does not mate with the joint:"
+                    + " {SPLINE_CLASH}, and no other blank serves. Take another blank or joint."),
+    INNER_FLANGE_UNMATED(
+            8, DOES_NOT_FIT, NOTHING, inner(AtEnd.FLANGE).replace("{MATE}", "transaxle")),
+    OUTER_FLANGE_UNMATED(8, DOES_NOT_FIT, NOTHING, outer(AtEnd.FLANGE).replace("{MATE}", "hub")),
     INNER_BOLTS_TOO_TIGHT(9, FITS_BUT, ALL_WITH_NOTE, inner(AtEnd.BOLTS)),
     OUTER_BOLTS_TOO_TIGHT(9, FITS_BUT, ALL_WITH_NOTE, outer(AtEnd.BOLTS)),
     /** The weakest part is below the wanted safety factor. */
@@ -104,6 +114,8 @@ public enum Finding {
                     + " clearance wanted: ask for less bump, or fit larger tyres."),
     INNER_BOOT_TOUCHES(12, FITS_BUT, ALL_WITH_NOTE, inner(AtEnd.BOOT)),
     OUTER_BOOT_TOUCHES(12, FITS_BUT, ALL_WITH_NOTE, outer(AtEnd.BOOT)),
+    INNER_BOOT_STRAINED(12, FITS_BUT, ALL_WITH_NOTE, inner(AtEnd.STRAIN)),
+    OUTER_BOOT_STRAINED(12, FITS_BUT, ALL_WITH_NOTE, outer(AtEnd.STRAIN)),
     INNER_BENCH_ENDS(13, FITS_BUT, ALL_WITH_NOTE, inner(AtEnd.BENCH)),
     OUTER_BENCH_ENDS(13, FITS_BUT, ALL_WITH_NOTE, outer(AtEnd.BENCH)),
     /** 13b of the trade's table: a groove's land is thinner than three groove depths. */
@@ -210,6 +222,13 @@ public enum Finding {
         static final String BOOT =
                 "The {END} boot touches a tube by {END_BOOT_OVERLAP} at {END_BOOT_AT}: move the"
                         + " tube, or take a smaller boot.";
+        static final String FLANGE =
+                "The {END} joint does not bolt to the {MATE}'s flange: {END_FLANGE_PART}"
+                        + " {END_FLANGE_JOINT} against {END_FLANGE_HAS}. An adapter is wanted; type"
+                        + " its thickness as that end's cup spacer.";
+        static final String STRAIN =
+                "The {END} boot is {END_STRAIN} by {END_STRAIN_BY} at {END_STRAIN_AT}: take another"
+                        + " boot, or ask for less travel.";
         static final String BENCH =
                 "The {END} joint's bench table ends at {END_BENCH_END}, and the shaft goes"
                         + " {END_BENCH_OVER} further: measure its plunge at steeper angles.";
@@ -311,13 +330,19 @@ public enum Finding {
             case INNER_ANGLE -> shaft.inner().tooSteep();
             case OUTER_ANGLE -> shaft.outer().tooSteep();
             case TOUCHES_CUP -> shaft.touches();
+            case BLANK_UNMATED -> window.fits() && shaft.mating().blank().isPresent();
+            case INNER_FLANGE_UNMATED -> shaft.mating().innerFlange().isPresent();
+            case OUTER_FLANGE_UNMATED -> shaft.mating().outerFlange().isPresent();
+            case INNER_BOOT_STRAINED -> shaft.mating().innerBoot().isPresent();
+            case OUTER_BOOT_STRAINED -> shaft.mating().outerBoot().isPresent();
             case INNER_BENCH_ENDS -> shaft.inner().beyondBench();
             case OUTER_BENCH_ENDS -> shaft.outer().beyondBench();
             case THIN_LAND -> window.fits() && shaft.blank().thinLand().isPresent();
             case GROOVES_MEET -> window.fits() && shaft.blank().groovesMet().isPresent();
             case CUTS_CASE -> window.fits() && shaft.blank().cutsCase();
             case NO_INCREMENT -> window.noIncrement();
-            case NO_BLANK -> window.fits() && !shaft.blank().serves();
+            case NO_BLANK ->
+                    window.fits() && !shaft.blank().serves() && shaft.mating().blank().isEmpty();
             case INNER_RUNS_STEEP -> shaft.inner().runsSteep();
             case OUTER_RUNS_STEEP -> shaft.outer().runsSteep();
             default -> throw new IllegalStateException(this + " is not about the shaft");

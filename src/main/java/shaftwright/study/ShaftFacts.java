@@ -1,6 +1,7 @@
 package shaftwright.study;
 
 import java.util.Optional;
+import shaftwright.build.DrivenFlanges;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
@@ -21,6 +22,7 @@ import shaftwright.shaft.SideResult;
  * @param endToEnd final length
  * @param slackIn least slack before bottoming
  * @param slackOut least slack before pull-out
+ * @param mating what of the parts does not go together
  */
 public record ShaftFacts(
         WindowFacts window,
@@ -30,7 +32,8 @@ public record ShaftFacts(
         BlankFacts blank,
         double endToEnd,
         Binding slackIn,
-        Binding slackOut) {
+        Binding slackOut,
+        MatingFacts mating) {
 
     /** The least gap in a cup, and which cup's it is. */
     public record Mouth(Binding gap, ShaftEnd end) {}
@@ -97,7 +100,7 @@ public record ShaftFacts(
     }
 
     /** A side's shaft as it was computed. */
-    public static ShaftFacts of(SideResult result, LengthRule rule) {
+    public static ShaftFacts of(SideResult result, LengthRule rule, DrivenFlanges flanges) {
         return new ShaftFacts(
                 WindowFacts.of(result, rule),
                 JointFacts.of(
@@ -112,7 +115,8 @@ public record ShaftFacts(
                 result.plan().map(BlankFacts::of).orElse(BlankFacts.NONE),
                 result.length().endToEnd(),
                 result.leastSlackIn(),
-                result.leastSlackOut());
+                result.leastSlackOut(),
+                MatingFacts.of(result, flanges));
     }
 
     private static Optional<Mouth> mouth(SideResult result) {
@@ -133,23 +137,40 @@ public record ShaftFacts(
     }
 
     public ShaftFacts with(WindowFacts other) {
-        return new ShaftFacts(other, inner, outer, mouth, blank, endToEnd, slackIn, slackOut);
+        return new ShaftFacts(
+                other, inner, outer, mouth, blank, endToEnd, slackIn, slackOut, mating);
     }
 
     public ShaftFacts withInner(JointFacts other) {
-        return new ShaftFacts(window, other, outer, mouth, blank, endToEnd, slackIn, slackOut);
+        return new ShaftFacts(
+                window, other, outer, mouth, blank, endToEnd, slackIn, slackOut, mating);
     }
 
     public ShaftFacts withOuter(JointFacts other) {
-        return new ShaftFacts(window, inner, other, mouth, blank, endToEnd, slackIn, slackOut);
+        return new ShaftFacts(
+                window, inner, other, mouth, blank, endToEnd, slackIn, slackOut, mating);
     }
 
     public ShaftFacts with(Mouth other) {
         return new ShaftFacts(
-                window, inner, outer, Optional.of(other), blank, endToEnd, slackIn, slackOut);
+                window,
+                inner,
+                outer,
+                Optional.of(other),
+                blank,
+                endToEnd,
+                slackIn,
+                slackOut,
+                mating);
     }
 
     public ShaftFacts with(BlankFacts other) {
-        return new ShaftFacts(window, inner, outer, mouth, other, endToEnd, slackIn, slackOut);
+        return new ShaftFacts(
+                window, inner, outer, mouth, other, endToEnd, slackIn, slackOut, mating);
+    }
+
+    public ShaftFacts with(MatingFacts other) {
+        return new ShaftFacts(
+                window, inner, outer, mouth, blank, endToEnd, slackIn, slackOut, other);
     }
 }

@@ -14,8 +14,10 @@ import static shaftwright.study.SlotKind.SHOP_LENGTH;
 import static shaftwright.study.SlotKind.TORQUE;
 import static shaftwright.study.SlotKind.TRAVEL;
 
+import java.util.Arrays;
 import java.util.List;
 import shaftwright.build.MeasuringCheck;
+import shaftwright.joint.BoltPattern;
 import shaftwright.shaft.Binding;
 import shaftwright.study.TravelFacts.EarlyEnd;
 import shaftwright.suspension.ReadingContradiction;
@@ -61,6 +63,15 @@ public enum SideSlot implements Slot {
     SUSPECTS(NAME),
     UNPLACED(NAME),
     NEXT_HEIGHT(NAME),
+    SPLINE_END(CHOICE, "inner", "outer"),
+    SPLINE_BLANK(NAME),
+    SPLINE_CLASH(NAME),
+    INNER_FLANGE_PART(CHOICE, parts()),
+    INNER_FLANGE_JOINT(NAME),
+    INNER_FLANGE_HAS(NAME),
+    OUTER_FLANGE_PART(CHOICE, parts()),
+    OUTER_FLANGE_JOINT(NAME),
+    OUTER_FLANGE_HAS(NAME),
     INNER_BOLT_SHARE(FACTOR_ABOVE),
     INNER_BOLT_MOST(FACTOR),
     INNER_BOLT_TORQUE(TORQUE),
@@ -85,6 +96,12 @@ public enum SideSlot implements Slot {
     INNER_BOOT_AT(TRAVEL),
     OUTER_BOOT_OVERLAP(EXCESS),
     OUTER_BOOT_AT(TRAVEL),
+    INNER_STRAIN(CHOICE, strains()),
+    INNER_STRAIN_BY(NAME),
+    INNER_STRAIN_AT(TRAVEL),
+    OUTER_STRAIN(CHOICE, strains()),
+    OUTER_STRAIN_BY(NAME),
+    OUTER_STRAIN_AT(TRAVEL),
     INNER_BENCH_END(ANGLE),
     INNER_BENCH_OVER(ANGLE_EXCESS),
     OUTER_BENCH_END(ANGLE),
@@ -129,6 +146,18 @@ public enum SideSlot implements Slot {
         this.words = List.of(words);
     }
 
+    private static String[] parts() {
+        return Arrays.stream(BoltPattern.Part.values())
+                .map(BoltPattern.Part::words)
+                .toArray(String[]::new);
+    }
+
+    private static String[] strains() {
+        return Arrays.stream(BootStrain.Kind.values())
+                .map(BootStrain.Kind::words)
+                .toArray(String[]::new);
+    }
+
     @Override
     public SlotKind kind() {
         return kind;
@@ -159,6 +188,13 @@ public enum SideSlot implements Slot {
                     String.join(
                             ReadingWording.LISTED_BETWEEN,
                             ReadingWording.listed(contradiction(side), unit));
+            case SPLINE_BLANK -> unmated(side).name();
+            case SPLINE_CLASH -> MatingWording.clash(unmated(side).clash());
+            case INNER_FLANGE_JOINT, OUTER_FLANGE_JOINT ->
+                    MatingWording.measure(flange(side).part(), flange(side).jointHas(), unit);
+            case INNER_FLANGE_HAS, OUTER_FLANGE_HAS ->
+                    MatingWording.measure(flange(side).part(), flange(side).flangeHas(), unit);
+            case INNER_STRAIN_BY, OUTER_STRAIN_BY -> strain(mating(side)).by(unit);
             case WEAKEST_PART -> side.strength().weakest().orElseThrow().part();
             case TIRED_PART -> side.strength().returning().mostTired().orElseThrow().part();
             case BUMP_STOP -> side.travel().bump().orElseThrow().stop().words();
@@ -178,6 +214,9 @@ public enum SideSlot implements Slot {
             case SHORTER_WOULD -> shaft(side).window().lower().ordinal();
             case LONGER_WOULD -> shaft(side).window().upper().ordinal();
             case MOUTH_END -> shaft(side).mouth().orElseThrow().end().ordinal();
+            case SPLINE_END -> unmated(side).end().ordinal();
+            case INNER_FLANGE_PART, OUTER_FLANGE_PART -> flange(side).part().ordinal();
+            case INNER_STRAIN, OUTER_STRAIN -> strain(mating(side)).kind().ordinal();
             case LAND_END -> land(side).end().ordinal();
             case GROOVE_END -> met(shaft(side)).end().ordinal();
             // Nothing unread comes first among the facts, and is never said.
@@ -251,6 +290,7 @@ public enum SideSlot implements Slot {
             case OUTER_RIDE -> shaft.outer().atRide();
             case OUTER_RUNNING -> shaft.outer().running();
             case OUTER_RUNNING_OVER -> shaft.outer().atRide() - shaft.outer().running();
+            case INNER_STRAIN_AT, OUTER_STRAIN_AT -> strain(shaft.mating()).worst().travel();
             case MOUTH_OVERLAP -> -mouth(shaft).value();
             case MOUTH_AT -> mouth(shaft).travel();
             case LAND_MISSING -> land(shaft).missing();
@@ -287,6 +327,28 @@ public enum SideSlot implements Slot {
 
     private static ShaftFacts shaft(SideFacts side) {
         return side.shaft().orElseThrow();
+    }
+
+    private static MatingFacts mating(SideFacts side) {
+        return shaft(side).mating();
+    }
+
+    private static MatingFacts.UnmatedBlank unmated(SideFacts side) {
+        return mating(side).blank().orElseThrow();
+    }
+
+    /** Of the end that the slot's name begins with. */
+    private MatingFacts.UnmatedFlange flange(SideFacts side) {
+        MatingFacts facts = mating(side);
+        return (isInner() ? facts.innerFlange() : facts.outerFlange()).orElseThrow();
+    }
+
+    private BootStrain strain(MatingFacts facts) {
+        return (isInner() ? facts.innerBoot() : facts.outerBoot()).orElseThrow();
+    }
+
+    private boolean isInner() {
+        return name().startsWith("INNER_");
     }
 
     private static Binding mouth(ShaftFacts shaft) {

@@ -377,6 +377,6 @@ public final class SideStudy {
 
     /** Its shaft as a verdict needs it; empty while there is none. */
     private Optional<ShaftFacts> shaftFacts() {
-        return result.map(shaft -> ShaftFacts.of(shaft, lengthRule()));
+        return result.map(shaft -> ShaftFacts.of(shaft, lengthRule(), build.vehicle().driven()));
     }
 }

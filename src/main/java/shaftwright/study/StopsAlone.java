@@ -24,6 +24,7 @@ public final class StopsAlone {
         OUTER_ANGLE(TravelStop.OUTER_ANGLE),
         RESTRAINT("damper, strap or bump stop"),
         BOOT(TravelStop.BOOT_TOUCHES),
+        BOOT_LIMIT(TravelStop.BOOT_LIMIT),
         GROUND("ground clearance wanted");
 
         private final String words;

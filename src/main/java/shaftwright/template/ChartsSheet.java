@@ -34,6 +34,7 @@ import shaftwright.live.ChartStroke;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
 import shaftwright.reading.ScenarioOutcome;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.template.Run.Direction;
 import shaftwright.units.LengthUnit;
 
@@ -89,6 +90,24 @@ final class ChartsSheet {
         for (int row = LEGEND_ROW; row < LEGEND_ROW + draft.scenarios(); row++) {
             sheet.addMergedRegion(new CellRangeAddress(row, row, 0, CHART_COLUMNS - 1));
         }
+    }
+
+    /** Fibres of a boot of the card's scenario over the travel, between what the boot takes. */
+    static void boot(
+            Draft draft, Side side, XSSFSheet sheet, ShaftEnd end, XSSFClientAnchor anchor) {
+        String word = end == ShaftEnd.INNER ? "Inner" : "Outer";
+        String of = "_" + end.shortWord();
+        Canvas canvas = new Canvas(draft, side, sheet);
+        String title = word + " boot's fibres, " + draft.unit().symbol();
+        XSSFChart chart = canvas.titled(anchor, title);
+        XDDFScatterChartData data = canvas.overTravel(chart, title);
+        String travel = "boot_table_travel";
+        canvas.drawn(data, travel, "boot_table_least" + of, stroke(ChartStroke.SOLID));
+        canvas.drawn(data, travel, "boot_table_most" + of, stroke(ChartStroke.DASH));
+        canvas.drawn(data, travel, "boot_table_takes_least" + of, LIMIT);
+        canvas.drawn(data, travel, "boot_table_takes_most" + of, LIMIT);
+        chart.plot(data);
+        canvas.finish(chart);
     }
 
     private record Canvas(Draft draft, Side side, XSSFSheet sheet) {

@@ -14,6 +14,7 @@ enum OptionalSheet {
     DAMPERS(
             "dampers, limit straps and tubes near the boots, which may end the travel",
             DampersSheet.NAME),
+    MATING("splines beyond their count, flanges, and what boots go through", MatingSheet.NAME),
     LEVERS("what would give a scenario more room, and what beats what", VariantsSheet.NAME),
     DRAWINGS(
             "the card's scenario from behind and from above, through its travel",

@@ -21,7 +21,7 @@ final class StrengthSheet {
     private static final int FIRST = ScenariosSheet.FIRST;
 
     /** Columns of the widest table of inputs. */
-    private static final int TABLE = 11;
+    private static final int TABLE = 12;
 
     /** Characters of a note on one line. */
     private static final int LINE = 190;

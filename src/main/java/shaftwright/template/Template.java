@@ -26,6 +26,7 @@ public final class Template {
                     LinkageSheet.NAME,
                     DampersSheet.NAME,
                     PartsSheet.NAME,
+                    MatingSheet.NAME,
                     ScenariosSheet.NAME,
                     VariantsSheet.NAME,
                     TablesSheet.name(Side.LEFT),
@@ -106,6 +107,7 @@ public final class Template {
         LinkageSheet.lay(draft);
         DampersSheet.lay(draft);
         PartsSheet.lay(draft);
+        MatingSheet.lay(draft);
         ScenariosSheet.lay(draft);
         VariantsSheet.lay(draft);
         for (Side side : Side.values()) {

@@ -50,6 +50,8 @@ final class WorkingSheets {
         shared.columns(Section.PARTS_WORK, Grid.JOINT_SLOT, "Joints as numbers");
         shared.columns(Section.PARTS_WORK, Grid.BLANK_SLOT, "Blanks as numbers");
         shared.columns(Section.PARTS_WORK, Grid.BOOT_SLOT, "Boots as numbers");
+        shared.columns(Section.PARTS_WORK, Grid.SPLINE_SLOT, "Splines as numbers");
+        shared.columns(Section.PARTS_WORK, Grid.SPLINE_PAIR, "Splines beside splines");
         shared.columns(Section.PARTS_WORK, Grid.BENCH_SLOT, "Bench tables as numbers");
         shared.columns(Section.PARTS_WORK, Grid.MATERIAL_SLOT, "Materials as numbers");
         shared.columns(Section.PARTS_WORK, Grid.RATED_SLOT, "Ratings of joints and bolts");

@@ -2,6 +2,8 @@ package shaftwright.travel;
 
 import java.util.List;
 import java.util.Optional;
+import shaftwright.joint.Boot;
+import shaftwright.joint.BootStretch;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.Position;
 import shaftwright.shaft.SideSetup;
@@ -27,7 +29,8 @@ record ShaftWalk(SideSetup setup, double spacing, Keep keep) implements TravelWa
                     TravelStop.SOFT_STOP,
                     TravelStop.TOUCHES_CUP,
                     TravelStop.INNER_ANGLE,
-                    TravelStop.OUTER_ANGLE);
+                    TravelStop.OUTER_ANGLE,
+                    TravelStop.BOOT_LIMIT);
 
     /** What must be left of the slack. */
     enum Keep {
@@ -104,8 +107,18 @@ record ShaftWalk(SideSetup setup, double spacing, Keep keep) implements TravelWa
             case TOUCHES_CUP -> Math.min(fitted.innerMouth(), fitted.outerMouth()) < -NO_LENGTH;
             case INNER_ANGLE -> fitted.innerAngle() - setup.inner().joint().angleMax() > NO_ANGLE;
             case OUTER_ANGLE -> fitted.outerAngle() - setup.outer().joint().angleMax() > NO_ANGLE;
+            case BOOT_LIMIT ->
+                    strained(setup.inner().boot(), fitted.innerBoot())
+                            || strained(setup.outer().boot(), fitted.outerBoot());
             default -> throw new IllegalArgumentException("no stop of a shaft: " + stop.words());
         };
+    }
+
+    private static boolean strained(Boot boot, Optional<BootStretch> stretch) {
+        return stretch.isPresent()
+                && (boot.tooShortBy(stretch.get()) > NO_LENGTH
+                        || boot.tooLongBy(stretch.get()) > NO_LENGTH
+                        || boot.bentTooFarBy(stretch.get()) > NO_ANGLE);
     }
 
     private boolean lessThanShortest(Position position) {

@@ -29,7 +29,8 @@ public record StopAlone(double up, double down) {
                     TravelStop.SOFT_STOP,
                     TravelStop.TOUCHES_CUP,
                     TravelStop.INNER_ANGLE,
-                    TravelStop.OUTER_ANGLE);
+                    TravelStop.OUTER_ANGLE,
+                    TravelStop.BOOT_LIMIT);
 
     /** Step of the walk, mm. */
     private static final double STEP = 5;
@@ -46,15 +47,19 @@ public record StopAlone(double up, double down) {
         Way down = Way.to(setup.path().tMin(), shaft);
         Map<TravelStop, StopAlone> stops = new EnumMap<>(TravelStop.class);
         for (TravelStop stop : OF_SHAFT) {
-            if (stop != TravelStop.SOFT_STOP || !isHard(setup)) {
+            if (canBeMet(stop, setup)) {
                 stops.put(stop, new StopAlone(up.reach(stop), down.reach(stop)));
             }
         }
         return stops;
     }
 
-    private static boolean isHard(SideSetup setup) {
-        return !setup.inner().hasSoftStop() && !setup.outer().hasSoftStop();
+    private static boolean canBeMet(TravelStop stop, SideSetup setup) {
+        return switch (stop) {
+            case SOFT_STOP -> setup.inner().hasSoftStop() || setup.outer().hasSoftStop();
+            case BOOT_LIMIT -> setup.inner().boot().isJudged() || setup.outer().boot().isJudged();
+            default -> true;
+        };
     }
 
     /** The nearer of both, each way. */

@@ -18,6 +18,8 @@ public enum TravelStop {
     INNER_ANGLE("inner angle limit"),
     /** The outer joint is at its angle limit. */
     OUTER_ANGLE("outer angle limit"),
+    /** A boot is stretched, pressed together or bent beyond what it takes. */
+    BOOT_LIMIT("boot too short, too long or bent too far"),
     /** A damper is as short as it gets. */
     DAMPER_CLOSED("damper closed"),
     /** A damper is as long as it gets. */

@@ -81,7 +81,7 @@ class FillCommandTest {
                                 + " cutting: the readings contradict each other.")
                 .contains("finding: forest.xlsx: scenario B, both sides: The weakest part (")
                 .endsWith(
-                        " warning, no overwritten or edited formulas. 6 findings on its scenarios.\n");
+                        " warning, no overwritten or edited formulas. 8 findings on its scenarios.\n");
     }
 
     @Test

@@ -12,10 +12,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import shaftwright.joint.BenchTable;
+import shaftwright.joint.BoltPattern;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
+import shaftwright.joint.Mating;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
+import shaftwright.joint.SplineForm;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.BlankEnd;
 import shaftwright.shaft.BlankReview;
@@ -104,6 +107,7 @@ class ForestSpecialStoryTest {
                 .contains(
                         Refusal.Reason.NOT_IN_STOCK,
                         Refusal.Reason.SPLINES_DIFFER,
+                        Refusal.Reason.INNER_SPLINE_CLASHES,
                         Refusal.Reason.TOO_SHORT);
         assertThat(reasons.stream().distinct().count()).isGreaterThanOrEqualTo(4);
     }
@@ -244,7 +248,8 @@ class ForestSpecialStoryTest {
                 (int) inputs.number("joint_splines", row),
                 inputs.number("joint_mass", row),
                 OptionalDouble.of(inputs.number("joint_price", row)),
-                0);
+                0,
+                new Mating(teeth("spline_joint", name), BoltPattern.UNKNOWN));
     }
 
     private BenchTable bench(String name, int row, double angleMax) {
@@ -295,8 +300,24 @@ class ForestSpecialStoryTest {
     private BlankEnd end(String end, int row) {
         OptionalDouble groove = inputs.optionalLength("blank_groove_" + end, row);
         return new BlankEnd(
-                (int) inputs.number("blank_splines_" + end, row),
-                inputs.length("blank_spline_length_" + end, row),
-                groove);
+                        (int) inputs.number("blank_splines_" + end, row),
+                        inputs.length("blank_spline_length_" + end, row),
+                        groove)
+                .of(teeth("spline_blank", inputs.text("blank_name", row)));
+    }
+
+    /** How the teeth of a joint or a blank are shaped. */
+    private SplineForm teeth(String column, String part) {
+        for (int row = 0; row < inputs.size(column); row++) {
+            if (inputs.text(column, row).equals(part)) {
+                return new SplineForm(
+                        "",
+                        OptionalDouble.of(SplineForm.module(inputs.number("spline_pitch", row))),
+                        OptionalDouble.of(Math.toRadians(inputs.number("spline_angle", row))),
+                        inputs.text("spline_root", row),
+                        "");
+            }
+        }
+        return SplineForm.UNKNOWN;
     }
 }

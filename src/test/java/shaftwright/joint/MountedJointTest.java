@@ -39,7 +39,8 @@ class MountedJointTest {
                         33,
                         0,
                         OptionalDouble.empty(),
-                        0);
+                        0,
+                        Mating.UNKNOWN);
         return new MountedJoint(joint, 5, 3, 8, 24, -2);
     }
 

@@ -16,6 +16,7 @@ import org.hipparchus.linear.RealVector;
 import org.junit.jupiter.api.Test;
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.Joint;
+import shaftwright.joint.Mating;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
 import shaftwright.mockup.MockUpCheck.Suspicion;
@@ -69,7 +70,8 @@ class MockUpCheckTest {
                                 33,
                                 2.5,
                                 OptionalDouble.of(90),
-                                0),
+                                0,
+                                Mating.UNKNOWN),
                         0,
                         COUNTERBORE,
                         12,

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
+import shaftwright.joint.Mating;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
 
@@ -116,7 +117,8 @@ class EndFloatTest {
                         plain.splines(),
                         plain.mass(),
                         plain.price(),
-                        plain.spacer());
+                        plain.spacer(),
+                        Mating.UNKNOWN);
         return new MountedJoint(joint, 0, 0, sample.stub(), sample.endDiameter(), 0);
     }
 }

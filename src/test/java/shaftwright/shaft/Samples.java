@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
+import shaftwright.joint.Mating;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
 import shaftwright.suspension.FitDoubt;
@@ -93,7 +94,8 @@ final class Samples {
                         33,
                         2.5,
                         OptionalDouble.of(90),
-                        0);
+                        0,
+                        Mating.UNKNOWN);
         return new MountedJoint(joint, 0, counterbore, 12, 25, 0);
     }
 }

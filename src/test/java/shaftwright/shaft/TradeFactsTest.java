@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.Joint;
+import shaftwright.joint.Mating;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
 import shaftwright.suspension.Steer;
@@ -49,7 +50,8 @@ class TradeFactsTest {
                         33,
                         0,
                         OptionalDouble.empty(),
-                        0);
+                        0,
+                        Mating.UNKNOWN);
         return new MountedJoint(joint, 0, counterbore, HALF_INCH, 0, 0);
     }
 

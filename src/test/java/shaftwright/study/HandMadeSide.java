@@ -4,11 +4,17 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import shaftwright.build.MeasuringCheck;
+import shaftwright.joint.BoltPattern;
+import shaftwright.joint.BoltPattern.Part;
+import shaftwright.joint.SplineClash;
+import shaftwright.joint.SplineForm;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.ShaftEnd;
+import shaftwright.study.BootStrain.Kind;
 import shaftwright.study.PathFacts.Beyond;
 import shaftwright.study.PathFacts.Unread;
 import shaftwright.study.PathFacts.Way;
@@ -62,7 +68,8 @@ final class HandMadeSide {
                 BlankFacts.SERVES,
                 642.9,
                 new Binding(28.7, 24, 127),
-                new Binding(13.9, 0, -120.65));
+                new Binding(13.9, 0, -120.65),
+                MatingFacts.SOUND);
     }
 
     static WindowFacts window(double shortest, double longest) {
@@ -132,6 +139,35 @@ final class HandMadeSide {
                 narrow.shortest(), narrow.lower(), narrow.longest(), narrow.upper(), 1.5875, false);
     }
 
+    private static MatingFacts.UnmatedBlank unmatedBlank() {
+        return new MatingFacts.UnmatedBlank(
+                "blank 3",
+                ShaftEnd.OUTER,
+                new SplineClash(SplineForm.Property.PRESSURE_ANGLE, teeth(45), teeth(30)));
+    }
+
+    private static SplineForm teeth(double degrees) {
+        return new SplineForm(
+                "", OptionalDouble.empty(), OptionalDouble.of(Math.toRadians(degrees)), "", "");
+    }
+
+    private static MatingFacts.UnmatedFlange unmated(Part part) {
+        return new MatingFacts.UnmatedFlange(part, bolts(108, 6), bolts(94, 4));
+    }
+
+    private static BoltPattern bolts(double circle, int count) {
+        return new BoltPattern(
+                OptionalDouble.of(circle),
+                OptionalInt.of(count),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    private static BootStrain strain(Kind kind, double by) {
+        return new BootStrain(kind, new Binding(by, 0, -120.65));
+    }
+
     /** The side with what the finding says, and nothing else, changed. */
     static SideFacts spoilt(SideFacts side, Finding finding) {
         PathFacts path = side.path();
@@ -165,6 +201,21 @@ final class HandMadeSide {
                                             List.of(),
                                             List.of(MeasuredQuantity.DISTANCE),
                                             498.475)));
+            case BLANK_UNMATED -> side.with(shaft.with(shaft.mating().with(unmatedBlank())));
+            case INNER_FLANGE_UNMATED ->
+                    side.with(shaft.with(shaft.mating().withInner(unmated(Part.CIRCLE))));
+            case OUTER_FLANGE_UNMATED ->
+                    side.with(shaft.with(shaft.mating().withOuter(unmated(Part.COUNT))));
+            case INNER_BOOT_STRAINED ->
+                    side.with(shaft.with(shaft.mating().withInner(strain(Kind.TOO_SHORT, 5.08))));
+            case OUTER_BOOT_STRAINED ->
+                    side.with(
+                            shaft.with(
+                                    shaft.mating()
+                                            .withOuter(
+                                                    strain(
+                                                            Kind.BENT_TOO_FAR,
+                                                            Math.toRadians(2.5)))));
             case INNER_BOLTS_TOO_TIGHT ->
                     side.with(
                             new StrengthFacts(

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.build.Build;
+import shaftwright.build.DrivenFlanges;
 import shaftwright.build.GroundClearance;
 import shaftwright.build.Margins;
 import shaftwright.build.Market;
@@ -78,7 +79,8 @@ final class PricedBuild {
                         OptionalDouble.of(60),
                         new GroundClearance(OptionalDouble.of(250), OptionalDouble.of(740)),
                         OptionalDouble.empty(),
-                        Optional.empty());
+                        Optional.empty(),
+                        DrivenFlanges.UNKNOWN);
         Stock stock =
                 new Stock(
                         List.of(blank(710, 80), blank(730, 90), blank(790, 120)),

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import shaftwright.build.Build;
 import shaftwright.build.BumpRule;
 import shaftwright.build.Corner;
+import shaftwright.build.DrivenFlanges;
 import shaftwright.build.GroundClearance;
 import shaftwright.build.Margins;
 import shaftwright.build.Readings;
@@ -186,7 +187,8 @@ class SurroundingsTest {
                         OptionalDouble.empty(),
                         new GroundClearance(OptionalDouble.of(200), OptionalDouble.empty()),
                         OptionalDouble.empty(),
-                        Optional.empty());
+                        Optional.empty(),
+                        DrivenFlanges.UNKNOWN);
         WheelTravel travel = new WheelTravel(110, new BumpRule.Stop(110, OptionalDouble.of(150)));
         ScenarioStudy study = study(vehicle, Surroundings.NONE, scenario().travel(travel));
 

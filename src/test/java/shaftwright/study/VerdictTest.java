@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import shaftwright.build.Build;
+import shaftwright.build.DrivenFlanges;
 import shaftwright.build.GroundClearance;
 import shaftwright.build.MeasuringCheck;
 import shaftwright.build.Readings;
@@ -42,11 +43,15 @@ class VerdictTest {
                     Finding.NO_WINDOW,
                     Finding.INNER_ANGLE,
                     Finding.OUTER_ANGLE,
-                    Finding.TOUCHES_CUP);
+                    Finding.TOUCHES_CUP,
+                    Finding.BLANK_UNMATED,
+                    Finding.INNER_FLANGE_UNMATED,
+                    Finding.OUTER_FLANGE_UNMATED);
 
     /** Each found on a length inside the window only. */
     private static final Set<Finding> OF_A_LENGTH =
             EnumSet.of(
+                    Finding.BLANK_UNMATED,
                     Finding.NO_INCREMENT,
                     Finding.NO_BLANK,
                     Finding.THIN_LAND,
@@ -125,7 +130,9 @@ class VerdictTest {
                     : !OF_THE_SHAFT.contains(second) && second.severity() != Severity.FITS_BUT;
         }
         boolean length = OF_A_LENGTH.contains(second);
-        boolean grooves = OF_GROOVES.contains(first) && second == Finding.NO_BLANK;
+        boolean grooves =
+                (OF_GROOVES.contains(first) || first == Finding.BLANK_UNMATED)
+                        && second == Finding.NO_BLANK;
         boolean readings =
                 first == Finding.SUSPECT_READINGS && second == Finding.READINGS_CONTRADICT;
         return !(first == Finding.NO_WINDOW && length) && !grooves && !readings;
@@ -300,7 +307,8 @@ class VerdictTest {
                                         HandMadeSide.shaft().blank(),
                                         642.9,
                                         new Binding(28.7, 24, 127),
-                                        new Binding(13.9, 0, -120.65)));
+                                        new Binding(13.9, 0, -120.65),
+                                        MatingFacts.SOUND));
         ScenarioVerdict verdict = new ScenarioVerdict(left, Verdict.of(steeper));
 
         assertThat(verdict.listed(LengthUnit.MILLIMETRE))
@@ -396,7 +404,8 @@ class VerdictTest {
                         shaft.blank(),
                         644.5,
                         new Binding(29.8, 24, 127),
-                        new Binding(13.6, 0, -120.65));
+                        new Binding(13.6, 0, -120.65),
+                        MatingFacts.SOUND);
         ScenarioVerdict verdict =
                 new ScenarioVerdict(Verdict.of(side), Verdict.of(side.with(longer)));
 
@@ -428,7 +437,8 @@ class VerdictTest {
                         shaft.blank(),
                         25.375 * 25.4,
                         shaft.slackIn(),
-                        shaft.slackOut());
+                        shaft.slackOut(),
+                        MatingFacts.SOUND);
         Verdict verdict = Verdict.of(side.with(cut));
 
         assertThat(verdict.text(LengthUnit.INCH)).startsWith("Fits: E 25 3/8 in, 1.13 in left");
@@ -477,7 +487,8 @@ class VerdictTest {
                         OptionalDouble.of(30),
                         GroundClearance.UNKNOWN,
                         OptionalDouble.of(width),
-                        Optional.empty());
+                        Optional.empty(),
+                        DrivenFlanges.UNKNOWN);
         return Build.of(vehicle, LinkageBuild.read(0), LinkageBuild.stock());
     }
 

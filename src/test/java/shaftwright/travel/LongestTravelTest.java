@@ -12,6 +12,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.Joint;
+import shaftwright.joint.Mating;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
 import shaftwright.shaft.Blank;
@@ -238,7 +239,8 @@ class LongestTravelTest {
                         28,
                         0,
                         OptionalDouble.empty(),
-                        0);
+                        0,
+                        Mating.UNKNOWN);
         return new MountedJoint(joint, 0, 0, STUB, 24, 0);
     }
 

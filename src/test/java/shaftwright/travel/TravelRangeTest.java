@@ -14,6 +14,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import shaftwright.joint.BenchTable;
 import shaftwright.joint.Joint;
+import shaftwright.joint.Mating;
 import shaftwright.joint.MountedJoint;
 import shaftwright.joint.OutwardStop;
 import shaftwright.shaft.FittedPosition;
@@ -312,7 +313,8 @@ class TravelRangeTest {
                         0,
                         0,
                         OptionalDouble.empty(),
-                        0);
+                        0,
+                        Mating.UNKNOWN);
         return new MountedJoint(joint, 0, 0, 12, 24, 0);
     }
 
@@ -353,6 +355,7 @@ class TravelRangeTest {
                 side.window(),
                 side.choice(),
                 side.blankReviews(),
+                side.unmated(),
                 side.plan(),
                 ShaftLength.ofSpacing(spacing, side.setup().inner(), side.setup().outer()),
                 FittedPosition.table(side.setup(), side.positions(), spacing));

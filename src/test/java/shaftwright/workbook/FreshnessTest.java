@@ -299,6 +299,8 @@ public class FreshnessTest {
             {"transaxle_up", "3", "3"},
             {"restraint_shortest", "0", "15"},
             {"restraint_longest", "1", "12"},
+            {"spline_angle", "0", "45"},
+            {"boot_longest", "0", "70 mm"},
         };
         assertSeen("longest_print", withMoves(changes), FreshnessTest::longest);
     }
@@ -331,6 +333,10 @@ public class FreshnessTest {
             {"clearance_tyre_diameter", "0", "28"},
             {"steer_angle", "1", "12"},
             {"mount_drive_up", "0", "1"},
+            {"boot_longest", "0", "70 mm"},
+            {"boot_shortest", "0", "60 mm"},
+            {"boot_angle", "0", "8"},
+            {"boot_cup_seat", "0", "5 mm"},
         };
         assertSeen("alone_print", changes, FreshnessTest::alone);
     }

@@ -1,0 +1,233 @@
+package shaftwright.live;
+
+import static shaftwright.formula.FormulaText.joined;
+import static shaftwright.formula.FormulaText.quoted;
+
+import java.util.Locale;
+import java.util.function.Function;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.formula.Cases;
+import shaftwright.formula.Pieces;
+import shaftwright.joint.SplineClash;
+import shaftwright.joint.SplineForm;
+import shaftwright.joint.SplineForm.Property;
+import shaftwright.reading.Sizing;
+import shaftwright.reading.SplineRows;
+import shaftwright.shaft.ShaftEnd;
+import shaftwright.study.MatingWording;
+
+/**
+ * The table of splines as numbers, which row of it which part has, and for each two rows what keeps
+ * a shaft with the one from a race with the other.
+ */
+final class SplineLines {
+    private static final int SINCE = 6;
+    private static final int SLOTS = Grid.SPLINE_SLOT.rows();
+
+    private SplineLines() {}
+
+    static void declare(LiveLines lines) {
+        LineSet<Sizing> all = LineSet.in(lines, Section.PARTS_WORK, Grid.SPLINE_SLOT).since(SINCE);
+        LineSet<SplineRows> rows = all.of((sizing, index) -> sizing.parts().splines());
+        rows.mm("spline_module_used", "Module")
+                .is(
+                        """
+                        IF(ISNUMBER({spline_module_read}),{spline_module_read},
+                        IF(ISNUMBER({spline_pitch_read}),25.4/{spline_pitch_read},""))
+                        """,
+                        (splines, index) -> splines.module(index.row()).orElse(Double.NaN));
+        word(all, "spline_standard");
+        word(all, "spline_root");
+        word(all, "spline_fit");
+        rows.whole("spline_of_joint", "Row of the joint")
+                .is(
+                        named("spline_joint", "joint_name"),
+                        (splines, index) -> splines.joint(index.row()));
+        for (ShaftEnd end : ShaftEnd.values()) {
+            rows.at(end)
+                    .whole("spline_of_<inner>", "Row of the blank, its <inner> end")
+                    .is(
+                            Pieces.of("named", named("spline_blank", "blank_name"))
+                                    .and("elsewhere", quoted(end.other().word()))
+                                    .in(
+                                            """
+                                            IF({spline_slot}>ROWS(spline_end),0,
+                                            IF(INDEX(spline_end,{spline_slot})=<elsewhere>,0,<named>))
+                                            """),
+                            (splines, index) -> splines.blank(index.row(), end));
+        }
+        all.print(
+                "spline_print",
+                "Fingerprint of the row",
+                new Fingerprint(lines)
+                        .measured("spline_module_used", "spline_angle_read")
+                        .whole("spline_standard_number", "spline_root_number")
+                        .whole("spline_fit_number", "spline_of_joint")
+                        .whole("spline_of_inner", "spline_of_outer"),
+                0);
+        LineSet<Sizing> blanks = all.in(Section.PARTS_WORK, Grid.BLANK_SLOT);
+        for (ShaftEnd end : ShaftEnd.values()) {
+            blanks.at(end)
+                    .whole("blank_spline_row_<inner>", "Row of its spline, <inner>")
+                    .is(
+                            "IFERROR(MATCH({blank_slot},spline_of_<inner>,0),0)",
+                            (sizing, index) ->
+                                    sizing.parts().splines().ofBlank(index.row() + 1, end));
+        }
+        all.in(Section.PARTS_WORK, Grid.SPLINE_PAIR)
+                .text("spline_clash", "What a blank's spline differs in from a joint's")
+                .is(index -> clash(index.row()), SplineLines::clash);
+    }
+
+    /** Number of a chosen word, from 1; 0 for an empty cell. */
+    private static void word(LineSet<Sizing> set, String column) {
+        String cell = "INDEX(" + column + ",{spline_slot})";
+        Cases cases = new Cases().when("{spline_slot}>ROWS(" + column + ")", 0);
+        int number = 1;
+        for (String word : Contract.input(column).choices()) {
+            cases.when(cell + "=" + quoted(word), number++);
+        }
+        set.whole(column + "_number", Contract.input(column).label() + " by number")
+                .is(
+                        cases.otherwise("0"),
+                        (sizing, index) ->
+                                1
+                                        + Contract.input(column)
+                                                .choices()
+                                                .indexOf(
+                                                        sizing.inputs()
+                                                                .text(column, index)
+                                                                .toLowerCase(Locale.ROOT)));
+    }
+
+    /** Row of the part that a cell names, 0 for none. */
+    private static String named(String column, String names) {
+        return Pieces.of("column", column)
+                .and("names", names)
+                .in(
+                        """
+                        IF({spline_slot}>ROWS(<column>),0,IF(INDEX(<column>,{spline_slot})="",0,
+                        IFERROR(MATCH(INDEX(<column>,{spline_slot}),<names>,0),0)))
+                        """);
+    }
+
+    /** Place of two rows, from 1, among all pairs, as a formula; from 1. */
+    static String pair(String blank, String joint) {
+        return "((" + blank + "-1)*" + SLOTS + "+" + joint + ")";
+    }
+
+    private static String clash(int pair) {
+        Pieces pieces =
+                Pieces.of("blank", pair / SLOTS + 1)
+                        .and("joint", pair % SLOTS + 1)
+                        .and("joints", quoted(MatingWording.JOINTS))
+                        .and("same_module", String.valueOf(SplineForm.SAME_MODULE))
+                        .and("same_angle", String.valueOf(SplineForm.SAME_ANGLE));
+        Cases cases =
+                new Cases()
+                        .when(
+                                """
+                                IF(INDEX(spline_of_joint,<joint>)=0,TRUE,
+                                INDEX(spline_of_inner,<blank>)+INDEX(spline_of_outer,<blank>)=0)
+                                """,
+                                "\"\"");
+        for (Property property : Property.values()) {
+            cases.when(differs(property), said(property));
+        }
+        return pieces.in(cases.otherwise("\"\""));
+    }
+
+    private static String differs(Property property) {
+        String column = column(property);
+        String known = known(property);
+        return of(
+                column,
+                switch (property) {
+                    case MODULE ->
+                            "IF(" + known + ",ABS(<b>-<j>)><same_module>*MAX(<b>,<j>),FALSE)";
+                    case PRESSURE_ANGLE -> "IF(" + known + ",ABS(<b>-<j>)><same_angle>,FALSE)";
+                    case STANDARD, ROOT, FIT -> "IF(" + known + ",<b><><j>,FALSE)";
+                });
+    }
+
+    /** Whether both rows have the property. */
+    private static String known(Property property) {
+        return of(
+                column(property),
+                switch (property) {
+                    case MODULE, PRESSURE_ANGLE -> "COUNT(<b>,<j>)=2";
+                    case STANDARD, ROOT, FIT -> "<b>*<j>>0";
+                });
+    }
+
+    private static String of(String column, String open) {
+        return open.replace("<b>", "INDEX(" + column + ",<blank>)")
+                .replace("<j>", "INDEX(" + column + ",<joint>)");
+    }
+
+    private static String column(Property property) {
+        return switch (property) {
+            case STANDARD -> "spline_standard_number";
+            case MODULE -> "spline_module_used";
+            case PRESSURE_ANGLE -> "spline_angle_read";
+            case ROOT -> "spline_root_number";
+            case FIT -> "spline_fit_number";
+        };
+    }
+
+    private static String said(Property property) {
+        Function<String, String> one =
+                switch (property) {
+                    case STANDARD -> row -> "INDEX(spline_standard," + row + ")";
+                    case ROOT -> row -> "INDEX(spline_root," + row + ")";
+                    case FIT -> row -> "INDEX(spline_fit," + row + ")";
+                    case MODULE ->
+                            row ->
+                                    "FIXED(ROUND(ROUND(INDEX(spline_module_used,"
+                                            + row
+                                            + "),8),"
+                                            + MatingWording.MODULE_DECIMALS
+                                            + "),"
+                                            + MatingWording.MODULE_DECIMALS
+                                            + ",1)";
+                    case PRESSURE_ANGLE ->
+                            row -> Phrases.angle("INDEX(spline_angle_read," + row + ")");
+                };
+        return quoted(property.words() + " ")
+                + "&"
+                + one.apply("<blank>")
+                + "&<joints>&"
+                + one.apply("<joint>");
+    }
+
+    private static String clash(Sizing sizing, Index index) {
+        SplineRows splines = sizing.parts().splines();
+        int blank = index.row() / SLOTS;
+        int joint = index.row() % SLOTS;
+        boolean ofBlank =
+                splines.blank(blank, ShaftEnd.INNER) + splines.blank(blank, ShaftEnd.OUTER) > 0;
+        if (splines.joint(joint) == 0 || !ofBlank) {
+            return "";
+        }
+        SplineForm teeth = splines.form(blank + 1);
+        SplineForm race = splines.form(joint + 1);
+        return teeth.differenceTo(race)
+                .map(property -> MatingWording.clash(new SplineClash(property, teeth, race)))
+                .orElse("");
+    }
+
+    /**
+     * Whether anything beyond the count of two rows was compared, as a formula; 0 for a row means
+     * that nothing is known.
+     */
+    static String compared(String blank, String joint) {
+        return Pieces.of("blank", blank)
+                .and("joint", joint)
+                .in(
+                        "IF(<blank>*<joint>=0,FALSE,OR("
+                                + joined(",", Property.values(), SplineLines::known)
+                                + "))");
+    }
+}
