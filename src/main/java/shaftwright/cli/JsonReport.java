@@ -104,6 +104,9 @@ import shaftwright.units.LengthUnit;
  *                 forward +) inner_front_rad, inner_plan_rad, outer_front_rad, outer_plan_rad;
  *                 camber_rad, toe_rad, wheel_rise_mm (wheel centre above ride), track_mm (this
  *                 side's part of the change of track from ride)
+ *     derivation  with --explain only, how the length came about: steps in order, each step (see
+ *                 shaftwright.study.DerivationStep), words, formula, figures (of: the end or the
+ *                 limiting position that it belongs to; mm, rad, number or count)
  *   tyre_diameter_mm, clearance_ride_mm, clearance_bump_mm, track_mm, overall_width_mm
  *   cost   in the builder's currency: shafts, joints, boots, total, spares (each null where a blank
  *             or a price is missing), not_priced (what the total lacks: shafts, joints, boots)
@@ -154,15 +157,44 @@ final class JsonReport {
     private final Sizing sizing;
     private final List<Side> sides;
     private final List<ScenarioOutcome> scenarios;
+    private final Explained explained;
     private JsonGenerator json;
 
     JsonReport(
             String file, Filling.Report report, List<Side> sides, List<ScenarioOutcome> scenarios) {
+        this(
+                file,
+                report.problems(),
+                report.sizing().orElseThrow(),
+                sides,
+                scenarios,
+                Explained.NOTHING);
+    }
+
+    private JsonReport(
+            String file,
+            List<Problem> problems,
+            Sizing sizing,
+            List<Side> sides,
+            List<ScenarioOutcome> scenarios,
+            Explained explained) {
         this.file = file;
-        problems = report.problems();
-        sizing = report.sizing().orElseThrow();
+        this.problems = problems;
+        this.sizing = sizing;
         this.sides = sides;
         this.scenarios = scenarios;
+        this.explained = explained;
+    }
+
+    /** What is said of how figures came about. */
+    private enum Explained {
+        NOTHING,
+        LENGTHS
+    }
+
+    /** The same with how each length came about. */
+    JsonReport withDerivations() {
+        return new JsonReport(file, problems, sizing, sides, scenarios, Explained.LENGTHS);
     }
 
     /** Writes it; the stream stays open. */
@@ -409,12 +441,19 @@ final class JsonReport {
                 angles("inner", result);
                 angles("outer", result);
                 positions(result, scenario.wheelArm());
+                if (explained == Explained.LENGTHS) {
+                    derivation(new Index(side, scenario.number(), 0));
+                }
             }
             json.writeEndObject();
         }
         vehicle(scenario);
         new StrengthReport(json, scenario.strength(), sides).write();
         json.writeEndObject();
+    }
+
+    private void derivation(Index index) throws IOException {
+        new DerivationReport(json, sizing.derivation(index).orElseThrow()).write();
     }
 
     /** Name of the gravest finding. */

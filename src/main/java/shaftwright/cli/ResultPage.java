@@ -55,6 +55,22 @@ final class ResultPage {
         }
     }
 
+    /** A line as it is, further in than sentences. */
+    void line(String text) {
+        print(" ".repeat(2 * INDENT) + text);
+    }
+
+    /** Words and what they stand for, below each other where a line can't hold both. */
+    void labelled(String words, String text) {
+        String together = words + ": " + text;
+        if (INDENT + together.length() <= WIDTH) {
+            sentence(text.isEmpty() ? words : together);
+        } else {
+            sentence(words + ":");
+            wrapped(3 * INDENT, " ".repeat(3 * INDENT), text);
+        }
+    }
+
     /** A sentence that is one of several. */
     void item(String text) {
         wrapped(INDENT + 2, " ".repeat(INDENT) + "- ", text);
@@ -74,7 +90,8 @@ final class ResultPage {
         out.println(padded(" ".repeat(INDENT) + label, LABEL) + line.toString().stripTrailing());
     }
 
-    private static String padded(String text, int width) {
+    /** A text with spaces behind it, up to this width. */
+    static String padded(String text, int width) {
         return text + " ".repeat(Math.max(0, width - text.length()));
     }
 

@@ -20,6 +20,7 @@ import shaftwright.jobs.ProblemList;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.study.Cautions;
+import shaftwright.study.Derivation;
 import shaftwright.xlsx.XlsxBook;
 
 /** Shows results in the terminal or as JSON. */
@@ -34,6 +35,7 @@ import shaftwright.xlsx.XlsxBook;
             "  shaftwright show shafts.xlsx",
             "  shaftwright show --side left --scenario A shafts.xlsx",
             "  shaftwright show --all shafts.xlsx",
+            "  shaftwright show --explain --side left shafts.xlsx",
             "  shaftwright show --json shafts.xlsx"
         })
 final class ShowCommand implements Callable<Integer> {
@@ -46,6 +48,13 @@ final class ShowCommand implements Callable<Integer> {
                     "All results: cuts, joints, travel and what stops it, boots, chances, every"
                             + " part's strength, where the hub paths come from.")
     private boolean all;
+
+    @Option(
+            names = "--explain",
+            description =
+                    "How each length came about, step by step from the tape, for the scenario on the"
+                            + " shop cards or that of --scenario: the sheets \"How it came about\".")
+    private boolean explain;
 
     @Option(
             names = "--json",
@@ -108,12 +117,13 @@ final class ShowCommand implements Callable<Integer> {
         List<JsonReport> parts = new ArrayList<>();
         for (int i = 0; i < books.size(); i++) {
             Sizing sizing = reports.get(i).sizing().orElseThrow();
-            parts.add(
+            JsonReport part =
                     new JsonReport(
                             books.get(i).title(),
                             reports.get(i),
                             sides,
-                            ScenarioChoice.of(scenario, sizing)));
+                            ScenarioChoice.of(scenario, sizing));
+            parts.add(explain ? part.withDerivations() : part);
         }
         if (Comparison.is(book)) {
             JsonReport.printBooks(terminal.out(), book.title(), parts);
@@ -124,6 +134,11 @@ final class ShowCommand implements Callable<Integer> {
 
     private void table(Filling.Report report, List<Side> sides) {
         Sizing sizing = report.sizing().orElseThrow();
+        if (explain) {
+            explain(sizing, sides);
+            problems(report).sayTo(journal::say);
+            return;
+        }
         List<ScenarioOutcome> scenarios = ScenarioChoice.of(scenario, sizing);
         if (scenarios.isEmpty()) {
             terminal.out().println("No scenario has a name yet, so there is nothing to show.");
@@ -147,6 +162,19 @@ final class ShowCommand implements Callable<Integer> {
         page.sentence(Cautions.LINE);
         page.gap();
         problems(report).sayTo(journal::say);
+    }
+
+    private void explain(Sizing sizing, List<Side> sides) {
+        ResultPage page = new ResultPage(terminal.out(), sizing.unit());
+        Optional<ScenarioOutcome> explained =
+                scenario.isPresent()
+                        ? Optional.of(ScenarioChoice.one(scenario, sizing))
+                        : sizing.ofShop(shop -> Optional.of(sizing.scenario(shop)));
+        explained.ifPresentOrElse(
+                each -> new DerivationPage(page, sizing).print(each, sides),
+                () -> page.sentence(Derivation.NO_SCENARIO));
+        page.sentence(Cautions.LINE);
+        page.gap();
     }
 
     private ProblemList problems(Filling.Report report) {

@@ -1,5 +1,7 @@
 package shaftwright.contract;
 
+import shaftwright.study.DerivationLine;
+import shaftwright.study.DerivationStep.Topic;
 import shaftwright.study.ViewPart;
 
 /**
@@ -93,6 +95,12 @@ public enum Grid {
     VIEW_SPOT(true, false, 196),
     /** A square along an edge of it. */
     VIEW_TICK(true, false, ViewPart.SQUARES),
+    /** A line of what is given on a side's page that shows how its length came about. */
+    HOW_GIVEN(true, false, DerivationLine.of(Topic.GIVEN).size()),
+    /** The same at the positions that set the limits. */
+    HOW_POSITIONS(true, false, DerivationLine.of(Topic.POSITIONS).size()),
+    /** The same of the choice. */
+    HOW_CHOICE(true, false, DerivationLine.of(Topic.CHOICE).size()),
     BLANK_REVIEW(true, true, 15),
     BLANK_TABLE(true, true, 12),
     /** A row of that table, which names a blank. */

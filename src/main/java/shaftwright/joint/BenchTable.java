@@ -1,6 +1,8 @@
 package shaftwright.joint;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import shaftwright.units.Require;
 
 /**
@@ -17,6 +19,15 @@ public final class BenchTable {
     private final double[] inward;
     private final double[] outward;
     private final double lastRead;
+
+    /**
+     * What holds at an angle.
+     *
+     * @param angle rad
+     * @param inward travel toward the cup back, mm
+     * @param outward travel away from it, mm
+     */
+    public record Row(double angle, double inward, double outward) {}
 
     private BenchTable(double[] angles, double[] inward, double[] outward, double lastRead) {
         this.angles = angles;
@@ -117,6 +128,15 @@ public final class BenchTable {
     /** Last angle that was read, rad; the angle limit where only the straight plunge is known. */
     public double lastAngle() {
         return lastRead;
+    }
+
+    /** Its rows by angle, with what holds at the angle limit where that was not read. */
+    public List<Row> rows() {
+        List<Row> rows = new ArrayList<>();
+        for (int row = 0; row < angles.length; row++) {
+            rows.add(new Row(angles[row], inward[row], outward[row]));
+        }
+        return rows;
     }
 
     /** Inward travel limit at an angle in rad, mm. */

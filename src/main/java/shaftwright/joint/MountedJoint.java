@@ -122,7 +122,8 @@ public record MountedJoint(
         return Math.min(joint.bench().inward(angle), endInward(angle));
     }
 
-    private double endInward(double angle) {
+    /** Inward travel at which the shaft's end meets the cup at an angle in rad, mm. */
+    public double endInward(double angle) {
         return joint.cupBottom() - overhang() * Math.cos(angle) - endDiameter / 2 * Math.sin(angle);
     }
 

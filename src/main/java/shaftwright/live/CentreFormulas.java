@@ -68,11 +68,21 @@ final class CentreFormulas {
 
     /** How far a race may go in at an angle, until it or the shaft's end meets the cup. */
     static String inwardLimit(ShaftEnd end, String angle) {
+        return "MIN(" + raceInward(end, angle) + "," + endInward(end, angle) + ")";
+    }
+
+    /** The same of the race alone. */
+    static String raceInward(ShaftEnd end, String angle) {
+        return limits(end, angle).in("<key>inward_at_zero)+<angle>*<key>inward_slope)");
+    }
+
+    /** The same of the shaft's end alone. */
+    static String endInward(ShaftEnd end, String angle) {
         return limits(end, angle)
                 .in(
                         """
-                        MIN(<key>inward_at_zero)+<angle>*<key>inward_slope),{cup_bottom_<end>}
-                        -{overhang_<end>}*COS(<given>)-{end_radius_<end>}*SIN(<given>))
+                        {cup_bottom_<end>}
+                        -{overhang_<end>}*COS(<given>)-{end_radius_<end>}*SIN(<given>)
                         """);
     }
 

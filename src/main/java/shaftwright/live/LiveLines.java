@@ -62,6 +62,7 @@ public final class LiveLines {
         GuideLines.declare(lines);
         ShaftDrawingLines.declare(lines);
         ViewFrameLines.declare(lines);
+        DerivationLines.declare(lines);
         ListedLines.declare(lines);
         BuiltLines.declare(lines);
         MisreadLines.declare(lines);

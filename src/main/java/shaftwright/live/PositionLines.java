@@ -134,7 +134,7 @@ final class PositionLines {
     }
 
     /** Part of a steered hub's stub axis, or of its datum's move, turned with camber and toe. */
-    private static String steered(Axis axis, String what) {
+    static String steered(Axis axis, String what) {
         return Pieces.of("what", "steer_" + what)
                 .and("camber", "{path_camber}")
                 .and("toe", "{path_toe}")

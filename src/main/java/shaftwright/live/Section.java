@@ -104,6 +104,8 @@ public enum Section {
     VIEW_EDGES,
     /** What a side's drawing says of itself. */
     VIEW_SHOWN,
+    /** How the length on a shop card came about. */
+    DERIVATION,
     /** What a shop card prints for one side. */
     SHOP_CARD;
 

@@ -34,6 +34,8 @@ import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
+import shaftwright.study.CardPrint;
+import shaftwright.study.Derivation;
 import shaftwright.study.Lack;
 import shaftwright.study.PathFacts;
 import shaftwright.study.ScenarioVariants;
@@ -393,6 +395,15 @@ public final class Sizing {
     /** Zero-based scenario on the shop cards; empty when its letter is none of the columns'. */
     public OptionalInt shopScenario() {
         return column(inputs.text("shop_scenario"));
+    }
+
+    /** How the length of a side of a scenario came about, when there is one. */
+    public Optional<Derivation> derivation(Index index) {
+        CardPrint shown = verdict(index).map(Verdict::card).orElse(CardPrint.ALL);
+        return scenario(index.scenario())
+                .side(index.side())
+                .study()
+                .flatMap(side -> Derivation.of(side, shown));
     }
 
     /** Result of a side of the scenario on the shop cards, when there is one. */

@@ -8,6 +8,7 @@ import shaftwright.build.Build;
 import shaftwright.build.BumpRule;
 import shaftwright.build.DriveUnitMove;
 import shaftwright.build.Margins;
+import shaftwright.build.Readings;
 import shaftwright.build.Scenario;
 import shaftwright.build.Side;
 import shaftwright.build.Stock;
@@ -200,6 +201,11 @@ public final class SideStudy {
     /** Bump limit after each step of the clearance rule, mm; a typed one is the same in all. */
     public List<Double> bumpSteps() {
         return bumpSteps;
+    }
+
+    /** What was measured at it. */
+    public Readings readings() {
+        return build.readings(side);
     }
 
     /** What its shaft is made from. */

@@ -16,6 +16,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import shaftwright.contract.InputKind;
 import shaftwright.live.LiveLine;
 import shaftwright.live.Quantity;
+import shaftwright.study.DerivationStep;
 import shaftwright.units.LengthUnit;
 
 /**
@@ -124,6 +125,22 @@ final class Look {
                                     : HorizontalAlignment.RIGHT);
                     style.setIndention((short) 1);
                     style.setDataFormat(format(resultFormat(quantity)));
+                });
+    }
+
+    /** A figure of a step that may be worked out again by hand: with its unit. */
+    XSSFCellStyle step(DerivationStep.Kind kind) {
+        return style(
+                "step " + kind,
+                style -> {
+                    style.setBorderBottom(BorderStyle.DOTTED);
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                    style.setAlignment(HorizontalAlignment.RIGHT);
+                    int decimals = kind.decimals(unit);
+                    String number = decimals == 0 ? "0" : "0." + "0".repeat(decimals);
+                    String symbol = kind.symbol(unit);
+                    style.setDataFormat(
+                            format(symbol.isEmpty() ? number : number + "\"" + symbol + "\""));
                 });
     }
 

@@ -20,6 +20,10 @@ enum OptionalSheet {
             "the card's scenario from behind and from above, through its travel",
             DrawingSheet.name(Side.LEFT),
             DrawingSheet.name(Side.RIGHT)),
+    DERIVATION(
+            "the way from the tape to the card's length, to be checked with a pocket calculator",
+            DerivationSheet.name(Side.LEFT),
+            DerivationSheet.name(Side.RIGHT)),
     BLANKS("why each of your blanks can be used or not", BlanksSheet.NAME),
     STRENGTH("your loads against bar, splines and bolts", StrengthSheet.NAME),
     DOUBT("how far the lengths may be off, and chances of bottoming", DoubtSheet.NAME),

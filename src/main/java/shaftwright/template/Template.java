@@ -41,6 +41,8 @@ public final class Template {
                     DoubtSheet.NAME,
                     CardSheet.name(Side.LEFT),
                     CardSheet.name(Side.RIGHT),
+                    DerivationSheet.name(Side.LEFT),
+                    DerivationSheet.name(Side.RIGHT),
                     BuiltSheet.NAME,
                     WorkingSheets.NAME,
                     WorkingSheets.name(Side.LEFT),
@@ -122,6 +124,7 @@ public final class Template {
         for (Side side : Side.values()) {
             CardSheet.lay(draft, side);
             DrawingSheet.lay(draft, side);
+            DerivationSheet.lay(draft, side);
         }
     }
 

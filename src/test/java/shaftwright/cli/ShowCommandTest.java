@@ -61,6 +61,28 @@ class ShowCommandTest {
                 .isLessThan((Double) next.get("doubt_largest_mm"));
     }
 
+    @Test
+    void jsonTellsStepByStepHowALengthCameAboutWhenAsked() throws IOException {
+        Path file = Demo.inches(folder);
+
+        String asked = Run.of("show", "--json", "--explain", file).out();
+        Map<?, ?> scenario = (Map<?, ?>) ((List<?>) json(asked).get("scenarios")).get(0);
+        List<?> steps = (List<?>) ((Map<?, ?>) scenario.get("left")).get("derivation");
+        Map<?, ?> last = (Map<?, ?>) steps.get(steps.size() - 1);
+
+        assertThat(last.get("step")).isEqualTo("SLACK");
+        assertThat((List<?>) last.get("figures")).hasSize(2);
+        assertThat(Run.of("show", "--json", file).out()).doesNotContain("derivation");
+    }
+
+    @Test
+    void withoutAScenarioOnTheCardsThereIsNothingToExplain() {
+        Path file = Demo.inches(folder);
+        assertThat(Run.of("fill", "--set", "shop_scenario=", file).code()).isZero();
+
+        assertThat(Run.of("show", "--explain", file).out()).contains("choose one on the left card");
+    }
+
     /** A terminal has 24 lines, the last of them for the next command. */
     @Test
     void everyScenarioFitsOntoAScreen() {

@@ -1,0 +1,154 @@
+package shaftwright.live;
+
+import static shaftwright.contract.Grid.READING_SLOT;
+import static shaftwright.contract.Grid.SIDE;
+import static shaftwright.formula.FormulaText.quoted;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import shaftwright.book.CellValue;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.formula.Pieces;
+import shaftwright.reading.Sizing;
+import shaftwright.study.Derivation;
+import shaftwright.study.DerivationLine;
+import shaftwright.study.DerivationStep;
+import shaftwright.study.DerivationStep.Topic;
+import shaftwright.units.LengthUnit;
+
+/**
+ * How the length of the card's scenario came about, {@link DerivationStep} by step: one line a
+ * place of figures, one row a {@link DerivationLine} of the topic.
+ */
+public final class DerivationLines {
+    private static final int SINCE = 6;
+
+    /** How far an empty reading is from everything, mm. */
+    private static final int FAR = 1_000_000;
+
+    /** What figures are told of, and in which unit. */
+    private record How(Derivation derivation, LengthUnit unit) {}
+
+    private DerivationLines() {}
+
+    static void declare(LiveLines lines) {
+        LineSet.in(lines, Section.DERIVATION, SIDE)
+                .since(SINCE)
+                .with(Pieces.of("no_scenario", quoted(Derivation.NO_SCENARIO)))
+                .text("how_says", "Scenario on the shop cards")
+                .is(
+                        "IF(card_index=0,<no_scenario>,{card_name}&\": \"&{card_verdict})",
+                        DerivationLines::said);
+        LineSet<Sizing> readings =
+                LineSet.in(lines, Section.PATH_WORK, READING_SLOT)
+                        .since(SINCE)
+                        .with(Pieces.of("far", FAR));
+        off(readings, "how_off_first", "Height off the longest shaft's", true);
+        off(readings, "how_off_second", "Height off the shortest shaft's", false);
+        for (Topic topic : Topic.values()) {
+            LineSet<How> figures =
+                    LineSet.in(lines, Section.DERIVATION, grid(topic))
+                            .since(SINCE)
+                            .about(
+                                    (sizing, index) ->
+                                            derivation(sizing, index)
+                                                    .map(how -> new How(how, sizing.unit())),
+                                    Lacking.EMPTY.value());
+            places(topic).forEach(place -> figures(figures, topic, place));
+        }
+    }
+
+    private static String said(Sizing sizing, Index index) {
+        return Card.scenario(sizing, index)
+                .map(
+                        shop ->
+                                (sizing.inputs().text("scenario_name", shop) + ": ")
+                                        + VerdictLines.words(sizing, shop))
+                .orElse(Derivation.NO_SCENARIO);
+    }
+
+    private static Optional<Derivation> derivation(Sizing sizing, Index index) {
+        return Card.scenario(sizing, index).flatMap(sizing::derivation);
+    }
+
+    /** How far each reading's height is from that of a position. */
+    private static void off(LineSet<Sizing> set, String name, String label, boolean first) {
+        String height = StepFigures.of(Topic.POSITIONS, first).cell(DerivationStep.OUTER_HEIGHT);
+        set.with(Pieces.of("height", height))
+                .mm(name, label)
+                .is(
+                        """
+                        IF({row_present}*ISNUMBER(<height>)>0,
+                        ABS({row_height}-<height>*tape_mm),<far>)
+                        """,
+                        (sizing, index) -> off(sizing, index, first));
+    }
+
+    private static double off(Sizing sizing, Index index, boolean first) {
+        Optional<ReadRow> row = ReadRow.of(sizing, index);
+        Optional<Derivation> how = derivation(sizing, index);
+        return row.isEmpty() || how.isEmpty()
+                ? FAR
+                : Math.abs(row.get().fitted().row().height() - how.get().outerHeight(first));
+    }
+
+    private static CellValue shown(How how, DerivationLine line, int place) {
+        double figure = how.derivation().figures(line)[place];
+        return ReadLines.shown(
+                line.kind(place).map(kind -> kind.shown(figure, how.unit())).orElse(Double.NaN));
+    }
+
+    private static void figures(LineSet<How> set, Topic topic, int place) {
+        List<DerivationLine> rows = DerivationLine.of(topic);
+        StepFigures formulas = StepFigures.of(topic, DerivationLine.isFirst(place));
+        set.number(name(topic, place), topic.title())
+                .cell(
+                        index ->
+                                rows.get(index.row())
+                                        .kind(place)
+                                        .map(
+                                                kind ->
+                                                        formulas.formula(
+                                                                rows.get(index.row()),
+                                                                place % DerivationStep.FIGURES,
+                                                                kind))
+                                        .orElse("\"\""),
+                        (how, index) -> shown(how, rows.get(index.row()), place));
+    }
+
+    /** The grid of a topic's lines. */
+    public static Grid grid(Topic topic) {
+        return switch (topic) {
+            case GIVEN -> Grid.HOW_GIVEN;
+            case POSITIONS -> Grid.HOW_POSITIONS;
+            case CHOICE -> Grid.HOW_CHOICE;
+        };
+    }
+
+    /** Places at which a topic ever has a figure. */
+    public static List<Integer> places(Topic topic) {
+        return IntStream.range(0, DerivationLine.PLACES)
+                .filter(
+                        place ->
+                                DerivationLine.of(topic).stream()
+                                        .anyMatch(line -> line.kind(place).isPresent()))
+                .boxed()
+                .toList();
+    }
+
+    /** The live line of the figures at a place of a topic's lines. */
+    public static String name(Topic topic, int place) {
+        return name(topic, DerivationLine.isFirst(place), place % DerivationStep.FIGURES);
+    }
+
+    /** The same by its place in a group. */
+    static String name(Topic topic, boolean first, int at) {
+        return "how_"
+                + topic.name().toLowerCase(Locale.ROOT)
+                + (first ? "_first_" : "_second_")
+                + (at + 1);
+    }
+}
