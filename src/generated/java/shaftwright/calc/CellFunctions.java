@@ -983,4 +983,32 @@ public final class CellFunctions extends Component implements XFunctions {
             XPropertySet document, Object friction, Object load, Object radius, Object unit) {
         return call.of("GRIPTORQUE", document, friction, load, radius, unit);
     }
+
+    @Override
+    public Object groovekts(
+            XPropertySet document, Object diameter, Object depth, Object radius, Object unit) {
+        return call.of("GROOVEKTS", document, diameter, depth, radius, unit);
+    }
+
+    @Override
+    public Object shoulderkts(
+            XPropertySet document, Object larger, Object smaller, Object radius, Object unit) {
+        return call.of("SHOULDERKTS", document, larger, smaller, radius, unit);
+    }
+
+    @Override
+    public Object notchfactor(Object concentration, Object sensitivity) {
+        return call.of("NOTCHFACTOR", null, concentration, sensitivity);
+    }
+
+    @Override
+    public Object fatiguefactor(
+            Object alternating, Object mean, Object endurance, Object ultimate) {
+        return call.of("FATIGUEFACTOR", null, alternating, mean, endurance, ultimate);
+    }
+
+    @Override
+    public Object speedangle(Object rpm, Object angle) {
+        return call.of("SPEEDANGLE", null, rpm, angle);
+    }
 }

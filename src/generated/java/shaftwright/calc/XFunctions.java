@@ -97,7 +97,12 @@ public interface XFunctions extends XInterface {
         new MethodTypeInfo("jointlife", 84, TypeInfo.ANY),
         new MethodTypeInfo("enginetorque", 85, TypeInfo.ANY),
         new MethodTypeInfo("slipshare", 86, TypeInfo.ANY),
-        new MethodTypeInfo("griptorque", 87, TypeInfo.ANY)
+        new MethodTypeInfo("griptorque", 87, TypeInfo.ANY),
+        new MethodTypeInfo("groovekts", 88, TypeInfo.ANY),
+        new MethodTypeInfo("shoulderkts", 89, TypeInfo.ANY),
+        new MethodTypeInfo("notchfactor", 90, TypeInfo.ANY),
+        new MethodTypeInfo("fatiguefactor", 91, TypeInfo.ANY),
+        new MethodTypeInfo("speedangle", 92, TypeInfo.ANY)
     };
 
     /** A length as a number, from tape text such as 25 3/8. */
@@ -727,4 +732,21 @@ public interface XFunctions extends XInterface {
     /** Torque that a tyre can pass to the ground. */
     Object griptorque(
             XPropertySet document, Object friction, Object load, Object radius, Object unit);
+
+    /** Stress concentration factor of a round-bottomed groove around a shaft in torsion. */
+    Object groovekts(
+            XPropertySet document, Object diameter, Object depth, Object radius, Object unit);
+
+    /** Stress concentration factor of a shoulder with a fillet on a shaft in torsion. */
+    Object shoulderkts(
+            XPropertySet document, Object larger, Object smaller, Object radius, Object unit);
+
+    /** Notch factor in fatigue, Kfs, of a stress concentration factor. */
+    Object notchfactor(Object concentration, Object sensitivity);
+
+    /** Safety factor on the Goodman line, to compare variants by: no promise of life. */
+    Object fatiguefactor(Object alternating, Object mean, Object endurance, Object ultimate);
+
+    /** Speed of a joint times its angle, rpm times degrees, to hold against its maker's limit. */
+    Object speedangle(Object rpm, Object angle);
 }

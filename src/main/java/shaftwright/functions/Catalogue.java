@@ -43,6 +43,7 @@ public final class Catalogue {
         all.addAll(PathFunctions.all());
         all.addAll(DoubtFunctions.all());
         all.addAll(StrengthFunctions.all());
+        all.addAll(FatigueFunctions.all());
         return List.copyOf(all);
     }
 }

@@ -14,6 +14,7 @@ import shaftwright.contract.Index;
 import shaftwright.formula.Cases;
 import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
+import shaftwright.functions.ChartText;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.reading.StrengthReader;
@@ -26,8 +27,6 @@ import shaftwright.strength.Fatigue;
 import shaftwright.strength.Surface;
 import shaftwright.strength.TorqueCycles;
 import shaftwright.strength.TorsionChart;
-import shaftwright.strength.TorsionChart.Coefficient;
-import shaftwright.strength.TorsionChart.Stretch;
 import shaftwright.study.FatiguePart;
 import shaftwright.study.ShaftFatigue;
 import shaftwright.study.StrengthStudy;
@@ -379,39 +378,8 @@ final class FatigueLines {
 
     /** Notch factor by a chart, as far as it goes. */
     private static String charted(TorsionChart chart, String sharpness, String depth) {
-        Cases stretches = new Cases();
-        for (Stretch stretch : chart.stretches()) {
-            stretches.when(
-                    "ROUND("
-                            + sharpness
-                            + ","
-                            + TorsionChart.SETTLED
-                            + ")<="
-                            + number(stretch.most()),
-                    sensed("MAX(1," + cubic(stretch, sharpness, depth) + ")"));
-        }
-        return Given.number(sharpness, stretches.otherwise("\"\""));
-    }
-
-    private static String cubic(Stretch stretch, String sharpness, String depth) {
-        return Pieces.of("x", depth)
-                .and("first", text(stretch.first(), sharpness))
-                .and("second", text(stretch.second(), sharpness))
-                .and("third", text(stretch.third(), sharpness))
-                .and("fourth", text(stretch.fourth(), sharpness))
-                .in("<first>+<x>*(<second>+<x>*(<third>+<x>*(<fourth>)))");
-    }
-
-    private static String text(Coefficient coefficient, String sharpness) {
-        return number(coefficient.constant())
-                + signed(coefficient.root())
-                + ("*SQRT(" + sharpness + ")")
-                + signed(coefficient.linear())
-                + ("*" + sharpness);
-    }
-
-    private static String signed(double number) {
-        return number < 0 ? number(number) : "+" + number(number);
+        return Given.number(
+                sharpness, ChartText.of(chart, sharpness, depth, FatigueLines::sensed, "\"\""));
     }
 
     private static String goodman(FatiguePart part) {
