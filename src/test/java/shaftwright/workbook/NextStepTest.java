@@ -2,6 +2,8 @@ package shaftwright.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,6 +72,12 @@ class NextStepTest {
     @AfterEach
     void close() throws Exception {
         poi.close();
+    }
+
+    @Test
+    void readmeCountsTheCells() throws IOException {
+        assertThat(Files.readString(Path.of("README.md")))
+                .contains("A first verdict needs " + STEPS.length + " cells");
     }
 
     @Test
