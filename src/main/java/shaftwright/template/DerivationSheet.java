@@ -68,7 +68,6 @@ final class DerivationSheet {
             row = topic(topic, row);
         }
         draft.printout(sheet).onOnePage();
-        draft.printArea(sheet, COLUMNS - 1, row - 1);
     }
 
     private void merge(int row, int column) {
