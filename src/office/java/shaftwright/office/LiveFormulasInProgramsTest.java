@@ -126,6 +126,9 @@ class LiveFormulasInProgramsTest {
                     Finding.OUTER_ANGLE,
                     Finding.SUSPECT_READINGS,
                     Finding.READINGS_CONTRADICT,
+                    Finding.BLANK_UNMATED,
+                    Finding.INNER_FLANGE_UNMATED,
+                    Finding.OUTER_FLANGE_UNMATED,
                     Finding.GROOVES_MEET);
 
     /** A set of workbooks that all say the same would prove little. */
