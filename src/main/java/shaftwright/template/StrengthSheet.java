@@ -142,7 +142,7 @@ final class StrengthSheet {
     }
 
     private void table(String title, Grid grid) {
-        row = Page.inputTable(draft, sheet, row, columns, title, grid, 42);
+        row = Page.inputTable(draft, sheet, row, columns, title, grid, 30);
     }
 
     /** The last column of the table above tells in words where its figures are from. */
@@ -151,7 +151,7 @@ final class StrengthSheet {
         for (int up = 0; up < Grid.MATERIAL.rows(); up++) {
             int at = row - 2 - up;
             sheet.addMergedRegion(new CellRangeAddress(at, at, column, TABLE - 1));
-            sheet.getRow(at).setHeightInPoints(26);
+            sheet.getRow(at).setHeightInPoints(24);
         }
     }
 
