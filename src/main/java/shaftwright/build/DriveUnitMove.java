@@ -23,6 +23,21 @@ public record DriveUnitMove(double forward, double left, double up, double roll)
         Require.finite("drive unit's roll", roll);
     }
 
+    /** Both moves, one on the other. */
+    public DriveUnitMove plus(DriveUnitMove more) {
+        return new DriveUnitMove(
+                forward + more.forward, left + more.left, up + more.up, roll + more.roll);
+    }
+
+    /** The same without a move that it includes. */
+    DriveUnitMove less(DriveUnitMove included) {
+        return new DriveUnitMove(
+                forward - included.forward,
+                left - included.left,
+                up - included.up,
+                roll - included.roll);
+    }
+
     /** The same, but this far forward, mm. */
     public DriveUnitMove withForward(double other) {
         return new DriveUnitMove(other, left, up, roll);

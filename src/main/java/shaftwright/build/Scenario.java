@@ -1,6 +1,7 @@
 package shaftwright.build;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -20,6 +21,7 @@ import shaftwright.units.Require;
  * @param hubShift both hubs outward from where they were measured, mm
  * @param driveUnit where the drive unit stands
  * @param steerAngle both hubs turned to the left from straight ahead, rad
+ * @param allStates what its shafts are to bear at once; empty for drive unit and hubs as they are
  * @param wheel both wheels
  * @param drive what reaches its shafts and what its joints carry
  * @param costs what is paid apart from its parts' own prices
@@ -36,6 +38,7 @@ public record Scenario(
         double hubShift,
         DriveUnitMove driveUnit,
         double steerAngle,
+        Optional<AllStates> allStates,
         Wheel wheel,
         Drive drive,
         OwnCosts costs,
@@ -68,6 +71,7 @@ public record Scenario(
                         .hubShift(hubShift)
                         .driveUnit(driveUnit)
                         .steerAngle(steerAngle)
+                        .allStates(allStates)
                         .wheel(wheel)
                         .drive(drive)
                         .costs(costs);
@@ -79,6 +83,11 @@ public record Scenario(
     /** The joint at an end. */
     public MountedJoint joint(ShaftEnd end) {
         return end.either(inner, outer);
+    }
+
+    /** The states that its shafts are to bear at once; none where only its own is asked for. */
+    public List<AllStates.State> states() {
+        return allStates.map(all -> all.of(this)).orElse(List.of());
     }
 
     /** The linkage that a side has in this scenario alone. */
@@ -97,6 +106,7 @@ public record Scenario(
         private double hubShift;
         private DriveUnitMove driveUnit = DriveUnitMove.NONE;
         private double steerAngle;
+        private Optional<AllStates> allStates = Optional.empty();
         private Wheel wheel = Wheel.UNKNOWN;
         private Drive drive = Drive.UNKNOWN;
         private OwnCosts costs = OwnCosts.NONE;
@@ -164,6 +174,12 @@ public record Scenario(
             return this;
         }
 
+        /** Several states at once; empty for drive unit and hubs as they are. */
+        public Builder allStates(Optional<AllStates> wanted) {
+            allStates = wanted;
+            return this;
+        }
+
         public Builder wheel(Wheel both) {
             wheel = both;
             return this;
@@ -214,6 +230,7 @@ public record Scenario(
                     hubShift,
                     driveUnit,
                     steerAngle,
+                    allStates,
                     wheel,
                     drive,
                     costs,

@@ -109,6 +109,7 @@ final class ScenarioInputs {
                                 "From where it was when the readings were taken.")
                         .orElse(0));
         MountLoad.scenario(all);
+        StateInputs.scenario(all);
         String joint = "Name of a joint in the joint table.";
         all.add(Input.pick("joint_inner", "Inner joint", "joint_name", joint));
         all.add(Input.pick("joint_outer", "Outer joint", "joint_name", joint));

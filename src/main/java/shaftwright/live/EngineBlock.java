@@ -15,10 +15,21 @@ import shaftwright.contract.Grid;
  * @param grid how often the block occurs
  * @param working section of the fingerprints
  * @param shown section of the block
+ * @param since contract version that brought it
  */
-record EngineBlock(String name, Grid grid, Section working, Section shown) {
+record EngineBlock(String name, Grid grid, Section working, Section shown, int since) {
     static final String CURRENT = "current";
     static final String OUT_OF_DATE = "out of date: fill again";
+
+    /** A block of the first version. */
+    EngineBlock(String name, Grid grid, Section working, Section shown) {
+        this(name, grid, working, shown, 1);
+    }
+
+    /** The same brought by a later version. */
+    EngineBlock since(int version) {
+        return new EngineBlock(name, grid, working, shown, version);
+    }
 
     /**
      * Declares fingerprints and stamp.
@@ -30,10 +41,12 @@ record EngineBlock(String name, Grid grid, Section working, Section shown) {
     void stamp(LiveLines lines, Fingerprint print, int revised, Known<?> known) {
         String live = name + "_print";
         String filled = live + "_filled";
-        LineSet<?> work = LineSet.in(lines, working, grid).only(known, Lacking.NO_FIGURES);
+        LineSet<?> work =
+                LineSet.in(lines, working, grid).since(since).only(known, Lacking.NO_FIGURES);
         work.revised(revised).print(live, "Fingerprint of inputs: " + name, print, 0);
         work.filledPrint(filled, "The same at the last fill: " + name, print);
         LineSet.in(lines, shown, grid)
+                .since(since)
                 .about(known.source(), Lacking.EMPTY.value())
                 .text(name + "_stamp", "The figures below are")
                 .is(stamp("{" + live + "}", "{" + filled + "}"), figures -> CURRENT);
@@ -48,6 +61,8 @@ record EngineBlock(String name, Grid grid, Section working, Section shown) {
 
     /** Figures of the block, asked for only where there are some. */
     <T> LineSet<T> figures(LiveLines lines, Known.Source<T> source) {
-        return LineSet.in(lines, shown, grid).about(source, Lacking.NO_FIGURES.value());
+        return LineSet.in(lines, shown, grid)
+                .since(since)
+                .about(source, Lacking.NO_FIGURES.value());
     }
 }

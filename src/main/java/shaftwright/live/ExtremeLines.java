@@ -9,7 +9,10 @@ import java.util.function.Function;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.SideResult;
 
-/** Extremes over the travel of one side of each scenario, each with where it stands. */
+/**
+ * Extremes over the travel of one side of each scenario, and over all states where those are asked
+ * for, each with where it stands.
+ */
 final class ExtremeLines {
     private final LineSet<SideResult> set;
 
@@ -57,13 +60,18 @@ final class ExtremeLines {
         String most = (quantity == RADIAN ? "MAX(" : "MIN(") + cells + ")";
         String where = "INDEX({travel:all},MATCH({" + name + "}," + cells + ",0))";
         String any = "COUNT(" + cells + ")=0";
-        set.of(quantity, name, label)
+        set.revised(6)
+                .of(quantity, name, label)
                 .is(
-                        mayBeEmpty ? "IF(" + any + ",\"\"," + most + ")" : most,
+                        StateLines.either(
+                                column, mayBeEmpty ? "IF(" + any + ",\"\"," + most + ")" : most),
                         result -> core.apply(result).map(Binding::value).orElse(Double.NaN));
-        set.mm(name + "_travel", label + ": at travel")
+        set.revised(6)
+                .mm(name + "_travel", label + ": at travel")
                 .is(
-                        mayBeEmpty ? "IF(" + any + ",\"\"," + where + ")" : where,
+                        StateLines.either(
+                                column + "_travel",
+                                mayBeEmpty ? "IF(" + any + ",\"\"," + where + ")" : where),
                         result -> core.apply(result).map(Binding::travel).orElse(Double.NaN));
     }
 }

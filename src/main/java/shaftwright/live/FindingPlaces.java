@@ -40,6 +40,11 @@ final class FindingPlaces {
                                 """)
                         .and("most", FlangeBolts.MOST_PRELOAD)
                         .and("land", RingSpec.LAND_IN_DEPTHS + "*groove_depth_read");
+        all =
+                EndText.both(
+                        all,
+                        "at_ride",
+                        StateLines.either("ride_<end>", "{shaft_angle_<end>#<ride>}"));
         all = EndText.both(all, "share", "INDEX(bolt_share,{rated_row_<end>})");
         all = EndText.both(all, "speed_limit", "INDEX(rated_speed_angle_read,{rated_row_<end>})");
         // Spacing that a soft stop asks for where the window binds, 0 where the stop is hard.
@@ -91,6 +96,7 @@ final class FindingPlaces {
                             {path_judged}=0,FALSE)
                             """;
                     case BEYOND_PATH -> "IF({used}=0,FALSE,<beyond>)";
+                    case STATES_OUT_OF_DATE -> judged(StateLines.OUT_OF_DATE);
                     case NO_WINDOW -> judged("{s_min}>{s_max}");
                     case INNER_ANGLE, OUTER_ANGLE ->
                             judged("{worst_shaft_angle_<end>}>{angle_max_<end>}");
@@ -154,7 +160,7 @@ final class FindingPlaces {
                                     {result_width}*tape_mm>width_limit_read,FALSE)
                                     """);
                     case INNER_RUNS_STEEP, OUTER_RUNS_STEEP ->
-                            judged("{shaft_angle_<end>#<ride>}>{angle_run_<end>}");
+                            judged("<at_ride_<end>>>{angle_run_<end>}");
                     case INNER_RUNS_HOT, OUTER_RUNS_HOT ->
                             judged(
                                     """
@@ -204,25 +210,32 @@ final class FindingPlaces {
                     case BEYOND_WANTED -> either("{t_high}", "0-{t_low}");
                     case BEYOND_KNOWN -> either("{path_high}", "{path_low}");
                     case SHORTFALL -> "{s_min}-{s_max}";
-                    case SHORTEST_AT -> "{s_min_travel}";
+                    case SHORTEST_AT -> at("s_min", "{s_min_travel}");
                     case SHORTER_WOULD ->
-                            """
-                            IF(MAX(<soft_in>,<soft_out>)<=INDEX({spacing_out:all},{s_min_row}),1,
-                            IF(<soft_in>>=<soft_out>,2,3))
-                            """;
-                    case LONGEST_AT -> "{s_max_travel}";
-                    case LONGER_WOULD -> "1+IF(<bottoms_in>,1,0)+IF(<bottoms_out>,2,0)";
+                            StateLines.either(
+                                    "shorter",
+                                    """
+                                    IF(MAX(<soft_in>,<soft_out>)<=INDEX({spacing_out:all},{s_min_row}),1,
+                                    IF(<soft_in>>=<soft_out>,2,3))
+                                    """);
+                    case LONGEST_AT -> at("s_max", "{s_max_travel}");
+                    case LONGER_WOULD ->
+                            StateLines.either(
+                                    "longer", "1+IF(<bottoms_in>,1,0)+IF(<bottoms_out>,2,0)");
                     case INNER_STEEPEST, OUTER_STEEPEST -> "{worst_shaft_angle_<end>}";
-                    case INNER_STEEPEST_AT, OUTER_STEEPEST_AT -> "{worst_shaft_angle_<end>_travel}";
+                    case INNER_STEEPEST_AT, OUTER_STEEPEST_AT ->
+                            at("shaft_angle_<end>", "{worst_shaft_angle_<end>_travel}");
                     case INNER_LIMIT, OUTER_LIMIT -> "{angle_max_<end>}";
                     case INNER_OVER, OUTER_OVER -> "{worst_shaft_angle_<end>}-{angle_max_<end>}";
                     case MOUTH_END ->
-                            """
-                            IF(INDEX({mouth_in:all},MATCH({worst_mouth},{mouth:all},0))
-                            ={worst_mouth},1,2)
-                            """;
+                            StateLines.either(
+                                    "mouth_end",
+                                    """
+                                    IF(INDEX({mouth_in:all},MATCH({worst_mouth},{mouth:all},0))
+                                    ={worst_mouth},1,2)
+                                    """);
                     case MOUTH_OVERLAP -> "0-{worst_mouth}";
-                    case MOUTH_AT -> "{worst_mouth_travel}";
+                    case MOUTH_AT -> at("mouth", "{worst_mouth_travel}");
                     case SUSPECTS -> "{reading_suspects}";
                     case UNPLACED -> SuspectLines.unplaced();
                     case NEXT_HEIGHT -> "{reading_next}";
@@ -297,10 +310,10 @@ final class FindingPlaces {
                     case END_TO_END -> "{e_final}";
                     case WIDTH_OVER -> "{result_width}*tape_mm-width_limit_read";
                     case WIDTH_LIMIT -> "width_limit_read";
-                    case INNER_RIDE, OUTER_RIDE -> "{shaft_angle_<end>#<ride>}";
+                    case INNER_RIDE, OUTER_RIDE -> "<at_ride_<end>>";
                     case INNER_RUNNING, OUTER_RUNNING -> "{angle_run_<end>}";
                     case INNER_RUNNING_OVER, OUTER_RUNNING_OVER ->
-                            "{shaft_angle_<end>#<ride>}-{angle_run_<end>}";
+                            "<at_ride_<end>>-{angle_run_<end>}";
                     case INNER_SPEED_ANGLE, OUTER_SPEED_ANGLE ->
                             "ROUNDUP(ROUND({speed_angle_<end>},8),0)";
                     case INNER_SPEED_LIMIT, OUTER_SPEED_LIMIT -> "INT(<speed_limit_<end>>)";
@@ -308,10 +321,15 @@ final class FindingPlaces {
                     case CHECKS -> String.valueOf(MeasuringCheck.values().length);
                     case UNREAD -> "<unread>";
                     case SLACK_IN -> "{worst_slack_in}";
-                    case SLACK_IN_AT -> "{worst_slack_in_travel}";
+                    case SLACK_IN_AT -> at("slack_in", "{worst_slack_in_travel}");
                     case SLACK_OUT -> "{worst_slack_out}";
-                    case SLACK_OUT_AT -> "{worst_slack_out_travel}";
+                    case SLACK_OUT_AT -> at("slack_out", "{worst_slack_out_travel}");
                 });
+    }
+
+    /** Where an extreme is met, and in which state where several are asked for. */
+    private static String at(String extreme, String travel) {
+        return StateLines.either(extreme + "_at", Phrases.travel(travel));
     }
 
     private static String either(String bump, String droop) {

@@ -47,6 +47,7 @@ public final class LiveLines {
         ShaftStrengthLines.declare(lines);
         FatigueLines.declare(lines);
         ChanceLines.declare(lines);
+        StateLines.declare(lines);
         TravelLines.declareLongest(lines);
         TravelLines.declareAlone(lines);
         MatingLines.declare(lines);

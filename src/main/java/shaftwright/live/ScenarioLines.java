@@ -57,7 +57,8 @@ final class ScenarioLines {
         for (String way : List.of("forward", "left", "up", "roll")) {
             mount(all, way);
         }
-        set.revised(5)
+        StateLines.declareAsked(all);
+        set.revised(6)
                 .text("scenario_trouble", "What keeps it from use")
                 .is(
                         "IFERROR("
@@ -202,6 +203,9 @@ final class ScenarioLines {
                                         "mount_load",
                                         "what pushes the drive unit",
                                         "is none of the words offered"));
+        cases.when(
+                "AND({all_states}<>\"\",{all_states}<>\"yes\",{all_states}<>\"no\")",
+                named("all_states", "whether all states are asked for", "is neither yes nor no"));
         for (ShaftEnd end : ShaftEnd.values()) {
             joint(cases, end);
         }
@@ -215,10 +219,25 @@ final class ScenarioLines {
                         "AND({blank_choice}<>\"\",{blank_choice}<>\"auto\",{blank_row_wanted}=0)",
                         notListed("blank_choice", "the blank", "blank"))
                 .say(
-                        """
-                        IF({steer_angle_read}=0,FALSE,COUNT(kingpin_inclination_read,
-                        kingpin_caster_read,kingpin_inward_read,kingpin_ahead_read)<4)
-                        """,
+                        "IF({states_asked}=1,COUNT({lock_left_read},{lock_right_read})=1,FALSE)",
+                        Sizing.ONE_LOCK)
+                .say(
+                        StateLines.withLocks(
+                                """
+                                OR({steer_angle_read}>{lock_left_read}+<near>,
+                                {steer_angle_read}<{lock_right_read}-<near>)
+                                """),
+                        Sizing.BEYOND_LOCK)
+                .say(
+                        Pieces.of(
+                                        "locked",
+                                        StateLines.withLocks("{lock_left_read}>{lock_right_read}"))
+                                .in(
+                                        """
+                                        IF(OR({steer_angle_read}<>0,<locked>),
+                                        COUNT(kingpin_inclination_read,kingpin_caster_read,
+                                        kingpin_inward_read,kingpin_ahead_read)<4,FALSE)
+                                        """),
                         Sizing.NO_KINGPIN)
                 .say("NOT(ISNUMBER({droop_limit_read}))", Sizing.NO_DROOP)
                 .when(

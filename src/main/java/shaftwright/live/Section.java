@@ -34,6 +34,8 @@ public enum Section {
     SCENARIO_RESULTS,
     /** Some of them as fractions, below their decimals in inch workbooks. */
     FRACTIONS,
+    /** Each side's shaft in all states that are asked for, below its results: an engine block. */
+    STATES_BLOCK,
     /** Travel that each side's shaft allows, below its results: an engine block. */
     TRAVEL_BLOCK,
     /** Longest travel that any blank allows, below it: an engine block. */

@@ -42,7 +42,9 @@ final class SideLines {
                 .is(builtUp("{margin_inward_read}"), SideOutcome::marginInward);
         sides.mm("margin_out", "Margin before pull-out")
                 .is(builtUp("{margin_outward_read}"), SideOutcome::marginOutward);
-        any.text("side_trouble", "What keeps it from use").is(trouble(), SideOutcome::trouble);
+        any.revised(6)
+                .text("side_trouble", "What keeps it from use")
+                .is(trouble(), SideOutcome::trouble);
         all.about(Known.RESULT.source(), Lacking.ZERO.value())
                 .whole("ready", "Computed")
                 .is("IF({side_trouble}=\"\",1,0)", result -> 1);
@@ -127,7 +129,11 @@ final class SideLines {
                 .when("{scenario_trouble}<>\"\"", "{scenario_trouble}")
                 .when("{path_trouble}<>\"\"", "{path_trouble}")
                 .when("{own_trouble}<>\"\"", "{own_trouble}")
-                .say("AND({mount_roll}<>0,NOT(ISNUMBER({inner_offset_used})))", Sizing.NO_CENTRE)
+                .say(
+                        "IF(OR({mount_roll}<>0,"
+                                + StateLines.rolls()
+                                + "),NOT(ISNUMBER({inner_offset_used})),FALSE)",
+                        Sizing.NO_CENTRE)
                 .say("{t_high}<=0", Sizing.NO_BUMP_LEFT)
                 .say("ROUND({t_high}-{path_high},6)>0", Sizing.BUMP_BEYOND)
                 .say("ROUND({path_low}-{t_low},6)>0", Sizing.DROOP_BEYOND)

@@ -10,8 +10,8 @@ import shaftwright.shaft.Rounded;
 import shaftwright.shaft.SideResult;
 
 /**
- * The length window of one side of each scenario and the length chosen in it. A bound of the window
- * stands with the row and the travel at which it binds.
+ * The length window of one side of each scenario, in all states where those are asked for, and the
+ * length chosen in it. A bound of the window stands with the row and the travel at which it binds.
  */
 final class WindowLines {
     private static final String LOW_STEP = "0-INT(0-ROUND({e_low}/shop_increment_read,6))";
@@ -64,11 +64,19 @@ final class WindowLines {
     private static void bound(
             LineSet<Binding> bounds, String name, String label, String extreme, String column) {
         String vertices = "{" + column + "_vertex:all}";
-        bounds.mm(name, label).is(extreme + "(" + vertices + ")", Binding::value);
-        bounds.whole(name + "_row", label + ": row")
-                .is("MATCH({" + name + "}," + vertices + ",0)", bound -> bound.row() + 1);
-        bounds.mm(name + "_travel", label + ": at travel")
-                .is(travel(name, column), Binding::travel);
+        bounds.revised(6)
+                .mm(name, label)
+                .is(StateLines.either(name, extreme + "(" + vertices + ")"), Binding::value);
+        bounds.revised(6)
+                .whole(name + "_row", label + ": row (0: in another state)")
+                .is(
+                        Pieces.of("bound", "{" + name + "}")
+                                .and("vertices", vertices)
+                                .in("IF({states_stamp}=\"current\",0,MATCH(<bound>,<vertices>,0))"),
+                        bound -> bound.state().isEmpty() ? bound.row() + 1 : 0);
+        bounds.revised(6)
+                .mm(name + "_travel", label + ": at travel")
+                .is(StateLines.either(name + "_travel", travel(name, column)), Binding::travel);
     }
 
     /** Travel at which a bound binds: a row's, or that of the parabola's vertex beside it. */

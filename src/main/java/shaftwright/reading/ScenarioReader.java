@@ -164,6 +164,10 @@ public final class ScenarioReader {
         if (!ofParts.isEmpty()) {
             return ofParts;
         }
+        String ofStates = StatesCheck.trouble(sizing, scenario);
+        if (!ofStates.isEmpty()) {
+            return ofStates;
+        }
         return number("steer_angle", scenario) != 0 && sizing.kingpin().isEmpty()
                 ? Sizing.NO_KINGPIN
                 : travelTrouble(scenario);
@@ -371,6 +375,7 @@ public final class ScenarioReader {
                         .hubShift(number("hub_shift", scenario))
                         .driveUnit(driveUnit(scenario))
                         .steerAngle(number("steer_angle", scenario))
+                        .allStates(sizing.allStates(scenario))
                         .wheel(wheel)
                         .drive(drive(scenario, picks))
                         .costs(ownCosts(scenario));

@@ -13,9 +13,11 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import shaftwright.book.Problem;
+import shaftwright.build.AllStates;
 import shaftwright.build.Build;
 import shaftwright.build.Corner;
 import shaftwright.build.DrivenFlanges;
+import shaftwright.build.DriveUnitMove;
 import shaftwright.build.GroundClearance;
 import shaftwright.build.MarginChoice;
 import shaftwright.build.Market;
@@ -30,6 +32,7 @@ import shaftwright.contract.Index;
 import shaftwright.contract.MatingInputs;
 import shaftwright.contract.MountLoad;
 import shaftwright.joint.BoltPattern;
+import shaftwright.contract.StateInputs;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.ShaftEnd;
@@ -56,6 +59,9 @@ public final class Sizing {
     public static final String UNUSED = "unused";
 
     public static final String NO_KINGPIN = Lack.KINGPIN.words() + ": see the sheet Measure";
+    public static final String ONE_LOCK =
+            "all states are asked for, and only one of the two locks is typed";
+    public static final String BEYOND_LOCK = "the hubs are steered beyond the locks typed";
     public static final String NO_CENTRE = Lack.CENTRE.words();
     public static final String NO_DROOP = "droop travel is missing";
     public static final String NO_BUMP = "bump travel is missing";
@@ -162,6 +168,7 @@ public final class Sizing {
             sizing.variants = CompletableFuture.supplyAsync(() -> Variants.of(sizing));
         }
         sizing.shopLetter(problems);
+        new StatesCheck(sizing, problems).run();
         OpenChecks.check(sizing, problems);
         FinishedShafts.check(sizing, problems);
         Variants.check(sizing, problems);
@@ -521,9 +528,54 @@ public final class Sizing {
      * @param way one of {@link MountLoad#WAYS}
      */
     public double mountMove(int scenario, String way) {
-        MountLoad load =
-                MountLoad.ofWord(inputs.text("mount_load", new Index(Side.LEFT, scenario, 0)));
+        return push(load(scenario), way);
+    }
+
+    private MountLoad load(int scenario) {
+        return MountLoad.ofWord(inputs.text("mount_load", new Index(Side.LEFT, scenario, 0)));
+    }
+
+    private double push(MountLoad load, String way) {
         return load == MountLoad.REST ? 0 : inputs.number(load.input(way));
+    }
+
+    private DriveUnitMove push(MountLoad load) {
+        return new DriveUnitMove(
+                push(load, "forward"), push(load, "left"), push(load, "up"), push(load, "roll"));
+    }
+
+    /** Whether a scenario's shafts are to bear all states at once. */
+    public boolean wantsAllStates(int scenario) {
+        return inputs.text("all_states", new Index(Side.LEFT, scenario, 0))
+                .equalsIgnoreCase(StateInputs.WANTED);
+    }
+
+    /** How far the hubs are turned to the left in all states of a scenario without locks, rad. */
+    public double turnOfAllStates(int scenario) {
+        return locks(scenario).isPresent()
+                ? 0
+                : Parts.orZero(inputs.number("steer_angle", new Index(Side.LEFT, scenario, 0)));
+    }
+
+    /** The states that a scenario's shafts are to bear at once; empty for its own alone. */
+    Optional<AllStates> allStates(int scenario) {
+        return wantsAllStates(scenario)
+                ? Optional.of(
+                        new AllStates(
+                                locks(scenario),
+                                push(load(scenario)),
+                                push(MountLoad.DRIVE),
+                                push(MountLoad.OVERRUN)))
+                : Optional.empty();
+    }
+
+    private Optional<AllStates.Locks> locks(int scenario) {
+        Index column = new Index(Side.LEFT, scenario, 0);
+        double left = inputs.number("lock_left", column);
+        double right = inputs.number("lock_right", column);
+        return Double.isNaN(left + right)
+                ? Optional.empty()
+                : Optional.of(new AllStates.Locks(left, right));
     }
 
     private Corner corner(Side side) {

@@ -43,6 +43,38 @@ final class Extremes {
         return greatest;
     }
 
+    /**
+     * The least value over a whole range that few rows stand for, also beside its ends: where an
+     * end is the least row, and the parabola through it and the next two has its vertex between the
+     * first two of them, that counts.
+     */
+    static Binding leastWithin(double[] t, double[] f) {
+        return within(t, f, 1);
+    }
+
+    /** The greatest value likewise. */
+    static Binding greatestWithin(double[] t, double[] f) {
+        return within(t, f, -1);
+    }
+
+    private static Binding within(double[] t, double[] f, int sense) {
+        Binding[] rows = vertices(t, f, sense);
+        int last = f.length - 1;
+        if (last > 1) {
+            rows[0] = ofEnd(t, f, 0, 1, sense);
+            rows[last] = ofEnd(t, f, last, last - 1, sense);
+        }
+        return sense > 0 ? least(rows) : greatest(rows);
+    }
+
+    private static Binding ofEnd(double[] t, double[] f, int end, int next, int sense) {
+        Binding vertex = vertex(t, f, next, sense);
+        double share = (vertex.travel() - t[next]) / (t[end] - t[next]);
+        return share > 0 && share < 1 && sense * vertex.value() < sense * f[end]
+                ? new Binding(vertex.value(), end, vertex.travel())
+                : new Binding(f[end], end, t[end]);
+    }
+
     private static Binding[] vertices(double[] t, double[] f, int sense) {
         Binding[] rows = new Binding[f.length];
         for (int k = 0; k < f.length; k++) {

@@ -82,6 +82,12 @@ public record LengthWindow(
                 List.of(longestVertices));
     }
 
+    /** The same table with the ends that several states together leave. */
+    LengthWindow narrowedTo(StatesWindow states) {
+        return new LengthWindow(
+                states.shortest(), states.longest(), shortestVertices, longestVertices);
+    }
+
     /** Whether any shaft fits: {@code S_min <= S_max}. */
     public boolean fits() {
         return shortest.value() <= longest.value();

@@ -44,7 +44,10 @@ public record Position(
      * @param travel mm, positive in bump
      */
     public static Position of(SideSetup setup, double travel) {
-        HubPoint hub = setup.path().at(travel);
+        return of(setup, setup.path().at(travel));
+    }
+
+    private static Position of(SideSetup setup, HubPoint hub) {
         ShaftLine line = setup.lineAt(hub);
         double innerAngle = line.innerAngle(0, 0);
         double outerAngle = line.outerAngle(0, 0);
@@ -121,6 +124,15 @@ public record Position(
         List<Position> rows = new ArrayList<>(TravelSteps.COUNT);
         for (double travel : TravelSteps.of(setup.droop(), setup.bump())) {
             rows.add(of(setup, travel));
+        }
+        return rows;
+    }
+
+    /** The same rows where the hub's points at those travels are known already. */
+    static List<Position> table(SideSetup setup, List<HubPoint> hubs) {
+        List<Position> rows = new ArrayList<>(hubs.size());
+        for (HubPoint hub : hubs) {
+            rows.add(of(setup, hub));
         }
         return rows;
     }

@@ -14,7 +14,7 @@ import shaftwright.suspension.NoLateralReachException;
  *
  * @param setup what it was computed from
  * @param positions the position table, droop first
- * @param window the spacings that a shaft may have
+ * @param window the spacings that a shaft may have: in all states, where several are asked for
  * @param choice the length chosen inside it
  * @param blankReviews what each blank is good for
  * @param unmated the blank that would be followed if splines mated by their count alone; empty
@@ -24,6 +24,8 @@ import shaftwright.suspension.NoLateralReachException;
  * @param fitted the position table with that shaft in. Its limits are those of the stubs that the
  *     joints are meant to have; an existing groove gives the same stub or a shorter one, which can
  *     only add inward travel
+ * @param states the shaft in every state, where several are asked for at once: extremes are then
+ *     those of all states, while both tables are of the setup's own
  */
 public record SideResult(
         SideSetup setup,
@@ -34,7 +36,8 @@ public record SideResult(
         Optional<BlankReview> unmated,
         Optional<CutPlan> plan,
         ShaftLength length,
-        List<FittedPosition> fitted) {
+        List<FittedPosition> fitted,
+        Optional<StatesResult> states) {
 
     public SideResult {
         positions = List.copyOf(positions);
@@ -42,10 +45,21 @@ public record SideResult(
         fitted = List.copyOf(fitted);
     }
 
+    /** Position table, window, length, blank, and the table with the shaft in, in one state. */
+    public static SideResult of(
+            SideSetup setup,
+            LengthRule rule,
+            RingSpec ring,
+            List<Blank> blanks,
+            OptionalInt onlyBlank) {
+        return of(setup, List.of(), rule, ring, blanks, onlyBlank);
+    }
+
     /**
-     * Position table, window, length, blank, and the table with the shaft in.
+     * The same in several states at once.
      *
      * @param setup one side of one scenario
+     * @param states the states in which the shaft must serve; none for the setup's own alone
      * @param rule how the length is chosen
      * @param ring rings and grooves of the shaft
      * @param blanks the builder's list, possibly empty
@@ -56,12 +70,16 @@ public record SideResult(
      */
     public static SideResult of(
             SideSetup setup,
+            List<StateSetup> states,
             LengthRule rule,
             RingSpec ring,
             List<Blank> blanks,
             OptionalInt onlyBlank) {
         List<Position> positions = Position.table(setup);
-        LengthWindow window = LengthWindow.of(positions);
+        LengthWindow own = LengthWindow.of(positions);
+        Optional<StatesWindow> over =
+                states.isEmpty() ? Optional.empty() : Optional.of(StatesWindow.of(states));
+        LengthWindow window = over.map(own::narrowedTo).orElse(own);
         LengthChoice choice = LengthChoice.of(window, setup.inner(), setup.outer(), rule);
         ShaftOrder order = new ShaftOrder(choice, setup.inner(), setup.outer(), ring);
         List<BlankReview> reviews = BlankReview.all(blanks, order);
@@ -77,7 +95,8 @@ public record SideResult(
                 BlankReview.unmated(reviews, onlyBlank),
                 plan,
                 length,
-                fitted);
+                fitted,
+                over.map(all -> StatesResult.of(all, length.spacing())));
     }
 
     /** With the wheel hanging. */
@@ -97,32 +116,67 @@ public record SideResult(
 
     /** Least inward slack of all positions, mm. */
     public Binding leastSlackIn() {
-        return least(FittedPosition::slackIn);
+        return states.map(StatesResult::slackIn).orElseGet(() -> least(FittedPosition::slackIn));
     }
 
     /** Least outward slack of all positions, mm. */
     public Binding leastSlackOut() {
-        return least(FittedPosition::slackOut);
+        return states.map(StatesResult::slackOut).orElseGet(() -> least(FittedPosition::slackOut));
     }
 
     /** Least free play of all positions, mm. */
     public Binding leastFreePlay() {
-        return least(FittedPosition::freePlay);
+        return states.map(StatesResult::freePlay).orElseGet(() -> least(FittedPosition::freePlay));
     }
 
     /** Steepest angle of the inner joint with the shaft in, rad. */
     public Binding steepestInner() {
-        return greatest(FittedPosition::innerAngle);
+        return states.map(StatesResult::steepestInner)
+                .orElseGet(() -> greatest(FittedPosition::innerAngle));
     }
 
     /** Steepest angle of the outer joint with the shaft in, rad. */
     public Binding steepestOuter() {
-        return greatest(FittedPosition::outerAngle);
+        return states.map(StatesResult::steepestOuter)
+                .orElseGet(() -> greatest(FittedPosition::outerAngle));
     }
 
     /** Least clearance in either cup's mouth, mm; empty when there is nothing to touch. */
     public Optional<Binding> leastMouthClearance() {
-        return finite(least(row -> Math.min(row.innerMouth(), row.outerMouth())));
+        return mouth().map(MouthGap::gap);
+    }
+
+    /** The same with the cup that it is met in. */
+    public Optional<MouthGap> mouth() {
+        return states.isPresent() ? states.get().mouth() : ownMouth();
+    }
+
+    private Optional<MouthGap> ownMouth() {
+        return finite(least(row -> Math.min(row.innerMouth(), row.outerMouth())))
+                .map(
+                        gap -> {
+                            FittedPosition at = fitted.get(gap.row());
+                            return new MouthGap(
+                                    gap,
+                                    at.innerMouth() <= at.outerMouth()
+                                            ? ShaftEnd.INNER
+                                            : ShaftEnd.OUTER);
+                        });
+    }
+
+    /** The inner joint's angle at static height: what it runs at for good, rad. */
+    public double innerAtRide() {
+        return states.map(StatesResult::innerAtRide).orElseGet(() -> atRide().innerAngle());
+    }
+
+    /** The same of the outer joint, rad. */
+    public double outerAtRide() {
+        return states.map(StatesResult::outerAtRide).orElseGet(() -> atRide().outerAngle());
+    }
+
+    /** The row of a position table at or beside which an end of the window is set. */
+    public Position at(Binding end) {
+        return states.map(all -> all.window().at(end)).orElseGet(() -> positions.get(end.row()));
     }
 
     /** Greatest of a boot's figure over the travel; negative infinity when it is not judged. */
@@ -133,7 +187,9 @@ public record SideResult(
 
     /** Least reserve of the outward stops that are not hard, mm; empty when all are. */
     public Optional<Binding> leastSoftReserve() {
-        return finite(least(FittedPosition::softReserve));
+        return states.isPresent()
+                ? states.get().softReserve()
+                : finite(least(FittedPosition::softReserve));
     }
 
     /** Gap between the rims of the two cups at a position, mm; empty when a rim is not known. */

@@ -105,6 +105,22 @@ public record SideSetup(
                 correction);
     }
 
+    /** The same side with its flange elsewhere and its hub steered otherwise. */
+    public SideSetup inState(InnerFlange otherFlange, Steer otherSteer) {
+        return new SideSetup(
+                path,
+                otherFlange,
+                inner,
+                outer,
+                hubShift,
+                otherSteer,
+                marginInward,
+                marginOutward,
+                droop,
+                bump,
+                correction);
+    }
+
     /**
      * Stub axis of a hub that is steered straight ahead, pointing outward: {@code n = (sin δ cos γ,
      * cos δ cos γ, −sin γ)}.

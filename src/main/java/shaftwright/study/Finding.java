@@ -36,6 +36,12 @@ public enum Finding {
             NOTHING,
             "{BEYOND_WAY} of {BEYOND_WANTED} goes beyond the known path, which ends at"
                     + " {BEYOND_KNOWN}. Measure further, or ask for less travel."),
+    /** A workbook was changed since all states were computed; without formulas that can't be. */
+    STATES_OUT_OF_DATE(
+            2,
+            NO_VERDICT,
+            NOTHING,
+            "All states are asked for, and their figures are not current: fill."),
     /** No length works. */
     NO_WINDOW(
             3,
@@ -282,6 +288,7 @@ public enum Finding {
             case INCOMPLETE -> !path.missing().isEmpty();
             case TWO_HEIGHTS -> path.missing().isEmpty() && path.twoHeights();
             case BEYOND_PATH -> path.missing().isEmpty() && path.beyond().isPresent();
+            case STATES_OUT_OF_DATE -> !path.silent() && path.outdated();
             case SUSPECT_READINGS ->
                     path.contradiction().isPresent()
                             && !path.contradiction().get().suspects().isEmpty();

@@ -18,6 +18,8 @@ import shaftwright.suspension.ReadingContradiction;
  * @param contradiction readings that contradict each other, one at least
  * @param checksOpen checks before measuring that are not ticked
  * @param unread what was never read and counts as zero
+ * @param outdated whether figures of all states are asked for and were computed from other inputs:
+ *     a workbook that was changed since its last fill, never what is computed here
  */
 public record PathFacts(
         String missing,
@@ -25,10 +27,12 @@ public record PathFacts(
         Optional<Beyond> beyond,
         Optional<ReadingContradiction> contradiction,
         Set<MeasuringCheck> checksOpen,
-        Unread unread) {
+        Unread unread,
+        boolean outdated) {
     /** A path with nothing against it. */
     public static final PathFacts SOUND =
-            new PathFacts("", false, Optional.empty(), Optional.empty(), Set.of(), Unread.NOTHING);
+            new PathFacts(
+                    "", false, Optional.empty(), Optional.empty(), Set.of(), Unread.NOTHING, false);
 
     public PathFacts {
         checksOpen = Set.copyOf(checksOpen);
@@ -72,29 +76,41 @@ public record PathFacts(
 
     /** The same with something missing. */
     public PathFacts lacking(String what) {
-        return new PathFacts(what, twoHeights, beyond, contradiction, checksOpen, unread);
+        return new PathFacts(what, twoHeights, beyond, contradiction, checksOpen, unread, outdated);
     }
 
     public PathFacts ofTwoHeights() {
-        return new PathFacts(missing, true, beyond, contradiction, checksOpen, unread);
+        return new PathFacts(missing, true, beyond, contradiction, checksOpen, unread, outdated);
     }
 
     public PathFacts beyond(Beyond travel) {
         return new PathFacts(
-                missing, twoHeights, Optional.of(travel), contradiction, checksOpen, unread);
+                missing,
+                twoHeights,
+                Optional.of(travel),
+                contradiction,
+                checksOpen,
+                unread,
+                outdated);
     }
 
     public PathFacts contradicting(ReadingContradiction readings) {
         return new PathFacts(
-                missing, twoHeights, beyond, Optional.of(readings), checksOpen, unread);
+                missing, twoHeights, beyond, Optional.of(readings), checksOpen, unread, outdated);
     }
 
     /** The same with checks before measuring open. */
     public PathFacts open(Set<MeasuringCheck> open) {
-        return new PathFacts(missing, twoHeights, beyond, contradiction, open, unread);
+        return new PathFacts(missing, twoHeights, beyond, contradiction, open, unread, outdated);
     }
 
     public PathFacts without(Unread angles) {
-        return new PathFacts(missing, twoHeights, beyond, contradiction, checksOpen, angles);
+        return new PathFacts(
+                missing, twoHeights, beyond, contradiction, checksOpen, angles, outdated);
+    }
+
+    /** The same with figures of all states that are not current. */
+    public PathFacts outOfDate() {
+        return new PathFacts(missing, twoHeights, beyond, contradiction, checksOpen, unread, true);
     }
 }

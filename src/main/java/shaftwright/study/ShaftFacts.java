@@ -5,9 +5,9 @@ import shaftwright.build.DrivenFlanges;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
-import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.LengthRule;
+import shaftwright.shaft.MouthGap;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 
@@ -28,15 +28,12 @@ public record ShaftFacts(
         WindowFacts window,
         JointFacts inner,
         JointFacts outer,
-        Optional<Mouth> mouth,
+        Optional<MouthGap> mouth,
         BlankFacts blank,
         double endToEnd,
         Binding slackIn,
         Binding slackOut,
         MatingFacts mating) {
-
-    /** The least gap in a cup, and which cup's it is. */
-    public record Mouth(Binding gap, ShaftEnd end) {}
 
     /**
      * What came of the list of blanks.
@@ -106,30 +103,17 @@ public record ShaftFacts(
                 JointFacts.of(
                         result.setup().inner().joint(),
                         result.steepestInner(),
-                        result.atRide().innerAngle()),
+                        result.innerAtRide()),
                 JointFacts.of(
                         result.setup().outer().joint(),
                         result.steepestOuter(),
-                        result.atRide().outerAngle()),
-                mouth(result),
+                        result.outerAtRide()),
+                result.mouth(),
                 result.plan().map(BlankFacts::of).orElse(BlankFacts.NONE),
                 result.length().endToEnd(),
                 result.leastSlackIn(),
                 result.leastSlackOut(),
                 MatingFacts.of(result, flanges));
-    }
-
-    private static Optional<Mouth> mouth(SideResult result) {
-        return result.leastMouthClearance()
-                .map(
-                        gap -> {
-                            FittedPosition at = result.fitted().get(gap.row());
-                            return new Mouth(
-                                    gap,
-                                    at.innerMouth() <= at.outerMouth()
-                                            ? ShaftEnd.INNER
-                                            : ShaftEnd.OUTER);
-                        });
     }
 
     boolean touches() {
@@ -151,7 +135,7 @@ public record ShaftFacts(
                 window, inner, other, mouth, blank, endToEnd, slackIn, slackOut, mating);
     }
 
-    public ShaftFacts with(Mouth other) {
+    public ShaftFacts with(MouthGap other) {
         return new ShaftFacts(
                 window,
                 inner,

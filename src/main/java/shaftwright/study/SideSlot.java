@@ -36,13 +36,13 @@ public enum SideSlot implements Slot {
     BEYOND_WANTED(LENGTH),
     BEYOND_KNOWN(TRAVEL),
     SHORTFALL(EXCESS),
-    SHORTEST_AT(TRAVEL),
+    SHORTEST_AT(NAME),
     SHORTER_WOULD(
             CHOICE,
             "does not pull out",
             "keeps the inner joint's soft stop",
             "keeps the outer joint's soft stop"),
-    LONGEST_AT(TRAVEL),
+    LONGEST_AT(NAME),
     LONGER_WOULD(
             CHOICE,
             "bottoms",
@@ -50,16 +50,16 @@ public enum SideSlot implements Slot {
             "bottoms with its outer end in the cup",
             "bottoms with both ends in the cups"),
     INNER_STEEPEST(ANGLE),
-    INNER_STEEPEST_AT(TRAVEL),
+    INNER_STEEPEST_AT(NAME),
     INNER_LIMIT(ANGLE),
     INNER_OVER(ANGLE_EXCESS),
     OUTER_STEEPEST(ANGLE),
-    OUTER_STEEPEST_AT(TRAVEL),
+    OUTER_STEEPEST_AT(NAME),
     OUTER_LIMIT(ANGLE),
     OUTER_OVER(ANGLE_EXCESS),
     MOUTH_END(CHOICE, "inner", "outer"),
     MOUTH_OVERLAP(EXCESS),
-    MOUTH_AT(TRAVEL),
+    MOUTH_AT(NAME),
     SUSPECTS(NAME),
     UNPLACED(NAME),
     NEXT_HEIGHT(NAME),
@@ -134,9 +134,9 @@ public enum SideSlot implements Slot {
     CHECKS(COUNT),
     UNREAD(CHOICE, "Camber was", "Toe was", "Camber and toe were"),
     SLACK_IN(LENGTH),
-    SLACK_IN_AT(TRAVEL),
+    SLACK_IN_AT(NAME),
     SLACK_OUT(LENGTH),
-    SLACK_OUT_AT(TRAVEL);
+    SLACK_OUT_AT(NAME);
 
     private final SlotKind kind;
     private final List<String> words;
@@ -195,6 +195,13 @@ public enum SideSlot implements Slot {
             case INNER_FLANGE_HAS, OUTER_FLANGE_HAS ->
                     MatingWording.measure(flange(side).part(), flange(side).flangeHas(), unit);
             case INNER_STRAIN_BY, OUTER_STRAIN_BY -> strain(mating(side)).by(unit);
+            case SHORTEST_AT -> Wording.at(shaft(side).window().shortest(), unit);
+            case LONGEST_AT -> Wording.at(shaft(side).window().longest(), unit);
+            case INNER_STEEPEST_AT -> Wording.at(shaft(side).inner().steepest(), unit);
+            case OUTER_STEEPEST_AT -> Wording.at(shaft(side).outer().steepest(), unit);
+            case MOUTH_AT -> Wording.at(mouth(shaft(side)), unit);
+            case SLACK_IN_AT -> Wording.at(shaft(side).slackIn(), unit);
+            case SLACK_OUT_AT -> Wording.at(shaft(side).slackOut(), unit);
             case WEAKEST_PART -> side.strength().weakest().orElseThrow().part();
             case TIRED_PART -> side.strength().returning().mostTired().orElseThrow().part();
             case BUMP_STOP -> side.travel().bump().orElseThrow().stop().words();
@@ -267,13 +274,10 @@ public enum SideSlot implements Slot {
     private double number(ShaftFacts shaft) {
         return switch (this) {
             case SHORTFALL -> -shaft.window().width();
-            case SHORTEST_AT -> shaft.window().shortest().travel();
-            case LONGEST_AT -> shaft.window().longest().travel();
             case WINDOW_WIDTH -> shaft.window().width();
             case INCREMENT -> shaft.window().increment();
             case FINER_INCREMENT -> shaft.window().finerIncrement();
             case INNER_STEEPEST -> shaft.inner().steepest().value();
-            case INNER_STEEPEST_AT -> shaft.inner().steepest().travel();
             case INNER_LIMIT -> shaft.inner().limit();
             case INNER_OVER -> shaft.inner().steepest().value() - shaft.inner().limit();
             case INNER_BENCH_END -> shaft.inner().benchEnd();
@@ -282,7 +286,6 @@ public enum SideSlot implements Slot {
             case INNER_RUNNING -> shaft.inner().running();
             case INNER_RUNNING_OVER -> shaft.inner().atRide() - shaft.inner().running();
             case OUTER_STEEPEST -> shaft.outer().steepest().value();
-            case OUTER_STEEPEST_AT -> shaft.outer().steepest().travel();
             case OUTER_LIMIT -> shaft.outer().limit();
             case OUTER_OVER -> shaft.outer().steepest().value() - shaft.outer().limit();
             case OUTER_BENCH_END -> shaft.outer().benchEnd();
@@ -292,7 +295,6 @@ public enum SideSlot implements Slot {
             case OUTER_RUNNING_OVER -> shaft.outer().atRide() - shaft.outer().running();
             case INNER_STRAIN_AT, OUTER_STRAIN_AT -> strain(shaft.mating()).worst().travel();
             case MOUTH_OVERLAP -> -mouth(shaft).value();
-            case MOUTH_AT -> mouth(shaft).travel();
             case LAND_MISSING -> land(shaft).missing();
             case LAND_WANTED -> land(shaft).wanted();
             case GROOVE_OUTER_WALL -> met(shaft).cut().outer();
@@ -301,9 +303,7 @@ public enum SideSlot implements Slot {
             case OLD_INNER_WALL -> met(shaft).old().inner();
             case END_TO_END -> shaft.endToEnd();
             case SLACK_IN -> shaft.slackIn().value();
-            case SLACK_IN_AT -> shaft.slackIn().travel();
             case SLACK_OUT -> shaft.slackOut().value();
-            case SLACK_OUT_AT -> shaft.slackOut().travel();
             default -> throw new IllegalStateException(this + " is not a number");
         };
     }

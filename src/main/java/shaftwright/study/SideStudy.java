@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import shaftwright.build.AllStates;
 import shaftwright.build.Build;
 import shaftwright.build.BumpRule;
 import shaftwright.build.DriveUnitMove;
@@ -19,6 +20,7 @@ import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.LengthRule;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.SideSetup;
+import shaftwright.shaft.StateSetup;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.Steer;
@@ -71,7 +73,7 @@ public final class SideStudy {
                         build.vehicle().clearance(),
                         build.vehicle().hubFaceOffset(),
                         scenario.wheel());
-        flange = movedFlange();
+        flange = flange(scenario.driveUnit());
         bumpSteps = limitedBump();
         lack = findLack();
         beyond = lack.isPresent() ? Optional.empty() : findBeyond();
@@ -91,8 +93,7 @@ public final class SideStudy {
         return new SideStudy(build, scenario, side, source, corner);
     }
 
-    private InnerFlange movedFlange() {
-        DriveUnitMove move = scenario.driveUnit();
+    private InnerFlange flange(DriveUnitMove move) {
         int leftward = side.leftward();
         return build.vehicle()
                 .flange()
@@ -110,13 +111,19 @@ public final class SideStudy {
     }
 
     private Optional<Lack> findLack() {
-        if (scenario.steerAngle() != 0 && build.vehicle().kingpin().isEmpty()) {
+        boolean steered =
+                scenario.steerAngle() != 0
+                        || scenario.allStates().map(AllStates::steers).orElse(false);
+        if (steered && build.vehicle().kingpin().isEmpty()) {
             return Optional.of(Lack.KINGPIN);
         }
         if (bumpSteps.isEmpty()) {
             return Optional.of(Lack.CLEARANCE);
         }
-        if (scenario.driveUnit().roll() != 0 && centreToDatum().isEmpty()) {
+        boolean rolled =
+                scenario.driveUnit().roll() != 0
+                        || scenario.allStates().map(AllStates::rolls).orElse(false);
+        if (rolled && centreToDatum().isEmpty()) {
             return Optional.of(Lack.CENTRE);
         }
         return bump() <= 0 ? Optional.of(Lack.BUMP) : Optional.empty();
@@ -139,21 +146,33 @@ public final class SideStudy {
                         scenario.inner(),
                         scenario.outer(),
                         scenario.hubShift(),
-                        steer(),
+                        steer(scenario.steerAngle()),
                         margins().inward(),
                         margins().outward(),
                         droop(),
                         bump());
         return SideResult.of(
                 setup,
+                states(setup),
                 lengthRule(),
                 build.stock().ring(),
                 build.stock().blanks(),
                 scenario.onlyBlank());
     }
 
-    private Steer steer() {
-        double outward = side.leftward() * scenario.steerAngle();
+    private List<StateSetup> states(SideSetup own) {
+        return scenario.states().stream()
+                .map(
+                        state ->
+                                new StateSetup(
+                                        StateWords.of(scenario.allStates().orElseThrow(), state),
+                                        own.inState(
+                                                flange(state.driveUnit()), steer(state.turn()))))
+                .toList();
+    }
+
+    private Steer steer(double leftward) {
+        double outward = side.leftward() * leftward;
         return outward == 0
                 ? Steer.STRAIGHT
                 : Steer.of(build.vehicle().kingpin().orElseThrow(), outward, path.at(0));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import shaftwright.build.BumpRule;
 import shaftwright.build.RatedJoint;
 import shaftwright.build.Scenario;
@@ -127,9 +126,7 @@ public final class TradeOffSearch {
     }
 
     private static double slack(ScenarioStudy study, Side side) {
-        return shaft(study, side).fitted().stream()
-                .flatMapToDouble(at -> DoubleStream.of(at.slackIn(), at.slackOut()))
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
+        SideResult shaft = shaft(study, side);
+        return Math.min(shaft.leastSlackIn().value(), shaft.leastSlackOut().value());
     }
 }

@@ -62,16 +62,26 @@ public record WindowFacts(
     /** The window of a side as it was computed. */
     static WindowFacts of(SideResult result, LengthRule rule) {
         LengthWindow window = result.window();
-        PlungeState inward = result.positions().get(window.longest().row()).inward();
-        boolean inner = result.setup().inner().endBottoms(inward.innerAngle());
-        boolean outer = result.setup().outer().endBottoms(inward.outerAngle());
         return new WindowFacts(
                 window.shortest(),
-                Lower.of(result.positions().get(window.shortest().row())),
+                lower(result),
                 window.longest(),
-                Upper.of(inner, outer),
+                upper(result),
                 rule.increment(),
                 result.choice().rounded() == Rounded.TO_INCREMENT);
+    }
+
+    /** What sets the lower end of a side's window. */
+    public static Lower lower(SideResult result) {
+        return Lower.of(result.at(result.window().shortest()));
+    }
+
+    /** What sets its upper end. */
+    public static Upper upper(SideResult result) {
+        PlungeState inward = result.at(result.window().longest()).inward();
+        return Upper.of(
+                result.setup().inner().endBottoms(inward.innerAngle()),
+                result.setup().outer().endBottoms(inward.outerAngle()));
     }
 
     /** A window narrower than this is taken for this wide when a finer increment is looked for. */

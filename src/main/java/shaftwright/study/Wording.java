@@ -3,6 +3,7 @@ package shaftwright.study;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
+import shaftwright.shaft.Binding;
 import shaftwright.units.InchStep;
 import shaftwright.units.LengthUnit;
 
@@ -80,6 +81,12 @@ public final class Wording {
             return "ride height";
         }
         return length(size, unit) + (millimetres > 0 ? " bump" : " droop");
+    }
+
+    /** Where an extreme is met: "4.75 in droop (full left lock, under drive)". */
+    public static String at(Binding binding, LengthUnit unit) {
+        String travel = travel(binding.travel(), unit);
+        return binding.state().isEmpty() ? travel : travel + " (" + binding.state() + ")";
     }
 
     /** A torque in N·m, rounded down to a whole number: "43 lb·ft". */

@@ -39,6 +39,7 @@ final class ScenariosSheet {
             Map.of(
                     "tyre_size", "Tyre, wheel and track",
                     "transaxle_forward", "Transaxle",
+                    "all_states", "All states",
                     "joint_inner", "Joints and boots",
                     "stub_inner", "Shaft",
                     "bump_rule", "Travel",
@@ -132,6 +133,15 @@ final class ScenariosSheet {
                     row = fraction(draft, sheet, row, line, side);
                 }
             }
+            row =
+                    block(
+                            draft,
+                            sheet,
+                            row,
+                            columns,
+                            "All states at once, " + side.word() + " side",
+                            Section.STATES_BLOCK,
+                            side);
             row =
                     block(
                             draft,

@@ -13,6 +13,7 @@ import shaftwright.joint.SplineClash;
 import shaftwright.joint.SplineForm;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.GrooveWalls;
+import shaftwright.shaft.MouthGap;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.BootStrain.Kind;
 import shaftwright.study.PathFacts.Beyond;
@@ -21,7 +22,6 @@ import shaftwright.study.PathFacts.Way;
 import shaftwright.study.ShaftFacts.BlankFacts;
 import shaftwright.study.ShaftFacts.Land;
 import shaftwright.study.ShaftFacts.MetGrooves;
-import shaftwright.study.ShaftFacts.Mouth;
 import shaftwright.study.StrengthFacts.Bolts;
 import shaftwright.study.StrengthFacts.Weakest;
 import shaftwright.study.TravelFacts.Clearance;
@@ -64,7 +64,7 @@ final class HandMadeSide {
                 window(600, 630),
                 joint(17, 5),
                 joint(15, 6),
-                Optional.of(new Mouth(new Binding(2.5, 0, -120), ShaftEnd.INNER)),
+                Optional.of(new MouthGap(new Binding(2.5, 0, -120), ShaftEnd.INNER)),
                 BlankFacts.SERVES,
                 642.9,
                 new Binding(28.7, 24, 127),
@@ -178,12 +178,14 @@ final class HandMadeSide {
             case INCOMPLETE -> side.with(path.lacking("choose an inner joint"));
             case TWO_HEIGHTS -> side.with(path.ofTwoHeights());
             case BEYOND_PATH -> side.with(path.beyond(new Beyond(Way.BUMP, 152.4, 127)));
+            case STATES_OUT_OF_DATE -> side.with(path.outOfDate());
             case NO_WINDOW -> side.with(shaft.with(window(604.83, 600)));
             case INNER_ANGLE -> side.with(shaft.withInner(reaching(shaft.inner(), 23.5)));
             case OUTER_ANGLE -> side.with(shaft.withOuter(reaching(shaft.outer(), 22.02)));
             case TOUCHES_CUP ->
                     side.with(
-                            shaft.with(new Mouth(new Binding(-1.27, 0, -120.65), ShaftEnd.OUTER)));
+                            shaft.with(
+                                    new MouthGap(new Binding(-1.27, 0, -120.65), ShaftEnd.OUTER)));
             case SUSPECT_READINGS ->
                     side.with(
                             path.contradicting(

@@ -40,6 +40,7 @@ class VerdictTest {
     /** Found on a shaft, which there is none of while nothing can be judged. */
     private static final Set<Finding> OF_THE_SHAFT =
             EnumSet.of(
+                    Finding.STATES_OUT_OF_DATE,
                     Finding.NO_WINDOW,
                     Finding.INNER_ANGLE,
                     Finding.OUTER_ANGLE,

@@ -358,7 +358,8 @@ class TravelRangeTest {
                 side.unmated(),
                 side.plan(),
                 ShaftLength.ofSpacing(spacing, side.setup().inner(), side.setup().outer()),
-                FittedPosition.table(side.setup(), side.positions(), spacing));
+                FittedPosition.table(side.setup(), side.positions(), spacing),
+                side.states());
     }
 
     private static TravelRange allowed(SideResult side) {
