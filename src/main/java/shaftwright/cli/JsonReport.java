@@ -74,6 +74,12 @@ import shaftwright.units.LengthUnit;
  *     inner_old_groove_outer_wall_mm, … of an existing groove that is left beside a new one
  *     slack_in_mm, slack_in_travel_mm, slack_out_mm, slack_out_travel_mm, free_play_mm,
  *     plunge_used_mm, bump_mm, droop_mm (below zero)
+ *     all_states  null where one state is asked for; else the shaft in all of them, which lengths,
+ *                 window and slack above then go by: states (their names), shortest, longest (each
+ *                 race_spacing_mm, clip_to_clip_mm, end_to_end_mm, travel_mm, state), window_mm,
+ *                 slack_in, slack_out, free_play (each mm, travel_mm, state), inner_steepest,
+ *                 outer_steepest (each rad, travel_mm, state), inner_ride_rad, outer_ride_rad
+ *                 (hubs straight ahead), mouth (null, or mm, end, travel_mm, state)
  *     travel_up_mm, travel_down_mm (what the shaft allows from ride, both 0 or more),
  *     travel_up_stop, travel_down_stop (BOTTOMS, PULLS_OUT, SOFT_STOP, TOUCHES_CUP, INNER_ANGLE,
  *     OUTER_ANGLE, DAMPER_CLOSED, DAMPER_OPEN, STRAP_TIGHT, BUMP_STOP_FLAT, BOOT_TOUCHES,
@@ -431,6 +437,7 @@ final class JsonReport {
                 SideResult result = found.get();
                 shaft(result);
                 slack(result);
+                new StatesReport(json).write(result);
                 allowed(scenario.side(side).travelAllowed().orElseThrow());
                 alone(scenario.side(side).stopsAlone().orElseThrow());
                 longest(scenario.side(side).longestTravel());

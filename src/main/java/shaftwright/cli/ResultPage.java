@@ -118,9 +118,10 @@ final class ResultPage {
         return new Length(mm).format(style);
     }
 
-    /** Where in the travel something is. */
+    /** Where in the travel something is, and in which state where several are asked for. */
     String at(Binding binding) {
-        return at(binding.travel());
+        String travel = at(binding.travel());
+        return binding.state().isEmpty() ? travel : travel + " (" + binding.state() + ")";
     }
 
     /**

@@ -11,6 +11,7 @@ import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.SideResult;
+import shaftwright.shaft.StatesResult;
 import shaftwright.strength.RatingRow;
 import shaftwright.strength.WeakestPart;
 import shaftwright.study.CardPrint;
@@ -101,6 +102,24 @@ final class ResultSummary {
         row("before bottoming", scenario, sides, (result, card) -> slack(result.leastSlackIn()));
         row("before pull-out", scenario, sides, (result, card) -> slack(result.leastSlackOut()));
         row("worst angle", scenario, sides, (result, card) -> angle(result));
+        for (Side side : sides) {
+            states(scenario, side, sides.size() > 1 ? ", " + side.word() : "");
+        }
+    }
+
+    private void states(ScenarioOutcome scenario, Side side, String mark) {
+        scenario.side(side)
+                .result()
+                .flatMap(SideResult::states)
+                .map(StatesResult::window)
+                .ifPresent(
+                        all ->
+                                page.row(
+                                        "all states" + mark,
+                                        "shortest set "
+                                                + page.at(all.shortest())
+                                                + "; longest set "
+                                                + page.at(all.longest())));
     }
 
     /** A row of what each side has, unless no side has anything of it. */
@@ -143,7 +162,7 @@ final class ResultSummary {
     }
 
     private String slack(Binding slack) {
-        return page.length(slack.value()) + " " + page.at(slack);
+        return page.length(slack.value()) + " " + page.at(slack.travel());
     }
 
     /** That of the joint which comes nearest to its limit. */

@@ -28,6 +28,7 @@ import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.Treatment;
+import shaftwright.shaft.StatesResult;
 import shaftwright.study.CardPrint;
 import shaftwright.study.CornerStudy.RestraintCourse;
 import shaftwright.study.Finding;
@@ -164,6 +165,7 @@ final class ResultTable {
             page.row("clip to clip, K", threeWays(r.length().clipToClip()));
         }
         page.row("window", page.length(r.window().width()) + window(r, card));
+        r.states().ifPresent(all -> page.row("all states", bounds(all)));
         if (card.allows(CardPrint.LENGTHS)) {
             cuts(r.plan());
         }
@@ -182,6 +184,22 @@ final class ResultTable {
                         + page.length(r.leastFreePlay().value())
                         + " "
                         + page.at(r.leastFreePlay()));
+    }
+
+    /** Which states set the ends of the window, and where the joints stand steepest. */
+    private String bounds(StatesResult all) {
+        return "shortest set "
+                + page.at(all.window().shortest())
+                + "; longest set "
+                + page.at(all.window().longest())
+                + "; inner joint at most "
+                + ResultPage.angle(all.steepestInner().value())
+                + " "
+                + page.at(all.steepestInner())
+                + "; outer joint at most "
+                + ResultPage.angle(all.steepestOuter().value())
+                + " "
+                + page.at(all.steepestOuter());
     }
 
     private String window(SideResult r, CardPrint card) {

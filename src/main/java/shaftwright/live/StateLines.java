@@ -1,5 +1,6 @@
 package shaftwright.live;
 
+import static shaftwright.contract.Grid.SCENARIO;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.formula.FormulaText.quoted;
 
@@ -41,6 +42,13 @@ final class StateLines {
                     "{ready}*{states_asked}=1",
                     (sizing, index) -> sizing.result(index).flatMap(SideResult::states));
 
+    private static final Known<Sizing> ASKED =
+            new Known<>(
+                    "{states_asked}=1",
+                    (sizing, index) ->
+                            Optional.of(sizing)
+                                    .filter(all -> all.wantsAllStates(index.scenario())));
+
     private StateLines() {}
 
     /** What a scenario asks for. */
@@ -57,6 +65,21 @@ final class StateLines {
                         SUM({steer_angle_read})),0)
                         """,
                         (sizing, index) -> sizing.turnOfAllStates(index.scenario()));
+    }
+
+    /** What the states follow from that a scenario's own figures need not. */
+    static void declareVaried(LiveLines lines) {
+        Fingerprint varied =
+                new Fingerprint(lines).measured("lock_left_read", "lock_right_read", "states_turn");
+        for (MountLoad load : List.of(MountLoad.DRIVE, MountLoad.OVERRUN)) {
+            for (String way : MountLoad.WAYS) {
+                varied.measured(load.input(way) + "_read");
+            }
+        }
+        LineSet.in(lines, Section.SCENARIO_WORK, SCENARIO)
+                .since(SINCE)
+                .only(ASKED, Lacking.ZERO)
+                .print("states_varied_print", "Fingerprint of what all states vary", varied, 0);
     }
 
     /** A condition where all states are asked for with both locks. */
@@ -244,12 +267,7 @@ final class StateLines {
                         .measured("t_low", "t_high", "flange_x", "flange_y", "flange_z")
                         .measured("transaxle_forward_read", "transaxle_left_read")
                         .measured("transaxle_up_read", "inner_offset_used", "shift_hub")
-                        .measured("lock_left_read", "lock_right_read", "states_turn");
-        for (MountLoad load : List.of(MountLoad.DRIVE, MountLoad.OVERRUN)) {
-            for (String way : MountLoad.WAYS) {
-                all.measured(load.input(way) + "_read");
-            }
-        }
+                        .whole("states_varied_print");
         return all.measured("kingpin_inclination_read", "kingpin_caster_read")
                 .measured("kingpin_inward_read", "kingpin_ahead_read")
                 .measured("margin_in", "margin_out", "length_bias_read", "blank_row_wanted")

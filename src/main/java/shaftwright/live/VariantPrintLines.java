@@ -110,6 +110,7 @@ final class VariantPrintLines {
                 .is(
                         "IF({bump_rule}=\"clearance\",1,0)",
                         (sizing, index) -> says(sizing, index, "bump_rule", "clearance"));
+        StateLines.declareVaried(lines);
         // Columns without both paths have none.
         set.revised(6)
                 .only(BOTH_PATHS, Lacking.ZERO)
@@ -118,6 +119,8 @@ final class VariantPrintLines {
                         "Fingerprint of the column",
                         reads(lines, Grid.SCENARIO)
                                 .measured("tyre_diameter", "by_clearance", "margin_built")
+                                .measured("states_asked")
+                                .whole("states_varied_print")
                                 .measured("mount_forward", "mount_left", "mount_up", "mount_roll")
                                 .measured("inner_offset_used@left", "inner_offset_used@right")
                                 .whole("joint_row_in", "joint_row_out")

@@ -52,10 +52,10 @@ public record Position(
         double innerAngle = line.innerAngle(0, 0);
         double outerAngle = line.outerAngle(0, 0);
         WindowCorrection correction = setup.correction();
-        double addedOutward = correction.addedOutward(travel);
+        double addedOutward = correction.addedOutward(hub.t());
         PlungeState inward =
                 PlungeState.inward(line, setup.inner(), setup.outer(), innerAngle, outerAngle)
-                        .corrected(correction.addedInward(travel));
+                        .corrected(correction.addedInward(hub.t()));
         PlungeState outward =
                 PlungeState.outward(line, setup.inner(), setup.outer(), innerAngle, outerAngle)
                         .corrected(addedOutward);

@@ -35,6 +35,7 @@ import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.reading.StopSentence;
 import shaftwright.shaft.ShaftEnd;
+import shaftwright.shaft.SideResult;
 import shaftwright.study.SideStops;
 import shaftwright.study.StopsAlone;
 import shaftwright.travel.TravelRange;
@@ -341,6 +342,80 @@ public class FreshnessTest {
         assertSeen("alone_print", changes, FreshnessTest::alone);
     }
 
+    /** The same of shafts for all states, which follow from locks and mounts too. */
+    @Test
+    void noChangeOfAllStatesGoesUnseen() {
+        String[][] changes = {
+            {"lock_left", "1", "11"},
+            {"lock_right", "1", "-12"},
+            {"steer_angle", "0", "3"},
+            {"kingpin_inclination", "0", "9"},
+            {"kingpin_caster", "0", "3"},
+            {"kingpin_inward", "0", "2 1/4"},
+            {"kingpin_ahead", "0", "1/2"},
+            {"mount_drive_forward", "0", "3/4"},
+            {"mount_drive_left", "0", "1/4"},
+            {"mount_drive_up", "0", "1/2"},
+            {"mount_drive_roll", "0", "3"},
+            {"mount_overrun_forward", "0", "-1"},
+            {"mount_overrun_left", "0", "1/4"},
+            {"mount_overrun_up", "0", "-1/2"},
+            {"mount_overrun_roll", "0", "-2"},
+            {"mount_load", "1", "overrun"},
+            {"inner_offset_left", "0", "6"},
+            {"hub_shift", "1", "1/16"},
+            {"transaxle_forward", "1", "1/2"},
+            {"transaxle_left", "1", "1/8"},
+            {"transaxle_up", "1", "1/4"},
+            {"inner_tilt", "0", "1"},
+            {"inner_sweep", "0", "1"},
+            {"bump_limit", "1", "4 3/4"},
+            {"droop_limit", "1", "4 1/2"},
+            {"joint_datum_offset", "0", "35 mm"},
+            {"joint_cup_bottom", "0", "30 mm"},
+            {"joint_race_half_width", "0", "12 mm"},
+            {"joint_plunge", "0", "40 mm"},
+            {"stub_inner", "1", "5/8"},
+            {"counterbore_outer", "1", "1/8"},
+            {"margin_inward", "1", "1/8"},
+            {"margin_outward", "1", "1/8"},
+            {"length_bias", "0", "0.9"},
+            {"shop_increment", "0", "1/8"},
+            {"tape_graduation", "0", "1/2"},
+            {"curve_allowance_cubic", "0", "9 mm"},
+            {"height_left", "8", "23 3/4"},
+            {"camber_left", "0", "-3"},
+            {"blank_groove_outer", "1", "5/8"},
+            {"blank_choice", "0", "auto"},
+        };
+        List<TypedColumn> asked = new ArrayList<>(MOVED);
+        asked.add(cell("all_states", 0, "yes"));
+        asked.add(cell("all_states", 1, "yes"));
+        asked.add(cell("lock_left", 1, "10"));
+        asked.add(cell("lock_right", 1, "-9"));
+        asked.add(cell("all_states", 2, "yes"));
+        assertSeen("states_print", asked, changes, FreshnessTest::allStates);
+    }
+
+    /** To a millionth: what varies nothing may still move last digits. */
+    private static Object allStates(Sizing sizing, Index index) {
+        return side(sizing, index)
+                .result()
+                .flatMap(SideResult::states)
+                .map(
+                        all ->
+                                Stream.of(
+                                                all.window().shortest(),
+                                                all.window().longest(),
+                                                all.slackIn(),
+                                                all.slackOut(),
+                                                all.steepestInner(),
+                                                all.steepestOuter())
+                                        .map(met -> Math.round(1e6 * met.value()) + met.state())
+                                        .toList())
+                .orElse(List.of());
+    }
+
     /** To a millionth: how a linkage is come upon leaves the last digits open. */
     private static Object alone(Sizing sizing, Index index) {
         Optional<StopsAlone> stops = side(sizing, index).stopsAlone();
@@ -456,10 +531,15 @@ public class FreshnessTest {
 
     /** Where a change moves a figure the fingerprint is another, and the changes move many. */
     private static void assertSeen(String print, String[][] changes, Figures figures) {
-        Sizing before = sizing(MOVED);
+        assertSeen(print, MOVED, changes, figures);
+    }
+
+    private static void assertSeen(
+            String print, List<TypedColumn> from, String[][] changes, Figures figures) {
+        Sizing before = sizing(from);
         int moved = 0;
         for (String[] change : changes) {
-            List<TypedColumn> typed = new ArrayList<>(MOVED);
+            List<TypedColumn> typed = new ArrayList<>(from);
             typed.add(cell(change[0], Integer.parseInt(change[1]), change[2]));
             Sizing after = sizing(typed);
             for (int scenario = 0; scenario < COLUMNS - 1; scenario++) {

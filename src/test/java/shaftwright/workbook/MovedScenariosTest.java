@@ -89,6 +89,10 @@ class MovedScenariosTest {
                         typed("mount_drive_up", 0, "3/8"),
                         typed("mount_drive_roll", 0, "1.5"),
                         typed("mount_overrun_roll", 0, "-1"),
+                        typed("all_states", B, "yes"),
+                        typed("lock_left", B, "14"),
+                        typed("lock_right", B, "-13"),
+                        typed("all_states", C, "yes"),
                         typed("shop_scenario", 0, "B"));
         assertThat(Filling.fill(book, typed).problems()).noneMatch(Problem::isError);
         book.save(file);
