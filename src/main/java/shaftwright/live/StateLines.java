@@ -112,6 +112,10 @@ final class StateLines {
                 + (",{states_" + figure + "}," + other + ")");
     }
 
+    /**
+     * What ends the window is told by the number of its words, from 1, as sentences choose them.
+     */
+    @SuppressWarnings("EnumOrdinal")
     static void declare(LiveLines lines) {
         BLOCK.stamp(lines, print(lines), SINCE, STATES);
         LineSet<StatesResult> work =
