@@ -2,6 +2,8 @@ package shaftwright.build;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import shaftwright.suspension.Kingpin;
 
 /**
  * Everything that a study is made of.
@@ -64,6 +66,14 @@ public record Build(
     /** A copy with other things that may move the joints. */
     public Build with(Uncertainty other) {
         return new Build(vehicle, left, right, stock, loads, market, other, scenarios);
+    }
+
+    /**
+     * Line about which a side's hub is steered: the one measured, else the one between its
+     * linkage's ball joints; empty when neither is known.
+     */
+    public Optional<Kingpin> kingpin(Side side) {
+        return vehicle.kingpin().or(corner(side)::kingpin);
     }
 
     /** The corner at a side. */

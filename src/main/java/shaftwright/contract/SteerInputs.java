@@ -16,7 +16,7 @@ public final class SteerInputs {
                         "kingpin_inclination",
                         "Kingpin inclination",
                         new Range(-5, 25),
-                        "How far the kingpin line leans in at the top, seen from the front at ride. Needed only where a scenario is steered."));
+                        "How far the kingpin line leans in at the top, seen from the front at ride. Needed only where a scenario is steered. Empty: by the linkage's ball joints, where two wishbones are typed."));
         all.add(
                 lean(
                                 "kingpin_caster",

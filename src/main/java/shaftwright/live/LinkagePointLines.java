@@ -122,6 +122,11 @@ final class LinkagePointLines {
         return cases.otherwise(otherwise);
     }
 
+    /** Whether the typed kind has two wishbones. */
+    static String isDoubleWishbone() {
+        return "linkage_kind_number=" + number(LinkageKind.DOUBLE_WISHBONE);
+    }
+
     /** A number for each kind of linkage, by the typed kind's. */
     static String byNumber(ToIntFunction<LinkageKind> figure) {
         return byKind(

@@ -28,6 +28,7 @@ public final class LiveLines {
         ScenarioLines.declare(lines);
         PathLines.declare(lines);
         OwnPointLines.declare(lines);
+        KingpinLines.declare(lines);
         SideLines.declare(lines);
         RimLines.declare(lines);
         PositionLines.declare(lines);

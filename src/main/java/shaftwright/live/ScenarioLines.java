@@ -235,8 +235,8 @@ final class ScenarioLines {
                                 .in(
                                         """
                                         IF(OR({steer_angle_read}<>0,<locked>),
-                                        COUNT(kingpin_inclination_read,kingpin_caster_read,
-                                        kingpin_inward_read,kingpin_ahead_read)<4,FALSE)
+                                        COUNT({kingpin_inclination_used@left},
+                                        {kingpin_inclination_used@right})<2,FALSE)
                                         """),
                         Sizing.NO_KINGPIN)
                 .say("NOT(ISNUMBER({droop_limit_read}))", Sizing.NO_DROOP)

@@ -30,6 +30,8 @@ public enum Section {
     GUIDE_NOTES,
     /** Notes beside the typed readings. */
     MEASURE_NOTES,
+    /** Where the line comes from about which hubs are steered, below its inputs. */
+    KINGPIN_NOTE,
     /** Results under the scenario inputs. */
     SCENARIO_RESULTS,
     /** Some of them as fractions, below their decimals in inch workbooks. */

@@ -272,8 +272,8 @@ final class StateLines {
                         .measured("transaxle_forward_read", "transaxle_left_read")
                         .measured("transaxle_up_read", "inner_offset_used", "shift_hub")
                         .whole("states_varied_print");
-        return all.measured("kingpin_inclination_read", "kingpin_caster_read")
-                .measured("kingpin_inward_read", "kingpin_ahead_read")
+        return all.measured("kingpin_inclination_used", "kingpin_caster_used")
+                .measured("kingpin_inward_used", "kingpin_ahead_used")
                 .measured("margin_in", "margin_out", "length_bias_read", "blank_row_wanted")
                 .measured("race_depth_in", "race_depth_out", "seat_in", "seat_out")
                 .measured("stub_in", "stub_out", "splines_in", "splines_out")

@@ -46,7 +46,7 @@ final class SteerLines {
                     Steer::line);
         }
         for (HubAxis axis : HubAxis.values()) {
-            String arm = along(axis, "kingpin_ahead_read", "(0-kingpin_inward_read)", "0");
+            String arm = along(axis, "{kingpin_ahead_used}", "(0-{kingpin_inward_used})", "0");
             String label = "Datum to kingpin line, <along>";
             part(set, axis, MILLIMETRE, "steer_arm_<hub>", label, arm, Steer::arm);
         }
@@ -69,7 +69,8 @@ final class SteerLines {
             String steered,
             Function<Steer, Vector> core) {
         double straight = axis.part.applyAsDouble(core.apply(Steer.STRAIGHT));
-        set.with(axis.words)
+        set.revised(6)
+                .with(axis.words)
                 .of(quantity, name, label)
                 .is(
                         "IF({steer_turn}=0," + number(straight) + "," + steered + ")",
@@ -102,10 +103,10 @@ final class SteerLines {
         return "("
                 + along(
                         axis,
-                        "(0-TAN(kingpin_caster_read))",
-                        "(0-TAN(kingpin_inclination_read))",
+                        "(0-TAN({kingpin_caster_used}))",
+                        "(0-TAN({kingpin_inclination_used}))",
                         "1")
-                + ")/SQRT(TAN(kingpin_caster_read)^2+TAN(kingpin_inclination_read)^2+1)";
+                + ")/SQRT(TAN({kingpin_caster_used})^2+TAN({kingpin_inclination_used})^2+1)";
     }
 
     /** The stub axis, turned. */

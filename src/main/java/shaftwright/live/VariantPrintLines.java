@@ -20,7 +20,6 @@ final class VariantPrintLines {
     private static final String[] SETTINGS_READ =
             """
             shop_increment inner_tilt inner_sweep
-            kingpin_inclination kingpin_caster kingpin_inward kingpin_ahead
             clearance_ride clearance_tyre_diameter hub_face_offset
             ring_thickness groove_width groove_depth spline_runout
             shaft_end_diameter_inner shaft_end_diameter_outer
@@ -123,6 +122,11 @@ final class VariantPrintLines {
                                 .whole("states_varied_print")
                                 .measured("mount_forward", "mount_left", "mount_up", "mount_roll")
                                 .measured("inner_offset_used@left", "inner_offset_used@right")
+                                .measured("kingpin_inclination_used@left")
+                                .measured("kingpin_inclination_used@right")
+                                .measured("kingpin_caster_used@left", "kingpin_caster_used@right")
+                                .measured("kingpin_inward_used@left", "kingpin_inward_used@right")
+                                .measured("kingpin_ahead_used@left", "kingpin_ahead_used@right")
                                 .whole("joint_row_in", "joint_row_out")
                                 .whole("boot_row_in", "boot_row_out")
                                 .whole("blank_row_wanted", "path_print@left", "path_print@right")

@@ -168,7 +168,7 @@ public final class ScenarioReader {
         if (!ofStates.isEmpty()) {
             return ofStates;
         }
-        return number("steer_angle", scenario) != 0 && sizing.kingpin().isEmpty()
+        return number("steer_angle", scenario) != 0 && !sizing.knowsKingpins()
                 ? Sizing.NO_KINGPIN
                 : travelTrouble(scenario);
     }

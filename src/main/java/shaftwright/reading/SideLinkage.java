@@ -17,9 +17,11 @@ import shaftwright.contract.Index;
 import shaftwright.contract.Input;
 import shaftwright.study.LinkageStudy;
 import shaftwright.study.PathStudy;
+import shaftwright.suspension.BallJoint;
 import shaftwright.suspension.Calibration;
 import shaftwright.suspension.HubAtRide;
 import shaftwright.suspension.HubPath;
+import shaftwright.suspension.Kingpin;
 import shaftwright.suspension.Linkage;
 import shaftwright.suspension.LinkageKind;
 import shaftwright.suspension.LinkageOffset;
@@ -123,6 +125,27 @@ public final class SideLinkage {
         } catch (UnusableLinkageException e) {
             e.problems().forEach(this::refused);
         }
+    }
+
+    /**
+     * The line between the typed ball joints of two wishbones; empty while one of them or the outer
+     * datum is not typed.
+     */
+    Optional<Kingpin> kingpin() {
+        if (kind(inputs).filter(LinkageKind.DOUBLE_WISHBONE::equals).isEmpty()) {
+            return Optional.empty();
+        }
+        Vector datum =
+                new Vector(typed("outer_ahead", 0), typed("outer_out", 0), typed("ride_height", 0));
+        Vector upper = typedPoint(BallJoint.UPPER.row());
+        Vector lower = typedPoint(BallJoint.LOWER.row());
+        double all = datum.dot(upper) + datum.dot(lower);
+        return Double.isNaN(all) ? Optional.empty() : Kingpin.through(lower, upper, datum);
+    }
+
+    private Vector typedPoint(int row) {
+        return new Vector(
+                typed("point_ahead", row), typed("point_out", row), typed("point_height", row));
     }
 
     /** The typed kind of linkage. */

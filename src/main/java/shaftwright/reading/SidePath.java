@@ -84,9 +84,13 @@ public record SidePath(
     /** What the core needs to work it out: readings, and the linkage where it is chosen. */
     Corner source() {
         Corner read = Corner.of(readings.measured());
-        return linkage.isChosen()
-                ? linkage.atRide().map(read::with).orElse(read)
-                : linkage.study().map(solved -> read.carriedBy(solved.linkage())).orElse(read);
+        Corner corner =
+                linkage.isChosen()
+                        ? linkage.atRide().map(read::with).orElse(read)
+                        : linkage.study()
+                                .map(solved -> read.carriedBy(solved.linkage()))
+                                .orElse(read);
+        return corner.steeredAbout(linkage.kingpin());
     }
 
     /** Whether a length may be judged by it: two measured heights are too few. */

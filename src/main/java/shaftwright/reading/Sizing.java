@@ -509,8 +509,26 @@ public final class Sizing {
         return (int) Parts.orZero(inputs.number(name));
     }
 
-    /** The line about which hubs are steered, empty while one of its figures is not known. */
-    Optional<Kingpin> kingpin() {
+    /**
+     * The line about which a side's hub is steered: the one measured, else the one between its
+     * linkage's ball joints, empty while neither is known.
+     */
+    public Optional<Kingpin> kingpin(Side side) {
+        return kingpin().or(path(side).linkage()::kingpin);
+    }
+
+    /** Whether a side's line comes from its linkage's ball joints. */
+    public boolean kingpinByLinkage(Side side) {
+        return kingpin().isEmpty() && kingpin(side).isPresent();
+    }
+
+    /** Whether there is a line about which both hubs can be steered. */
+    boolean knowsKingpins() {
+        return kingpin(Side.LEFT).isPresent() && kingpin(Side.RIGHT).isPresent();
+    }
+
+    /** The line as it was measured, empty while one of its figures is not known. */
+    private Optional<Kingpin> kingpin() {
         Kingpin kingpin =
                 new Kingpin(
                         inputs.number("kingpin_inclination"),

@@ -38,7 +38,7 @@ final class StatesCheck {
         if (steered > left + NEAR || steered < right - NEAR) {
             return Sizing.BEYOND_LOCK;
         }
-        return left - right > 0 && sizing.kingpin().isEmpty() ? Sizing.NO_KINGPIN : "";
+        return left - right > 0 && !sizing.knowsKingpins() ? Sizing.NO_KINGPIN : "";
     }
 
     void run() {

@@ -4,24 +4,29 @@ import java.util.List;
 import java.util.Optional;
 import shaftwright.build.Surroundings;
 import shaftwright.travel.BootGap.Tube;
+import shaftwright.travel.HubMove;
+import shaftwright.travel.Motion;
 import shaftwright.travel.Restraint;
+import shaftwright.travel.Span;
 import shaftwright.travel.StopAlone;
 import shaftwright.travel.TravelEnds;
 import shaftwright.travel.WheelMotion;
 
 /**
  * One corner of the vehicle whatever its shaft: how the wheel moves, and where dampers, straps and
- * bump stops end that. Points stand as they were measured, without a scenario's shift of the hub.
- * Worked out when first asked for; for one thread at a time.
+ * bump stops end that. Points stand as they were measured; where a scenario moves the hub, those on
+ * the upright go along. Worked out when first asked for; for one thread at a time.
  */
 public final class CornerStudy {
     private final WheelMotion motion;
     private final Surroundings surroundings;
+    private final HubMove move;
     private List<RestraintCourse> restraints;
 
-    private CornerStudy(WheelMotion motion, Surroundings surroundings) {
+    private CornerStudy(WheelMotion motion, Surroundings surroundings, HubMove move) {
         this.motion = motion;
         this.surroundings = surroundings;
+        this.move = move;
     }
 
     /**
@@ -34,12 +39,12 @@ public final class CornerStudy {
      */
     public record RestraintCourse(
             Restraint restraint, TravelEnds alone, double lengthAtRide, double ratioAtRide) {
-        private static RestraintCourse of(Restraint restraint, WheelMotion motion) {
+        private static RestraintCourse of(Restraint restraint, TravelEnds reach, Motion motion) {
             return new RestraintCourse(
                     restraint,
-                    restraint.within(motion.reach(), motion.motion()),
-                    restraint.span().lengthAt(motion.motion(), 0),
-                    restraint.span().ratioAt(motion.motion(), 0));
+                    restraint.within(reach, motion),
+                    restraint.span().lengthAt(motion, 0),
+                    restraint.span().ratioAt(motion, 0));
         }
 
         /** Where it stops the wheel each way. */
@@ -56,7 +61,13 @@ public final class CornerStudy {
      * Studies a corner; what surrounds it counts where points {@link WheelMotion#carriesPoints}.
      */
     public static CornerStudy of(WheelMotion motion, Surroundings surroundings) {
-        return new CornerStudy(motion, motion.carriesPoints() ? surroundings : Surroundings.NONE);
+        return new CornerStudy(
+                motion, motion.carriesPoints() ? surroundings : Surroundings.NONE, HubMove.NONE);
+    }
+
+    /** The same corner in a scenario that moves the hub off its motion. */
+    CornerStudy moved(HubMove by) {
+        return by.equals(move) ? this : new CornerStudy(motion, surroundings, by);
     }
 
     /** How its wheel moves. */
@@ -69,10 +80,20 @@ public final class CornerStudy {
         if (restraints == null) {
             restraints =
                     surroundings.restraints().stream()
-                            .map(restraint -> RestraintCourse.of(restraint, motion))
+                            .map(each -> RestraintCourse.of(each, motion.reach(), moved()))
                             .toList();
         }
         return restraints;
+    }
+
+    /** The longest and shortest of one of them over a travel, mm. */
+    Span.Course course(int restraint, double low, double high) {
+        return restraints().get(restraint).restraint().span().over(moved(), low, high);
+    }
+
+    /** How points move that dampers, straps and bump stops end on. */
+    private Motion moved() {
+        return move.of(motion.motion());
     }
 
     /** Its tubes in their order; none while points can't be carried. */

@@ -15,6 +15,7 @@ import shaftwright.shaft.SideSetup;
 import shaftwright.suspension.Vector;
 import shaftwright.travel.BootGap;
 import shaftwright.travel.BootGap.Tube;
+import shaftwright.travel.HubMove;
 import shaftwright.travel.Span;
 import shaftwright.travel.StopAlone;
 import shaftwright.travel.TravelEnds;
@@ -47,7 +48,7 @@ public final class SideStops {
     private Optional<StopAlone> boots;
 
     SideStops(CornerStudy corner, SideSetup setup) {
-        this.corner = corner;
+        this.corner = corner.moved(new HubMove(setup.hubShift(), setup.steer()));
         this.setup = setup;
     }
 
@@ -69,8 +70,7 @@ public final class SideStops {
         if (!covered()) {
             return Optional.empty();
         }
-        Span span = corner.restraints().get(restraint).restraint().span();
-        return Optional.of(span.over(corner.motion().motion(), setup.droop(), setup.bump()));
+        return Optional.of(corner.course(restraint, setup.droop(), setup.bump()));
     }
 
     /** Where and by what bump ends before the wanted one; empty when it does not. */
@@ -83,6 +83,11 @@ public final class SideStops {
     public Optional<TravelEnds.End> earlyDown() {
         return Optional.of(wheelEnds().down())
                 .filter(end -> end.stop().isRestraint() && end.travel() > setup.droop() + NEAR);
+    }
+
+    /** Where the first damper, strap or bump stop stops the wheel; empty when there is none. */
+    Optional<StopAlone> restraint() {
+        return corner.stop();
     }
 
     /** How far the wheel goes whatever shaft and boots. */

@@ -114,7 +114,7 @@ public final class SideStudy {
         boolean steered =
                 scenario.steerAngle() != 0
                         || scenario.allStates().map(AllStates::steers).orElse(false);
-        if (steered && build.vehicle().kingpin().isEmpty()) {
+        if (steered && build.kingpin(side).isEmpty()) {
             return Optional.of(Lack.KINGPIN);
         }
         if (bumpSteps.isEmpty()) {
@@ -175,7 +175,7 @@ public final class SideStudy {
         double outward = side.leftward() * leftward;
         return outward == 0
                 ? Steer.STRAIGHT
-                : Steer.of(build.vehicle().kingpin().orElseThrow(), outward, path.at(0));
+                : Steer.of(build.kingpin(side).orElseThrow(), outward, path.at(0));
     }
 
     private OptionalDouble centreToDatum() {
@@ -274,13 +274,7 @@ public final class SideStudy {
     public Optional<StopsAlone> stopsAlone() {
         if (stopsAlone == null) {
             stopsAlone =
-                    stops().map(
-                                    met ->
-                                            new StopsAlone(
-                                                    result.orElseThrow(),
-                                                    corner,
-                                                    met,
-                                                    clearanceRule()));
+                    stops().map(met -> new StopsAlone(result.orElseThrow(), met, clearanceRule()));
         }
         return stopsAlone;
     }

@@ -55,17 +55,13 @@ public final class StopsAlone {
      *
      * @param ground bump limit that leaves the clearance wanted, where there is such
      */
-    StopsAlone(
-            SideResult shaft,
-            CornerStudy corner,
-            SideStops surroundings,
-            Optional<ClearanceRule> ground) {
+    StopsAlone(SideResult shaft, SideStops surroundings, Optional<ClearanceRule> ground) {
         HubPath path = shaft.setup().path();
         Map<TravelStop, StopAlone> ofShaft = StopAlone.of(shaft.setup(), shaft.length().spacing());
         for (Thing thing : Thing.values()) {
             thing.stop.map(ofShaft::get).ifPresent(alone -> stops.put(thing, alone));
         }
-        corner.stop().ifPresent(alone -> stops.put(Thing.RESTRAINT, alone));
+        surroundings.restraint().ifPresent(alone -> stops.put(Thing.RESTRAINT, alone));
         surroundings.boots().ifPresent(alone -> stops.put(Thing.BOOT, alone));
         ground.ifPresent(rule -> stops.put(Thing.GROUND, grounded(rule, path)));
     }

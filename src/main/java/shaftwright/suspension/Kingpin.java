@@ -1,5 +1,7 @@
 package shaftwright.suspension;
 
+import java.util.Optional;
+
 /**
  * The line about which a steered hub turns, as it stands at ride.
  *
@@ -10,6 +12,30 @@ package shaftwright.suspension;
  * @param ahead the same forward, mm
  */
 public record Kingpin(double inclination, double caster, double inward, double ahead) {
+    /**
+     * The line through the two ball joints that an upright steers about.
+     *
+     * @param lower ball joint at ride: ahead, outward, up, mm
+     * @param upper likewise
+     * @param outerDatum likewise
+     * @return empty where the upper one is not above the lower one
+     */
+    public static Optional<Kingpin> through(Vector lower, Vector upper, Vector outerDatum) {
+        Vector line = upper.minus(lower);
+        if (!(line.z() > 0)) {
+            return Optional.empty();
+        }
+        double ahead = line.x() / line.z();
+        double outward = line.y() / line.z();
+        double rise = outerDatum.z() - lower.z();
+        return Optional.of(
+                new Kingpin(
+                        Math.atan(-outward),
+                        Math.atan(-ahead),
+                        outerDatum.y() - lower.y() - outward * rise,
+                        lower.x() + ahead * rise - outerDatum.x()));
+    }
+
     /** Along the line, upward, of length one. */
     Vector direction() {
         return new Vector(-Math.tan(caster), -Math.tan(inclination), 1).unit();

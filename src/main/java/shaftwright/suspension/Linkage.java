@@ -2,6 +2,7 @@ package shaftwright.suspension;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A suspension linkage by its pick-up points at ride height: one rigid hub (the upright with all
@@ -126,6 +127,24 @@ public final class Linkage {
     /** All points at ride. */
     public List<Vector> points() {
         return points;
+    }
+
+    /** The line about which two wishbones let the hub steer; empty for other linkages. */
+    public Optional<Kingpin> kingpin() {
+        List<Vector> balls = new ArrayList<>();
+        for (int member = 0; member < members.size(); member++) {
+            if (members.get(member).shape() == Member.Shape.WISHBONE) {
+                List<Vector> ends = ends(member);
+                balls.add(ends.get(ends.size() - 1));
+            }
+        }
+        if (balls.size() != 2) {
+            return Optional.empty();
+        }
+        boolean firstAbove = balls.get(0).z() > balls.get(1).z();
+        Vector upper = balls.get(firstAbove ? 0 : 1);
+        Vector lower = balls.get(firstAbove ? 1 : 0);
+        return Kingpin.through(lower, upper, hub.outerDatum());
     }
 
     /** The hub at ride. */

@@ -60,6 +60,9 @@ final class MeasureSheet {
         row = singles(draft, sheet, row + 1, "Vehicle and tape", SINGLE);
         sheet.setRowBreak(row);
         row = singles(draft, sheet, row + 1, "Steered hubs, where driven hubs steer", KINGPIN);
+        for (Side side : Side.values()) {
+            row = kingpin(draft, sheet, side, row);
+        }
         singles(
                 draft,
                 sheet,
@@ -138,6 +141,16 @@ final class MeasureSheet {
             row++;
         }
         return row;
+    }
+
+    /** Where the kingpin line of a side comes from. */
+    private static int kingpin(Draft draft, XSSFSheet sheet, Side side, int row) {
+        LiveLine line = LiveLines.all().line("kingpin_note");
+        draft.text(sheet, row, 0, line.label() + ", " + side.word(), draft.look().label());
+        draft.live(line, side, sheet, row, 1, Direction.DOWN, draft.look().result(line.quantity()));
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 1, 9));
+        sheet.getRow(row).setHeightInPoints(26);
+        return row + 1;
     }
 
     private static List<String> give() {

@@ -2,8 +2,6 @@ package shaftwright.travel;
 
 import java.util.Optional;
 import shaftwright.shaft.ShaftEnd;
-import shaftwright.suspension.HubAxes;
-import shaftwright.suspension.Linkage;
 import shaftwright.suspension.Steer;
 import shaftwright.suspension.Vector;
 import shaftwright.units.Require;
@@ -18,7 +16,6 @@ import shaftwright.units.Require;
  */
 public record BootGap(double gap, double travel, double along) {
     private static final double STEP = 5;
-    private static final Vector OUTWARD = new Vector(0, 1, 0);
 
     /**
      * A boot.
@@ -51,22 +48,16 @@ public record BootGap(double gap, double travel, double along) {
     public record Centres(Vector inner, double outer, double hubShift, Steer steer) {
         /** The outer joint's centre. */
         Vector outer(Motion.Stance stance) {
-            return moved(stance.datum().plus(-outer, stance.stubAxis()), stance);
+            return move().of(stance.datum().plus(-outer, stance.stubAxis()), stance);
         }
 
         /** Where a tube's end is: what goes along with the hub moves and steers with it. */
         Vector of(CarriedPoint point, Motion.Stance stance) {
-            Vector carried = stance.of(point);
-            return point.part().equals(Linkage.HUB) ? moved(carried, stance) : carried;
+            return move().of(point, stance);
         }
 
-        private Vector moved(Vector onHub, Motion.Stance stance) {
-            Vector farther = onHub.plus(hubShift, OUTWARD);
-            if (steer.isStraight()) {
-                return farther;
-            }
-            Vector datum = stance.datum().plus(hubShift, OUTWARD);
-            return steer.turn(HubAxes.along(stance.stubAxis()), datum).of(farther);
+        private HubMove move() {
+            return new HubMove(hubShift, steer);
         }
     }
 
