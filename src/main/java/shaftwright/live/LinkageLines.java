@@ -62,18 +62,27 @@ final class LinkageLines {
                         new Fingerprint(lines)
                                 .measured("row_height", "row_counted", "row_variance"),
                         TERMS);
-        Fingerprint all =
+        Fingerprint shape =
                 new Fingerprint(lines)
                         .sum("point_print")
-                        .sum("row_print")
-                        .whole("linkage_kind_number", "path_rows")
+                        .whole("linkage_kind_number")
                         .whole("reach_out1", "reach_out2", "reach_out3")
                         .whole("reach_out4", "reach_out5", "reach_out6")
                         .measured("inner_ahead_used", "inner_height_used", "inner_offset_used")
                         .measured("outer_ahead_used", "outer_out_used", "ride_height_used")
                         .measured("static_camber_used", "static_toe_used")
-                        .measured("linkage_up_read", "linkage_down_read", "tape_mm");
-        BLOCK.stamp(lines, all, 2, TYPED);
+                        .measured("linkage_up_read", "linkage_down_read");
+        LineSet<Sizing> side = LineSet.in(lines, Section.PATH_WORK, SIDE).since(6);
+        LineSet<?> typed = side.only(TYPED, Lacking.NO_FIGURES);
+        typed.print("linkage_shape_print", "Fingerprint of the linkage", shape, 0);
+        typed.filledPrint("linkage_shape_filled", "The same at the last fill", shape);
+        Fingerprint all =
+                new Fingerprint(lines)
+                        .whole("linkage_shape_print")
+                        .sum("row_print")
+                        .whole("path_rows")
+                        .measured("tape_mm");
+        BLOCK.stamp(lines, all, 6, TYPED);
         BLOCK.figures(lines, TYPED.source())
                 .text("linkage_status", "The points")
                 .filled(SideLinkage::status);

@@ -37,7 +37,7 @@ final class SteerLines {
                         (steer, index) -> steer.angle());
         for (HubAxis axis : HubAxis.values()) {
             part(
-                    set,
+                    set.revised(6),
                     axis,
                     NUMBER,
                     "<kingpin>",
@@ -48,7 +48,7 @@ final class SteerLines {
         for (HubAxis axis : HubAxis.values()) {
             String arm = along(axis, "{kingpin_ahead_used}", "(0-{kingpin_inward_used})", "0");
             String label = "Datum to kingpin line, <along>";
-            part(set, axis, MILLIMETRE, "steer_arm_<hub>", label, arm, Steer::arm);
+            part(set.revised(6), axis, MILLIMETRE, "steer_arm_<hub>", label, arm, Steer::arm);
         }
         for (HubAxis axis : HubAxis.values()) {
             String label = "Steered stub axis, <outward>";
@@ -69,8 +69,7 @@ final class SteerLines {
             String steered,
             Function<Steer, Vector> core) {
         double straight = axis.part.applyAsDouble(core.apply(Steer.STRAIGHT));
-        set.revised(6)
-                .with(axis.words)
+        set.with(axis.words)
                 .of(quantity, name, label)
                 .is(
                         "IF({steer_turn}=0," + number(straight) + "," + steered + ")",

@@ -1,7 +1,6 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.SIDE;
-import static shaftwright.formula.FormulaText.quoted;
 
 import shaftwright.formula.Cases;
 import shaftwright.formula.Pieces;
@@ -31,11 +30,13 @@ final class ViewFrameLines {
     }
 
     private static void known(LineSet<Sizing> side) {
-        side.with(Pieces.of("current", quoted(EngineBlock.CURRENT)))
+        // A corrected reading leaves the linkage as it was solved: no need to fill for the drawing.
+        side.revised(6)
                 .whole("view_linked", "Linkage drawn")
                 .is(
                         """
-                        IF(AND(COUNT({linkage_low},{linkage_high})=2,{linkage_stamp}=<current>),1,0)
+                        IF(COUNT({linkage_low},{linkage_high})=2,
+                        IF({linkage_shape_print}={linkage_shape_filled},1,0),0)
                         """,
                         (sizing, index) ->
                                 sizing.path(index.side()).linkage().path().isPresent() ? 1 : 0);

@@ -557,9 +557,20 @@ public final class Sizing {
         return load == MountLoad.REST ? 0 : inputs.number(load.input(way));
     }
 
-    private DriveUnitMove push(MountLoad load) {
-        return new DriveUnitMove(
-                push(load, "forward"), push(load, "left"), push(load, "up"), push(load, "roll"));
+    /** Empty while a figure of it can't be read, which is said already. */
+    private Optional<DriveUnitMove> push(MountLoad load) {
+        double all = 0;
+        for (String way : MountLoad.WAYS) {
+            all += push(load, way);
+        }
+        return Double.isNaN(all)
+                ? Optional.empty()
+                : Optional.of(
+                        new DriveUnitMove(
+                                push(load, "forward"),
+                                push(load, "left"),
+                                push(load, "up"),
+                                push(load, "roll")));
     }
 
     /** Whether a scenario's shafts are to bear all states at once. */
@@ -577,14 +588,13 @@ public final class Sizing {
 
     /** The states that a scenario's shafts are to bear at once; empty for its own alone. */
     Optional<AllStates> allStates(int scenario) {
-        return wantsAllStates(scenario)
-                ? Optional.of(
-                        new AllStates(
-                                locks(scenario),
-                                push(load(scenario)),
-                                push(MountLoad.DRIVE),
-                                push(MountLoad.OVERRUN)))
-                : Optional.empty();
+        Optional<DriveUnitMove> drive = push(MountLoad.DRIVE);
+        Optional<DriveUnitMove> overrun = push(MountLoad.OVERRUN);
+        if (!wantsAllStates(scenario) || drive.isEmpty() || overrun.isEmpty()) {
+            return Optional.empty();
+        }
+        DriveUnitMove taken = push(load(scenario)).orElseThrow();
+        return Optional.of(new AllStates(locks(scenario), taken, drive.get(), overrun.get()));
     }
 
     private Optional<AllStates.Locks> locks(int scenario) {

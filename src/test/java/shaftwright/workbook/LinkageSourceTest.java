@@ -155,6 +155,23 @@ public class LinkageSourceTest {
         }
     }
 
+    /** The figures of the block are stale then, but the linkage stands where it stood. */
+    @Test
+    void aCorrectedReadingLeavesTheLinkageInTheDrawing() throws IOException {
+        Path corrected = typed(measured, "distance_first_left", 4, "26 1/4");
+        Path moved = typed(measured, "point_height_left", 2, "22 3/4");
+
+        try (PoiRecalculation poi = PoiRecalculation.of(corrected)) {
+            assertThat(poi.value(place(corrected, "linkage_stamp_left", 0)))
+                    .isEqualTo(CellValue.of(STALE));
+            assertThat(poi.value(place(corrected, "view_linked_left", 0)))
+                    .isEqualTo(CellValue.of(1));
+        }
+        try (PoiRecalculation poi = PoiRecalculation.of(moved)) {
+            assertThat(poi.value(place(moved, "view_linked_left", 0))).isEqualTo(CellValue.of(0));
+        }
+    }
+
     @Test
     void whatTheLinkageDoesNotFollowFromLeavesItCurrent() throws IOException {
         Path changed = typed(chosen, "hub_shift", 0, "1/2");

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,9 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.Area;
+import shaftwright.book.CellPlace;
+import shaftwright.book.CellValue;
 import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
@@ -163,11 +167,101 @@ class MovedScenariosTest {
 
     @Test
     void aSteeredColumnWithoutAKingpinLineIsNotComputed() {
-        Sizing sizing = sizing(List.of(typed("steer_angle", A, "10")));
+        Sizing sizing =
+                sizing(List.of(typed("steer_angle", A, "10"), typed("linkage_kind", 0, "")));
 
         assertThat(leading(sizing)).contains(Finding.INCOMPLETE);
         assertThat(sizing.scenario(A).side(Side.LEFT).trouble())
                 .isEqualTo("steered, but the kingpin line is not known: see the sheet Measure");
+    }
+
+    /** The demo's linkage, whose ball joints tell the kingpin line; no other is typed. */
+    private static Path steeredByBallJoints() throws IOException {
+        Path file = folder.resolve("balls.xlsx");
+        Files.copy(demo, file, StandardCopyOption.REPLACE_EXISTING);
+        XlsxBook book = XlsxBook.open(file);
+        List<TypedColumn> typed =
+                List.of(
+                        typed("steer_angle", B, "-6"),
+                        typed("all_states", A, "yes"),
+                        typed("lock_left", A, "6"),
+                        typed("lock_right", A, "-5"));
+        assertThat(Filling.fill(book, typed).problems()).noneMatch(Problem::isError);
+        book.save(file);
+        return file;
+    }
+
+    @Test
+    void ballJointsTellTheKingpinLineWhereNoneIsTyped() throws IOException {
+        Path file = steeredByBallJoints();
+        Sizing sizing = Filling.compute(XlsxBook.open(file)).sizing().orElseThrow();
+
+        for (Side side : Side.values()) {
+            assertThat(sizing.kingpinByLinkage(side)).isTrue();
+            // By the typed points: 1 in over 8 7/8 up, 7/8 back over 8 7/8, on the left.
+            assertThat(sizing.kingpin(side).orElseThrow().inclination())
+                    .isEqualTo(Math.atan(1 / 8.875), within(0.002));
+            assertThat(sizing.kingpin(side).orElseThrow().caster())
+                    .isEqualTo(Math.atan(0.875 / 8.875), within(0.002));
+        }
+        assertThat(sizing(kingpin(typed("steer_angle", B, "-6"))).kingpinByLinkage(Side.LEFT))
+                .isFalse();
+        try (PoiRecalculation poi = PoiRecalculation.of(file)) {
+            assertThat(Agreement.of(XlsxBook.open(file), poi::value).differences()).isEmpty();
+        }
+    }
+
+    @Test
+    void allStatesGiveNoVerdictUntilTheNextFill() throws IOException {
+        Path file = steeredByBallJoints();
+        Map<String, Area> names = XlsxBook.open(file).names();
+        CellPlace verdict = names.get("verdict").place(A);
+        CellPlace length = names.get("e_chosen_left").place(A);
+
+        try (PoiRecalculation poi = PoiRecalculation.of(file)) {
+            double filled = ((CellValue.Numeric) poi.value(length)).value();
+            poi.type(names.get("mount_drive_up").place(0), CellValue.of("1/2"));
+            assertThat(((CellValue.Text) poi.value(verdict)).value())
+                    .isEqualTo(
+                            "No verdict: all states are asked for, and their figures are not"
+                                    + " current: fill.");
+            poi.type(names.get("mount_drive_up").place(0), CellValue.of("3/16"));
+            poi.type(names.get("steer_angle").place(A), CellValue.of(4));
+            assertThat(((CellValue.Text) poi.value(verdict)).value()).doesNotContain("not current");
+            assertThat(((CellValue.Numeric) poi.value(length)).value())
+                    .isEqualTo(filled, within(1e-9));
+        }
+    }
+
+    @Test
+    void statesThatCantBeAreSaidByTheirCells() {
+        assertThat(problems(typed("lock_left", A, "20")))
+                .anyMatch(said -> said.contains("right lock") && said.contains("nothing"));
+        assertThat(problems(typed("lock_left", A, "-20")))
+                .anyMatch(said -> said.contains("0 to 60"));
+        assertThat(problems(typed("lock_right", A, "33")))
+                .anyMatch(said -> said.contains("-60 to 0"));
+        assertThat(
+                        problems(
+                                typed("lock_left", A, "20"),
+                                typed("lock_right", A, "-20"),
+                                typed("steer_angle", A, "21")))
+                .anyMatch(said -> said.contains("beyond the locks typed"));
+        assertThat(
+                        problems(
+                                typed("mount_drive_forward", 0, ""),
+                                typed("mount_drive_up", 0, ""),
+                                typed("mount_drive_roll", 0, ""),
+                                typed("mount_overrun_forward", 0, ""),
+                                typed("mount_overrun_up", 0, ""),
+                                typed("mount_overrun_roll", 0, "")))
+                .anyMatch(said -> said.contains("with nothing that varies"));
+    }
+
+    private static List<String> problems(TypedColumn... more) {
+        List<TypedColumn> typed = new ArrayList<>(List.of(more));
+        typed.add(typed("all_states", A, "yes"));
+        return read.with(typed).problems().stream().map(Problem::toString).toList();
     }
 
     /** What a push in the mounts does is what the same shift of the transaxle does. */
