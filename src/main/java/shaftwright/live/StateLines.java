@@ -209,49 +209,47 @@ final class StateLines {
                         lines,
                         (sizing, index) ->
                                 sizing.result(index).filter(side -> side.states().isPresent()));
+        LineSet<Sizing> at = BLOCK.figures(lines, STATES.inWorkbook().source());
         set.shown("states_e_low", "Shortest E that holds in all states")
                 .filled(side -> side.choice().shortest().endToEnd());
-        set.shown("states_k_low", "… clip to clip, K")
-                .filled(side -> side.choice().shortest().clipToClip());
-        at(lines, "s_min", "… set at", all -> Optional.of(all.window().shortest()));
+        at(at, "s_min", "… set at", all -> Optional.of(all.window().shortest()));
         set.shown("states_e_high", "Longest E that holds in all states")
                 .filled(side -> side.choice().longest().endToEnd());
-        set.shown("states_k_high", "… clip to clip, K")
-                .filled(side -> side.choice().longest().clipToClip());
-        at(lines, "s_max", "… set at", all -> Optional.of(all.window().longest()));
+        at(at, "s_max", "… set at", all -> Optional.of(all.window().longest()));
         set.shown("states_window", "Window in all states (negative: short by)")
                 .filled(side -> side.window().width());
-        at(
-                lines,
-                "slack_in",
-                "Least slack before bottoming, at",
-                all -> Optional.of(all.slackIn()));
-        at(
-                lines,
-                "slack_out",
-                "Least slack before pull-out, at",
-                all -> Optional.of(all.slackOut()));
         set.deg("states_inner_steepest", "Steepest inner angle")
                 .filled(side -> side.steepestInner().value());
-        at(lines, "shaft_angle_in", "… at", all -> Optional.of(all.steepestInner()));
+        at(at, "shaft_angle_in", "… at", all -> Optional.of(all.steepestInner()));
         set.deg("states_outer_steepest", "Steepest outer angle")
                 .filled(side -> side.steepestOuter().value());
-        at(lines, "shaft_angle_out", "… at", all -> Optional.of(all.steepestOuter()));
+        at(at, "shaft_angle_out", "… at", all -> Optional.of(all.steepestOuter()));
+        LineSet<Sizing> work = at.in(Section.SIDE_WORK, SCENARIO_SIDE);
+        String met = "All states: where ";
         at(
-                lines,
+                work,
+                "slack_in",
+                met + "slack before bottoming is least",
+                all -> Optional.of(all.slackIn()));
+        at(
+                work,
+                "slack_out",
+                met + "slack before pull-out is least",
+                all -> Optional.of(all.slackOut()));
+        at(
+                work,
                 "mouth",
-                "Least gap of shaft end to cup, at",
+                met + "a shaft end is nearest to its cup",
                 all -> all.mouth().map(MouthGap::gap));
     }
 
     /** Travel and state of an extreme in words. */
     private static void at(
-            LiveLines lines,
+            LineSet<Sizing> set,
             String name,
             String label,
             Function<StatesResult, Optional<Binding>> core) {
-        BLOCK.figures(lines, STATES.inWorkbook().source())
-                .text("states_" + name + "_at", label)
+        set.text("states_" + name + "_at", label)
                 .filledWords(
                         (sizing, index) ->
                                 core.apply(STATES.source().of(sizing, index).orElseThrow())

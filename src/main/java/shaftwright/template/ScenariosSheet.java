@@ -139,15 +139,6 @@ final class ScenariosSheet {
                             sheet,
                             row,
                             columns,
-                            "All states at once, " + side.word() + " side",
-                            Section.STATES_BLOCK,
-                            side);
-            row =
-                    block(
-                            draft,
-                            sheet,
-                            row,
-                            columns,
                             "Travel this shaft allows, " + side.word() + " side",
                             Section.TRAVEL_BLOCK,
                             side);
@@ -184,6 +175,17 @@ final class ScenariosSheet {
                             side);
         }
         sheet.setRowBreak(row - 1);
+        for (Side side : Side.values()) {
+            row =
+                    block(
+                            draft,
+                            sheet,
+                            row,
+                            columns,
+                            "All states at once, " + side.word() + " side",
+                            Section.STATES_BLOCK,
+                            side);
+        }
         for (Side side : Side.values()) {
             row =
                     block(
@@ -243,7 +245,13 @@ final class ScenariosSheet {
         switch (line.name()) {
             case "result_verdict" -> sheet.getRow(row).setHeightInPoints(SIDE_VERDICT);
             case "result_put_in", "own_status" -> sheet.getRow(row).setHeightInPoints(SENTENCE);
-            case "result_blank", "longest_blank", "cost_total" ->
+            case "states_s_min_at",
+                    "states_s_max_at",
+                    "states_shaft_angle_in_at",
+                    "states_shaft_angle_out_at",
+                    "result_blank",
+                    "longest_blank",
+                    "cost_total" ->
                     sheet.getRow(row).setHeightInPoints(TWO_LINES);
             default -> {
                 // One line does.
