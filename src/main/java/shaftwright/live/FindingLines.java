@@ -36,7 +36,8 @@ final class FindingLines {
 
     private static int since(Finding finding) {
         return switch (finding) {
-            case BLANK_UNMATED,
+            case STATES_OUT_OF_DATE,
+                    BLANK_UNMATED,
                     INNER_FLANGE_UNMATED,
                     OUTER_FLANGE_UNMATED,
                     INNER_BOOT_STRAINED,
@@ -52,7 +53,14 @@ final class FindingLines {
 
     private static int revised(Finding finding) {
         return switch (finding) {
-            case NO_BLANK -> 6;
+            case NO_WINDOW,
+                    INNER_ANGLE,
+                    OUTER_ANGLE,
+                    TOUCHES_CUP,
+                    INNER_RUNS_STEEP,
+                    OUTER_RUNS_STEEP,
+                    NO_BLANK ->
+                    6;
             case TOO_WEAK -> 4;
             case READINGS_CONTRADICT, THIN_LAND, GROOVES_MEET -> 3;
             default -> since(finding);

@@ -182,7 +182,9 @@ final class ShaftStrengthLines {
                                     "{ready}=1",
                                     Given.number(
                                             "{top_rpm}",
-                                            "{top_rpm}*DEGREES({shaft_angle_<end>#<ride>})")),
+                                            "{top_rpm}*DEGREES("
++ StateLines.either("ride_<end>", "{shaft_angle_<end>#<ride>}")
++ ")")),
                             (study, index) -> known(study.speedAngle(index.side(), end)));
         }
     }

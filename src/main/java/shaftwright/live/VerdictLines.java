@@ -75,12 +75,12 @@ final class VerdictLines {
                 "MID(" + joined("&", FINDINGS, VerdictLines::spaced) + ",2,32000)",
                 Verdict::sentences);
         text(
-                all.since(2).revised(5),
+                all.since(2).revised(6),
                 "leading_verdict",
                 "Most severe finding's verdict",
                 orFits("INDEX({<first>><last>},{first_finding})"),
                 Verdict::leadingText);
-        text(all.revised(5), "side_verdict", "Verdict", orFits("{side_findings}"), Verdict::text);
+        text(all.revised(6), "side_verdict", "Verdict", orFits("{side_findings}"), Verdict::text);
     }
 
     private static void text(

@@ -306,8 +306,8 @@ public final class StrengthStudy {
                         JointLife.speedAngle(
                                 rpm.getAsDouble(),
                                 end.either(
-                                        result.get().atRide().innerAngle(),
-                                        result.get().atRide().outerAngle())));
+                                        result.get().innerAtRide(),
+                                        result.get().outerAtRide())));
     }
 
     /** What a part takes that both sides have alike, N·m. */
