@@ -183,8 +183,10 @@ final class ShaftStrengthLines {
                                     Given.number(
                                             "{top_rpm}",
                                             "{top_rpm}*DEGREES("
-+ StateLines.either("ride_<end>", "{shaft_angle_<end>#<ride>}")
-+ ")")),
+                                                    + StateLines.either(
+                                                            "ride_<end>",
+                                                            "{shaft_angle_<end>#<ride>}")
+                                                    + ")")),
                             (study, index) -> known(study.speedAngle(index.side(), end)));
         }
     }

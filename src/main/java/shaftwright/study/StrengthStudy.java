@@ -306,8 +306,7 @@ public final class StrengthStudy {
                         JointLife.speedAngle(
                                 rpm.getAsDouble(),
                                 end.either(
-                                        result.get().innerAtRide(),
-                                        result.get().outerAtRide())));
+                                        result.get().innerAtRide(), result.get().outerAtRide())));
     }
 
     /** What a part takes that both sides have alike, N·m. */
