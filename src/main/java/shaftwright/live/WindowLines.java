@@ -25,12 +25,14 @@ final class WindowLines {
                         .only(Known.RESULT, Lacking.NOT_AVAILABLE);
         bound(
                 sides.of((result, index) -> result.window().longest()),
+                sides.of((result, index) -> result.window().ownLongest()),
                 "s_max",
                 "Longest race spacing",
                 "MIN",
                 "longest");
         bound(
                 sides.of((result, index) -> result.window().shortest()),
+                sides.of((result, index) -> result.window().ownShortest()),
                 "s_min",
                 "Shortest race spacing",
                 "MAX",
@@ -62,18 +64,23 @@ final class WindowLines {
     }
 
     private static void bound(
-            LineSet<Binding> bounds, String name, String label, String extreme, String column) {
+            LineSet<Binding> bounds,
+            LineSet<Binding> own,
+            String name,
+            String label,
+            String extreme,
+            String column) {
         String vertices = "{" + column + "_vertex:all}";
         bounds.revised(6)
                 .mm(name, label)
                 .is(StateLines.either(name, extreme + "(" + vertices + ")"), Binding::value);
-        bounds.revised(6)
-                .whole(name + "_row", label + ": row (0: in another state)")
+        own.revised(6)
+                .whole(name + "_row", label + ": row, in the one state")
                 .is(
-                        Pieces.of("bound", "{" + name + "}")
+                        Pieces.of("extreme", extreme)
                                 .and("vertices", vertices)
-                                .in("IF({states_stamp}=\"current\",0,MATCH(<bound>,<vertices>,0))"),
-                        bound -> bound.state().isEmpty() ? bound.row() + 1 : 0);
+                                .in("MATCH(<extreme>(<vertices>),<vertices>,0)"),
+                        bound -> bound.row() + 1);
         bounds.revised(6)
                 .mm(name + "_travel", label + ": at travel")
                 .is(StateLines.either(name + "_travel", travel(name, column)), Binding::travel);

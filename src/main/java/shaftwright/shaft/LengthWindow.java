@@ -88,6 +88,16 @@ public record LengthWindow(
                 states.shortest(), states.longest(), shortestVertices, longestVertices);
     }
 
+    /** Where the table itself asks for the longest shaft, whatever other states ask for. */
+    public Binding ownShortest() {
+        return Extremes.greatest(shortestVertices.toArray(Binding[]::new));
+    }
+
+    /** Where the table itself asks for the shortest one, likewise. */
+    public Binding ownLongest() {
+        return Extremes.least(longestVertices.toArray(Binding[]::new));
+    }
+
     /** Whether any shaft fits: {@code S_min <= S_max}. */
     public boolean fits() {
         return shortest.value() <= longest.value();

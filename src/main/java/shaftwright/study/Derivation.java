@@ -72,7 +72,7 @@ public final class Derivation {
         this.shaft = shaft;
         this.shown = shown;
         SideSetup setup = shaft.setup();
-        Binding most = shaft.window().longest();
+        Binding most = at(shaft.window().longest(), shaft.window().ownLongest());
         Position inward = shaft.positions().get(most.row());
         longest =
                 new Limit(
@@ -83,7 +83,7 @@ public final class Derivation {
                         inward.inward(),
                         setup.marginInward(),
                         Position::longest);
-        shortest = outward(shaft.window().shortest());
+        shortest = outward(at(shaft.window().shortest(), shaft.window().ownShortest()));
     }
 
     /**
@@ -94,6 +94,15 @@ public final class Derivation {
      */
     public static Optional<Derivation> of(SideStudy side, CardPrint shown) {
         return side.result().map(shaft -> new Derivation(side, shaft, shown));
+    }
+
+    /**
+     * An end of the window at the row of the position table that asks for most: where several
+     * states are asked for at once, the end may be another state's, and the row is that of the one
+     * shown.
+     */
+    private static Binding at(Binding end, Binding shown) {
+        return new Binding(end.value(), shown.row(), end.travel(), end.state());
     }
 
     /** A stop that is not hard may ask for a longer shaft than pull-out does. */
