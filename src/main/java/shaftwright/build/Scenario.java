@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import shaftwright.joint.MountedJoint;
+import shaftwright.mockup.MockUpUse;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.units.Require;
 
@@ -26,6 +27,7 @@ import shaftwright.units.Require;
  * @param drive what reaches its shafts and what its joints carry
  * @param costs what is paid apart from its parts' own prices
  * @param ownLinkages of sides whose pick-up points are elsewhere than in other scenarios
+ * @param mockUps of sides whose mock-up was built as this scenario, or corrects it
  * @param onlyBlank place in the list of the only blank to consider, from 0; empty for the best
  */
 public record Scenario(
@@ -43,12 +45,14 @@ public record Scenario(
         Drive drive,
         OwnCosts costs,
         Map<Side, LinkageAtRide> ownLinkages,
+        Map<Side, MockUpUse> mockUps,
         OptionalInt onlyBlank) {
     /** Nearer the short end: bottoming breaks the transaxle, pull-out tears a boot. */
     public static final double USUAL_BIAS = 0.25;
 
     public Scenario {
         ownLinkages = Map.copyOf(ownLinkages);
+        mockUps = Map.copyOf(mockUps);
         Require.named("scenario name", name);
         Require.within("length bias", bias, 0, 1);
         Require.finite("hub shift", hubShift);
@@ -76,6 +80,7 @@ public record Scenario(
                         .drive(drive)
                         .costs(costs);
         ownLinkages.forEach(builder::linkage);
+        mockUps.forEach(builder::mockUp);
         onlyBlank.ifPresent(builder::onlyBlank);
         return builder;
     }
@@ -95,6 +100,11 @@ public record Scenario(
         return Optional.ofNullable(ownLinkages.get(side));
     }
 
+    /** What the mock-up of a side has to do with this scenario; empty when nothing. */
+    public Optional<MockUpUse> mockUp(Side side) {
+        return Optional.ofNullable(mockUps.get(side));
+    }
+
     /** Gathers a scenario. What is not said stands as it was measured. */
     public static final class Builder {
         private final String name;
@@ -111,6 +121,7 @@ public record Scenario(
         private Drive drive = Drive.UNKNOWN;
         private OwnCosts costs = OwnCosts.NONE;
         private final Map<Side, LinkageAtRide> ownLinkages = new EnumMap<>(Side.class);
+        private final Map<Side, MockUpUse> mockUps = new EnumMap<>(Side.class);
         private OptionalInt onlyBlank = OptionalInt.empty();
 
         private Builder(String name) {
@@ -201,6 +212,12 @@ public record Scenario(
             return this;
         }
 
+        /** A side's mock-up that was built as this scenario, or corrects it. */
+        public Builder mockUp(Side side, MockUpUse use) {
+            mockUps.put(side, use);
+            return this;
+        }
+
         /** Any blank of the list. */
         public Builder anyBlank() {
             onlyBlank = OptionalInt.empty();
@@ -235,6 +252,7 @@ public record Scenario(
                     drive,
                     costs,
                     ownLinkages,
+                    mockUps,
                     onlyBlank);
         }
 

@@ -184,6 +184,7 @@ public final class Contract {
         on(InputSheet.DOUBT, all, DoubtInputs::doubt);
         on(InputSheet.PARTS, all, DoubtInputs::spares);
         on(InputSheet.PARTS, all, WorkInputs::declare);
+        on(InputSheet.MOCK_UP, all, StickInputs::declare);
         on(InputSheet.AS_BUILT, all, BuiltInputs::declare);
         on(InputSheet.DAMPERS, all, RestraintInputs::declare);
         on(InputSheet.LINKAGE, all, OwnPointInputs::declare);

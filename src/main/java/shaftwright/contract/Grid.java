@@ -63,6 +63,10 @@ public enum Grid {
     AS_CUT(true, false, 1),
     /** A wheel position at which the finished shaft is measured. */
     BUILT(true, false, 3),
+    /** A mock-up stick. */
+    STICK(true, false, 1),
+    /** A wheel height at which it was read. */
+    STICK_READING(true, false, 6),
     /** An entry of the service log. */
     SERVICE(false, false, 20),
     /** A damper, strap or bump stop. */
@@ -142,7 +146,7 @@ public enum Grid {
      * tables rows may be left empty, inserted and moved.
      */
     public boolean placed() {
-        return this == LINKAGE_POINT || this == BUILT;
+        return this == LINKAGE_POINT || this == BUILT || this == STICK_READING;
     }
 
     /** Whether scenarios stand side by side and rows below each other in one block. */

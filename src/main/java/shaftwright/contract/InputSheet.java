@@ -11,6 +11,7 @@ public enum InputSheet {
     LEVERS("Levers"),
     STRENGTH("Strength"),
     DOUBT("Doubt"),
+    MOCK_UP("Mock-up"),
     AS_BUILT("As built");
 
     private final String title;

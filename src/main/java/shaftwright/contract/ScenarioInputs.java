@@ -257,6 +257,7 @@ final class ScenarioInputs {
                                 "Default 0.25: bottoming breaks the transaxle, pull-out tears a"
                                         + " boot. Own assumption.")
                         .orElse(0.25));
+        StickInputs.scenario(all);
         all.add(
                 Input.pick(
                         "blank_choice",

@@ -37,6 +37,7 @@ final class FindingLines {
     private static int since(Finding finding) {
         return switch (finding) {
             case STATES_OUT_OF_DATE,
+                    MOCK_UP_CONTRADICTS,
                     BLANK_UNMATED,
                     INNER_FLANGE_UNMATED,
                     OUTER_FLANGE_UNMATED,

@@ -104,6 +104,8 @@ final class FindingPlaces {
                     case SUSPECT_READINGS -> contradict("{reading_suspects}<>\"\"");
                     case READINGS_CONTRADICT ->
                             contradict("{readings_unplaced}>0,{reading_suspects}=\"\"");
+                    case MOCK_UP_CONTRADICTS ->
+                            judged("IF({stick_use}=0,FALSE," + stick("end") + ">0)");
                     case BLANK_UNMATED -> inWindow("{unmated_row}>0");
                     case INNER_FLANGE_UNMATED, OUTER_FLANGE_UNMATED ->
                             judged("{flange_part_<end>}>0");
@@ -173,6 +175,11 @@ final class FindingPlaces {
                 });
     }
 
+    /** Of the reading of the mock-up that contradicts most, corrected or not. */
+    private static String stick(String figure) {
+        return "IF({stick_use}=2,{stick_rest_" + figure + "},{stick_excess_" + figure + "})";
+    }
+
     private static String judged(String condition) {
         return "IF({ready}=1,IF({path_judged}=1," + condition + ",FALSE),FALSE)";
     }
@@ -239,6 +246,12 @@ final class FindingPlaces {
                     case SUSPECTS -> "{reading_suspects}";
                     case UNPLACED -> SuspectLines.unplaced();
                     case NEXT_HEIGHT -> "{reading_next}";
+                    case STICK_DOES -> stick("end");
+                    case STICK_BY -> "ABS(" + stick("by") + ")";
+                    case STICK_WHEN -> "IF((" + stick("end") + "=1)=(" + stick("by") + "<0),1,2)";
+                    case STICK_AT -> stick("at");
+                    case STICK_THAN -> "{stick_use}";
+                    case STICK_CHECK -> stick("check");
                     case INNER_BOLT_SHARE, OUTER_BOLT_SHARE -> "<share_<end>>";
                     case INNER_BOLT_MOST, OUTER_BOLT_MOST -> "<most>";
                     case INNER_BOLT_TORQUE, OUTER_BOLT_TORQUE ->

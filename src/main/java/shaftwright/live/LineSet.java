@@ -36,6 +36,29 @@ final class LineSet<T> {
     /** Where the lines stand, and which contract versions brought and last changed them. */
     private record Place(Section section, Grid grid, int since, int revised) {}
 
+    /** Lines that are declared once more: under names of their own, about cells of their own. */
+    interface Again {
+        /** Lines that are declared once only. */
+        Again SAME =
+                new Again() {
+                    @Override
+                    public String name(String name) {
+                        return name;
+                    }
+
+                    @Override
+                    public String formula(String formula) {
+                        return formula;
+                    }
+                };
+
+        /** What a line is called. */
+        String name(String name);
+
+        /** A formula with places of its own. */
+        String formula(String formula);
+    }
+
     private static final int FIRST_VERSION = 1;
 
     /** Rows of a position table, for all formulas. */
@@ -46,6 +69,9 @@ final class LineSet<T> {
 
     private final LiveLines lines;
     private final Place place;
+
+    /** What becomes of names and formulas where lines are declared once more for other cells. */
+    private final Again again;
 
     /** What names, labels and formulas are put together from. */
     private final Pieces pieces;
@@ -64,6 +90,7 @@ final class LineSet<T> {
     private LineSet(
             LiveLines lines,
             Place place,
+            Again again,
             Pieces pieces,
             Known.Source<T> source,
             String guard,
@@ -71,6 +98,7 @@ final class LineSet<T> {
             CellValue nothing) {
         this.lines = lines;
         this.place = place;
+        this.again = again;
         this.pieces = pieces;
         this.source = source;
         this.guard = guard;
@@ -83,6 +111,7 @@ final class LineSet<T> {
         return new LineSet<>(
                 lines,
                 new Place(section, grid, FIRST_VERSION, FIRST_VERSION),
+                Again.SAME,
                 CONSTANTS,
                 (sizing, index) -> Optional.of(sizing),
                 "",
@@ -92,7 +121,7 @@ final class LineSet<T> {
 
     /** The same about something else, whose absence the formulas see by themselves. */
     <U> LineSet<U> about(Known.Source<U> other, CellValue otherwise) {
-        return new LineSet<>(lines, place, pieces, other, guard, lacking, otherwise);
+        return new LineSet<>(lines, place, again, pieces, other, guard, lacking, otherwise);
     }
 
     /** The same, every formula and value only where something is known. */
@@ -100,6 +129,7 @@ final class LineSet<T> {
         return new LineSet<>(
                 lines,
                 place,
+                again,
                 pieces,
                 known.source(),
                 known.condition(),
@@ -112,6 +142,7 @@ final class LineSet<T> {
         return new LineSet<>(
                 lines,
                 place,
+                again,
                 pieces,
                 (sizing, index) -> source.of(sizing, index).map(whole -> part.apply(whole, index)),
                 guard,
@@ -120,12 +151,18 @@ final class LineSet<T> {
     }
 
     private LineSet<T> at(Place other) {
-        return new LineSet<>(lines, other, pieces, source, guard, lacking, nothing);
+        return new LineSet<>(lines, other, again, pieces, source, guard, lacking, nothing);
     }
 
     /** The same with pieces for names, labels and formulas that say {@code <name>}. */
     LineSet<T> with(Pieces more) {
-        return new LineSet<>(lines, place, pieces.and(more), source, guard, lacking, nothing);
+        return new LineSet<>(
+                lines, place, again, pieces.and(more), source, guard, lacking, nothing);
+    }
+
+    /** The same once more elsewhere. */
+    LineSet<T> again(Again other) {
+        return new LineSet<>(lines, place, other, pieces, source, guard, lacking, nothing);
     }
 
     /** The same for an end of the shaft. */
@@ -326,12 +363,12 @@ final class LineSet<T> {
     }
 
     private LiveLine.Formula constant(String formula) {
-        String filled = pieces.whole(formula);
+        String filled = again.formula(pieces.whole(formula));
         return index -> filled;
     }
 
     private LiveLine.Formula filled(LiveLine.Formula formula) {
-        return index -> pieces.whole(formula.at(index));
+        return index -> again.formula(pieces.whole(formula.at(index)));
     }
 
     private LiveLine.Formula guarded(LiveLine.Formula formula) {
@@ -364,7 +401,7 @@ final class LineSet<T> {
             LiveLine.Core core) {
         lines.add(
                 new LiveLine(
-                        pieces.whole(name),
+                        again.name(pieces.whole(name)),
                         place.section,
                         place.grid,
                         pieces.whole(label),

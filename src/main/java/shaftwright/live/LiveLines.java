@@ -32,6 +32,7 @@ public final class LiveLines {
         SideLines.declare(lines);
         RimLines.declare(lines);
         PositionLines.declare(lines);
+        MockUpLines.declare(lines);
         BlankLines.declare(lines);
         WindowLines.declare(lines);
         PlanLines.declare(lines);

@@ -44,12 +44,13 @@ enum OptionalSheetLines {
             Finding.TOO_WEAK,
             Finding.TOO_TIRED,
             Finding.INNER_RUNS_HOT,
-            Finding.OUTER_RUNS_HOT);
+            Finding.OUTER_RUNS_HOT),
+    MOCK_UP("on_mock_up", Finding.MOCK_UP_CONTRADICTS);
 
     private static final int SINCE = 5;
 
     /** Contract version that brought the sheet of what must mate. */
-    private static final int MATING_SINCE = 6;
+    private static final int WITH_6 = 6;
 
     private static final String SAID = "a verdict above points here";
 
@@ -65,7 +66,7 @@ enum OptionalSheetLines {
         LineSet<Sizing> columns = LineSet.in(lines, Section.SCENARIO_WORK, Grid.SCENARIO);
         LineSet<Sizing> book = LineSet.in(lines, Section.START_MORE, Grid.BOOK);
         for (OptionalSheetLines sheet : values()) {
-            int since = sheet == MATING ? MATING_SINCE : SINCE;
+            int since = sheet.since();
             columns.since(since)
                     .revised(sheet.revised())
                     .whole(sheet.name + "_rests", "Whether its verdict rests on that sheet")
@@ -76,6 +77,10 @@ enum OptionalSheetLines {
                             Given.when("SUM({" + sheet.name + "_rests:each})>0", quoted(SAID)),
                             (sizing, index) -> sheet.said(sizing));
         }
+    }
+
+    private int since() {
+        return this == MOCK_UP || this == MATING ? WITH_6 : SINCE;
     }
 
     private int revised() {

@@ -20,10 +20,17 @@ final class PositionLines {
         LineSet<Sizing> all = LineSet.in(lines, Section.POSITION_WORK, POSITION);
         all.ordinal("step", "Step", 0);
         LineSet<PositionRow> rows =
-                all.only(Known.RESULT, Lacking.NOT_AVAILABLE).of(PositionRow::of);
-        path(rows);
-        centres(rows);
-        RaceLimitLines.declare(rows);
+                all.only(Known.RESULT, Lacking.NOT_AVAILABLE)
+                        .of(PositionRow::of)
+                        .with(StickCorrection.PIECES);
+        travel(rows);
+        LineSet<Standing> standing = rows.of((row, index) -> row);
+        path(standing);
+        slope(rows);
+        doubt(standing);
+        centres(standing);
+        RaceLimitLines.declareBoth(standing);
+        RaceLimitLines.declarePulled(rows);
         window(rows);
         fitted(rows);
         RaceLimitLines.declareFloat(rows);
@@ -49,7 +56,20 @@ final class PositionLines {
         return Double.isInfinite(figure) ? Double.NaN : figure;
     }
 
-    private static void path(LineSet<PositionRow> rows) {
+    /**
+     * What stands at a travel, whatever lists the travels.
+     *
+     * @param rows without a correction
+     */
+    static void standing(LineSet<Standing> rows) {
+        LineSet<Standing> plain = rows.with(StickCorrection.NO_PIECES);
+        path(plain);
+        doubt(plain);
+        centres(plain);
+        RaceLimitLines.declareBoth(plain);
+    }
+
+    private static void travel(LineSet<PositionRow> rows) {
         rows.mm("travel", "Travel")
                 .is(
                         """
@@ -57,6 +77,9 @@ final class PositionLines {
                         {t_high}*({step}-<ride>)/<ride>)
                         """,
                         row -> row.before().travel());
+    }
+
+    private static void path(LineSet<Standing> rows) {
         LineSet<HubPoint> hubs = rows.of((row, index) -> row.before().hub());
         hubs.number("travel_norm", "Travel, normalised")
                 .is("(2*{travel}-({path_high}+{path_low}))/({path_high}-{path_low})", HubPoint::s);
@@ -65,14 +88,20 @@ final class PositionLines {
                 .is(curve("reach_squared"), HubPoint::reachSquared);
         hubs.rad("path_camber", "Camber").is(curve("camber"), HubPoint::camber);
         hubs.rad("path_toe", "Toe").is(curve("toe"), HubPoint::toe);
-        Pieces curves =
-                Pieces.of("rise", "({ride_rise}+{travel})")
-                        .and("distance", "SQRT({path_reach_squared}+{path_fore_aft}^2+<rise>^2)")
-                        .and("reach", slope("reach_squared"))
-                        .and("fore_aft", slope("fore_aft"))
-                        .and("hat", PathLines.horner("coef_hat", "{travel_norm}"))
-                        .and("shift", PathLines.horner("coef_shift", "{travel_norm}"));
-        rows.with(curves)
+    }
+
+    /** The doubt of a distance and its slope. */
+    private static Pieces curves() {
+        return Pieces.of("rise", "({ride_rise}+{travel})")
+                .and("distance", "SQRT({path_reach_squared}+{path_fore_aft}^2+<rise>^2)")
+                .and("reach", slope("reach_squared"))
+                .and("fore_aft", slope("fore_aft"))
+                .and("hat", PathLines.horner("coef_hat", "{travel_norm}"))
+                .and("shift", PathLines.horner("coef_shift", "{travel_norm}"));
+    }
+
+    private static void slope(LineSet<PositionRow> rows) {
+        rows.with(curves())
                 .number("path_slope", "Change of distance with height")
                 .is(
                         """
@@ -80,12 +109,16 @@ final class PositionLines {
                         +{path_fore_aft}*2*(<fore_aft>)/({path_high}-{path_low})+<rise>)/<distance>
                         """,
                         row -> row.side().setup().path().distanceSlope(row.before().travel()));
-        hubs.revised(2)
-                .with(curves)
+    }
+
+    private static void doubt(LineSet<Standing> rows) {
+        rows.revised(6)
+                .with(curves())
                 .mm("path_doubt", "Doubt of the fit")
                 .is(
-                        "(2*SQRT(MAX(0,<hat>))+ABS(<shift>))/(2*<distance>)+{curve_allowance}",
-                        HubPoint::doubt);
+                        "(2*SQRT(MAX(0,<hat>))+ABS(<shift>))/(2*<distance>)+{curve_allowance}"
+                                + "<added_doubt>",
+                        row -> row.before().doubt());
     }
 
     /** A curve that scenarios may have of their own, at the row's normalised travel. */
@@ -101,7 +134,7 @@ final class PositionLines {
                 PathLines.hornerSlope("coef_" + curve, "{travel_norm}"));
     }
 
-    private static void centres(LineSet<PositionRow> rows) {
+    private static void centres(LineSet<Standing> rows) {
         for (Axis axis : Axis.values()) {
             rows.with(axis.words)
                     .number("n_<x>", "Stub axis <forward>")

@@ -12,12 +12,13 @@ import shaftwright.shaft.SideResult;
  *
  * @param number from 0
  */
-record PositionRow(SideResult side, int number) {
+record PositionRow(SideResult side, int number) implements Standing {
     static PositionRow of(SideResult side, Index index) {
         return new PositionRow(side, index.row());
     }
 
-    Position before() {
+    @Override
+    public Position before() {
         return side.positions().get(number);
     }
 
@@ -26,11 +27,8 @@ record PositionRow(SideResult side, int number) {
         return side.fitted().get(number);
     }
 
-    MountedJoint joint(ShaftEnd end) {
+    @Override
+    public MountedJoint joint(ShaftEnd end) {
         return end.either(side.setup().inner(), side.setup().outer());
-    }
-
-    double midAngle(ShaftEnd end) {
-        return end.either(before().innerAngle(), before().outerAngle());
     }
 }

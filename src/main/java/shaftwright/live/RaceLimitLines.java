@@ -40,21 +40,31 @@ final class RaceLimitLines {
             return this == IN ? place : "(0-" + place + ")";
         }
 
-        PlungeState state(PositionRow row) {
+        PlungeState state(Standing row) {
             return this == IN ? row.before().inward() : row.before().outward();
         }
     }
 
-    static void declare(LineSet<PositionRow> rows) {
+    /**
+     * Both races inward, and both outward.
+     *
+     * @param rows with pieces {@code <added_in>} and {@code <added_out>}: what is added to a
+     *     spacing
+     */
+    static void declareBoth(LineSet<Standing> rows) {
         for (Way way : Way.values()) {
             both(rows.with(way.words), way);
         }
+    }
+
+    /** One race pulled out, the other one in, with the same pieces. */
+    static void declarePulled(LineSet<PositionRow> rows) {
         for (ShaftEnd end : ShaftEnd.values()) {
             pulled(rows.since(2).with(Pieces.of("pulled", end.shortWord())), end);
         }
     }
 
-    private static void both(LineSet<PositionRow> rows, Way way) {
+    private static void both(LineSet<Standing> rows, Way way) {
         for (ShaftEnd end : ShaftEnd.values()) {
             rows.at(end)
                     .mm("first_<way>_<end>", "<Inner> travel <inward>, first step")
@@ -85,11 +95,13 @@ final class RaceLimitLines {
                                             way.state(row).innerTravel(),
                                             way.state(row).outerTravel()));
         }
-        rows.mm("spacing_<way>", "Race spacing, both <inward>")
+        rows.revised(6)
+                .mm("spacing_<way>", "Race spacing, both <inward>")
                 .is(
                         CentreFormulas.length(
-                                way.stands(ShaftEnd.INNER, "last"),
-                                way.stands(ShaftEnd.OUTER, "last")),
+                                        way.stands(ShaftEnd.INNER, "last"),
+                                        way.stands(ShaftEnd.OUTER, "last"))
+                                + (way == Way.IN ? "<added_in>" : "<added_out>"),
                         row -> way.state(row).spacing());
     }
 
@@ -113,8 +125,10 @@ final class RaceLimitLines {
                             row -> of(row, pulled, state -> angle(state, end)));
         }
         String spacing =
-                CentreFormulas.length(limit(ShaftEnd.INNER, pulled), limit(ShaftEnd.OUTER, pulled));
-        rows.mm("soft_<pulled>_spacing", "Race spacing" + of)
+                CentreFormulas.length(limit(ShaftEnd.INNER, pulled), limit(ShaftEnd.OUTER, pulled))
+                        + "<added_out>";
+        rows.revised(6)
+                .mm("soft_<pulled>_spacing", "Race spacing" + of)
                 .is(
                         Given.when("{soft_<pulled>}=1", spacing),
                         row -> of(row, pulled, PlungeState::spacing));

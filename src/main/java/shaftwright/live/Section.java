@@ -78,6 +78,12 @@ public enum Section {
     BLANK_TABLES,
     /** What to buy for each scenario. */
     PARTS_LIST,
+    /** Figures behind a side's mock-up. */
+    STICK_WORK,
+    /** What is expected of each of its readings, and what they say. */
+    STICK_SHOWN,
+    /** What all of them say. */
+    STICK_SAID,
     /** Figures behind what is measured on the finished shafts. */
     BUILT_WORK,
     /** Slack of the finished shafts as they were cut. */
@@ -123,6 +129,7 @@ public enum Section {
                     SIDE_WORK,
                     POSITION_WORK,
                     BLANK_WORK,
+                    STICK_WORK,
                     BUILT_WORK,
                     CHART_LIMITS,
                     SHAFT_SIZES,

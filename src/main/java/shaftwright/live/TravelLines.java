@@ -89,8 +89,10 @@ final class TravelLines {
                         .measured("shift_x", "shift_y", "shift_z", "u_x", "u_y", "u_z")
                         .measured("shift_hub", "steer_axis_out", "steer_axis_ahead")
                         .measured("steer_axis_up", "steer_move_out", "steer_move_ahead")
-                        .measured("steer_move_up");
+                        .measured("steer_move_up")
+                        .whole("stick_used_print");
         LineSet.in(lines, Section.SIDE_WORK, SCENARIO_SIDE)
+                .revised(6)
                 .only(Known.RESULT, Lacking.NOT_AVAILABLE)
                 .print("stance_print", "Fingerprint of flange and hub", moves, 0);
     }

@@ -130,7 +130,8 @@ final class VariantPrintLines {
                                 .whole("joint_row_in", "joint_row_out")
                                 .whole("boot_row_in", "boot_row_out")
                                 .whole("blank_row_wanted", "path_print@left", "path_print@right")
-                                .whole("own_sum@left", "own_sum@right"),
+                                .whole("own_sum@left", "own_sum@right")
+                                .whole("stick_used_print@left", "stick_used_print@right"),
                         0);
     }
 

@@ -64,10 +64,12 @@ record DifferenceLine(CorrectionLine line, int free) {
      * What the line adds to the doubt of a length (k = 2), mm: the scatter about it, {@code 2 √(Σ
      * r² / ν)}, though no less than a tape's own; the whole doubt of a reading where nothing checks
      * it.
+     *
+     * @param whole the largest difference that says nothing, of all readings, mm
      */
-    double doubt(List<StickComparison> all, double tapeDeviation) {
+    double doubt(List<StickComparison> all, double whole, double tapeDeviation) {
         if (free == 0) {
-            return all.stream().mapToDouble(StickComparison::allowed).max().orElse(0);
+            return whole;
         }
         double sum = 0;
         for (StickComparison each : left(all)) {

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import shaftwright.joint.MountedJoint;
+import java.util.stream.Stream;
 import shaftwright.shaft.Position;
 import shaftwright.shaft.SideSetup;
 import shaftwright.shaft.WindowCorrection;
@@ -15,11 +15,20 @@ import shaftwright.shaft.WindowCorrection;
  * the length window that follows from the differences.
  *
  * @param mockUp what was read
+ * @param stood the side with the stick in, its races at their inboard stops, nothing corrected
+ * @param tapeDeviation standard uncertainty of a reading by tape, mm
  * @param comparisons of each reading within the known path, ends fully in first
  * @param correction straight lines through the differences
  */
 public record MockUpCheck(
-        MockUp mockUp, List<StickComparison> comparisons, WindowCorrection correction) {
+        MockUp mockUp,
+        SideSetup stood,
+        double tapeDeviation,
+        List<StickComparison> comparisons,
+        WindowCorrection correction) {
+    /** Travels nearer than this count as equal, mm. */
+    private static final double NEAR = 5e-7;
+
     public MockUpCheck {
         comparisons = List.copyOf(comparisons);
     }
@@ -32,18 +41,72 @@ public record MockUpCheck(
      * @throws shaftwright.suspension.NoLateralReachException if the hub path has none there
      */
     public static MockUpCheck of(MockUp mockUp, SideSetup built, double tapeDeviation) {
-        SideSetup plain = built.with(WindowCorrection.NONE);
-        Comparing inward = new Comparing(mockUp, plain, WindowEnd.IN, tapeDeviation);
-        Comparing outward = new Comparing(mockUp, plain, WindowEnd.OUT, tapeDeviation);
-        List<StickComparison> all = new ArrayList<>(inward.corrected());
-        all.addAll(outward.corrected());
+        Stick stick = mockUp.stick();
+        // Where a race is pulled out, the stick's end is far from its cup, wherever the race is.
+        SideSetup stood =
+                built.with(WindowCorrection.NONE)
+                        .with(stick.inner().in(built.inner()), stick.outer().in(built.outer()));
+        Comparing comparing = new Comparing(mockUp, stood, tapeDeviation);
+        List<StickComparison> in = comparing.all(WindowEnd.IN);
+        List<StickComparison> out = comparing.all(WindowEnd.OUT);
+        double whole =
+                Stream.concat(in.stream(), out.stream())
+                        .mapToDouble(StickComparison::allowed)
+                        .max()
+                        .orElse(0);
+        Optional<DifferenceLine> inward = DifferenceLine.through(in);
+        Optional<DifferenceLine> outward = DifferenceLine.through(out);
+        List<StickComparison> all = new ArrayList<>();
+        inward.ifPresent(line -> all.addAll(line.left(in)));
+        outward.ifPresent(line -> all.addAll(line.left(out)));
         return new MockUpCheck(
                 mockUp,
+                stood,
+                tapeDeviation,
                 all,
                 new WindowCorrection(
-                        inward.line().map(DifferenceLine::line),
-                        outward.line().map(DifferenceLine::line),
-                        Math.max(inward.doubt(), outward.doubt())));
+                        inward.map(DifferenceLine::line),
+                        outward.map(DifferenceLine::line),
+                        Math.max(
+                                doubt(inward, in, whole, tapeDeviation),
+                                doubt(outward, out, whole, tapeDeviation))));
+    }
+
+    private static double doubt(
+            Optional<DifferenceLine> line,
+            List<StickComparison> through,
+            double whole,
+            double tapeDeviation) {
+        return line.isEmpty() ? 0 : line.get().doubt(through, whole, tapeDeviation);
+    }
+
+    /** Whether a travel in mm lies within the side's known path. */
+    public boolean knows(double travel) {
+        return knows(stood, travel);
+    }
+
+    private static boolean knows(SideSetup side, double travel) {
+        return travel - side.path().tMin() > -NEAR && travel - side.path().tMax() < NEAR;
+    }
+
+    /** The side at a travel in mm with the stick in. */
+    public Position position(double travel) {
+        return Position.of(stood, travel);
+    }
+
+    /**
+     * Spacing of the holes that the joints' figures say at a travel, mm; empty where the stick says
+     * nothing of that end of the window, or the path is not known.
+     */
+    public OptionalDouble expected(WindowEnd end, double travel) {
+        return new Comparing(mockUp, stood, 0).expected(end, travel);
+    }
+
+    /** The longest stick, end to end, that goes between the cups' bottoms at a travel, mm. */
+    public double roomBetweenCups(double travel) {
+        return position(travel).distance()
+                + stood.inner().joint().cupBottom()
+                + stood.outer().joint().cupBottom();
     }
 
     /** The comparison of an end at a reading; empty when it was not read, or can't be compared. */
@@ -81,74 +144,52 @@ public record MockUpCheck(
         return in.isPresent() ? Suspicion.BOTTOMS : Suspicion.PULL_OUTS;
     }
 
-    private Optional<StickComparison> worst(WindowEnd end, boolean corrected) {
+    /** The same of one end of the window. */
+    public Optional<StickComparison> worst(WindowEnd end, boolean corrected) {
         return comparisons.stream()
                 .filter(each -> each.end() == end && each.contradicts(corrected))
                 .max(Comparator.comparingDouble(each -> each.excess(corrected)));
     }
 
-    /** One end of the window at all heights. */
-    private record Comparing(MockUp mockUp, SideSetup built, WindowEnd end, double tape) {
-        /** What is compared; a reading outside the known path can't be. */
-        List<StickComparison> all() {
+    /** What readings are held against. */
+    private record Comparing(MockUp mockUp, SideSetup stood, double tape) {
+        List<StickComparison> all(WindowEnd end) {
             List<StickComparison> all = new ArrayList<>();
             for (StickReading reading : mockUp.readings()) {
+                double travel = reading.travel();
+                OptionalDouble expected = expected(end, travel);
                 OptionalDouble holes = reading.holes(end);
-                boolean known =
-                        reading.travel() >= built.path().tMin()
-                                && reading.travel() <= built.path().tMax();
-                if (holes.isPresent() && known && (end == WindowEnd.OUT || pushes())) {
-                    all.add(compared(reading, holes.getAsDouble()));
+                if (holes.isPresent() && expected.isPresent()) {
+                    all.add(compared(end, reading, holes.getAsDouble(), expected.getAsDouble()));
                 }
             }
             return all;
         }
 
-        private boolean pushes() {
-            return mockUp.stick().pushes();
-        }
-
-        private StickComparison compared(StickReading reading, double holes) {
+        OptionalDouble expected(WindowEnd end, double travel) {
             Stick stick = mockUp.stick();
-            Position position = stood(reading.travel());
+            if (!knows(stood, travel) || (end == WindowEnd.IN && !stick.pushes())) {
+                return OptionalDouble.empty();
+            }
+            Position position = Position.of(stood, travel);
             double spacing =
                     end == WindowEnd.IN
                             ? position.inward().spacing()
                             : position.outward().spacing();
-            double expected = stick.holes(end, spacing, built.inner(), built.outer());
-            double difference = holes - expected;
+            return OptionalDouble.of(
+                    stick.holes(
+                            end, spacing, stood.inner().seatOffset(), stood.outer().seatOffset()));
+        }
+
+        private StickComparison compared(
+                WindowEnd end, StickReading reading, double holes, double expected) {
             return new StickComparison(
                     end,
                     reading,
                     expected,
-                    difference,
-                    difference,
-                    StickComparison.allowed(position.hub().doubt(), tape));
-        }
-
-        /** The side with the stick in, its races where this end of the window puts them. */
-        private Position stood(double travel) {
-            Stick stick = mockUp.stick();
-            MountedJoint inner = built.inner();
-            MountedJoint outer = built.outer();
-            SideSetup with =
-                    end == WindowEnd.IN
-                            ? built.with(stick.inner().pushed(inner), stick.outer().pushed(outer))
-                            : built.with(stick.inner().pulled(inner), stick.outer().pulled(outer));
-            return Position.of(with, travel);
-        }
-
-        Optional<DifferenceLine> line() {
-            return DifferenceLine.through(all());
-        }
-
-        double doubt() {
-            return line().map(found -> found.doubt(all(), tape)).orElse(0.0);
-        }
-
-        List<StickComparison> corrected() {
-            Optional<DifferenceLine> line = line();
-            return line.isEmpty() ? List.of() : line.get().left(all());
+                    holes - expected,
+                    holes - expected,
+                    StickComparison.allowed(stood.path().at(reading.travel()).doubt(), tape));
         }
     }
 

@@ -1,6 +1,5 @@
 package shaftwright.mockup;
 
-import shaftwright.joint.MountedJoint;
 import shaftwright.units.Require;
 
 /**
@@ -54,9 +53,5 @@ public record Stick(double pin, StickEnd inner, StickEnd outer) {
      */
     public double lengthOverHoles() {
         return inner.stub() + outer.stub() - pin;
-    }
-
-    double holes(WindowEnd end, double spacing, MountedJoint innerJoint, MountedJoint outerJoint) {
-        return holes(end, spacing, innerJoint.seatOffset(), outerJoint.seatOffset());
     }
 }

@@ -31,10 +31,14 @@ public record StickComparison(
         return Math.hypot(doubt, 2 * tapeDeviation);
     }
 
+    /** How they differ, with the correction made or without, mm. */
+    public double off(boolean corrected) {
+        return corrected ? left : difference;
+    }
+
     /** By how much they differ beyond the doubt, to a millionth of a mm; above 0 when they do. */
     public double excess(boolean corrected) {
-        double off = Math.abs(corrected ? left : difference);
-        return Math.rint((off - allowed) * PER_MM) / PER_MM;
+        return Math.rint((Math.abs(off(corrected)) - allowed) * PER_MM) / PER_MM;
     }
 
     /** Whether they contradict each other, with the correction made or without. */
@@ -44,8 +48,7 @@ public record StickComparison(
 
     /** Whether less shaft fits in than expected: it bottoms sooner, or pulls out sooner. */
     public boolean sooner(boolean corrected) {
-        double off = corrected ? left : difference;
-        return end == WindowEnd.IN ? off < 0 : off > 0;
+        return end == WindowEnd.IN ? off(corrected) < 0 : off(corrected) > 0;
     }
 
     /** What a fixed stick's play was expected to be, mm. */

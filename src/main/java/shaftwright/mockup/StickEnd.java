@@ -24,13 +24,8 @@ public record StickEnd(Optional<RaceStop> stop, double racePlay, double stub, do
         return stop.isPresent() && stop.get() != RaceStop.NOTHING;
     }
 
-    /** The joint with this end in it, the race at the pin as when it is pulled out. */
-    MountedJoint pulled(MountedJoint joint) {
-        return joint.withEnd(stub, diameter);
-    }
-
-    /** The same with the race at its inboard stop, as when it is pushed in. */
-    MountedJoint pushed(MountedJoint joint) {
+    /** The joint with this end in it, the race at its inboard stop, as when it is pushed in. */
+    MountedJoint in(MountedJoint joint) {
         return joint.withEnd(stub + racePlay, diameter);
     }
 }

@@ -66,6 +66,16 @@ public record StickReading(
                         : OptionalDouble.empty());
     }
 
+    /** Of a fixed stick whose play is still to be read. */
+    public static StickReading unread(int row, double travel, double holes) {
+        return new StickReading(
+                row,
+                travel,
+                OptionalDouble.of(holes),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
     /** Spacing of the holes that tells an end of the window, mm, where it was read. */
     public OptionalDouble holes(WindowEnd end) {
         return end == WindowEnd.IN ? holesIn : holesOut;

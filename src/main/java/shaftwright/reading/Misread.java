@@ -85,7 +85,11 @@ public final class Misread {
 
     /** While the right side is not measured, the left side's cells serve for it. */
     private static boolean isUsed(InputValues inputs, Input input, Side side) {
-        boolean own = input.grid() == Grid.AS_CUT || input.grid() == Grid.BUILT;
+        boolean own =
+                switch (input.grid()) {
+                    case AS_CUT, BUILT, STICK, STICK_READING -> true;
+                    default -> false;
+                };
         return side == Side.LEFT || own || SideReadings.rightMeasured(inputs);
     }
 
@@ -142,6 +146,7 @@ public final class Misread {
             case DOUBT -> "doubt row";
             case RESTRAINT -> "damper row";
             case TUBE -> "tube row";
+            case STICK_READING -> "stick reading";
             default -> "row";
         };
     }

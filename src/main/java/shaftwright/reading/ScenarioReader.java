@@ -16,6 +16,7 @@ import shaftwright.build.WheelTravel;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.contract.InputKind;
+import shaftwright.contract.StickInputs;
 import shaftwright.joint.MountedJoint;
 import shaftwright.reading.ScenarioOutcome.Picks;
 import shaftwright.reading.ScenarioOutcome.WheelOutcome;
@@ -384,10 +385,19 @@ public final class ScenarioReader {
                     .flatMap(own -> own.linkage().atRide())
                     .ifPresent(linkage -> built.linkage(side, linkage));
         }
+        for (Side side : Side.values()) {
+            sizing.mockUp(side)
+                    .use(scenario, isCorrected(scenario))
+                    .ifPresent(use -> built.mockUp(side, use));
+        }
         if (picks.blank() > 0) {
             built.onlyBlank(parts.blankListed(picks.blank() - 1));
         }
         return built.build();
+    }
+
+    private boolean isCorrected(int scenario) {
+        return text("stick_corrects", scenario).equalsIgnoreCase(StickInputs.YES);
     }
 
     private BumpRule bump(int scenario) {

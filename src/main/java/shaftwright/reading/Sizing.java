@@ -101,6 +101,9 @@ public final class Sizing {
     /** Made when first asked for, likewise. */
     private StrengthReader strength;
 
+    /** None while the scenarios are computed that mock-ups were built as. */
+    private final Map<Side, SideMockUp> mockUps = new EnumMap<>(Side.class);
+
     private final Map<Side, Optional<SideDrawing>> drawings = new EnumMap<>(Side.class);
 
     private final Doubts doubts;
@@ -160,6 +163,7 @@ public final class Sizing {
             sizing.paths.put(side, sizing.path(side, problems));
         }
         sizing.ownPaths(problems);
+        sizing.readMockUps();
         ScenarioReader reader = new ScenarioReader(sizing, problems);
         for (int scenario = 0; scenario < inputs.scenarios(); scenario++) {
             sizing.scenarios.add(reader.of(scenario));
@@ -171,6 +175,7 @@ public final class Sizing {
         new StatesCheck(sizing, problems).run();
         OpenChecks.check(sizing, problems);
         FinishedShafts.check(sizing, problems);
+        new MockUpProblems(sizing, problems).run();
         Variants.check(sizing, problems);
         sizing.marginChoice(problems);
         new RestraintCheck(sizing, problems).run();
@@ -191,8 +196,9 @@ public final class Sizing {
      */
     public Optional<Sweep> sweep(int scenario, InputAxis across, InputAxis down) {
         InputValues first = down.typed(across.typed(inputs, scenario), scenario);
-        return new Sizing(first, parts, limits, paths, ownPaths, doubts)
-                .variants(scenario)
+        Sizing other = new Sizing(first, parts, limits, paths, ownPaths, doubts);
+        other.mockUps.putAll(mockUps);
+        return other.variants(scenario)
                 .map(
                         variants ->
                                 variants.sweep(across.of(this, scenario), down.of(this, scenario)));
@@ -262,6 +268,14 @@ public final class Sizing {
         }
     }
 
+    private void readMockUps() {
+        Map<Side, SideMockUp> read = new EnumMap<>(Side.class);
+        for (Side side : Side.values()) {
+            read.put(side, SideMockUp.of(this, side));
+        }
+        mockUps.putAll(read);
+    }
+
     private void shopLetter(List<Problem> problems) {
         String letter = inputs.text("shop_scenario");
         if (!letter.isEmpty() && shopScenario().isEmpty()) {
@@ -312,6 +326,11 @@ public final class Sizing {
             strength = new StrengthReader(inputs, parts);
         }
         return strength;
+    }
+
+    /** A side's mock-up. */
+    public SideMockUp mockUp(Side side) {
+        return mockUps.getOrDefault(side, SideMockUp.NONE);
     }
 
     public SideReadings readings(Side side) {
@@ -426,7 +445,7 @@ public final class Sizing {
 
     /** Zero-based scenario of a letter; empty when no column has it. */
     OptionalInt column(String letter) {
-        return IntStream.range(0, scenarios.size())
+        return IntStream.range(0, inputs.scenarios())
                 .filter(scenario -> ScenarioOutcome.letter(scenario).equalsIgnoreCase(letter))
                 .findFirst();
     }

@@ -17,8 +17,7 @@ import shaftwright.shaft.ShaftEnd;
 
 /**
  * What may stand between a builder and a shaft, the gravest first: its rank, how much it weighs,
- * what the shop card may print while it holds, and its sentence. Ranks leave room for what is
- * judged elsewhere: 7 is a mock-up that contradicts.
+ * what the shop card may print while it holds, and its sentence.
  */
 public enum Finding {
     /** Something needed is missing or can't be read. */
@@ -71,6 +70,14 @@ public enum Finding {
             NOTHING,
             "Readings of {UNPLACED} contradict each other, and so few can't show which is wrong."
                     + " Measure one more height, best near {NEXT_HEIGHT}."),
+    /** A mock-up reads other than the joints' figures say. */
+    MOCK_UP_CONTRADICTS(
+            7,
+            MEASURE_AGAIN,
+            NOTHING,
+            "The mock-up contradicts the plan: the stick {STICK_DOES} {STICK_BY} {STICK_WHEN} at"
+                    + " {STICK_AT} than the {STICK_THAN} figures say. Check {STICK_CHECK}, then"
+                    + " read the stick again."),
     /** The only blank that would serve has splines of another shape. */
     BLANK_UNMATED(
             8,
@@ -295,6 +302,7 @@ public enum Finding {
             case READINGS_CONTRADICT ->
                     path.contradiction().isPresent()
                             && path.contradiction().get().suspects().isEmpty();
+            case MOCK_UP_CONTRADICTS -> !path.silent() && side.mockUp().isPresent();
             case INNER_BOLTS_TOO_TIGHT ->
                     side.strength().innerBolts().isPresent()
                             && side.strength().innerBolts().get().tooTight();

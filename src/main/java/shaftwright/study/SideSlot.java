@@ -17,6 +17,7 @@ import static shaftwright.study.SlotKind.TRAVEL;
 import java.util.Arrays;
 import java.util.List;
 import shaftwright.build.MeasuringCheck;
+import shaftwright.mockup.MockUpCheck.Suspicion;
 import shaftwright.joint.BoltPattern;
 import shaftwright.shaft.Binding;
 import shaftwright.study.TravelFacts.EarlyEnd;
@@ -63,6 +64,17 @@ public enum SideSlot implements Slot {
     SUSPECTS(NAME),
     UNPLACED(NAME),
     NEXT_HEIGHT(NAME),
+    STICK_DOES(CHOICE, "bottoms", "pulls out"),
+    STICK_BY(EXCESS),
+    STICK_WHEN(CHOICE, "sooner", "later"),
+    STICK_AT(TRAVEL),
+    STICK_THAN(CHOICE, "joints'", "corrected"),
+    STICK_CHECK(
+            CHOICE,
+            Suspicion.PLACES.words(),
+            Suspicion.PLUNGE.words(),
+            Suspicion.BOTTOMS.words(),
+            Suspicion.PULL_OUTS.words()),
     SPLINE_END(CHOICE, "inner", "outer"),
     SPLINE_BLANK(NAME),
     SPLINE_CLASH(NAME),
@@ -214,12 +226,20 @@ public enum SideSlot implements Slot {
         return side.path().contradiction().orElseThrow();
     }
 
+    private static MockUpFacts mockUp(SideFacts side) {
+        return side.mockUp().orElseThrow();
+    }
+
     /** Number of the word, from 0. */
     private int choice(SideFacts side) {
         return switch (this) {
             case BEYOND_WAY -> side.path().beyond().orElseThrow().way().ordinal();
             case SHORTER_WOULD -> shaft(side).window().lower().ordinal();
             case LONGER_WOULD -> shaft(side).window().upper().ordinal();
+            case STICK_DOES -> mockUp(side).worst().end().ordinal();
+            case STICK_WHEN -> mockUp(side).sooner() ? 0 : 1;
+            case STICK_THAN -> mockUp(side).corrected() ? 1 : 0;
+            case STICK_CHECK -> mockUp(side).suspicion().ordinal();
             case MOUTH_END -> shaft(side).mouth().orElseThrow().end().ordinal();
             case SPLINE_END -> unmated(side).end().ordinal();
             case INNER_FLANGE_PART, OUTER_FLANGE_PART -> flange(side).part().ordinal();
@@ -238,6 +258,8 @@ public enum SideSlot implements Slot {
             case BEYOND_KNOWN -> side.path().beyond().orElseThrow().known();
             case CHECKS_OPEN -> side.path().checksOpen().size();
             case CHECKS -> MeasuringCheck.values().length;
+            case STICK_BY -> mockUp(side).by();
+            case STICK_AT -> mockUp(side).worst().reading().travel();
             case INNER_BOLT_SHARE -> side.strength().innerBolts().orElseThrow().share();
             case INNER_BOLT_MOST -> side.strength().innerBolts().orElseThrow().most();
             case INNER_BOLT_TORQUE -> side.strength().innerBolts().orElseThrow().mostTorque();

@@ -16,11 +16,13 @@ import shaftwright.build.Stock;
 import shaftwright.build.Uncertainty;
 import shaftwright.doubt.SlackChances;
 import shaftwright.doubt.SlackTrials;
+import shaftwright.mockup.MockUpUse;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.LengthRule;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.SideSetup;
 import shaftwright.shaft.StateSetup;
+import shaftwright.shaft.WindowCorrection;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.HubPoint;
 import shaftwright.suspension.Steer;
@@ -150,7 +152,10 @@ public final class SideStudy {
                         margins().inward(),
                         margins().outward(),
                         droop(),
-                        bump());
+                        bump(),
+                        scenario.mockUp(side)
+                                .map(MockUpUse::correction)
+                                .orElse(WindowCorrection.NONE));
         return SideResult.of(
                 setup,
                 states(setup),
@@ -386,7 +391,8 @@ public final class SideStudy {
                         shaftFacts(),
                         scenarios.strength(),
                         travelFacts(scenarios.clearanceAtBump()),
-                        scenarios.width()));
+                        scenarios.width(),
+                        scenario.mockUp(side).flatMap(MockUpFacts::of)));
     }
 
     /** What the shaft alone decides, whatever else stands against it. */

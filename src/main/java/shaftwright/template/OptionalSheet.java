@@ -27,6 +27,7 @@ enum OptionalSheet {
     BLANKS("why each of your blanks can be used or not", BlanksSheet.NAME),
     STRENGTH("your loads against bar, splines and bolts", StrengthSheet.NAME),
     DOUBT("how far the lengths may be off, and chances of bottoming", DoubtSheet.NAME),
+    MOCK_UP("a stick in the shaft's place, read before steel is cut", MockUpSheet.NAME),
     BUILT("finished shafts measured again, and a log of service", BuiltSheet.NAME),
     WORKING(
             "figures behind the rest, in mm and rad; leave them as they are",

@@ -41,6 +41,7 @@ public final class Template {
                     DoubtSheet.NAME,
                     CardSheet.name(Side.LEFT),
                     CardSheet.name(Side.RIGHT),
+                    MockUpSheet.NAME,
                     DerivationSheet.name(Side.LEFT),
                     DerivationSheet.name(Side.RIGHT),
                     BuiltSheet.NAME,
@@ -119,6 +120,7 @@ public final class Template {
         PartsListSheet.lay(draft);
         StrengthSheet.lay(draft);
         DoubtSheet.lay(draft);
+        MockUpSheet.lay(draft);
         BuiltSheet.lay(draft);
         WorkingSheets.lay(draft);
         for (Side side : Side.values()) {

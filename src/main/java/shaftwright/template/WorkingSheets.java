@@ -85,6 +85,8 @@ final class WorkingSheets {
             own.columns(Section.POSITION_WORK, Grid.POSITION, "Positions");
             own.columns(Section.OWN_CURVES, Grid.SCENARIO_POWER, "Curves of scenarios' own points");
             own.columns(Section.BLANK_WORK, Grid.BLANK_REVIEW, "Blanks");
+            own.singles(Section.STICK_WORK, Grid.STICK, "Mock-up stick");
+            own.columns(Section.STICK_WORK, Grid.STICK_READING, "Mock-up stick, readings");
             own.columns(Section.BUILT_WORK, Grid.AS_CUT, "Finished shaft");
             own.columns(Section.BUILT_WORK, Grid.BUILT, "Finished shaft, assembled");
             if (draft.amongOthers()) {

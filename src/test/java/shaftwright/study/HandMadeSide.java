@@ -7,6 +7,10 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import shaftwright.build.MeasuringCheck;
+import shaftwright.mockup.MockUpCheck.Suspicion;
+import shaftwright.mockup.StickComparison;
+import shaftwright.mockup.StickReading;
+import shaftwright.mockup.WindowEnd;
 import shaftwright.joint.BoltPattern;
 import shaftwright.joint.BoltPattern.Part;
 import shaftwright.joint.SplineClash;
@@ -56,7 +60,18 @@ final class HandMadeSide {
                         Optional.empty(),
                         Optional.of(new Binding(80, 24, 127)),
                         Optional.of(new Binding(20, 24, 127))),
-                Optional.of(new SideFacts.Width(2030, 2100)));
+                Optional.of(new SideFacts.Width(2030, 2100)),
+                Optional.empty());
+    }
+
+    /** It bottoms 9 mm sooner than expected at 40 mm of bump, where 1.2 mm would say nothing. */
+    private static MockUpFacts mockUp() {
+        StickReading reading =
+                StickReading.sliding(0, 40, OptionalDouble.of(591), OptionalDouble.empty());
+        return new MockUpFacts(
+                new StickComparison(WindowEnd.IN, reading, 600, -9, 0, 1.2),
+                false,
+                Suspicion.PLACES);
     }
 
     static ShaftFacts shaft() {
@@ -203,6 +218,7 @@ final class HandMadeSide {
                                             List.of(),
                                             List.of(MeasuredQuantity.DISTANCE),
                                             498.475)));
+            case MOCK_UP_CONTRADICTS -> side.with(mockUp());
             case BLANK_UNMATED -> side.with(shaft.with(shaft.mating().with(unmatedBlank())));
             case INNER_FLANGE_UNMATED ->
                     side.with(shaft.with(shaft.mating().withInner(unmated(Part.CIRCLE))));

@@ -45,6 +45,7 @@ class VerdictTest {
                     Finding.INNER_ANGLE,
                     Finding.OUTER_ANGLE,
                     Finding.TOUCHES_CUP,
+                    Finding.MOCK_UP_CONTRADICTS,
                     Finding.BLANK_UNMATED,
                     Finding.INNER_FLANGE_UNMATED,
                     Finding.OUTER_FLANGE_UNMATED);
@@ -127,7 +128,7 @@ class VerdictTest {
         if (SILENT.contains(first)) {
             // What is missing leaves nothing to be said of heights and travel.
             return first == Finding.INCOMPLETE
-                    ? second.severity() == Severity.MEASURE_AGAIN
+                    ? second.severity() == Severity.MEASURE_AGAIN && !OF_THE_SHAFT.contains(second)
                     : !OF_THE_SHAFT.contains(second) && second.severity() != Severity.FITS_BUT;
         }
         boolean length = OF_A_LENGTH.contains(second);

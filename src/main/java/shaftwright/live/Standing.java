@@ -1,0 +1,16 @@
+package shaftwright.live;
+
+import shaftwright.joint.MountedJoint;
+import shaftwright.shaft.Position;
+import shaftwright.shaft.ShaftEnd;
+
+/** A side at one travel, before a shaft is in. */
+interface Standing {
+    Position before();
+
+    MountedJoint joint(ShaftEnd end);
+
+    default double midAngle(ShaftEnd end) {
+        return end.either(before().innerAngle(), before().outerAngle());
+    }
+}

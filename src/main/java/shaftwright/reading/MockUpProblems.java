@@ -1,0 +1,306 @@
+package shaftwright.reading;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import shaftwright.book.Problem;
+import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
+import shaftwright.contract.StickInputs;
+import shaftwright.mockup.FloatStop;
+import shaftwright.mockup.MockUpCheck;
+import shaftwright.mockup.StickComparison;
+import shaftwright.mockup.WindowEnd;
+import shaftwright.shaft.ShaftEnd;
+import shaftwright.suspension.HubPath;
+
+/** Says by cell what is wrong with mock-ups as typed, and which of their readings contradict. */
+final class MockUpProblems {
+    private final Sizing sizing;
+    private final InputValues inputs;
+    private final List<Problem> problems;
+
+    MockUpProblems(Sizing sizing, List<Problem> problems) {
+        this.sizing = sizing;
+        inputs = sizing.inputs();
+        this.problems = problems;
+    }
+
+    void run() {
+        for (Side side : Side.values()) {
+            SideMockUp mockUp = sizing.mockUp(side);
+            for (int row = 0; row < Grid.STICK_READING.rows(); row++) {
+                typed(side, row);
+            }
+            trouble(side, mockUp.trouble());
+            mockUp.check().ifPresent(check -> compared(side, mockUp, check));
+        }
+        for (ScenarioOutcome scenario : sizing.scenarios()) {
+            if (scenario.used() && scenario.computed()) {
+                corrected(scenario);
+            }
+        }
+    }
+
+    /** What is typed in a row, whatever it is compared with. */
+    private void typed(Side side, int row) {
+        boolean fixed = SideMockUp.isFixed(inputs, side);
+        boolean in = has("stick_holes_in", side, row);
+        boolean out = has("stick_holes_out", side, row);
+        boolean play = has("stick_play", side, row);
+        Index height = new Index(side, 0, row);
+        if ((in || out || play)
+                && !has("stick_height", side, row)
+                && !inputs.unreadable("stick_height", height)) {
+            error("stick_height", height, "nothing", "a height beside the reading");
+        }
+        if (in
+                && out
+                && number("stick_holes_in", side, row) <= number("stick_holes_out", side, row)) {
+            error(
+                    "stick_holes_in",
+                    height,
+                    shown("stick_holes_in", side, row),
+                    "more than fully out, "
+                            + shown("stick_holes_out", side, row)
+                            + ": the stick is longest with both races fully in. Are in and out"
+                            + " swapped?");
+        }
+        if (fixed && (in || out)) {
+            warning(
+                    in ? "stick_holes_in" : "stick_holes_out",
+                    height,
+                    "a reading of a sliding stick",
+                    "the end play: the stick's kind is fixed, and this is not looked at");
+        }
+        if (!fixed && play) {
+            warning(
+                    "stick_play",
+                    height,
+                    "a reading of a fixed stick",
+                    "hole spacings: the stick's kind is sliding, and this is not looked at");
+        }
+        if (fixed && play) {
+            stop("stick_inboard", side, row);
+            stop("stick_outboard", side, row);
+        }
+    }
+
+    private void stop(String column, Side side, int row) {
+        if (SideMockUp.met(inputs, column, side, row).isEmpty()) {
+            warning(
+                    column,
+                    new Index(side, 0, row),
+                    "nothing",
+                    FloatStop.BOTTOM.word()
+                            + " or "
+                            + FloatStop.PULL.word()
+                            + "; the end play is not judged without");
+        }
+    }
+
+    private void trouble(Side side, String trouble) {
+        Index single = new Index(side, 0, 0);
+        switch (trouble) {
+            case SideMockUp.NO_SCENARIO -> {
+                String letter = inputs.text("stick_scenario", single);
+                error(
+                        "stick_scenario",
+                        single,
+                        letter.isEmpty() ? "nothing, and none on the shop cards" : quoted(letter),
+                        "a letter from A to " + ScenarioOutcome.letter(inputs.scenarios() - 1));
+            }
+            case SideMockUp.NOT_COMPUTED ->
+                    warning(
+                            "stick_scenario",
+                            single,
+                            "a scenario that could not be computed",
+                            "one with a shaft; the mock-up is not compared until then");
+            case SideMockUp.NO_HOLES ->
+                    error("stick_holes", single, "nothing", "the hole spacing of the fixed stick");
+            default -> {}
+        }
+    }
+
+    private void compared(Side side, SideMockUp mockUp, MockUpCheck check) {
+        pins(side, check);
+        boolean readIn =
+                check.mockUp().readings().stream()
+                        .anyMatch(reading -> reading.holesIn().isPresent());
+        for (int row = 0; row < Grid.STICK_READING.rows(); row++) {
+            double travel = SideMockUp.travel(sizing, side, row);
+            if (!Double.isNaN(travel) && !check.knows(travel)) {
+                outside(side, row, check.stood().path());
+            } else if (!Double.isNaN(travel)) {
+                tooLong(side, row, travel, check);
+            }
+        }
+        for (ShaftEnd end : ShaftEnd.values()) {
+            String name = "stick_stop_" + end.word();
+            if (readIn && inputs.text(name, new Index(side, 0, 0)).isEmpty()) {
+                warning(
+                        name,
+                        new Index(side, 0, 0),
+                        "nothing",
+                        "what stops the race inboard; fully in is not judged without");
+            }
+        }
+        int scenario = mockUp.scenario().orElseThrow();
+        boolean corrects =
+                inputs.text("stick_corrects", new Index(Side.LEFT, scenario, 0))
+                        .equalsIgnoreCase(StickInputs.YES);
+        for (StickComparison each : check.comparisons()) {
+            if (each.contradicts(corrects)) {
+                contradiction(side, each);
+            }
+        }
+    }
+
+    private void pins(Side side, MockUpCheck check) {
+        double pins = number("stick_pin_length", side, 0);
+        double seat = number("stick_seat", side, 0);
+        boolean sunk =
+                check.stood().inner().counterbore() + check.stood().outer().counterbore() > 0;
+        if (sunk && pins >= seat) {
+            error(
+                    "stick_pin_length",
+                    new Index(side, 0, 0),
+                    shown("stick_pin_length", side, 0),
+                    "less than the counterbore's diameter, "
+                            + shown("stick_seat", side, 0)
+                            + ": a longer pin bears on the race's face, not in its counterbore");
+        }
+    }
+
+    private void outside(Side side, int row, HubPath path) {
+        double ride = number("stick_height", side, row) - SideMockUp.travel(sizing, side, row);
+        warning(
+                "stick_height",
+                new Index(side, 0, row),
+                shown("stick_height", side, row),
+                "a height from "
+                        + inputs.shownLength(ride + path.tMin())
+                        + " to "
+                        + inputs.shownLength(ride + path.tMax())
+                        + ", where the hub's path is known; the row is not compared");
+    }
+
+    /** A stick that can't have been in there, whatever the joints' figures are. */
+    private void tooLong(Side side, int row, double travel, MockUpCheck check) {
+        boolean fixed = SideMockUp.isFixed(inputs, side);
+        Index cell = new Index(side, 0, fixed ? 0 : row);
+        String name = fixed ? "stick_holes" : "stick_holes_in";
+        double holes = inputs.number(name, cell);
+        double over = check.mockUp().stick().lengthOverHoles();
+        double room = check.roomBetweenCups(travel);
+        OptionalDouble most =
+                OptionalDouble.of(room - over).stream().filter(Double::isFinite).findAny();
+        if (most.isPresent() && holes > most.getAsDouble() + TOLERANCE) {
+            error(
+                    name,
+                    cell,
+                    inputs.shownLength(holes),
+                    "at most "
+                            + inputs.shownLength(most.getAsDouble())
+                            + ": from cup bottom to cup bottom there are "
+                            + inputs.shownLength(room)
+                            + " at this height, which no longer stick goes into");
+        }
+    }
+
+    /** By so much a tape and a path may be off together, mm: a slip of the keyboard is more. */
+    private static final double TOLERANCE = 25;
+
+    private void contradiction(Side side, StickComparison each) {
+        boolean fixed = each.reading().fixedHoles().isPresent();
+        String name =
+                fixed
+                        ? "stick_play"
+                        : each.end() == WindowEnd.IN ? "stick_holes_in" : "stick_holes_out";
+        double expected = fixed ? each.expectedPlay() : each.expected();
+        warning(
+                name,
+                new Index(side, 0, each.reading().row()),
+                shown(name, side, each.reading().row()),
+                inputs.shownLength(expected)
+                        + " within a doubt of "
+                        + inputs.shownLength(each.allowed())
+                        + ", by the joints' figures");
+    }
+
+    /** A correction that there is none for, or that comes from other joints. */
+    private void corrected(ScenarioOutcome scenario) {
+        Index cell = new Index(Side.LEFT, scenario.number(), 0);
+        if (!inputs.text("stick_corrects", cell).equalsIgnoreCase(StickInputs.YES)) {
+            return;
+        }
+        boolean any = false;
+        for (Side side : Side.values()) {
+            Optional<MockUpCheck> check = sizing.mockUp(side).check();
+            any |= check.isPresent() && !check.get().comparisons().isEmpty();
+            if (check.isPresent() && otherJoints(scenario, side)) {
+                warning(
+                        "stick_corrects",
+                        cell,
+                        "yes, with other joints than the "
+                                + side.word()
+                                + " stick was in (scenario "
+                                + ScenarioOutcome.letter(
+                                        sizing.mockUp(side).scenario().orElseThrow())
+                                + ")",
+                        "the same joints: what the stick found may not hold for others");
+            }
+        }
+        if (!any) {
+            warning(
+                    "stick_corrects",
+                    cell,
+                    "yes, without a mock-up that could be compared",
+                    "readings on the sheet Mock-up; nothing is corrected until then");
+        }
+    }
+
+    private boolean otherJoints(ScenarioOutcome scenario, Side side) {
+        ScenarioOutcome built = sizing.scenario(sizing.mockUp(side).scenario().orElseThrow());
+        return built.jointRowInner() != scenario.jointRowInner()
+                || built.jointRowOuter() != scenario.jointRowOuter();
+    }
+
+    private boolean has(String column, Side side, int row) {
+        return !Double.isNaN(number(column, side, row));
+    }
+
+    private double number(String column, Side side, int row) {
+        return inputs.number(column, side, row);
+    }
+
+    private String shown(String column, Side side, int row) {
+        return inputs.shownLength(number(column, side, row));
+    }
+
+    private static String quoted(String text) {
+        return "\"" + text + "\"";
+    }
+
+    private void error(String name, Index cell, String found, String expected) {
+        problems.add(Problem.error(inputs.place(name, cell), subject(name, cell), found, expected));
+    }
+
+    private void warning(String name, Index cell, String found, String expected) {
+        problems.add(
+                Problem.warning(inputs.place(name, cell), subject(name, cell), found, expected));
+    }
+
+    private static String subject(String name, Index cell) {
+        Grid grid = Contract.input(name).grid();
+        return Contract.input(name).label()
+                + ", "
+                + switch (grid) {
+                    case STICK -> cell.side().word();
+                    case STICK_READING -> cell.side().word() + ", row " + (cell.row() + 1);
+                    default -> "scenario " + ScenarioOutcome.letter(cell.scenario());
+                };
+    }
+}
