@@ -670,6 +670,30 @@ public final class CellFunctions extends Component implements XFunctions {
     }
 
     @Override
+    public Object stickspacing(
+            XPropertySet document,
+            Object holes,
+            Object pindiameter,
+            Object halfwidthinner,
+            Object halfwidthouter,
+            Object counterboreinner,
+            Object counterboreouter,
+            Object slide,
+            Object unit) {
+        return call.of(
+                "STICKSPACING",
+                document,
+                holes,
+                pindiameter,
+                halfwidthinner,
+                halfwidthouter,
+                counterboreinner,
+                counterboreouter,
+                slide,
+                unit);
+    }
+
+    @Override
     public Object tyrediameter(XPropertySet document, Object size, Object unit) {
         return call.of("TYREDIAMETER", document, size, unit);
     }
@@ -825,6 +849,12 @@ public final class CellFunctions extends Component implements XFunctions {
     @Override
     public Object expanded(XPropertySet document, Object standard, Object bias, Object unit) {
         return call.of("EXPANDED", document, standard, bias, unit);
+    }
+
+    @Override
+    public Object stickallowed(
+            XPropertySet document, Object pathdoubt, Object graduation, Object unit) {
+        return call.of("STICKALLOWED", document, pathdoubt, graduation, unit);
     }
 
     @Override

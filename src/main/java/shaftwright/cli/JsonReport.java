@@ -307,6 +307,7 @@ final class JsonReport {
             }
             contradiction(path.readings().contradiction());
             next(path.readings().path().flatMap(MeasuredPath::nextReading));
+            MockUpReport.write(json, sizing.mockUp(side));
             new RestraintReport(json).rows(path.restraints());
             json.writeEndObject();
         }
@@ -432,6 +433,7 @@ final class JsonReport {
             json.writeStringField(
                     "card", verdict.map(Verdict::card).orElse(CardPrint.NOTHING).name());
             ownLinkage(sizing.ownPath(side, scenario.number()));
+            MockUpReport.writeUse(json, scenario, side);
             Optional<SideResult> found = scenario.side(side).result();
             if (found.isPresent()) {
                 SideResult result = found.get();

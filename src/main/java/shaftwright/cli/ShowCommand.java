@@ -158,6 +158,7 @@ final class ShowCommand implements Callable<Integer> {
             further.forEach(each -> page.row(each.side().word(), each.words() + "."));
             page.gap();
         }
+        MockUpReport.print(page, sizing, sides);
         ReturningLoads.cautions(scenarios, sides, all).forEach(page::sentence);
         page.sentence(Cautions.LINE);
         page.gap();

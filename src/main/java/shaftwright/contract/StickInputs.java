@@ -117,6 +117,14 @@ public final class StickInputs {
                         Ranges.SIZE,
                         new Range(15, 90),
                         "Of the narrower one of both races. Empty: not checked."));
+        all.add(
+                words(
+                        "stick_note",
+                        STICK,
+                        "Note",
+                        TEXT,
+                        List.of(),
+                        "Anything else, such as why a reading was off."));
         readings(all);
     }
 

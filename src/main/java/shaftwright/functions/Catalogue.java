@@ -38,10 +38,12 @@ public final class Catalogue {
         all.addAll(JointFunctions.all());
         all.addAll(ShaftFunctions.all());
         all.addAll(CuttingFunctions.all());
+        all.addAll(MockUpFunctions.sticks());
         all.addAll(TyreFunctions.all());
         all.addAll(TravelFunctions.all());
         all.addAll(PathFunctions.all());
         all.addAll(DoubtFunctions.all());
+        all.addAll(MockUpFunctions.doubts());
         all.addAll(StrengthFunctions.all());
         all.addAll(FatigueFunctions.all());
         return List.copyOf(all);

@@ -659,7 +659,7 @@ final class MockUpLines {
         LineSet<Sizing> texts = sides.in(Section.STICK_SAID, STICK);
         texts.text("stick_summary", "Readings and plan")
                 .is(summaryWords(), MockUpLines::summaryWords);
-        texts.text("stick_correction", "Correction of the window, where a scenario asks for it")
+        texts.text("stick_correction", "Correction, where asked for")
                 .is(
                         correctionWords(),
                         (sizing, index) ->

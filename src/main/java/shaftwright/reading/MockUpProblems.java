@@ -151,11 +151,8 @@ final class MockUpProblems {
         boolean corrects =
                 inputs.text("stick_corrects", new Index(Side.LEFT, scenario, 0))
                         .equalsIgnoreCase(StickInputs.YES);
-        for (StickComparison each : check.comparisons()) {
-            if (each.contradicts(corrects)) {
-                contradiction(side, each);
-            }
-        }
+        check.worst(corrects)
+                .ifPresent(worst -> contradiction(side, worst, check.contradicting(corrects) - 1));
     }
 
     private void pins(Side side, MockUpCheck check) {
@@ -213,7 +210,8 @@ final class MockUpProblems {
     /** By so much a tape and a path may be off together, mm: a slip of the keyboard is more. */
     private static final double TOLERANCE = 25;
 
-    private void contradiction(Side side, StickComparison each) {
+    /** The reading that contradicts most; of the others their number. */
+    private void contradiction(Side side, StickComparison each, int more) {
         boolean fixed = each.reading().fixedHoles().isPresent();
         String name =
                 fixed
@@ -227,7 +225,10 @@ final class MockUpProblems {
                 inputs.shownLength(expected)
                         + " within a doubt of "
                         + inputs.shownLength(each.allowed())
-                        + ", by the joints' figures");
+                        + ", by the joints' figures"
+                        + (more == 0
+                                ? ""
+                                : "; readings of this side that differ likewise: " + more));
     }
 
     /** A correction that there is none for, or that comes from other joints. */

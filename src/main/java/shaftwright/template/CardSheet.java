@@ -111,7 +111,7 @@ final class CardSheet {
     private static float height(String line) {
         return switch (line) {
             case "card_verdict" -> 112;
-            case "card_readings", "card_put_in" -> 30;
+            case "card_readings", "card_put_in", "card_correction" -> 30;
             default -> 16;
         };
     }

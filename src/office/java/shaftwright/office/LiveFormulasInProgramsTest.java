@@ -20,6 +20,7 @@ import shaftwright.workbook.Agreement;
 import shaftwright.workbook.DemoBook;
 import shaftwright.workbook.LinkageSourceTest;
 import shaftwright.workbook.ManyFindings;
+import shaftwright.workbook.MockUpBook;
 import shaftwright.workbook.PoiRecalculation;
 import shaftwright.workbook.RandomWorkbooks;
 import shaftwright.workbook.SpoiltWorkbooks;
@@ -56,6 +57,7 @@ class LiveFormulasInProgramsTest {
                         LinkageSourceTest.byLinkage(),
                         DemoBook.scenarios()));
         BOOKS.add(ManyFindings.write(folder.resolve("many.xlsx")));
+        BOOKS.add(MockUpBook.write(folder.resolve("mock-up.xlsx"), MockUpBook.corrected()));
         RandomWorkbooks random = new RandomWorkbooks(folder, FIRST_SEED);
         BOOKS.addAll(random.next(WORKBOOKS));
         assertThat(random.refused()).as("seeds that contradict themselves").isLessThan(WORKBOOKS);

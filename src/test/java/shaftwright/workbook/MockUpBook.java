@@ -9,7 +9,7 @@ import java.util.Map;
  * C, whose races lie 9 mm (0.35 in) nearer than planned; right a fixed one in those of the shop
  * card's scenario, which does as planned but where it is pulled out.
  */
-final class MockUpBook {
+public final class MockUpBook {
     private MockUpBook() {}
 
     /** Holes 0.354 in closer than 27.177 and 24.811, 27.377 and 24.145, 26.852 and 23.584 in. */
@@ -36,13 +36,13 @@ final class MockUpBook {
     }
 
     /** The same in which scenario C, and one with other joints, are corrected. */
-    static Map<String, List<String>> corrected() {
+    public static Map<String, List<String>> corrected() {
         Map<String, List<String>> typed = typed();
         typed.put("stick_corrects", List.of("no", "yes", "yes", "", "yes", ""));
         return typed;
     }
 
-    static Path write(Path file, Map<String, List<String>> typed) {
+    public static Path write(Path file, Map<String, List<String>> typed) {
         return DemoBook.write(file, typed, DemoBook.scenarios());
     }
 }
