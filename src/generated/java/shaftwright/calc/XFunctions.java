@@ -58,51 +58,53 @@ public interface XFunctions extends XInterface {
         new MethodTypeInfo("grooveinnerwall", 45, TypeInfo.ANY),
         new MethodTypeInfo("landwanted", 46, TypeInfo.ANY),
         new MethodTypeInfo("mockupholes", 47, TypeInfo.ANY),
-        new MethodTypeInfo("tyrediameter", 48, TypeInfo.ANY),
-        new MethodTypeInfo("tyrewidth", 49, TypeInfo.ANY),
-        new MethodTypeInfo("rimdiameter", 50, TypeInfo.ANY),
-        new MethodTypeInfo("rollinglength", 51, TypeInfo.ANY),
-        new MethodTypeInfo("wheelspeed", 52, TypeInfo.ANY),
-        new MethodTypeInfo("roadspeed", 53, TypeInfo.ANY),
-        new MethodTypeInfo("clearancegain", 54, TypeInfo.ANY),
-        new MethodTypeInfo("trackwidth", 55, TypeInfo.ANY),
-        new MethodTypeInfo("overallwidth", 56, TypeInfo.ANY),
-        new MethodTypeInfo("groundclearance", 57, TypeInfo.ANY),
-        new MethodTypeInfo("bumplimit", 58, TypeInfo.ANY),
-        new MethodTypeInfo("travelsteps", 59, TypeInfo.ANY),
-        new MethodTypeInfo("motionratio", 60, TypeInfo.ANY),
-        new MethodTypeInfo("pathtable", 61, TypeInfo.ANY),
-        new MethodTypeInfo("normaltravel", 62, TypeInfo.ANY),
-        new MethodTypeInfo("polynomial", 63, TypeInfo.ANY),
-        new MethodTypeInfo("curveallowance", 64, TypeInfo.ANY),
-        new MethodTypeInfo("tapedoubt", 65, TypeInfo.ANY),
-        new MethodTypeInfo("plusminus", 66, TypeInfo.ANY),
-        new MethodTypeInfo("repeatdoubt", 67, TypeInfo.ANY),
-        new MethodTypeInfo("rootsumsquare", 68, TypeInfo.ANY),
-        new MethodTypeInfo("worstcase", 69, TypeInfo.ANY),
-        new MethodTypeInfo("expanded", 70, TypeInfo.ANY),
-        new MethodTypeInfo("barstress", 71, TypeInfo.ANY),
-        new MethodTypeInfo("bartorque", 72, TypeInfo.ANY),
-        new MethodTypeInfo("bartwist", 73, TypeInfo.ANY),
-        new MethodTypeInfo("criticalspeed", 74, TypeInfo.ANY),
-        new MethodTypeInfo("splinerootshear", 75, TypeInfo.ANY),
-        new MethodTypeInfo("hollowrootshear", 76, TypeInfo.ANY),
-        new MethodTypeInfo("splinetoothshear", 77, TypeInfo.ANY),
-        new MethodTypeInfo("splinebearing", 78, TypeInfo.ANY),
-        new MethodTypeInfo("boltpreload", 79, TypeInfo.ANY),
-        new MethodTypeInfo("boltarea", 80, TypeInfo.ANY),
-        new MethodTypeInfo("proofload", 81, TypeInfo.ANY),
-        new MethodTypeInfo("flangetorque", 82, TypeInfo.ANY),
-        new MethodTypeInfo("jointfactor", 83, TypeInfo.ANY),
-        new MethodTypeInfo("jointlife", 84, TypeInfo.ANY),
-        new MethodTypeInfo("enginetorque", 85, TypeInfo.ANY),
-        new MethodTypeInfo("slipshare", 86, TypeInfo.ANY),
-        new MethodTypeInfo("griptorque", 87, TypeInfo.ANY),
-        new MethodTypeInfo("groovekts", 88, TypeInfo.ANY),
-        new MethodTypeInfo("shoulderkts", 89, TypeInfo.ANY),
-        new MethodTypeInfo("notchfactor", 90, TypeInfo.ANY),
-        new MethodTypeInfo("fatiguefactor", 91, TypeInfo.ANY),
-        new MethodTypeInfo("speedangle", 92, TypeInfo.ANY)
+        new MethodTypeInfo("stickspacing", 48, TypeInfo.ANY),
+        new MethodTypeInfo("tyrediameter", 49, TypeInfo.ANY),
+        new MethodTypeInfo("tyrewidth", 50, TypeInfo.ANY),
+        new MethodTypeInfo("rimdiameter", 51, TypeInfo.ANY),
+        new MethodTypeInfo("rollinglength", 52, TypeInfo.ANY),
+        new MethodTypeInfo("wheelspeed", 53, TypeInfo.ANY),
+        new MethodTypeInfo("roadspeed", 54, TypeInfo.ANY),
+        new MethodTypeInfo("clearancegain", 55, TypeInfo.ANY),
+        new MethodTypeInfo("trackwidth", 56, TypeInfo.ANY),
+        new MethodTypeInfo("overallwidth", 57, TypeInfo.ANY),
+        new MethodTypeInfo("groundclearance", 58, TypeInfo.ANY),
+        new MethodTypeInfo("bumplimit", 59, TypeInfo.ANY),
+        new MethodTypeInfo("travelsteps", 60, TypeInfo.ANY),
+        new MethodTypeInfo("motionratio", 61, TypeInfo.ANY),
+        new MethodTypeInfo("pathtable", 62, TypeInfo.ANY),
+        new MethodTypeInfo("normaltravel", 63, TypeInfo.ANY),
+        new MethodTypeInfo("polynomial", 64, TypeInfo.ANY),
+        new MethodTypeInfo("curveallowance", 65, TypeInfo.ANY),
+        new MethodTypeInfo("tapedoubt", 66, TypeInfo.ANY),
+        new MethodTypeInfo("plusminus", 67, TypeInfo.ANY),
+        new MethodTypeInfo("repeatdoubt", 68, TypeInfo.ANY),
+        new MethodTypeInfo("rootsumsquare", 69, TypeInfo.ANY),
+        new MethodTypeInfo("worstcase", 70, TypeInfo.ANY),
+        new MethodTypeInfo("expanded", 71, TypeInfo.ANY),
+        new MethodTypeInfo("stickallowed", 72, TypeInfo.ANY),
+        new MethodTypeInfo("barstress", 73, TypeInfo.ANY),
+        new MethodTypeInfo("bartorque", 74, TypeInfo.ANY),
+        new MethodTypeInfo("bartwist", 75, TypeInfo.ANY),
+        new MethodTypeInfo("criticalspeed", 76, TypeInfo.ANY),
+        new MethodTypeInfo("splinerootshear", 77, TypeInfo.ANY),
+        new MethodTypeInfo("hollowrootshear", 78, TypeInfo.ANY),
+        new MethodTypeInfo("splinetoothshear", 79, TypeInfo.ANY),
+        new MethodTypeInfo("splinebearing", 80, TypeInfo.ANY),
+        new MethodTypeInfo("boltpreload", 81, TypeInfo.ANY),
+        new MethodTypeInfo("boltarea", 82, TypeInfo.ANY),
+        new MethodTypeInfo("proofload", 83, TypeInfo.ANY),
+        new MethodTypeInfo("flangetorque", 84, TypeInfo.ANY),
+        new MethodTypeInfo("jointfactor", 85, TypeInfo.ANY),
+        new MethodTypeInfo("jointlife", 86, TypeInfo.ANY),
+        new MethodTypeInfo("enginetorque", 87, TypeInfo.ANY),
+        new MethodTypeInfo("slipshare", 88, TypeInfo.ANY),
+        new MethodTypeInfo("griptorque", 89, TypeInfo.ANY),
+        new MethodTypeInfo("groovekts", 90, TypeInfo.ANY),
+        new MethodTypeInfo("shoulderkts", 91, TypeInfo.ANY),
+        new MethodTypeInfo("notchfactor", 92, TypeInfo.ANY),
+        new MethodTypeInfo("fatiguefactor", 93, TypeInfo.ANY),
+        new MethodTypeInfo("speedangle", 94, TypeInfo.ANY)
     };
 
     /** A length as a number, from tape text such as 25 3/8. */
@@ -520,6 +522,18 @@ public interface XFunctions extends XInterface {
     /** Distance of the cross holes of a mock-up stick, centre to centre. */
     Object mockupholes(XPropertySet document, Object cliptoclip, Object pindiameter, Object unit);
 
+    /** Race centre to race centre on a mock-up stick, from its cross holes. */
+    Object stickspacing(
+            XPropertySet document,
+            Object holes,
+            Object pindiameter,
+            Object halfwidthinner,
+            Object halfwidthouter,
+            Object counterboreinner,
+            Object counterboreouter,
+            Object slide,
+            Object unit);
+
     /** Diameter of a new tyre by its size; #N/A for a size that states none, such as 7.50-16. */
     Object tyrediameter(XPropertySet document, Object size, Object unit);
 
@@ -618,6 +632,9 @@ public interface XFunctions extends XInterface {
 
     /** Twice a standard uncertainty and a bias on top: about 95 in 100 lie inside. */
     Object expanded(XPropertySet document, Object standard, Object bias, Object unit);
+
+    /** How far a mock-up reading may differ from the plan before it says something. */
+    Object stickallowed(XPropertySet document, Object pathdoubt, Object graduation, Object unit);
 
     /** Shear stress at the surface of a round bar under torque. */
     Object barstress(

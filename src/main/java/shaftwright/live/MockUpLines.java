@@ -628,7 +628,7 @@ final class MockUpLines {
                     .shown("stick_off_<end>", "Read less expected, fully <end>")
                     .is(
                             where("<sign>*{stick_diff_<end>}/tape_mm", "\"\""),
-                            row -> row.of(end, each -> shownOff(row, each), Double.NaN));
+                            row -> row.of(end, MockUpLines::shownOff, Double.NaN));
         }
         set.shown("stick_allowed_shown", "Allowed ±")
                 .is("{stick_allowed}/tape_mm", StickRow::allowed);
@@ -647,7 +647,7 @@ final class MockUpLines {
     }
 
     /** A stick that is pulled out sooner has less play. */
-    private static double shownOff(StickRow row, StickComparison each) {
+    private static double shownOff(StickComparison each) {
         boolean less = each.end() == WindowEnd.OUT && each.reading().fixedHoles().isPresent();
         return less ? -each.difference() : each.difference();
     }

@@ -49,8 +49,8 @@ enum OptionalSheetLines {
 
     private static final int SINCE = 5;
 
-    /** Contract version that brought the sheet of what must mate. */
-    private static final int WITH_6 = 6;
+    /** Contract version that brought the sheets of mock-ups and of what must mate. */
+    private static final int LATER_SHEETS = 6;
 
     private static final String SAID = "a verdict above points here";
 
@@ -80,7 +80,7 @@ enum OptionalSheetLines {
     }
 
     private int since() {
-        return this == MOCK_UP || this == MATING ? WITH_6 : SINCE;
+        return this == MOCK_UP || this == MATING ? LATER_SHEETS : SINCE;
     }
 
     private int revised() {

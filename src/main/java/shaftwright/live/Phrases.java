@@ -99,11 +99,6 @@ final class Phrases {
                         """);
     }
 
-    /** A length by which something is over or short, with the unit; never 0. */
-    static String excess(String millimetres) {
-        return atLeastOneStep("(" + millimetres + ")/tape_mm", "unit_decimals", UNIT);
-    }
-
     /** A length in the workbook's unit, with the unit. */
     static String length(String millimetres) {
         return length(millimetres, "unit_decimals");

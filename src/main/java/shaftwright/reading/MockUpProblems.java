@@ -2,7 +2,6 @@ package shaftwright.reading;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
@@ -11,12 +10,10 @@ import shaftwright.contract.Index;
 import shaftwright.contract.StickInputs;
 import shaftwright.mockup.FloatStop;
 import shaftwright.mockup.MockUpCheck;
-import shaftwright.mockup.StickComparison;
-import shaftwright.mockup.WindowEnd;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.suspension.HubPath;
 
-/** Says by cell what is wrong with mock-ups as typed, and which of their readings contradict. */
+/** Says by cell what is wrong with mock-ups as typed; readings that contradict are findings. */
 final class MockUpProblems {
     private final Sizing sizing;
     private final InputValues inputs;
@@ -35,7 +32,7 @@ final class MockUpProblems {
                 typed(side, row);
             }
             trouble(side, mockUp.trouble());
-            mockUp.check().ifPresent(check -> compared(side, mockUp, check));
+            mockUp.check().ifPresent(check -> compared(side, check));
         }
         for (ScenarioOutcome scenario : sizing.scenarios()) {
             if (scenario.used() && scenario.computed()) {
@@ -124,17 +121,19 @@ final class MockUpProblems {
         }
     }
 
-    private void compared(Side side, SideMockUp mockUp, MockUpCheck check) {
+    private void compared(Side side, MockUpCheck check) {
         pins(side, check);
         boolean readIn =
                 check.mockUp().readings().stream()
                         .anyMatch(reading -> reading.holesIn().isPresent());
+        // A fixed stick's holes are one cell.
+        boolean tooLong = false;
         for (int row = 0; row < Grid.STICK_READING.rows(); row++) {
             double travel = SideMockUp.travel(sizing, side, row);
             if (!Double.isNaN(travel) && !check.knows(travel)) {
                 outside(side, row, check.stood().path());
-            } else if (!Double.isNaN(travel)) {
-                tooLong(side, row, travel, check);
+            } else if (!Double.isNaN(travel) && !tooLong) {
+                tooLong = tooLong(side, row, travel, check) && SideMockUp.isFixed(inputs, side);
             }
         }
         for (ShaftEnd end : ShaftEnd.values()) {
@@ -147,12 +146,6 @@ final class MockUpProblems {
                         "what stops the race inboard; fully in is not judged without");
             }
         }
-        int scenario = mockUp.scenario().orElseThrow();
-        boolean corrects =
-                inputs.text("stick_corrects", new Index(Side.LEFT, scenario, 0))
-                        .equalsIgnoreCase(StickInputs.YES);
-        check.worst(corrects)
-                .ifPresent(worst -> contradiction(side, worst, check.contradicting(corrects) - 1));
     }
 
     private void pins(Side side, MockUpCheck check) {
@@ -161,7 +154,7 @@ final class MockUpProblems {
         boolean sunk =
                 check.stood().inner().counterbore() + check.stood().outer().counterbore() > 0;
         if (sunk && pins >= seat) {
-            error(
+            warning(
                     "stick_pin_length",
                     new Index(side, 0, 0),
                     shown("stick_pin_length", side, 0),
@@ -185,50 +178,26 @@ final class MockUpProblems {
     }
 
     /** A stick that can't have been in there, whatever the joints' figures are. */
-    private void tooLong(Side side, int row, double travel, MockUpCheck check) {
+    private boolean tooLong(Side side, int row, double travel, MockUpCheck check) {
         boolean fixed = SideMockUp.isFixed(inputs, side);
         Index cell = new Index(side, 0, fixed ? 0 : row);
         String name = fixed ? "stick_holes" : "stick_holes_in";
         double holes = inputs.number(name, cell);
         double over = check.mockUp().stick().lengthOverHoles();
         double room = check.roomBetweenCups(travel);
-        OptionalDouble most =
-                OptionalDouble.of(room - over).stream().filter(Double::isFinite).findAny();
-        if (most.isPresent() && holes > most.getAsDouble() + TOLERANCE) {
-            error(
+        double most = room - over;
+        if (holes > most) {
+            warning(
                     name,
                     cell,
                     inputs.shownLength(holes),
                     "at most "
-                            + inputs.shownLength(most.getAsDouble())
+                            + inputs.shownLength(most)
                             + ": from cup bottom to cup bottom there are "
                             + inputs.shownLength(room)
                             + " at this height, which no longer stick goes into");
         }
-    }
-
-    /** By so much a tape and a path may be off together, mm: a slip of the keyboard is more. */
-    private static final double TOLERANCE = 25;
-
-    /** The reading that contradicts most; of the others their number. */
-    private void contradiction(Side side, StickComparison each, int more) {
-        boolean fixed = each.reading().fixedHoles().isPresent();
-        String name =
-                fixed
-                        ? "stick_play"
-                        : each.end() == WindowEnd.IN ? "stick_holes_in" : "stick_holes_out";
-        double expected = fixed ? each.expectedPlay() : each.expected();
-        warning(
-                name,
-                new Index(side, 0, each.reading().row()),
-                shown(name, side, each.reading().row()),
-                inputs.shownLength(expected)
-                        + " within a doubt of "
-                        + inputs.shownLength(each.allowed())
-                        + ", by the joints' figures"
-                        + (more == 0
-                                ? ""
-                                : "; readings of this side that differ likewise: " + more));
+        return holes > most;
     }
 
     /** A correction that there is none for, or that comes from other joints. */

@@ -81,15 +81,22 @@ class FillCommandTest {
                                 + " cutting: the readings contradict each other.")
                 .contains("finding: forest.xlsx: scenario B, both sides: The weakest part (")
                 .endsWith(
-                        " warning, no overwritten or edited formulas. 8 findings on its scenarios.\n");
+                        " warning, no overwritten or edited formulas. 9 findings on its scenarios.\n");
     }
 
     @Test
-    void checkFindsNothingAgainstAHealthyVariant() {
+    void checkFindsNothingAgainstAHealthyVariant() throws IOException {
         Path file = Demo.inches(folder);
-        // Scenario B is the one varied.
+        Path inputs =
+                Files.writeString(
+                        folder.resolve("in.json"),
+                        "{\"stick_height_left\": [], \"stick_holes_in_left\": [],"
+                                + " \"stick_holes_out_left\": []}");
+        // Scenario B is the one varied; the mock-up of E contradicts.
         Run.of(
                 "fill",
+                "--inputs",
+                inputs,
                 "--set",
                 "scenario_name[B]=",
                 "--set",
