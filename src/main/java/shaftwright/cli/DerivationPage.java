@@ -36,6 +36,9 @@ final class DerivationPage {
             ScenarioTexts texts = new ScenarioTexts(sizing, scenario);
             page.title(texts.title() + ", " + side.word());
             page.sentence(texts.verdict(side));
+            if (sizing.wantsAllStates(scenario.number())) {
+                page.sentence(Derivation.ALL_STATES);
+            }
             page.gap();
             sizing.derivation(new Index(side, scenario.number(), 0)).ifPresent(this::print);
         }

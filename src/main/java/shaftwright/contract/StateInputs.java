@@ -20,10 +20,9 @@ public final class StateInputs {
                                 "All states at once",
                                 InputKind.CHOICE,
                                 List.of(WANTED, "no"),
-                                "yes: one shaft for the hubs steered from lock to lock, and for the"
-                                        + " drive unit at rest, under drive and under overrun in its"
-                                        + " mounts; fill computes them. The rows above still show"
-                                        + " one state in the tables. Empty: no.")
+                                "yes: one shaft for the hubs from lock to lock, and the drive unit"
+                                        + " at rest, under drive and under overrun; fill computes"
+                                        + " them. Tables still show one state. Empty: no.")
                         .since(SINCE));
         all.add(
                 lock(

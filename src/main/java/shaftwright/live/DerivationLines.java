@@ -37,10 +37,16 @@ public final class DerivationLines {
     static void declare(LiveLines lines) {
         LineSet.in(lines, Section.DERIVATION, SIDE)
                 .since(SINCE)
-                .with(Pieces.of("no_scenario", quoted(Derivation.NO_SCENARIO)))
+                .with(
+                        Pieces.of("no_scenario", quoted(Derivation.NO_SCENARIO))
+                                .and("all_asked", Card.cell("states_asked"))
+                                .and("all_states", quoted(" " + Derivation.ALL_STATES)))
                 .text("how_says", "Scenario on the shop cards")
                 .is(
-                        "IF(card_index=0,<no_scenario>,{card_name}&\": \"&{card_verdict})",
+                        """
+                        IF(card_index=0,<no_scenario>,{card_name}&": "&{card_verdict}
+                        &IF(<all_asked>=1,<all_states>,""))
+                        """,
                         DerivationLines::said);
         LineSet<Sizing> readings =
                 LineSet.in(lines, Section.PATH_WORK, READING_SLOT)
@@ -66,7 +72,10 @@ public final class DerivationLines {
                 .map(
                         shop ->
                                 (sizing.inputs().text("scenario_name", shop) + ": ")
-                                        + VerdictLines.words(sizing, shop))
+                                        + VerdictLines.words(sizing, shop)
+                                        + (sizing.wantsAllStates(shop.scenario())
+                                                ? " " + Derivation.ALL_STATES
+                                                : ""))
                 .orElse(Derivation.NO_SCENARIO);
     }
 

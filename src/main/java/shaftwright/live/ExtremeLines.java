@@ -63,15 +63,18 @@ final class ExtremeLines {
         set.revised(6)
                 .of(quantity, name, label)
                 .is(
-                        StateLines.either(
-                                column, mayBeEmpty ? "IF(" + any + ",\"\"," + most + ")" : most),
+                        mayBeEmpty
+                                ? StateLines.eitherIfAny(
+                                        column, "IF(" + any + ",\"\"," + most + ")")
+                                : StateLines.either(column, most),
                         result -> core.apply(result).map(Binding::value).orElse(Double.NaN));
         set.revised(6)
                 .mm(name + "_travel", label + ": at travel")
                 .is(
-                        StateLines.either(
-                                column + "_travel",
-                                mayBeEmpty ? "IF(" + any + ",\"\"," + where + ")" : where),
+                        mayBeEmpty
+                                ? StateLines.eitherIfAny(
+                                        column + "_travel", "IF(" + any + ",\"\"," + where + ")")
+                                : StateLines.either(column + "_travel", where),
                         result -> core.apply(result).map(Binding::travel).orElse(Double.NaN));
     }
 }

@@ -112,6 +112,17 @@ final class StateLines {
                 + (",{states_" + figure + "}," + other + ")");
     }
 
+    /** The same for a figure that may be missing: programs take an empty cell for 0. */
+    static String eitherIfAny(String figure, String other) {
+        return Pieces.of("figure", "{states_" + figure + "}")
+                .and("current", quoted(EngineBlock.CURRENT))
+                .and("other", other)
+                .in(
+                        """
+                        IF({states_stamp}=<current>,IF(ISNUMBER(<figure>),<figure>,""),<other>)
+                        """);
+    }
+
     /**
      * What ends the window is told by the number of its words, from 1, as sentences choose them.
      */

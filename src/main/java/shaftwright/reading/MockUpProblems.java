@@ -103,11 +103,13 @@ final class MockUpProblems {
         switch (trouble) {
             case SideMockUp.NO_SCENARIO -> {
                 String letter = inputs.text("stick_scenario", single);
-                error(
+                warning(
                         "stick_scenario",
                         single,
                         letter.isEmpty() ? "nothing, and none on the shop cards" : quoted(letter),
-                        "a letter from A to " + ScenarioOutcome.letter(inputs.scenarios() - 1));
+                        "a letter from A to "
+                                + ScenarioOutcome.letter(inputs.scenarios() - 1)
+                                + "; the mock-up is not compared");
             }
             case SideMockUp.NOT_COMPUTED ->
                     warning(

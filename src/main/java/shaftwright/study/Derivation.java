@@ -30,6 +30,11 @@ public final class Derivation {
     public static final String NO_SCENARIO =
             "No scenario is on the shop cards: choose one on the left card.";
 
+    /** Said where a limit may be that of another position than the one worked through. */
+    public static final String ALL_STATES =
+            "All states are asked for: the figures are of the one state shown, the longest and the"
+                    + " shortest race spacing of them all.";
+
     /** One of the two positions: which way the races go there, and how far. */
     private record Limit(
             Binding bound,

@@ -128,7 +128,7 @@ final class MatingSheet {
         draft.text(sheet, row, 0, Page.label(line, draft.unit()), draft.look().label());
         draft.live(line, side, sheet, row, FIRST, Direction.ACROSS, draft.look().of(line));
         if (line.quantity() == Quantity.TEXT) {
-            sheet.getRow(row).setHeightInPoints(56);
+            sheet.getRow(row).setHeightInPoints(70);
         }
         row++;
     }

@@ -22,6 +22,10 @@ final class MockUpSheet {
 
     private final Draft draft;
     private final XSSFSheet sheet;
+
+    /** A note of seven short lines. */
+    private static final int NOTE_POINTS = 96;
+
     private int row = 3;
 
     private MockUpSheet(Draft draft) {
@@ -74,6 +78,7 @@ final class MockUpSheet {
             sheet.addMergedRegion(new CellRangeAddress(row, row, 3, LAST));
             row++;
         }
+        sheet.getRow(row - 1).setHeightInPoints(NOTE_POINTS);
         row++;
     }
 

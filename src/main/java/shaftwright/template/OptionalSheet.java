@@ -54,11 +54,13 @@ enum OptionalSheet {
         return names;
     }
 
-    /** What they are called in a list. */
+    /** What they are called in a list: one, one a side, or some more. */
     String title() {
-        return names.size() > Side.values().length
-                ? names.get(0) + " (" + names.size() + " sheets)"
-                : String.join(", ", names);
+        return switch (names.size()) {
+            case 1 -> names.get(0);
+            case 2 -> names.get(0) + ", " + Side.RIGHT.word();
+            default -> names.get(0) + " (" + names.size() + " sheets)";
+        };
     }
 
     /** What it is for, as the end of a sentence. */

@@ -186,6 +186,7 @@ final class ScenariosSheet {
                             Section.STATES_BLOCK,
                             side);
         }
+        sheet.setRowBreak(row - 1);
         for (Side side : Side.values()) {
             row =
                     block(

@@ -60,7 +60,7 @@ final class StartSheet {
 
     private static int top(Draft draft, XSSFSheet sheet) {
         Look look = draft.look();
-        Page.widths(sheet, 28, 92, 13, 12, 12);
+        Page.widths(sheet, 30, 90, 13, 12, 12);
         draft.title(sheet, "Half-shaft sizing");
         draft.text(sheet, 1, 0, "Vehicle", look.bold());
         draft.input(Contract.input("vehicle_name"), Side.LEFT, sheet, 1, 1, Direction.DOWN);

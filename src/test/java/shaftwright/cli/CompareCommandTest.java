@@ -237,7 +237,7 @@ class CompareCommandTest {
                 .contains(
                         "finding: both.xlsx: book 2, scenario B, left: Does not fit: no length works")
                 .endsWith(
-                        "both.xlsx: no errors, no warnings, no overwritten or edited formulas. 14"
+                        "both.xlsx: no errors, no warnings, no overwritten or edited formulas. 16"
                                 + " findings on its scenarios."
                                 + System.lineSeparator());
         Path spoilt = folder.resolve("spoilt.xlsx");

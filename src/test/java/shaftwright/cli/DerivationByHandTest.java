@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import shaftwright.study.Derivation;
 import shaftwright.study.DerivationStep;
 
 /**
@@ -185,23 +186,45 @@ class DerivationByHandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"A", "C", "E"})
+    @ValueSource(strings = {"A", "C"})
     void eachStepOfAFittingShaftFollowsFromTheFiguresAbove(String scenario) {
         for (Path file : List.of(Demo.inches(folder), Demo.millimetres(folder))) {
-            Page page = page(file, scenario, "left");
-            given(page);
-            for (int group = LONGEST; group <= SHORTEST; group++) {
-                hub(page, group);
-                stubAxis(page, group);
-                limit(page, group);
-                bound(page, group);
-                page.hasLength(
-                        DerivationStep.WINDOW,
-                        group,
-                        page.one(DerivationStep.BOUND, group) + page.seatsAndStubs());
-            }
-            choice(page);
+            whole(page(file, scenario, "left"));
         }
+    }
+
+    @Test
+    void stepsOfAShaftBetweenOtherJointsFollowToo() {
+        whole(page(changed("all_states[E]="), "E", "right"));
+    }
+
+    private static void whole(Page page) {
+        given(page);
+        for (int group = LONGEST; group <= SHORTEST; group++) {
+            hub(page, group);
+            stubAxis(page, group);
+            limit(page, group);
+            bound(page, group);
+            page.hasLength(
+                    DerivationStep.WINDOW,
+                    group,
+                    page.one(DerivationStep.BOUND, group) + page.seatsAndStubs());
+        }
+        choice(page);
+    }
+
+    @Test
+    void limitThatAnotherStateSetsIsSaidToBeSuch() {
+        Page page = page(Demo.inches(folder), "E", "right");
+
+        for (int group = LONGEST; group <= SHORTEST; group++) {
+            hub(page, group);
+            limit(page, group);
+        }
+        assertThat(String.join(" ", page.lines()).replaceAll(" +", " "))
+                .contains(Derivation.ALL_STATES);
+        assertThat(page(Demo.inches(folder), "A", "right").lines())
+                .noneMatch(line -> line.contains("All states"));
     }
 
     @Test

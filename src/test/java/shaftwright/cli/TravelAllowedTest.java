@@ -17,9 +17,9 @@ class TravelAllowedTest {
 
         assertThat(Run.of("show", "--all", "--scenario", "d", "--side", "left", file).out())
                 .containsPattern("shaft allows +5\\.\\d+ in up \\(damper closed\\), ")
-                .containsPattern("in down \\(inner\\s+angle\\s+limit\\)");
+                .containsPattern("in down \\(boot\\s+too\\s+short");
         assertThat(Run.of("show", "--json", "--scenario", "d", "--side", "left", file).out())
-                .contains("\"travel_down_stop\" : \"INNER_ANGLE\"")
+                .contains("\"travel_down_stop\" : \"BOOT_LIMIT\"")
                 .contains("\"travel_up_mm\" : ");
     }
 

@@ -375,7 +375,13 @@ class VariantsTest {
                         .toList();
 
         assertThat(refused)
-                .containsOnly("first_gear", "final_drive", "shaft_pair_price", "other_cost");
+                .containsOnly(
+                        "lock_left",
+                        "first_gear",
+                        "final_drive",
+                        "reverse_gear",
+                        "shaft_pair_price",
+                        "other_cost");
     }
 
     @Test

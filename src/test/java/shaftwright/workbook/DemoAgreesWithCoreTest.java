@@ -3,8 +3,12 @@ package shaftwright.workbook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import org.junit.jupiter.api.Test;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import shaftwright.xlsx.XlsxBook;
 
 /**
@@ -17,9 +21,12 @@ class DemoAgreesWithCoreTest {
 
     @TempDir Path folder;
 
-    @Test
-    void everyFormulaGivesWhatTheCoreGives() throws Exception {
-        Path demo = DemoBook.write(folder.resolve("demo.xlsx"));
+    @ParameterizedTest
+    @ValueSource(strings = {"A", "E"})
+    void everyFormulaGivesWhatTheCoreGives(String scenario) throws Exception {
+        Map<String, List<String>> typed = new HashMap<>(DemoBook.typed());
+        typed.put("shop_scenario", List.of(scenario));
+        Path demo = DemoBook.write(folder.resolve("demo.xlsx"), typed, DemoBook.scenarios());
         try (PoiRecalculation poi = PoiRecalculation.of(demo)) {
             Agreement agreement = Agreement.of(XlsxBook.open(demo), poi::value);
             assertThat(agreement.differences()).isEmpty();

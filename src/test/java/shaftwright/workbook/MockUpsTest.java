@@ -152,7 +152,7 @@ class MockUpsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "stick_scenario_left, Q, stick_scenario, 'a letter from A to ', true",
+        "stick_scenario_left, Q, stick_scenario, 'a letter from A to ', false",
         "stick_holes_in_left, 23, stick_holes_in, 'Are in and out swapped?', true",
         "stick_holes_in_left, 40, stick_holes_in, 'which no longer stick goes into', false",
         "stick_holes_right, '', stick_holes, 'the hole spacing of the fixed stick', true",
