@@ -36,8 +36,8 @@ class NextStepTest {
         {"joint_datum_offset", "0", "20", "Joint 1 lacks: centre to cup bottom (Parts E5)"},
         {"joint_cup_bottom", "0", "60", "Joint 1 lacks: angle limit (Parts J5)"},
         {"joint_angle_max", "0", "25", "Joint 1 lacks: straight plunge, or bench rows (Parts M5)"},
-        {"joint_plunge", "0", "45", "Pick an inner joint: Scenarios B21"},
-        {"joint_inner", "0", "six-ball", "Pick an outer joint: Scenarios B22"},
+        {"joint_plunge", "0", "45", "Pick an inner joint: Scenarios B25"},
+        {"joint_inner", "0", "six-ball", "Pick an outer joint: Scenarios B26"},
         {"joint_outer", "0", "six-ball", "Type the height of the inner datum face: Measure B7"},
         {
             "inner_height_left",
@@ -51,8 +51,8 @@ class NextStepTest {
         {"height_left", "1", "380", distance("C12")},
         {"distance_first_left", "1", "500", height("B13")},
         {"height_left", "2", "480", distance("C13")},
-        {"distance_first_left", "2", "504", "Type the bump travel from ride: Scenarios B36"},
-        {"bump_limit", "0", "80", "Type the droop travel from ride: Scenarios B38"},
+        {"distance_first_left", "2", "504", "Type the bump travel from ride: Scenarios B40"},
+        {"bump_limit", "0", "80", "Type the droop travel from ride: Scenarios B42"},
         {"droop_limit", "0", "80", ""},
     };
 
@@ -77,7 +77,16 @@ class NextStepTest {
     @Test
     void readmeCountsTheCells() throws IOException {
         assertThat(Files.readString(Path.of("README.md")))
-                .contains("A first verdict needs " + STEPS.length + " cells");
+                .contains("A first verdict needs " + STEPS.length + " cells")
+                .contains(listed("joint_inner", "joint_outer"))
+                .contains(listed("bump_limit", "droop_limit"))
+                .contains(listed("inner_height_left", "ride_height_left"));
+    }
+
+    /** Two cells of one sheet as README's table has them. */
+    private String listed(String first, String second) {
+        CellPlace one = place(first, 0);
+        return "| %s %s, %s |".formatted(one.sheet(), one.address(), place(second, 0).address());
     }
 
     @Test
@@ -142,11 +151,11 @@ class NextStepTest {
         sayOfRow("height_left", 2, "380", "480", "row 2", "A12", "stands at the height of another");
         sayOfRow("distance_first_left", 2, "10", "504", "row 3", "A13", "has a distance shorter");
         says("tyre_size", "wide", "", "the tyre size (Scenarios B8) can't be read");
-        says("bump_rule", "soft", "", "the bump rule (Scenarios B35) is neither typed nor clear");
+        says("bump_rule", "soft", "", "the bump rule (Scenarios B39) is neither typed nor clear");
         says("mount_load", "coast", "", "what pushes the drive unit (Scenarios B19) is none of");
-        says("joint_inner", "ball", "six-ball", "the inner joint (Scenarios B21) is not in the");
-        says("boot_outer", "long", "", "the outer boot (Scenarios B30) is not in the boot table");
-        says("blank_choice", "stub", "", "the blank (Scenarios B43) is not in the blank table");
+        says("joint_inner", "ball", "six-ball", "the inner joint (Scenarios B25) is not in the");
+        says("boot_outer", "long", "", "the outer boot (Scenarios B34) is not in the boot table");
+        says("blank_choice", "stub", "", "the blank (Scenarios B48) is not in the blank table");
         assertThat(said("verdict")).startsWith("Fits");
     }
 
