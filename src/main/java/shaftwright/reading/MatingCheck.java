@@ -105,7 +105,13 @@ final class MatingCheck {
             return OptionalInt.empty();
         }
         if (parts.row(names, name) == 0) {
-            error(column, row, quoted(column, row), "a name in the table of " + table + "s");
+            warning(
+                    column,
+                    row,
+                    quoted(column, row),
+                    "a name in the table of "
+                            + table
+                            + "s; what is typed of it counts for nothing");
         }
         return OptionalInt.of(row);
     }
