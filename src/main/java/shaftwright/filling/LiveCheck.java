@@ -147,8 +147,7 @@ public final class LiveCheck {
                         .toList();
         Map<Section, List<LiveCells.Cell>> old = new EnumMap<>(Section.class);
         for (LiveCells.Cell cell : figures) {
-            if (!CellValue.near(
-                    cell.content().value(), cell.line().core().at(sizing, cell.index()))) {
+            if (!shows(cell.content().value(), cell.line().core().at(sizing, cell.index()))) {
                 old.computeIfAbsent(cell.line().section(), section -> new ArrayList<>()).add(cell);
             }
         }
@@ -174,6 +173,12 @@ public final class LiveCheck {
                             "a fill, which renews the stamp"));
         }
         return old.values().stream().map(cells -> outdated(sizing, cells)).toList();
+    }
+
+    /** Programs keep no empty text in a cell without a formula. */
+    private static boolean shows(CellValue shown, CellValue figure) {
+        return CellValue.near(shown, figure)
+                || (shown instanceof CellValue.Blank && figure.equals(CellValue.of("")));
     }
 
     /**
