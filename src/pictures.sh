@@ -13,7 +13,7 @@ mkdir -p workbooks/pictures
 picture() {
     local name=$1 text=$2 crop=${3:-} page
     for ((page = 1; page < 60; page++)); do
-        if pdftotext -f "$page" -l "$page" "$work/forest-special-inch.pdf" - 2>/dev/null | grep -q -- "$text"; then
+        if [[ $(pdftotext -f "$page" -l "$page" "$work/forest-special-inch.pdf" - 2>/dev/null) == *"$text"* ]]; then
             break
         fi
     done
@@ -27,5 +27,5 @@ picture measure "Left side"
 picture scenarios "Tyre, wheel and track"
 picture charts "Charts, left side" 100%x62%+0+0
 picture card "Shop card, left shaft"
-picture joint "What the table of joints asks for" 400x176+0+236
+picture joint "What the table of joints asks for" 400x139+0+237
 ls -l workbooks/pictures
