@@ -146,18 +146,7 @@ final class MatingSheet {
             draft.text(sheet, row + 1 + step, 0, TablesSheet.step(step), draft.look().label());
         }
         int column = 1;
-        for (LiveLine line : LiveLines.all().in(Section.MATING_TABLE)) {
-            draft.text(
-                    sheet, row, column, Page.label(line, draft.unit()), draft.look().columnHead());
-            draft.live(
-                    line,
-                    side,
-                    sheet,
-                    row + 1,
-                    column++,
-                    Direction.DOWN,
-                    draft.look().result(line.quantity()));
-        }
+        column = Page.results(draft, sheet, row, column, Section.MATING_TABLE, side);
         sheet.getRow(row).setHeightInPoints(56);
         Highlights.hideMissing(
                 sheet, new CellRangeAddress(row + 1, row + Grid.TABLE.rows(), 1, column - 1), 0);

@@ -103,18 +103,7 @@ final class MockUpSheet {
                     sheet, row, column, Page.label(input, draft.unit()), draft.look().columnHead());
             draft.input(input, side, sheet, row + 1, column++, Direction.DOWN);
         }
-        for (LiveLine line : LiveLines.all().in(Section.STICK_SHOWN)) {
-            draft.text(
-                    sheet, row, column, Page.label(line, draft.unit()), draft.look().columnHead());
-            draft.live(
-                    line,
-                    side,
-                    sheet,
-                    row + 1,
-                    column++,
-                    Direction.DOWN,
-                    draft.look().result(line.quantity()));
-        }
+        Page.results(draft, sheet, row, column, Section.STICK_SHOWN, side);
         sheet.getRow(row).setHeightInPoints(44);
         for (int reading = 1; reading <= Grid.STICK_READING.rows(); reading++) {
             draft.text(sheet, row + reading, 0, side.word() + " " + reading, draft.look().label());

@@ -9,6 +9,8 @@ import shaftwright.contract.Grid;
 import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
 import shaftwright.live.LiveLine;
+import shaftwright.live.LiveLines;
+import shaftwright.live.Section;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.template.Run.Direction;
 import shaftwright.units.LengthUnit;
@@ -56,6 +58,28 @@ final class Page {
     static float points(int characters, int width) {
         double lines = Math.ceil(characters / (LETTERS * width - WRAPPED));
         return (float) Math.min(HIGHEST_ROW, 2 + LINE_POINTS * lines);
+    }
+
+    /**
+     * Results of one side below their labels, one column a line, from a column on.
+     *
+     * @return the column behind the last
+     */
+    static int results(
+            Draft draft, XSSFSheet sheet, int labels, int first, Section section, Side side) {
+        int column = first;
+        for (LiveLine line : LiveLines.all().in(section)) {
+            draft.text(sheet, labels, column, label(line, draft.unit()), draft.look().columnHead());
+            draft.live(
+                    line,
+                    side,
+                    sheet,
+                    labels + 1,
+                    column++,
+                    Direction.DOWN,
+                    draft.look().result(line.quantity()));
+        }
+        return column;
     }
 
     /** Width of a sheet's first columns, in characters. */

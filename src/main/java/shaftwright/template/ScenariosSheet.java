@@ -161,45 +161,46 @@ final class ScenariosSheet {
                 result(draft, sheet, row++, line, Side.LEFT);
             }
         }
-        for (Side side : Side.values()) {
-            row =
-                    block(
-                            draft,
-                            sheet,
-                            row,
-                            columns,
-                            "Longest travel that a shaft from any blank allows, margins kept, "
-                                    + side.word()
-                                    + " side",
-                            Section.LONGEST_BLOCK,
-                            side);
-        }
+        row =
+                blocks(
+                        draft,
+                        sheet,
+                        row,
+                        columns,
+                        "Longest travel that a shaft from any blank allows, margins kept, %s side",
+                        Section.LONGEST_BLOCK);
         sheet.setRowBreak(row - 1);
-        for (Side side : Side.values()) {
-            row =
-                    block(
-                            draft,
-                            sheet,
-                            row,
-                            columns,
-                            "All states at once, " + side.word() + " side",
-                            Section.STATES_BLOCK,
-                            side);
-        }
+        row =
+                blocks(
+                        draft,
+                        sheet,
+                        row,
+                        columns,
+                        "All states at once, %s side",
+                        Section.STATES_BLOCK);
         sheet.setRowBreak(row - 1);
+        blocks(
+                draft,
+                sheet,
+                row,
+                columns,
+                "Where each thing would end the travel from ride, were it the only one, %s side"
+                        + " (not met: not as far as the path is known)",
+                Section.ALONE_BLOCK);
+    }
+
+    /**
+     * Figures of a fill of both sides below each other; returns the row below.
+     *
+     * @param title with {@code %s} for the side's word
+     */
+    private static int blocks(
+            Draft draft, XSSFSheet sheet, int top, int columns, String title, Section section) {
+        int row = top;
         for (Side side : Side.values()) {
-            row =
-                    block(
-                            draft,
-                            sheet,
-                            row,
-                            columns,
-                            "Where each thing would end the travel from ride, were it the only one, "
-                                    + side.word()
-                                    + " side (not met: not as far as the path is known)",
-                            Section.ALONE_BLOCK,
-                            side);
+            row = block(draft, sheet, row, columns, title.formatted(side.word()), section, side);
         }
+        return row;
     }
 
     /** The same as a fraction, where builders read those; returns the row below. */
