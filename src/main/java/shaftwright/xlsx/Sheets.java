@@ -79,10 +79,19 @@ final class Sheets {
     SheetPart get(String name) {
         SheetPart part = walked.get(name);
         if (part == null) {
-            part = SheetPart.read(name, zip.text(entry(name)), texts);
+            part = walk(name);
             walked.put(name, part);
         }
         return part;
+    }
+
+    /**
+     * The sheet of this name, walked and not kept.
+     *
+     * @throws UnreadableBookException if there is none, or its part is damaged
+     */
+    SheetPart walk(String name) {
+        return SheetPart.read(name, zip.text(entry(name)), texts);
     }
 
     /** Those that were walked so far. */

@@ -1,13 +1,11 @@
 package shaftwright.xlsx;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.book.CellWrite;
@@ -18,7 +16,6 @@ import shaftwright.book.CellWrite;
  */
 final class Written {
     private final Sheets sheets;
-    private final List<CellWrite> writes = new ArrayList<>();
 
     /** By sheet, which of its cells were written. */
     private final Map<String, BitSet> cells = new HashMap<>();
@@ -38,7 +35,6 @@ final class Written {
      * @throws UnreadableBookException if a sheet does not exist
      */
     void add(List<CellWrite> more) {
-        writes.addAll(more);
         String sheet = null;
         SheetPart part = null;
         BitSet done = null;
@@ -68,7 +64,11 @@ final class Written {
 
     /** Everywhere that was written to. */
     Set<CellPlace> places() {
-        return writes.stream().map(CellWrite::place).collect(Collectors.toSet());
+        Set<CellPlace> places = new HashSet<>(absent);
+        cells.forEach(
+                (sheet, numbers) ->
+                        numbers.stream().mapToObj(sheets.get(sheet)::place).forEach(places::add));
+        return places;
     }
 
     /** The values that the file does not hold. */
