@@ -155,7 +155,7 @@ final class ShowCommand implements Callable<Integer> {
         List<FurtherReading> further = FurtherReading.of(sizing, sides);
         if (!further.isEmpty()) {
             page.title("Go on measuring?");
-            further.forEach(each -> page.row(each.side().word(), each.words() + "."));
+            further.forEach(each -> page.row(each.side().word(), each.words()));
             page.gap();
         }
         MockUpReport.print(page, sizing, sides);

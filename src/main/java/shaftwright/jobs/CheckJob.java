@@ -78,7 +78,7 @@ public record CheckJob(Path file) {
     private static List<String> further(String book, Filling.Report report) {
         return report.sizing().stream()
                 .flatMap(sizing -> FurtherReading.of(sizing, List.of(Side.values())).stream())
-                .map(each -> book + each.side().word() + ": " + each.words() + ".")
+                .map(each -> book + each.side().word() + ": " + each.words())
                 .toList();
     }
 

@@ -38,6 +38,7 @@ public final class LiveLines {
         PlanLines.declare(lines);
         RestraintLines.declare(lines);
         TravelLines.declare(lines);
+        FurtherReadingLines.declare(lines);
         RestraintLines.declareCourses(lines);
         StopLines.declare(lines);
         RowNameLines.declare(lines);

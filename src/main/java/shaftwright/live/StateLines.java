@@ -30,6 +30,9 @@ final class StateLines {
 
     private static final int SINCE = 6;
 
+    /** Contract version that made the fingerprint heed a mock-up's correction. */
+    private static final int CORRECTED = 7;
+
     /** Turns nearer than this are alike, rad. */
     private static final String NEAR = "0.000000001";
 
@@ -128,7 +131,7 @@ final class StateLines {
      */
     @SuppressWarnings("EnumOrdinal")
     static void declare(LiveLines lines) {
-        BLOCK.stamp(lines, print(lines), SINCE, STATES);
+        BLOCK.stamp(lines, print(lines), CORRECTED, STATES);
         LineSet<StatesResult> work =
                 LineSet.in(lines, Section.SIDE_WORK, SCENARIO_SIDE)
                         .since(SINCE)
@@ -280,7 +283,7 @@ final class StateLines {
                         .measured("t_low", "t_high", "flange_x", "flange_y", "flange_z")
                         .measured("transaxle_forward_read", "transaxle_left_read")
                         .measured("transaxle_up_read", "inner_offset_used", "shift_hub")
-                        .whole("states_varied_print");
+                        .whole("states_varied_print", "stick_used_print");
         return all.measured("kingpin_inclination_used", "kingpin_caster_used")
                 .measured("kingpin_inward_used", "kingpin_ahead_used")
                 .measured("margin_in", "margin_out", "length_bias_read", "blank_row_wanted")

@@ -50,6 +50,7 @@ import shaftwright.study.Verdict;
 import shaftwright.suspension.DegreeChoice;
 import shaftwright.suspension.Kingpin;
 import shaftwright.suspension.LinkageKind;
+import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.TapeSettings;
 import shaftwright.units.LengthUnit;
 
@@ -335,6 +336,13 @@ public final class Sizing {
 
     public SideReadings readings(Side side) {
         return paths.get(side).readings();
+    }
+
+    /** A side's path through readings of its own, where everything behind goes by them. */
+    public Optional<MeasuredPath> measured(Side side) {
+        SidePath path = paths.get(side);
+        boolean own = !path.linkage().isChosen() && path.readings().source() == side;
+        return own ? path.readings().path() : Optional.empty();
     }
 
     /** A side's path in a scenario, which may have points of its own. */

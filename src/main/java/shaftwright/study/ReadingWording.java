@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import shaftwright.suspension.CrossCheck;
+import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.MeasuredQuantity;
 import shaftwright.suspension.NextReading;
 import shaftwright.suspension.ReadingContradiction;
@@ -31,6 +32,10 @@ public final class ReadingWording {
     /** Begins what is said of a side whose readings contradict without one that can be named. */
     public static final String MORE =
             "Readings contradict each other. Measure one more height, best near ";
+
+    /** Said in place of where to read next. */
+    private static final String CONTRADICTION_FIRST =
+            "The readings contradict each other: settle that first.";
 
     private ReadingWording() {}
 
@@ -135,6 +140,13 @@ public final class ReadingWording {
         return quantity == MeasuredQuantity.DISTANCE ? "distance" : name(quantity);
     }
 
+    /** Whether to go on measuring a path, and where. */
+    public static String next(MeasuredPath path, LengthUnit unit) {
+        return path.nextReading()
+                .map(next -> next(next, path.crossCheck(), path.settings().tapeGraduation(), unit))
+                .orElse(CONTRADICTION_FIRST);
+    }
+
     /**
      * Whether to go on measuring, and where; while the rows can't check each other, always.
      *
@@ -142,7 +154,7 @@ public final class ReadingWording {
      */
     public static String next(
             NextReading next, CrossCheck check, double graduation, LengthUnit unit) {
-        String now = "the largest doubt of the distance is " + Wording.length(next.doubt(), unit);
+        String now = "The largest doubt of the distance is " + Wording.length(next.doubt(), unit);
         String there =
                 "one more reading with the outer datum near " + distance(next.height(), unit);
         if (next.tells(graduation)) {
@@ -150,13 +162,14 @@ public final class ReadingWording {
                     + "; "
                     + there
                     + " would bring it to "
-                    + Wording.length(next.doubtThen(), unit);
+                    + Wording.length(next.doubtThen(), unit)
+                    + ".";
         }
         return check == CrossCheck.NAMES_THE_ROW
-                ? now + "; one more reading would lower it by less than half a graduation"
+                ? now + "; one more reading would lower it by less than half a graduation."
                 : now
                         + ", if no reading is wrong; so few can't tell which one is: "
                         + there
-                        + " helps most";
+                        + " helps most.";
     }
 }

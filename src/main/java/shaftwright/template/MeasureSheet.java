@@ -38,6 +38,9 @@ final class MeasureSheet {
     private static final List<String> KINGPIN =
             List.of("kingpin_inclination", "kingpin_caster", "kingpin_inward", "kingpin_ahead");
 
+    /** Height of a row with a sentence of two lines, points; a side's block fills its page. */
+    private static final int SENTENCE = 24;
+
     private MeasureSheet() {}
 
     static void lay(Draft draft) {
@@ -89,9 +92,11 @@ final class MeasureSheet {
                 continue;
             }
             single(draft, sheet, row, input, side);
+            sheet.getRow(row).setHeightInPoints(SENTENCE);
             row++;
         }
         row = summary(draft, sheet, side, row);
+        row = further(draft, sheet, side, row);
         draft.text(sheet, row, 0, "Row", look.columnHead());
         int column = 1;
         for (Input input : Contract.inputs(Grid.READING)) {
@@ -112,7 +117,7 @@ final class MeasureSheet {
                     Direction.DOWN,
                     look.result(line.quantity()));
         }
-        sheet.getRow(row).setHeightInPoints(42);
+        sheet.getRow(row).setHeightInPoints(36);
         for (int reading = 0; reading < draft.rows(Grid.READING); reading++) {
             draft.text(
                     sheet, row + 1 + reading, 0, side.word() + " " + (reading + 1), look.label());
@@ -128,7 +133,20 @@ final class MeasureSheet {
         draft.text(sheet, row, 0, line.label(), draft.look().boldLabel());
         draft.live(line, side, sheet, row, 1, Direction.DOWN, draft.look().result(line.quantity()));
         sheet.addMergedRegion(new CellRangeAddress(row, row, 1, 9));
-        sheet.getRow(row).setHeightInPoints(30);
+        sheet.getRow(row).setHeightInPoints(SENTENCE);
+        return row + 1;
+    }
+
+    /** Whether to go on measuring, and whether that is still so. */
+    private static int further(Draft draft, XSSFSheet sheet, Side side, int row) {
+        LiveLine line = LiveLines.all().line("further_reading");
+        LiveLine stamp = LiveLines.all().line("further_stamp");
+        draft.text(sheet, row, 0, line.label(), draft.look().boldLabel());
+        draft.live(line, side, sheet, row, 1, Direction.DOWN, draft.look().of(line));
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 1, 8));
+        draft.live(stamp, side, sheet, row, 9, Direction.DOWN, draft.look().of(stamp));
+        Highlights.stamps(sheet, new CellRangeAddress(row, row, 9, 9));
+        sheet.getRow(row).setHeightInPoints(SENTENCE);
         return row + 1;
     }
 

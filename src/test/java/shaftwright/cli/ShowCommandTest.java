@@ -52,10 +52,10 @@ class ShowCommandTest {
         Path file = Demo.inches(folder);
 
         assertThat(Run.of("show", "--side", "right", file).out())
-                .containsSubsequence("Go on measuring?", "right", "the largest doubt", "Caution")
+                .containsSubsequence("Go on measuring?", "right", "The largest doubt", "Caution")
                 .doesNotContain("\n  left  ");
         assertThat(Run.of("check", file).out())
-                .contains("note: " + file.getFileName() + ": left: the largest doubt of");
+                .contains("note: " + file.getFileName() + ": left: The largest doubt of");
         Map<?, ?> next = (Map<?, ?>) path(file, "left").get("next_reading");
         assertThat((Double) next.get("doubt_largest_then_mm"))
                 .isLessThan((Double) next.get("doubt_largest_mm"));

@@ -18,24 +18,24 @@ class ReadingWordingTest {
     void readingThatTellsMoreIsAskedForByItsHeight() {
         assertThat(words(CrossCheck.NAMES_THE_ROW, 1, LengthUnit.INCH))
                 .isEqualTo(
-                        "the largest doubt of the distance is 0.12 in; one more reading with the"
-                                + " outer datum near 16 in would bring it to 0.08 in");
+                        "The largest doubt of the distance is 0.12 in; one more reading with the"
+                                + " outer datum near 16 in would bring it to 0.08 in.");
         assertThat(words(CrossCheck.NONE, 1, LengthUnit.MILLIMETRE))
                 .isEqualTo(
-                        "the largest doubt of the distance is 3.0 mm; one more reading with the"
-                                + " outer datum near 406 mm would bring it to 2.0 mm");
+                        "The largest doubt of the distance is 3.0 mm; one more reading with the"
+                                + " outer datum near 406 mm would bring it to 2.0 mm.");
     }
 
     @Test
     void enoughIsEnoughOnlyWhereAWrongReadingWouldBeNamed() {
         assertThat(words(CrossCheck.NAMES_THE_ROW, 3, LengthUnit.INCH))
                 .isEqualTo(
-                        "the largest doubt of the distance is 0.12 in; one more reading would lower"
-                                + " it by less than half a graduation");
+                        "The largest doubt of the distance is 0.12 in; one more reading would lower"
+                                + " it by less than half a graduation.");
         assertThat(words(CrossCheck.SHOWS_A_CONTRADICTION, 3, LengthUnit.INCH))
                 .isEqualTo(words(CrossCheck.NONE, 3, LengthUnit.INCH))
                 .endsWith(
                         ", if no reading is wrong; so few can't tell which one is: one more reading"
-                                + " with the outer datum near 16 in helps most");
+                                + " with the outer datum near 16 in helps most.");
     }
 }

@@ -338,6 +338,9 @@ public class FreshnessTest {
             {"boot_shortest", "0", "60 mm"},
             {"boot_angle", "0", "8"},
             {"boot_cup_seat", "0", "5 mm"},
+            {"boot_shaft_seat", "0", "5 mm"},
+            {"boot_cup_diameter", "0", "70 mm"},
+            {"boot_shaft_diameter", "0", "30 mm"},
         };
         assertSeen("alone_print", changes, FreshnessTest::alone);
     }
@@ -395,6 +398,83 @@ public class FreshnessTest {
         asked.add(cell("lock_right", 1, "-9"));
         asked.add(cell("all_states", 2, "yes"));
         assertSeen("states_print", asked, changes, FreshnessTest::allStates);
+    }
+
+    /** The same of windows that a mock-up corrects, for one state and for all. */
+    @Test
+    void noChangeOfAMockUpGoesUnseen() {
+        String[][] changes = {
+            {"stick_corrects", "1", "no"},
+            {"stick_scenario_left", "0", "A"},
+            {"stick_height_left", "2", "21 1/2"},
+            {"stick_holes_in_left", "0", "26 3/4"},
+            {"stick_holes_out_left", "2", "23 3/8"},
+            {"stick_stop_outer_left", "0", "tape"},
+            {"stick_slide_inner_left", "0", "1/8"},
+            {"stick_slide_outer_left", "0", "1/8"},
+            {"stick_kind_right", "0", "sliding"},
+            {"stick_holes_right", "0", "24 3/4"},
+            {"stick_stub_inner_right", "0", "1"},
+            {"stick_end_inner_right", "0", "1"},
+            {"stick_pin_length_left", "0", "1"},
+            {"stick_play_right", "0", "1 1/8"},
+            {"stick_inboard_right", "1", "bottom"},
+            {"stick_outboard_right", "0", "bottom"},
+        };
+        List<TypedColumn> corrected = new ArrayList<>(MOVED);
+        MockUpBook.corrected()
+                .forEach(
+                        (name, texts) -> {
+                            for (int at = 0; name.startsWith("stick_") && at < texts.size(); at++) {
+                                corrected.add(cell(name, at, texts.get(at)));
+                            }
+                        });
+        assertSeen("longest_print", corrected, changes, FreshnessTest::longest);
+
+        corrected.add(cell("all_states", 2, "yes"));
+        corrected.add(cell("all_states", 4, "yes"));
+        assertSeen("states_print", corrected, changes, FreshnessTest::allStates);
+    }
+
+    /** The same of where one more reading would tell most. */
+    @Test
+    void noChangeOfTheFurtherReadingGoesUnseen() {
+        String[][] changes = {
+            {"height_left", "8", "23 3/4"},
+            {"height_left", "3", "17 1/2"},
+            {"height_right", "2", "16"},
+            {"distance_first_left", "4", "26 5/16"},
+            {"distance_second_left", "3", "26 1/4"},
+            {"distance_third_left", "0", ""},
+            {"distance_first_left", "2", "28"},
+            {"height_right", "1", "15"},
+            {"fore_aft_left", "0", "2"},
+            {"inner_height_left", "0", "20 3/4"},
+            {"ride_height_left", "0", "18 3/8"},
+            {"tape_graduation", "0", "1/8"},
+            {"height_graduation", "0", "1/4"},
+            {"curve_allowance_cubic", "0", "3 mm"},
+            {"right_side", "0", "same as left"},
+            {"path_source_left", "0", "linkage"},
+        };
+        assertSeen("further_print", changes, FreshnessTest::further);
+    }
+
+    /** To a millionth; from it and the rows' number follows all that is said. */
+    private static Object further(Sizing sizing, Index index) {
+        return sizing.measured(index.side())
+                .map(
+                        path ->
+                                path.nextReading()
+                                        .map(
+                                                next ->
+                                                        List.of(
+                                                                Math.round(1e6 * next.height()),
+                                                                Math.round(1e6 * next.doubt()),
+                                                                Math.round(1e6 * next.doubtThen()),
+                                                                path.settings().tapeGraduation(),
+                                                                path.crossCheck()))
+                                        .orElse(List.of()));
     }
 
     /** To a millionth: what varies nothing may still move last digits. */

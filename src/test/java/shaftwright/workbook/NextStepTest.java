@@ -45,12 +45,12 @@ class NextStepTest {
             "400",
             "Type the height of the outer datum face at ride: Measure B8"
         },
-        {"ride_height_left", "0", "380", height("B11")},
-        {"height_left", "0", "280", distance("C11")},
-        {"distance_first_left", "0", "505", height("B12")},
-        {"height_left", "1", "380", distance("C12")},
-        {"distance_first_left", "1", "500", height("B13")},
-        {"height_left", "2", "480", distance("C13")},
+        {"ride_height_left", "0", "380", height("B12")},
+        {"height_left", "0", "280", distance("C12")},
+        {"distance_first_left", "0", "505", height("B13")},
+        {"height_left", "1", "380", distance("C13")},
+        {"distance_first_left", "1", "500", height("B14")},
+        {"height_left", "2", "480", distance("C14")},
         {"distance_first_left", "2", "504", "Type the bump travel from ride: Scenarios B40"},
         {"bump_limit", "0", "80", "Type the droop travel from ride: Scenarios B42"},
         {"droop_limit", "0", "80", ""},
@@ -147,9 +147,9 @@ class NextStepTest {
         }
         says("inner_height_left", "", "400", "the inner datum's height is missing (Measure B7)");
         says("ride_height_left", "", "380", "the height at ride is missing (Measure B8)");
-        sayOfRow("distance_first_left", 1, "", "500", "row 2", "A12", "lacks its height or its");
-        sayOfRow("height_left", 2, "380", "480", "row 2", "A12", "stands at the height of another");
-        sayOfRow("distance_first_left", 2, "10", "504", "row 3", "A13", "has a distance shorter");
+        sayOfRow("distance_first_left", 1, "", "500", "row 2", "A13", "lacks its height or its");
+        sayOfRow("height_left", 2, "380", "480", "row 2", "A13", "stands at the height of another");
+        sayOfRow("distance_first_left", 2, "10", "504", "row 3", "A14", "has a distance shorter");
         says("tyre_size", "wide", "", "the tyre size (Scenarios B8) can't be read");
         says("bump_rule", "soft", "", "the bump rule (Scenarios B39) is neither typed nor clear");
         says("mount_load", "coast", "", "what pushes the drive unit (Scenarios B19) is none of");

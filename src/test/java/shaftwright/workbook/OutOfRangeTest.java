@@ -50,7 +50,7 @@ class OutOfRangeTest {
             CellPlace verdict = XlsxBook.open(file).names().get("verdict").place(0);
             assertThat(poi.value(verdict).toString())
                     .contains(
-                            "No verdict: \"Outer datum height\", left, row 3 (Measure B13), is out of range"
+                            "No verdict: \"Outer datum height\", left, row 3 (Measure B14), is out of range"
                                     + " (is the unit right?).");
         }
     }
