@@ -852,6 +852,12 @@ public final class CellFunctions extends Component implements XFunctions {
     }
 
     @Override
+    public Object readinggain(
+            XPropertySet document, Object doubt, Object reading, Object allowance, Object unit) {
+        return call.of("READINGGAIN", document, doubt, reading, allowance, unit);
+    }
+
+    @Override
     public Object stickallowed(
             XPropertySet document, Object pathdoubt, Object graduation, Object unit) {
         return call.of("STICKALLOWED", document, pathdoubt, graduation, unit);

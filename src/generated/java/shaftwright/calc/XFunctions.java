@@ -82,29 +82,30 @@ public interface XFunctions extends XInterface {
         new MethodTypeInfo("rootsumsquare", 69, TypeInfo.ANY),
         new MethodTypeInfo("worstcase", 70, TypeInfo.ANY),
         new MethodTypeInfo("expanded", 71, TypeInfo.ANY),
-        new MethodTypeInfo("stickallowed", 72, TypeInfo.ANY),
-        new MethodTypeInfo("barstress", 73, TypeInfo.ANY),
-        new MethodTypeInfo("bartorque", 74, TypeInfo.ANY),
-        new MethodTypeInfo("bartwist", 75, TypeInfo.ANY),
-        new MethodTypeInfo("criticalspeed", 76, TypeInfo.ANY),
-        new MethodTypeInfo("splinerootshear", 77, TypeInfo.ANY),
-        new MethodTypeInfo("hollowrootshear", 78, TypeInfo.ANY),
-        new MethodTypeInfo("splinetoothshear", 79, TypeInfo.ANY),
-        new MethodTypeInfo("splinebearing", 80, TypeInfo.ANY),
-        new MethodTypeInfo("boltpreload", 81, TypeInfo.ANY),
-        new MethodTypeInfo("boltarea", 82, TypeInfo.ANY),
-        new MethodTypeInfo("proofload", 83, TypeInfo.ANY),
-        new MethodTypeInfo("flangetorque", 84, TypeInfo.ANY),
-        new MethodTypeInfo("jointfactor", 85, TypeInfo.ANY),
-        new MethodTypeInfo("jointlife", 86, TypeInfo.ANY),
-        new MethodTypeInfo("enginetorque", 87, TypeInfo.ANY),
-        new MethodTypeInfo("slipshare", 88, TypeInfo.ANY),
-        new MethodTypeInfo("griptorque", 89, TypeInfo.ANY),
-        new MethodTypeInfo("groovekts", 90, TypeInfo.ANY),
-        new MethodTypeInfo("shoulderkts", 91, TypeInfo.ANY),
-        new MethodTypeInfo("notchfactor", 92, TypeInfo.ANY),
-        new MethodTypeInfo("fatiguefactor", 93, TypeInfo.ANY),
-        new MethodTypeInfo("speedangle", 94, TypeInfo.ANY)
+        new MethodTypeInfo("readinggain", 72, TypeInfo.ANY),
+        new MethodTypeInfo("stickallowed", 73, TypeInfo.ANY),
+        new MethodTypeInfo("barstress", 74, TypeInfo.ANY),
+        new MethodTypeInfo("bartorque", 75, TypeInfo.ANY),
+        new MethodTypeInfo("bartwist", 76, TypeInfo.ANY),
+        new MethodTypeInfo("criticalspeed", 77, TypeInfo.ANY),
+        new MethodTypeInfo("splinerootshear", 78, TypeInfo.ANY),
+        new MethodTypeInfo("hollowrootshear", 79, TypeInfo.ANY),
+        new MethodTypeInfo("splinetoothshear", 80, TypeInfo.ANY),
+        new MethodTypeInfo("splinebearing", 81, TypeInfo.ANY),
+        new MethodTypeInfo("boltpreload", 82, TypeInfo.ANY),
+        new MethodTypeInfo("boltarea", 83, TypeInfo.ANY),
+        new MethodTypeInfo("proofload", 84, TypeInfo.ANY),
+        new MethodTypeInfo("flangetorque", 85, TypeInfo.ANY),
+        new MethodTypeInfo("jointfactor", 86, TypeInfo.ANY),
+        new MethodTypeInfo("jointlife", 87, TypeInfo.ANY),
+        new MethodTypeInfo("enginetorque", 88, TypeInfo.ANY),
+        new MethodTypeInfo("slipshare", 89, TypeInfo.ANY),
+        new MethodTypeInfo("griptorque", 90, TypeInfo.ANY),
+        new MethodTypeInfo("groovekts", 91, TypeInfo.ANY),
+        new MethodTypeInfo("shoulderkts", 92, TypeInfo.ANY),
+        new MethodTypeInfo("notchfactor", 93, TypeInfo.ANY),
+        new MethodTypeInfo("fatiguefactor", 94, TypeInfo.ANY),
+        new MethodTypeInfo("speedangle", 95, TypeInfo.ANY)
     };
 
     /** A length as a number, from tape text such as 25 3/8. */
@@ -632,6 +633,10 @@ public interface XFunctions extends XInterface {
 
     /** Twice a standard uncertainty and a bias on top: about 95 in 100 lie inside. */
     Object expanded(XPropertySet document, Object standard, Object bias, Object unit);
+
+    /** By how much one more reading lowers the doubt of the hub path at its height. */
+    Object readinggain(
+            XPropertySet document, Object doubt, Object reading, Object allowance, Object unit);
 
     /** How far a mock-up reading may differ from the plan before it says something. */
     Object stickallowed(XPropertySet document, Object pathdoubt, Object graduation, Object unit);

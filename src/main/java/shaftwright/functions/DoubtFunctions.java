@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import shaftwright.doubt.Combined;
 import shaftwright.doubt.Contribution;
+import shaftwright.suspension.NextReading;
 import shaftwright.suspension.TapeRow;
 
 /** How far readings and what follows from them may be off. */
@@ -65,7 +66,19 @@ final class DoubtFunctions {
                         .number(
                                 a ->
                                         new Combined(a.number("standard"), a.number("bias"), 0)
-                                                .rootSumSquare()));
+                                                .rootSumSquare()),
+                of(
+                                "READINGGAIN",
+                                "By how much one more reading lowers the doubt of the hub path at its height.")
+                        .length("doubt", NOT_NEGATIVE, "doubt of the hub path there")
+                        .length("reading", NOT_NEGATIVE, "standard uncertainty of the reading")
+                        .length("allowance", NOT_NEGATIVE, 0, "for the curve, within that doubt")
+                        .formula(
+                                "IF(doubt=allowance,0,(doubt-allowance)*(1-reading/SQRT((doubt-allowance)^2/4+reading^2)))")
+                        .only("allowance<=doubt")
+                        .source("update of a variance by one more row: Sherman and Morrison 1950")
+                        .example("u = 3: 6 − 6 · 4/√(3² + 4²)", 9, 7, 4, 1, 1.2)
+                        .number(DoubtFunctions::gain));
     }
 
     private static Declaration of(String name, String meaning) {
@@ -86,6 +99,15 @@ final class DoubtFunctions {
             throw Arguments.wrong("no contribution is given");
         }
         return Combined.of(contributions);
+    }
+
+    private static double gain(Arguments a) {
+        double doubt = a.number("doubt");
+        double allowance = a.number("allowance");
+        if (allowance > doubt) {
+            throw Arguments.impossible("the allowance is more than the whole doubt");
+        }
+        return NextReading.gainThere(doubt, allowance, a.number("reading"));
     }
 
     private static double repeats(Arguments a) {

@@ -25,6 +25,24 @@ public record NextReading(double height, double doubt, double doubtThen) {
         return gain() >= graduation / 2;
     }
 
+    /**
+     * By how much one more reading brings the doubt down at the height that it is read at: there
+     * {@code k(t,z)} is {@code h(t)}, and {@code h - h²/(v + h)} is {@code hv/(v + h)}.
+     *
+     * @param doubt U there, mm
+     * @param allowance for the curve inside that U, which no reading takes away, mm, at most U
+     * @param deviation standard uncertainty of the reading, mm
+     * @return mm
+     * @throws IllegalArgumentException for an allowance above the doubt
+     */
+    public static double gainThere(double doubt, double allowance, double deviation) {
+        if (allowance > doubt) {
+            throw new IllegalArgumentException("the allowance is more than the whole doubt");
+        }
+        double fit = (doubt - allowance) / 2;
+        return fit == 0 ? 0 : 2 * fit * (1 - deviation / Math.hypot(fit, deviation));
+    }
+
     /** Standard uncertainty of one reading of the distance. */
     interface Reading {
         /**

@@ -1,6 +1,7 @@
 package shaftwright.suspension;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -68,6 +69,21 @@ class NextReadingTest {
 
     /** Largest U over the travel by the covariance of a fit to these rows and one more. */
     private static double largestDoubt(MeasuredPath path, OptionalDouble added) {
+        RealMatrix covariance = covariance(path, added);
+        double largest = 0;
+        for (int at = 0; at <= 48; at++) {
+            largest = Math.max(largest, doubt(path, covariance, LOW + TRAVEL * at / 48));
+        }
+        return largest;
+    }
+
+    private static double doubt(MeasuredPath path, RealMatrix covariance, double height) {
+        RealMatrix powers = powers(2 * (height - LOW) / TRAVEL - 1, covariance.getRowDimension());
+        double h = powers.transpose().multiply(covariance).multiply(powers).getEntry(0, 0);
+        return Math.sqrt(h) / path.path().at(height - RIDE).distance() + path.curveAllowance();
+    }
+
+    private static RealMatrix covariance(MeasuredPath path, OptionalDouble added) {
         OrthogonalBasis basis = path.reach().basis();
         int size = basis.degree() + 1;
         RealMatrix normal = MatrixUtils.createRealMatrix(size, size);
@@ -83,16 +99,7 @@ class NextReadingTest {
                                     .scalarMultiply(1 / variance(path, height)));
         }
         DecompositionSolver solver = new LUDecomposition(normal).getSolver();
-        RealMatrix covariance = solver.getInverse();
-        double largest = 0;
-        for (int at = 0; at <= 48; at++) {
-            double s = at / 24.0 - 1;
-            RealMatrix powers = powers(s, size);
-            double h = powers.transpose().multiply(covariance).multiply(powers).getEntry(0, 0);
-            double distance = path.path().at(LOW + (s + 1) / 2 * TRAVEL - RIDE).distance();
-            largest = Math.max(largest, Math.sqrt(h) / distance + path.curveAllowance());
-        }
-        return largest;
+        return solver.getInverse();
     }
 
     private static RealMatrix powers(double s, int size) {
@@ -132,6 +139,28 @@ class NextReadingTest {
             assertThat(largestDoubt(path, OptionalDouble.of(height)))
                     .isGreaterThanOrEqualTo(next.doubtThen() - 1e-9);
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.25, 0.5, 1})
+    void gainAtTheReadingsOwnHeightIsThatOfARefit(double share) {
+        MeasuredPath path = path(7);
+        double height = LOW + TRAVEL * share;
+        double now = doubt(path, covariance(path, OptionalDouble.empty()), height);
+        double then = doubt(path, covariance(path, OptionalDouble.of(height)), height);
+        double deviation =
+                Math.sqrt(variance(path, height)) / (2 * path.path().at(height - RIDE).distance());
+
+        assertThat(NextReading.gainThere(now, path.curveAllowance(), deviation))
+                .isCloseTo(now - then, within(1e-9))
+                .isPositive();
+    }
+
+    @Test
+    void exactReadingTakesAwayAllButTheCurvesAllowance() {
+        assertThat(NextReading.gainThere(3, 1, 0)).isEqualTo(2);
+        assertThat(NextReading.gainThere(1, 1, 0)).isZero();
+        assertThatIllegalArgumentException().isThrownBy(() -> NextReading.gainThere(1, 1.5, 0.2));
     }
 
     @Test
