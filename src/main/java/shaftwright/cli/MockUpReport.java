@@ -3,10 +3,13 @@ package shaftwright.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import shaftwright.build.Side;
 import shaftwright.mockup.MockUpCheck;
 import shaftwright.mockup.StickComparison;
+import shaftwright.mockup.StickReading;
+import shaftwright.mockup.UnusableReading;
 import shaftwright.mockup.WindowEnd;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.SideMockUp;
@@ -81,15 +84,23 @@ final class MockUpReport {
     }
 
     private static void readings(ResultPage page, Sizing sizing, MockUpCheck check) {
-        for (StickComparison each : check.comparisons()) {
+        for (UnusableReading each : check.unusable()) {
             page.item(
-                    "row "
-                            + (each.reading().row() + 1)
-                            + ", "
-                            + Wording.travel(each.reading().travel(), sizing.unit())
-                            + ": "
-                            + MockUpWording.said(each, sizing.unit()));
+                    row(each.reading(), sizing)
+                            + MockUpWording.NOT_USED
+                            + MockUpWording.unusable(each, sizing.unit()));
         }
+        for (StickComparison each : check.comparisons()) {
+            page.item(row(each.reading(), sizing) + MockUpWording.said(each, sizing.unit()));
+        }
+    }
+
+    private static String row(StickReading reading, Sizing sizing) {
+        return "row "
+                + (reading.row() + 1)
+                + ", "
+                + Wording.travel(reading.travel(), sizing.unit())
+                + ": ";
     }
 
     /** A side's stick. */
@@ -118,6 +129,17 @@ final class MockUpReport {
             number(json, "left_mm", each.left());
             number(json, "allowed_mm", each.allowed());
             json.writeBooleanField("contradicts", each.contradicts(false));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("unusable");
+        for (UnusableReading each : mockUp.check().map(MockUpCheck::unusable).orElse(List.of())) {
+            json.writeStartObject();
+            json.writeNumberField("row", each.reading().row() + 1);
+            json.writeStringField("flaw", each.flaw().name().toLowerCase(Locale.ROOT));
+            number(json, "travel_mm", each.reading().travel());
+            number(json, "holes_mm", each.longest());
+            number(json, "most_mm", each.most());
             json.writeEndObject();
         }
         json.writeEndArray();

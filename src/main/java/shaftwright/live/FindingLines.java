@@ -54,6 +54,7 @@ final class FindingLines {
 
     private static int revised(Finding finding) {
         return switch (finding) {
+            case MOCK_UP_CONTRADICTS -> 7;
             case NO_WINDOW,
                     INNER_ANGLE,
                     OUTER_ANGLE,

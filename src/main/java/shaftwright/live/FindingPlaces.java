@@ -4,12 +4,14 @@ import static shaftwright.formula.FormulaText.quoted;
 
 import shaftwright.build.MeasuringCheck;
 import shaftwright.formula.Pieces;
+import shaftwright.mockup.MockUpCheck.Suspicion;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.TravelSteps;
 import shaftwright.strength.FlangeBolts;
 import shaftwright.study.Finding;
+import shaftwright.study.MockUpWording;
 import shaftwright.study.SideSlot;
 
 /**
@@ -105,7 +107,10 @@ final class FindingPlaces {
                     case READINGS_CONTRADICT ->
                             contradict("{readings_unplaced}>0,{reading_suspects}=\"\"");
                     case MOCK_UP_CONTRADICTS ->
-                            judged("IF({stick_use}=0,FALSE," + stick("end") + ">0)");
+                            judged(
+                                    "IF({stick_use}=0,FALSE,{stick_flaw_row}+"
+                                            + stick("end")
+                                            + ">0)");
                     case BLANK_UNMATED -> inWindow("{unmated_row}>0");
                     case INNER_FLANGE_UNMATED, OUTER_FLANGE_UNMATED ->
                             judged("{flange_part_<end>}>0");
@@ -246,12 +251,25 @@ final class FindingPlaces {
                     case SUSPECTS -> "{reading_suspects}";
                     case UNPLACED -> SuspectLines.unplaced();
                     case NEXT_HEIGHT -> "{reading_next}";
+                    case STICK_WRONG -> "IF({stick_flaw_row}=0,1,2)";
+                    case STICK_SAYS ->
+                            "IF({stick_flaw_row}=0,"
+                                    + Phrases.sentence(
+                                            MockUpWording.CONTRADICTS, FindingPlaces::place)
+                                    + ",{stick_flaw_says})";
                     case STICK_DOES -> stick("end");
                     case STICK_BY -> "ABS(" + stick("by") + ")";
                     case STICK_WHEN -> "IF((" + stick("end") + "=1)=(" + stick("by") + "<0),1,2)";
                     case STICK_AT -> stick("at");
                     case STICK_THAN -> "{stick_use}";
-                    case STICK_CHECK -> stick("check");
+                    case STICK_CHECK ->
+                            Pieces.of("contradicts", stick("check"))
+                                    .and("suspicions", Suspicion.values().length)
+                                    .in(
+                                            """
+                                            IF({stick_flaw_row}=0,<contradicts>,
+                                            <suspicions>+MAX({stick_flaw:all}))
+                                            """);
                     case INNER_BOLT_SHARE, OUTER_BOLT_SHARE -> "<share_<end>>";
                     case INNER_BOLT_MOST, OUTER_BOLT_MOST -> "<most>";
                     case INNER_BOLT_TORQUE, OUTER_BOLT_TORQUE ->

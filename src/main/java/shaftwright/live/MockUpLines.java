@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
@@ -26,6 +27,7 @@ import shaftwright.mockup.MockUpUse;
 import shaftwright.mockup.RaceStop;
 import shaftwright.mockup.StickComparison;
 import shaftwright.mockup.StickReading;
+import shaftwright.mockup.UnusableReading;
 import shaftwright.mockup.WindowEnd;
 import shaftwright.reading.SideMockUp;
 import shaftwright.reading.Sizing;
@@ -41,6 +43,9 @@ import shaftwright.study.MockUpWording;
  */
 final class MockUpLines {
     private static final int SINCE = 6;
+
+    /** Contract version that brought readings which can't be used. */
+    private static final int UNUSABLE = 7;
 
     /** Where a stick is compared with a scenario that has a shaft. */
     private static final Known<MockUpCheck> CHECK =
@@ -119,6 +124,10 @@ final class MockUpLines {
                     .findFirst();
         }
 
+        Optional<UnusableReading> unusable() {
+            return check.unusable(row);
+        }
+
         OptionalDouble expected(End end) {
             return check.expected(end.end, travel);
         }
@@ -143,6 +152,8 @@ final class MockUpLines {
         stick.typed();
         stick.side();
         stick.positions();
+        stick.read();
+        stick.usable();
         for (End end : End.values()) {
             stick.compared(end);
         }
@@ -342,24 +353,108 @@ final class MockUpLines {
                                                         0)));
     }
 
+    /** What each height's reading tells of both ends, and what may be off. */
+    private void read() {
+        LineSet<StickRow> set = rows.only(ROW, Lacking.EMPTY);
+        set.mm("stick_allowed", "Difference that says nothing")
+                .is("SQRT({stick_path_doubt}^2+tape_graduation_read^2/3)", StickRow::allowed);
+        for (End end : End.values()) {
+            set.with(end.words)
+                    .mm("stick_read_<end>", "Holes read, fully <end>")
+                    .is(read(end), row -> row.read(end).orElse(Double.NaN));
+        }
+    }
+
+    /** Whether it can be used, and the reading of a side that can be least. */
+    private void usable() {
+        LineSet<StickRow> set = rows.only(ROW, Lacking.ZERO).since(UNUSABLE);
+        set.mm("stick_longest", "Widest holes read")
+                .is(
+                        """
+                        MAX({stick_read_in},{stick_read_out},
+                        IF({stick_fixed}=1,{stick_holes_read},0))
+                        """,
+                        row -> row.reading().map(StickReading::longestHoles).orElse(0.0));
+        set.mm("stick_most", "Widest holes that go between the cups")
+                .is(
+                        """
+                        {stick_centre_distance}+{stick_cup_bottom_in}+{stick_cup_bottom_out}
+                        -{stick_overhang_in}-{stick_overhang_out}+{stick_over_in}
+                        """,
+                        row -> row.check().mostHoles(row.travel()));
+        set.whole("stick_flaw", "Can't be used (1 in and out swapped, 2 too long)")
+                .is(
+                        """
+                        IF(ROUND({stick_longest}-{stick_most}-{stick_allowed},6)>0,2,
+                        IF(COUNT({stick_read_in},{stick_read_out})<2,0,
+                        IF({stick_read_in}<={stick_read_out},1,0)))
+                        """,
+                        row -> row.unusable().map(each -> each.flaw().number()).orElse(0));
+        sides.only(CHECK, Lacking.ZERO)
+                .since(UNUSABLE)
+                .whole("stick_flaw_row", "Row that can be used least")
+                .is(
+                        "IF(MAX({stick_flaw:all})=0,0,MATCH(MAX({stick_flaw:all}),{stick_flaw:all},0))",
+                        check ->
+                                check.leastUsable()
+                                        .map(each -> each.reading().row() + 1)
+                                        .orElse(0));
+        sides.since(UNUSABLE)
+                .text("stick_flaw_says", "Why it can't be used")
+                .is(
+                        Pieces.of("at", quoted(MockUpWording.AT_READING))
+                                .and("after", quoted(MockUpWording.AFTER_READING))
+                                .and(
+                                        "unusable",
+                                        unusable(
+                                                line ->
+                                                        "INDEX({"
+                                                                + line
+                                                                + ":all},{stick_flaw_row})"))
+                                .in(
+                                        """
+                                        IF({stick_flaw_row}=0,"",
+                                        <at>&FIXED({stick_flaw_row},0,1)&<after>&<unusable>)
+                                        """),
+                        (sizing, index) ->
+                                sizing.mockUp(index.side())
+                                        .check()
+                                        .flatMap(MockUpCheck::leastUsable)
+                                        .map(each -> MockUpWording.unusableAt(each, sizing.unit()))
+                                        .orElse(""));
+    }
+
+    /** What is wrong with a reading, by its numbers. */
+    private static String unusable(UnaryOperator<String> of) {
+        return Pieces.of("in", Phrases.length(of.apply("stick_read_in")))
+                .and("not_more", quoted(MockUpWording.IN_NOT_MORE))
+                .and("out", Phrases.length(of.apply("stick_read_out")))
+                .and("than_out", quoted(MockUpWording.THAN_OUT))
+                .and("holes", quoted(MockUpWording.HOLES))
+                .and("longest", Phrases.length(of.apply("stick_longest")))
+                .and("too_far", quoted(MockUpWording.TOO_FAR))
+                .and("most", Phrases.length(of.apply("stick_most")))
+                .and("flaw", of.apply("stick_flaw"))
+                .in(
+                        "IF(<flaw>=1,<in>&<not_more>&<out>&<than_out>,<holes>&<longest>&<too_far>&<most>)");
+    }
+
     /** A reading of an end beside what was to be expected. */
     private void compared(End end) {
         LineSet<StickRow> set = rows.only(ROW, Lacking.EMPTY).with(end.words);
-        if (end == End.IN) {
-            set.mm("stick_allowed", "Difference that says nothing")
-                    .is("SQRT({stick_path_doubt}^2+tape_graduation_read^2/3)", StickRow::allowed);
-        }
         set.mm("stick_expect_<end>", "Holes expected, fully <end>")
                 .is(
                         end == End.IN
                                 ? "IF({stick_pushes}=1,{stick_spacing_in}+{stick_over_in},\"\")"
                                 : "{stick_spacing_out}+{stick_over_out}",
                         row -> row.expected(end).orElse(Double.NaN));
-        set.mm("stick_read_<end>", "Holes read, fully <end>")
-                .is(read(end), row -> row.read(end).orElse(Double.NaN));
-        set.mm("stick_known_<end>", "Travel, where both are known, fully <end>")
+        set.revised(UNUSABLE)
+                .mm("stick_known_<end>", "Travel, where both are known, fully <end>")
                 .is(
-                        "IF(COUNT({stick_read_<end>},{stick_expect_<end>})=2,{stick_travel},\"\")",
+                        """
+                        IF({stick_flaw}>0,"",
+                        IF(COUNT({stick_read_<end>},{stick_expect_<end>})=2,{stick_travel},""))
+                        """,
                         row -> row.of(end, each -> row.travel(), Double.NaN));
         LineSet<StickRow> numbers = rows.only(ROW, Lacking.ZERO).with(end.words);
         numbers.mm("stick_diff_<end>", "Read less expected, fully <end>")
@@ -654,10 +749,12 @@ final class MockUpLines {
 
     private void said() {
         rows.in(Section.STICK_SHOWN, STICK_READING)
+                .revised(UNUSABLE)
                 .text("stick_says", "What it says")
                 .is(rowWords(), MockUpLines::rowWords);
         LineSet<Sizing> texts = sides.in(Section.STICK_SAID, STICK);
-        texts.text("stick_summary", "Readings and plan")
+        texts.revised(UNUSABLE)
+                .text("stick_summary", "Readings and plan")
                 .is(summaryWords(), MockUpLines::summaryWords);
         texts.text("stick_correction", "Correction, where asked for")
                 .is(
@@ -694,6 +791,10 @@ final class MockUpLines {
         Optional<StickRow> row = StickRow.of(sizing, index);
         if (row.isEmpty()) {
             return MockUpWording.OUTSIDE;
+        }
+        if (row.get().unusable().isPresent()) {
+            return MockUpWording.NOT_USED
+                    + MockUpWording.unusable(row.get().unusable().get(), sizing.unit());
         }
         String in = words(row.get(), End.IN, sizing);
         String out = words(row.get(), End.OUT, sizing);
@@ -732,6 +833,8 @@ final class MockUpLines {
                 .and("pull", quoted(FloatStop.PULL.word()))
                 .and("met", "INDEX(stick_inboard~,{stick_row_number})")
                 .and("then", "INDEX(stick_outboard~,{stick_row_number})")
+                .and("not_used", quoted(MockUpWording.NOT_USED))
+                .and("unusable", unusable(line -> "{" + line + "}"))
                 .and(
                         "mixed",
                         """
@@ -741,13 +844,13 @@ final class MockUpLines {
                 .in(
                         """
                         IF({stick_ready}=0,"",IF(NOT(ISNUMBER({stick_height_read})),"",
-                        IF({stick_row}=0,<outside>,
+                        IF({stick_row}=0,<outside>,IF({stick_flaw}>0,<not_used>&<unusable>,
                         IF(COUNT({stick_known_in},{stick_read_in},{stick_known_out})=0,
                         IF(<mixed>,<stroke>,""),
                         IF(ISNUMBER({stick_known_in}),<in>,
                         IF(ISNUMBER({stick_read_in}),<not_pushed>,""))
                         &IF(AND(ISNUMBER({stick_read_in}),ISNUMBER({stick_known_out})),<between>,"")
-                        &IF(ISNUMBER({stick_known_out}),<out>,"")))))
+                        &IF(ISNUMBER({stick_known_out}),<out>,""))))))
                         """);
     }
 
@@ -782,6 +885,8 @@ final class MockUpLines {
                 .and("agree", quoted(MockUpWording.AGREE))
                 .and("check", quoted(MockUpWording.CHECK))
                 .and("checks", joined(",", checks, FormulaText::quoted))
+                .and("none_used", quoted(MockUpWording.NONE_USED))
+                .and("some_unused", quoted(MockUpWording.SOME_UNUSED))
                 .and("all", "({stick_count_in}+{stick_count_out})")
                 .and(
                         "against",
@@ -789,8 +894,9 @@ final class MockUpLines {
                 .in(
                         """
                         IF({stick_typed}=0,"",IF({stick_ready}=0,<not_compared>&{stick_trouble}&".",
-                        IF(<all>=0,<nothing>,FIXED(<all>-<against>,0,1)&<of>&FIXED(<all>,0,1)&<agree>
-                        &IF(<against>=0,"",<check>&CHOOSE({stick_excess_check},<checks>)&"."))))
+                        IF(<all>=0,IF({stick_flaw_row}=0,<nothing>,<none_used>),FIXED(<all>-<against>,0,1)&<of>&FIXED(<all>,0,1)&<agree>
+                        &IF(<against>=0,"",<check>&CHOOSE({stick_excess_check},<checks>)&".")
+                        &IF({stick_flaw_row}=0,"",<some_unused>))))
                         """);
     }
 

@@ -17,7 +17,8 @@ import shaftwright.shaft.WindowCorrection;
  * @param mockUp what was read
  * @param stood the side with the stick in, its races at their inboard stops, nothing corrected
  * @param tapeDeviation standard uncertainty of a reading by tape, mm
- * @param comparisons of each reading within the known path, ends fully in first
+ * @param comparisons of each reading within the known path that can be used, ends fully in first
+ * @param unusable readings within it that can't be used, in the order of the builder's table
  * @param correction straight lines through the differences
  */
 public record MockUpCheck(
@@ -25,12 +26,14 @@ public record MockUpCheck(
         SideSetup stood,
         double tapeDeviation,
         List<StickComparison> comparisons,
+        List<UnusableReading> unusable,
         WindowCorrection correction) {
     /** Travels nearer than this count as equal, mm. */
     private static final double NEAR = 5e-7;
 
     public MockUpCheck {
         comparisons = List.copyOf(comparisons);
+        unusable = List.copyOf(unusable);
     }
 
     /**
@@ -64,6 +67,7 @@ public record MockUpCheck(
                 stood,
                 tapeDeviation,
                 all,
+                comparing.unusable(),
                 new WindowCorrection(
                         inward.map(DifferenceLine::line),
                         outward.map(DifferenceLine::line),
@@ -104,9 +108,28 @@ public record MockUpCheck(
 
     /** The longest stick, end to end, that goes between the cups' bottoms at a travel, mm. */
     public double roomBetweenCups(double travel) {
-        return position(travel).distance()
-                + stood.inner().joint().cupBottom()
-                + stood.outer().joint().cupBottom();
+        return roomBetweenCups(stood, travel);
+    }
+
+    private static double roomBetweenCups(SideSetup side, double travel) {
+        return Position.of(side, travel).distance()
+                + side.inner().joint().cupBottom()
+                + side.outer().joint().cupBottom();
+    }
+
+    /** How far apart the holes of that stick are, mm. */
+    public double mostHoles(double travel) {
+        return roomBetweenCups(travel) - mockUp.stick().lengthOverHoles();
+    }
+
+    /** What is wrong with a reading; empty when it can be used, or is not within the known path. */
+    public Optional<UnusableReading> unusable(int row) {
+        return unusable.stream().filter(each -> each.reading().row() == row).findFirst();
+    }
+
+    /** The reading that can be used least, the first of several; empty when all can be. */
+    public Optional<UnusableReading> leastUsable() {
+        return unusable.stream().reduce((a, b) -> b.flaw().compareTo(a.flaw()) > 0 ? b : a);
     }
 
     /** The comparison of an end at a reading; empty when it was not read, or can't be compared. */
@@ -157,6 +180,9 @@ public record MockUpCheck(
             List<StickComparison> all = new ArrayList<>();
             for (StickReading reading : mockUp.readings()) {
                 double travel = reading.travel();
+                if (flaw(reading).isPresent()) {
+                    continue;
+                }
                 OptionalDouble expected = expected(end, travel);
                 OptionalDouble holes = reading.holes(end);
                 if (holes.isPresent() && expected.isPresent()) {
@@ -164,6 +190,24 @@ public record MockUpCheck(
                 }
             }
             return all;
+        }
+
+        List<UnusableReading> unusable() {
+            return mockUp.readings().stream().flatMap(reading -> flaw(reading).stream()).toList();
+        }
+
+        private Optional<UnusableReading> flaw(StickReading reading) {
+            double travel = reading.travel();
+            return knows(stood, travel)
+                    ? UnusableReading.of(
+                            reading,
+                            roomBetweenCups(stood, travel) - mockUp.stick().lengthOverHoles(),
+                            allowed(travel))
+                    : Optional.empty();
+        }
+
+        private double allowed(double travel) {
+            return StickComparison.allowed(stood.path().at(travel).doubt(), tape);
         }
 
         OptionalDouble expected(WindowEnd end, double travel) {
@@ -189,7 +233,7 @@ public record MockUpCheck(
                     expected,
                     holes - expected,
                     holes - expected,
-                    StickComparison.allowed(stood.path().at(reading.travel()).doubt(), tape));
+                    allowed(reading.travel()));
         }
     }
 

@@ -76,6 +76,11 @@ public record StickReading(
                 OptionalDouble.empty());
     }
 
+    /** The widest spacing of the holes that it tells of, mm; 0 when nothing was read. */
+    public double longestHoles() {
+        return Math.max(fixedHoles.orElse(0), Math.max(holesIn.orElse(0), holesOut.orElse(0)));
+    }
+
     /** Spacing of the holes that tells an end of the window, mm, where it was read. */
     public OptionalDouble holes(WindowEnd end) {
         return end == WindowEnd.IN ? holesIn : holesOut;

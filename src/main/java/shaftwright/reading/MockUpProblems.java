@@ -10,6 +10,7 @@ import shaftwright.contract.Index;
 import shaftwright.contract.StickInputs;
 import shaftwright.mockup.FloatStop;
 import shaftwright.mockup.MockUpCheck;
+import shaftwright.mockup.UnusableReading;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.suspension.HubPath;
 
@@ -52,18 +53,6 @@ final class MockUpProblems {
                 && !has("stick_height", side, row)
                 && !inputs.unreadable("stick_height", height)) {
             error("stick_height", height, "nothing", "a height beside the reading");
-        }
-        if (in
-                && out
-                && number("stick_holes_in", side, row) <= number("stick_holes_out", side, row)) {
-            error(
-                    "stick_holes_in",
-                    height,
-                    shown("stick_holes_in", side, row),
-                    "more than fully out, "
-                            + shown("stick_holes_out", side, row)
-                            + ": the stick is longest with both races fully in. Are in and out"
-                            + " swapped?");
         }
         if (fixed && (in || out)) {
             warning(
@@ -129,13 +118,17 @@ final class MockUpProblems {
                 check.mockUp().readings().stream()
                         .anyMatch(reading -> reading.holesIn().isPresent());
         // A fixed stick's holes are one cell.
-        boolean tooLong = false;
+        boolean fixedTooLong = false;
         for (int row = 0; row < Grid.STICK_READING.rows(); row++) {
             double travel = SideMockUp.travel(sizing, side, row);
             if (!Double.isNaN(travel) && !check.knows(travel)) {
                 outside(side, row, check.stood().path());
-            } else if (!Double.isNaN(travel) && !tooLong) {
-                tooLong = tooLong(side, row, travel, check) && SideMockUp.isFixed(inputs, side);
+            } else if (!Double.isNaN(travel) && !fixedTooLong) {
+                Optional<UnusableReading> unusable = check.unusable(row);
+                if (unusable.isPresent()) {
+                    unusable(side, row, unusable.get(), check);
+                }
+                fixedTooLong = unusable.filter(MockUpProblems::isTooLong).isPresent();
             }
         }
         for (ShaftEnd end : ShaftEnd.values()) {
@@ -179,27 +172,53 @@ final class MockUpProblems {
                         + ", where the hub's path is known; the row is not compared");
     }
 
-    /** A stick that can't have been in there, whatever the joints' figures are. */
-    private boolean tooLong(Side side, int row, double travel, MockUpCheck check) {
-        boolean fixed = SideMockUp.isFixed(inputs, side);
-        Index cell = new Index(side, 0, fixed ? 0 : row);
-        String name = fixed ? "stick_holes" : "stick_holes_in";
-        double holes = inputs.number(name, cell);
-        double over = check.mockUp().stick().lengthOverHoles();
-        double room = check.roomBetweenCups(travel);
-        double most = room - over;
-        if (holes > most) {
-            warning(
-                    name,
-                    cell,
-                    inputs.shownLength(holes),
-                    "at most "
-                            + inputs.shownLength(most)
-                            + ": from cup bottom to cup bottom there are "
-                            + inputs.shownLength(room)
-                            + " at this height, which no longer stick goes into");
+    /** A reading that no stick can have given: the verdict says so too, and nothing rests on it. */
+    private void unusable(Side side, int row, UnusableReading reading, MockUpCheck check) {
+        switch (reading.flaw()) {
+            case SWAPPED ->
+                    warning(
+                            "stick_holes_in",
+                            new Index(side, 0, row),
+                            shown("stick_holes_in", side, row),
+                            "more than fully out, "
+                                    + shown("stick_holes_out", side, row)
+                                    + ": the stick is longest with both races fully in. Are in and"
+                                    + " out swapped? The row is not used");
+            case TOO_LONG -> {
+                String name = tooLong(side, row, reading);
+                boolean play = name.equals("stick_play");
+                boolean single = Contract.input(name).grid() == Grid.STICK;
+                int cell = single ? 0 : row;
+                double most = reading.most() - (play ? number("stick_holes", side, 0) : 0);
+                warning(
+                        name,
+                        new Index(side, 0, cell),
+                        shown(name, side, cell),
+                        "at most "
+                                + inputs.shownLength(most)
+                                + ": from cup bottom to cup bottom there are "
+                                + inputs.shownLength(
+                                        check.roomBetweenCups(reading.reading().travel()))
+                                + " at this height, which no longer stick goes into. The row is"
+                                + " not used");
+            }
         }
-        return holes > most;
+    }
+
+    /** The input that makes a reading too long. */
+    private String tooLong(Side side, int row, UnusableReading reading) {
+        if (SideMockUp.isFixed(inputs, side)) {
+            return isTooLong(reading) ? "stick_holes" : "stick_play";
+        }
+        return has("stick_holes_in", side, row)
+                        && number("stick_holes_in", side, row) >= reading.longest()
+                ? "stick_holes_in"
+                : "stick_holes_out";
+    }
+
+    /** Of a fixed stick: whether it is too long without any play. */
+    private static boolean isTooLong(UnusableReading reading) {
+        return reading.reading().fixedHoles().orElse(0) > reading.most();
     }
 
     /** A correction that there is none for, or that comes from other joints. */

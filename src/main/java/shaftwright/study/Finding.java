@@ -70,14 +70,13 @@ public enum Finding {
             NOTHING,
             "Readings of {UNPLACED} contradict each other, and so few can't show which is wrong."
                     + " Measure one more height, best near {NEXT_HEIGHT}."),
-    /** A mock-up reads other than the joints' figures say. */
+    /** A mock-up reads other than the joints' figures say, or what no stick can. */
     MOCK_UP_CONTRADICTS(
             7,
             MEASURE_AGAIN,
             NOTHING,
-            "The mock-up contradicts the plan: the stick {STICK_DOES} {STICK_BY} {STICK_WHEN} at"
-                    + " {STICK_AT} than the {STICK_THAN} figures say. Check {STICK_CHECK}, then"
-                    + " read the stick again."),
+            "The mock-up {STICK_WRONG}: {STICK_SAYS}. Check {STICK_CHECK}, then read the stick"
+                    + " again."),
     /** The only blank that would serve has splines of another shape. */
     BLANK_UNMATED(
             8,

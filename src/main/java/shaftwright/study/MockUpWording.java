@@ -3,6 +3,7 @@ package shaftwright.study;
 import java.util.Optional;
 import shaftwright.mockup.MockUpCheck;
 import shaftwright.mockup.StickComparison;
+import shaftwright.mockup.UnusableReading;
 import shaftwright.mockup.WindowEnd;
 import shaftwright.shaft.CorrectionLine;
 import shaftwright.units.LengthUnit;
@@ -28,6 +29,36 @@ public final class MockUpWording {
 
     /** Said of a height that the hub's path does not reach. */
     public static final String OUTSIDE = "outside the known path: not compared";
+
+    /** What a reading that contradicts does, in a finding. */
+    public static final Sentence<SideSlot> CONTRADICTS =
+            Sentence.of(
+                    SideSlot.class,
+                    "the stick {STICK_DOES} {STICK_BY} {STICK_WHEN} at {STICK_AT} than the"
+                            + " {STICK_THAN} figures say");
+
+    /** Begins what is said of a reading that can't be used. */
+    public static final String NOT_USED = "not used: ";
+
+    /** Begins the same in a finding; the row's number follows, and what stands between. */
+    public static final String AT_READING = "at reading ";
+
+    public static final String AFTER_READING = ", ";
+
+    /** Follow the holes fully in, and fully out, of a reading whose two are swapped. */
+    public static final String IN_NOT_MORE = " fully in is not more than ";
+
+    public static final String THAN_OUT = " fully out";
+
+    /** Before and behind how far apart holes are, of a stick that is too long for the cups. */
+    public static final String HOLES = "holes ";
+
+    public static final String TOO_FAR = " apart do not go between the cups, which take at most ";
+
+    /** Said when no reading can be used, and when some can. */
+    public static final String NONE_USED = "No reading can be used: see what each row says.";
+
+    public static final String SOME_UNUSED = " A reading can't be used: see what its row says.";
 
     /** Said where nothing pushes the races in. */
     public static final String NOT_PUSHED =
@@ -65,18 +96,41 @@ public final class MockUpWording {
                 : does + WITHIN;
     }
 
+    /** What is wrong with a reading that can't be used, by its numbers. */
+    public static String unusable(UnusableReading reading, LengthUnit unit) {
+        return switch (reading.flaw()) {
+            case SWAPPED ->
+                    Wording.length(reading.reading().holesIn().orElseThrow(), unit)
+                            + IN_NOT_MORE
+                            + Wording.length(reading.reading().holesOut().orElseThrow(), unit)
+                            + THAN_OUT;
+            case TOO_LONG ->
+                    HOLES
+                            + Wording.length(reading.longest(), unit)
+                            + TOO_FAR
+                            + Wording.length(reading.most(), unit);
+        };
+    }
+
+    /** The same with its row. */
+    public static String unusableAt(UnusableReading reading, LengthUnit unit) {
+        return AT_READING + (reading.reading().row() + 1) + AFTER_READING + unusable(reading, unit);
+    }
+
     /** How many readings of a side agree, and what to look at when not all do. */
     public static String summary(MockUpCheck check) {
         int all = check.comparisons().size();
+        boolean unused = !check.unusable().isEmpty();
         if (all == 0) {
-            return NOTHING_READ;
+            return unused ? NONE_USED : NOTHING_READ;
         }
         int against = check.contradicting(false);
         return (all - against)
                 + OF
                 + all
                 + AGREE
-                + (against == 0 ? "" : CHECK + check.suspicion(false).words() + ".");
+                + (against == 0 ? "" : CHECK + check.suspicion(false).words() + ".")
+                + (unused ? SOME_UNUSED : "");
     }
 
     /** What the readings of a side would correct; empty while there are none. */

@@ -19,6 +19,7 @@ import java.util.List;
 import shaftwright.build.MeasuringCheck;
 import shaftwright.joint.BoltPattern;
 import shaftwright.mockup.MockUpCheck.Suspicion;
+import shaftwright.mockup.UnusableReading.Flaw;
 import shaftwright.shaft.Binding;
 import shaftwright.study.TravelFacts.EarlyEnd;
 import shaftwright.suspension.ReadingContradiction;
@@ -64,6 +65,8 @@ public enum SideSlot implements Slot {
     SUSPECTS(NAME),
     UNPLACED(NAME),
     NEXT_HEIGHT(NAME),
+    STICK_WRONG(CHOICE, "contradicts the plan", "can't be used"),
+    STICK_SAYS(NAME),
     STICK_DOES(CHOICE, "bottoms", "pulls out"),
     STICK_BY(EXCESS),
     STICK_WHEN(CHOICE, "sooner", "later"),
@@ -74,7 +77,9 @@ public enum SideSlot implements Slot {
             Suspicion.PLACES.words(),
             Suspicion.PLUNGE.words(),
             Suspicion.BOTTOMS.words(),
-            Suspicion.PULL_OUTS.words()),
+            Suspicion.PULL_OUTS.words(),
+            Flaw.SWAPPED.check(),
+            Flaw.TOO_LONG.check()),
     SPLINE_END(CHOICE, "inner", "outer"),
     SPLINE_BLANK(NAME),
     SPLINE_CLASH(NAME),
@@ -200,6 +205,14 @@ public enum SideSlot implements Slot {
                     String.join(
                             ReadingWording.LISTED_BETWEEN,
                             ReadingWording.listed(contradiction(side), unit));
+            case STICK_SAYS ->
+                    mockUp(side)
+                            .unusable()
+                            .map(reading -> MockUpWording.unusableAt(reading, unit))
+                            .orElseGet(
+                                    () ->
+                                            MockUpWording.CONTRADICTS.text(
+                                                    slot -> slot.text(side, unit)));
             case SPLINE_BLANK -> unmated(side).name();
             case SPLINE_CLASH -> MatingWording.clash(unmated(side).clash());
             case INNER_FLANGE_JOINT, OUTER_FLANGE_JOINT ->
@@ -236,10 +249,15 @@ public enum SideSlot implements Slot {
             case BEYOND_WAY -> side.path().beyond().orElseThrow().way().ordinal();
             case SHORTER_WOULD -> shaft(side).window().lower().ordinal();
             case LONGER_WOULD -> shaft(side).window().upper().ordinal();
+            case STICK_WRONG -> mockUp(side).unusable().isPresent() ? 1 : 0;
             case STICK_DOES -> mockUp(side).worst().end().ordinal();
             case STICK_WHEN -> mockUp(side).sooner() ? 0 : 1;
             case STICK_THAN -> mockUp(side).corrected() ? 1 : 0;
-            case STICK_CHECK -> mockUp(side).suspicion().ordinal();
+            case STICK_CHECK ->
+                    mockUp(side)
+                            .unusable()
+                            .map(each -> Suspicion.values().length + each.flaw().ordinal())
+                            .orElse(mockUp(side).suspicion().ordinal());
             case MOUTH_END -> shaft(side).mouth().orElseThrow().end().ordinal();
             case SPLINE_END -> unmated(side).end().ordinal();
             case INNER_FLANGE_PART, OUTER_FLANGE_PART -> flange(side).part().ordinal();

@@ -206,18 +206,47 @@ class MockUpCheckTest {
                         BenchTable.of(new double[] {0}, new double[] {15}, new double[] {18}),
                         40);
         StickEnd longer = new StickEnd(Optional.of(RaceStop.COLLAR), 0, 20, 25);
-        StickReading reading = sliding(0, 0, 600, 540);
-        double shaft = check(side, reading).at(0, WindowEnd.IN).orElseThrow().expected();
+        double shaft = check(side).expected(WindowEnd.IN, 0).orElseThrow();
         double stick =
-                MockUpCheck.of(
-                                new MockUp(new Stick(PIN, longer, longer), List.of(reading)),
-                                side,
-                                TAPE)
-                        .at(0, WindowEnd.IN)
-                        .orElseThrow()
-                        .expected();
+                MockUpCheck.of(new MockUp(new Stick(PIN, longer, longer), List.of()), side, TAPE)
+                        .expected(WindowEnd.IN, 0)
+                        .orElseThrow();
         // The end reaches the cup 40 - (9 + 20) cos b - 12.5 sin b from the middle, not 15.
         assertThat(stick).isLessThan(shaft - 5);
+    }
+
+    @Test
+    void stickThatWouldReachThroughTheCupsIsHeldAgainstNothing() {
+        double room = check(level(), right(0, 45, 0, 0)).roomBetweenCups(45);
+        // A stub of 12 mm beyond the side of each pin: 2 x 12 - 6 more than the holes.
+        double most = room - 18;
+        double allowed = Math.hypot(DOUBT, 2 * TAPE);
+
+        MockUpCheck found =
+                check(
+                        level(),
+                        sliding(0, 45, most + allowed + 0.01, 540),
+                        sliding(1, 45, most + allowed - 0.01, 540));
+
+        assertThat(found.at(0, WindowEnd.IN)).isEmpty();
+        assertThat(found.at(0, WindowEnd.OUT)).isEmpty();
+        assertThat(found.at(1, WindowEnd.IN)).isPresent();
+        assertThat(found.unusable())
+                .singleElement()
+                .satisfies(
+                        unusable -> {
+                            assertThat(unusable.flaw()).isEqualTo(UnusableReading.Flaw.TOO_LONG);
+                            assertThat(unusable.most()).isCloseTo(most, within(1e-9));
+                        });
+    }
+
+    @Test
+    void stickThatIsNoLongerFullyInThanFullyOutIsHeldAgainstNothing() {
+        MockUpCheck found = check(level(), sliding(0, 45, 540, 560), right(1, 0, 0, 0));
+
+        assertThat(found.comparisons()).allMatch(each -> each.reading().row() == 1);
+        assertThat(found.leastUsable().orElseThrow().flaw())
+                .isEqualTo(UnusableReading.Flaw.SWAPPED);
     }
 
     /** A race that slides 2 mm from pin to collar stands 2 mm further in at either end. */

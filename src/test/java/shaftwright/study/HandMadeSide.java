@@ -69,7 +69,8 @@ final class HandMadeSide {
         StickReading reading =
                 StickReading.sliding(0, 40, OptionalDouble.of(591), OptionalDouble.empty());
         return new MockUpFacts(
-                new StickComparison(WindowEnd.IN, reading, 600, -9, 0, 1.2),
+                Optional.empty(),
+                Optional.of(new StickComparison(WindowEnd.IN, reading, 600, -9, 0, 1.2)),
                 false,
                 Suspicion.PLACES);
     }

@@ -42,6 +42,25 @@ public final class MockUpBook {
         return typed;
     }
 
+    /** The same with two readings that no stick can have given, and a third row that is right. */
+    static Map<String, List<String>> unusable() {
+        Map<String, List<String>> typed = corrected();
+        typed.put("stick_height_left", List.of("14 1/2", "18 5/16", "22", "19"));
+        typed.put("stick_holes_in_left", List.of("24 7/16", "27 1/16", "99", "27"));
+        typed.put("stick_holes_out_left", List.of("26 7/8", "", "23 1/4", ""));
+        typed.put("stick_play_right", List.of("1", "1 1/2", "30", "1"));
+        return typed;
+    }
+
+    /** The left stick read at one height only, which nothing checks once it corrects. */
+    static Map<String, List<String>> oneReading(String in, String out) {
+        Map<String, List<String>> typed = corrected();
+        typed.put("stick_height_left", List.of("18 5/16"));
+        typed.put("stick_holes_in_left", List.of(in));
+        typed.put("stick_holes_out_left", List.of(out));
+        return typed;
+    }
+
     public static Path write(Path file, Map<String, List<String>> typed) {
         return DemoBook.write(file, typed, DemoBook.scenarios());
     }

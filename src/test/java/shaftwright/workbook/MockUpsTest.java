@@ -7,17 +7,19 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import shaftwright.book.CellPlace;
 import shaftwright.book.CellValue;
 import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
 import shaftwright.filling.Filling;
+import shaftwright.mockup.MockUpCheck;
 import shaftwright.mockup.MockUpCheck.Suspicion;
 import shaftwright.mockup.WindowEnd;
 import shaftwright.reading.Sizing;
@@ -57,13 +59,18 @@ class MockUpsTest {
         return value instanceof CellValue.Text text ? text.value() : "";
     }
 
+    private static Stream<Map<String, List<String>>> books() {
+        return Stream.of(
+                MockUpBook.typed(),
+                MockUpBook.corrected(),
+                MockUpBook.unusable(),
+                MockUpBook.oneReading("99", ""));
+    }
+
     @ParameterizedTest
-    @ValueSource(booleans = {false, true})
-    void everyFormulaGivesWhatTheCoreGives(boolean corrected) throws Exception {
-        Path file =
-                MockUpBook.write(
-                        folder.resolve("book.xlsx"),
-                        corrected ? MockUpBook.corrected() : MockUpBook.typed());
+    @MethodSource("books")
+    void everyFormulaGivesWhatTheCoreGives(Map<String, List<String>> typed) throws Exception {
+        Path file = MockUpBook.write(folder.resolve("book.xlsx"), typed);
         try (PoiRecalculation poi = PoiRecalculation.of(file)) {
             assertThat(Agreement.of(XlsxBook.open(file), poi::value).differences()).isEmpty();
         }
@@ -118,6 +125,40 @@ class MockUpsTest {
         assertThat(findings(sizing, C, Side.LEFT)).doesNotContain(Finding.MOCK_UP_CONTRADICTS);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "99, '', 'at reading 1, holes 99.00 in apart do not go between the cups, which take at most'",
+        "'', 99, 'at reading 1, holes 99.00 in apart do not go between the cups, which take at most'",
+        "24 7/16, 26 7/8, 'at reading 1, 24.44 in fully in is not more than 26.88 in fully out'"
+    })
+    void readingThatNoStickGivesCorrectsNothingAndIsNeverCalm(
+            String in, String out, String expected) {
+        SideResult planned = result(sizing(MockUpBook.typed()), C, Side.LEFT);
+        XlsxBook book = book(MockUpBook.oneReading(in, out));
+        Filling.fill(book);
+        Path saved = folder.resolve("saved.xlsx");
+        book.save(saved);
+        Sizing sizing = Filling.compute(XlsxBook.open(saved)).sizing().orElseThrow();
+
+        assertThat(result(sizing, C, Side.LEFT).window()).isEqualTo(planned.window());
+        assertThat(sizing.verdict(new Index(Side.LEFT, C, 0)).orElseThrow().text(LengthUnit.INCH))
+                .startsWith("Measure again before cutting: the mock-up can't be used: " + expected);
+        assertThat(text(XlsxBook.open(saved), "stick_says_left", 0))
+                .startsWith("not used: " + expected.substring("at reading 1, ".length()));
+    }
+
+    @Test
+    void usableReadingsBesideOneThatIsNotStillCorrect() {
+        Sizing sizing = sizing(MockUpBook.unusable());
+        MockUpCheck check = sizing.mockUp(Side.LEFT).check().orElseThrow();
+
+        assertThat(check.unusable()).hasSize(2);
+        assertThat(check.correction().inward().orElseThrow().at(0))
+                .isCloseTo(-25.4 * 0.36, within(1.5));
+        assertThat(findings(sizing, C, Side.LEFT)).contains(Finding.MOCK_UP_CONTRADICTS);
+        assertThat(MockUpWording.summary(check)).endsWith(MockUpWording.SOME_UNUSED);
+    }
+
     @Test
     void whatIsTriedOnACorrectedScenarioIsCorrectedToo() {
         Sizing sizing = sizing(MockUpBook.corrected());
@@ -153,8 +194,9 @@ class MockUpsTest {
     @ParameterizedTest
     @CsvSource({
         "stick_scenario_left, Q, stick_scenario, 'a letter from A to ', false",
-        "stick_holes_in_left, 23, stick_holes_in, 'Are in and out swapped?', true",
+        "stick_holes_in_left, 23, stick_holes_in, 'Are in and out swapped?', false",
         "stick_holes_in_left, 40, stick_holes_in, 'which no longer stick goes into', false",
+        "stick_holes_out_left, 99, stick_holes_out, 'which no longer stick goes into', false",
         "stick_holes_right, '', stick_holes, 'the hole spacing of the fixed stick', true",
         "stick_holes_right, 40, stick_holes, 'which no longer stick goes into', false",
         "stick_height_left, '', stick_height, 'a height beside the reading', true",
@@ -179,6 +221,19 @@ class MockUpsTest {
                         problem -> {
                             assertThat(problem.isError()).isEqualTo(error);
                             assertThat(problem.place().orElseThrow().sheet()).isEqualTo("Mock-up");
+                        });
+    }
+
+    @Test
+    void playThatMakesAFixedStickTooLongIsSaidByItsCell() {
+        assertThat(Filling.compute(book(MockUpBook.unusable())).problems())
+                .filteredOn(problem -> problem.subject().startsWith("End play of a fixed stick"))
+                .filteredOn(problem -> problem.expected().contains("cup bottom"))
+                .singleElement()
+                .satisfies(
+                        problem -> {
+                            assertThat(problem.found()).isEqualTo("30.0 in");
+                            assertThat(problem.expected()).startsWith("at most ");
                         });
     }
 
