@@ -54,14 +54,13 @@ final class FindingLines {
 
     private static int revised(Finding finding) {
         return switch (finding) {
-            case MOCK_UP_CONTRADICTS -> 7;
+            case MOCK_UP_CONTRADICTS, NO_BLANK -> 7;
             case NO_WINDOW,
                     INNER_ANGLE,
                     OUTER_ANGLE,
                     TOUCHES_CUP,
                     INNER_RUNS_STEEP,
-                    OUTER_RUNS_STEEP,
-                    NO_BLANK ->
+                    OUTER_RUNS_STEEP ->
                     6;
             case TOO_WEAK -> 4;
             case READINGS_CONTRADICT, THIN_LAND, GROOVES_MEET -> 3;

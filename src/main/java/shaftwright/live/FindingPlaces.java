@@ -338,6 +338,7 @@ final class FindingPlaces {
                             shop_increment_read/2^(INT(ROUND(LN(shop_increment_read/
                             MAX({window_width},0.001))/LN(2),9))+1)
                             """;
+                    case BLANKS_THERE, BLANKS_SEE -> "IF(SUM(blank_used)=0,2,1)";
                     case END_TO_END -> "{e_final}";
                     case WIDTH_OVER -> "{result_width}*tape_mm-width_limit_read";
                     case WIDTH_LIMIT -> "width_limit_read";

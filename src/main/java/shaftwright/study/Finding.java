@@ -159,12 +159,12 @@ public enum Finding {
             WINDOW,
             "The window is {WINDOW_WIDTH} wide and holds no multiple of the shop increment,"
                     + " {INCREMENT}: work to {FINER_INCREMENT}."),
-    /** No blank gives the length. */
+    /** No blank gives the length, or none was typed. */
     NO_BLANK(
             15,
             FITS_BUT,
             LENGTHS,
-            "No blank on the list gives {END_TO_END} end to end: see Blanks."),
+            "No blank {BLANKS_THERE} {END_TO_END} end to end: {BLANKS_SEE}."),
     /** The tyres stand out too far. */
     TOO_WIDE(
             16,

@@ -38,28 +38,41 @@ public record ShaftFacts(
     /**
      * What came of the list of blanks.
      *
+     * @param listed whether there is any blank on it
      * @param serves whether one does
      * @param thinLand the thinnest land that is thinner than wanted
      * @param groovesMet where a new groove is cut into an old one
      * @param cutsCase whether a case-hardened one is cut
      */
     public record BlankFacts(
+            boolean listed,
             boolean serves,
             Optional<Land> thinLand,
             Optional<MetGrooves> groovesMet,
             boolean cutsCase) {
-        /** Of blanks that are not case-hardened. */
+        /** Of a list of blanks that are not case-hardened. */
         public BlankFacts(
                 boolean serves, Optional<Land> thinLand, Optional<MetGrooves> groovesMet) {
-            this(serves, thinLand, groovesMet, false);
+            this(true, serves, thinLand, groovesMet, false);
         }
 
         /** A blank serves, and nothing is against its grooves. */
         public static final BlankFacts SERVES =
                 new BlankFacts(true, Optional.empty(), Optional.empty());
 
+        /** None on the list serves. */
         public static final BlankFacts NONE =
                 new BlankFacts(false, Optional.empty(), Optional.empty());
+
+        /** There is no list. */
+        public static final BlankFacts NONE_LISTED =
+                new BlankFacts(false, false, Optional.empty(), Optional.empty(), false);
+
+        private static BlankFacts of(SideResult result) {
+            return result.plan()
+                    .map(BlankFacts::of)
+                    .orElse(result.blankReviews().isEmpty() ? NONE_LISTED : NONE);
+        }
 
         /** What a plan leaves to be said of its ends. */
         static BlankFacts of(CutPlan plan) {
@@ -67,6 +80,7 @@ public record ShaftFacts(
             Land outer = Land.of(ShaftEnd.OUTER, plan.outer());
             Land worse = inner.missing() >= outer.missing() ? inner : outer;
             return new BlankFacts(
+                    true,
                     true,
                     worse.missing() > 0 ? Optional.of(worse) : Optional.empty(),
                     MetGrooves.of(ShaftEnd.INNER, plan.inner())
@@ -109,7 +123,7 @@ public record ShaftFacts(
                         result.steepestOuter(),
                         result.outerAtRide()),
                 result.mouth(),
-                result.plan().map(BlankFacts::of).orElse(BlankFacts.NONE),
+                BlankFacts.of(result),
                 result.length().endToEnd(),
                 result.leastSlackIn(),
                 result.leastSlackOut(),

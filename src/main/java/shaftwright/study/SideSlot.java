@@ -134,6 +134,8 @@ public enum SideSlot implements Slot {
     WINDOW_WIDTH(FINE_LENGTH),
     INCREMENT(FINE_LENGTH),
     FINER_INCREMENT(FINE_LENGTH),
+    BLANKS_THERE(CHOICE, "on Parts gives", "with its lengths is typed on Parts to give"),
+    BLANKS_SEE(CHOICE, "see Blanks", "type one there"),
     END_TO_END(SHOP_LENGTH),
     WIDTH_OVER(EXCESS),
     WIDTH_LIMIT(LENGTH),
@@ -258,6 +260,7 @@ public enum SideSlot implements Slot {
                             .unusable()
                             .map(each -> Suspicion.values().length + each.flaw().ordinal())
                             .orElse(mockUp(side).suspicion().ordinal());
+            case BLANKS_THERE, BLANKS_SEE -> shaft(side).blank().listed() ? 0 : 1;
             case MOUTH_END -> shaft(side).mouth().orElseThrow().end().ordinal();
             case SPLINE_END -> unmated(side).end().ordinal();
             case INNER_FLANGE_PART, OUTER_FLANGE_PART -> flange(side).part().ordinal();

@@ -206,7 +206,7 @@ class ShowCommandTest {
         Path file = Demo.inches(folder);
         Run.of("fill", "--set", "hub_shift[A]=4", file);
 
-        String warned = "  NO CUTS YET. Fits, but:\n  - No blank on the list gives ";
+        String warned = "  NO CUTS YET. Fits, but:\n  - No blank on Parts gives ";
         assertThat(shown(file, "A"))
                 .contains(warned, "end to end, E", "clip to clip, K", "E from, to");
         assertThat(all(file, "A"))

@@ -294,6 +294,7 @@ final class HandMadeSide {
                             shaft.with(
                                     new BlankFacts(
                                             true,
+                                            true,
                                             shaft.blank().thinLand(),
                                             shaft.blank().groovesMet(),
                                             true)));
@@ -344,6 +345,7 @@ final class HandMadeSide {
                             shaft.with(
                                     new BlankFacts(
                                             true,
+                                            true,
                                             Optional.of(new Land(ShaftEnd.INNER, 4.5, 1.5)),
                                             shaft.blank().groovesMet(),
                                             shaft.blank().cutsCase())));
@@ -351,6 +353,7 @@ final class HandMadeSide {
                     side.with(
                             shaft.with(
                                     new BlankFacts(
+                                            true,
                                             true,
                                             shaft.blank().thinLand(),
                                             Optional.of(

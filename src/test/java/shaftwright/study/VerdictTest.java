@@ -27,6 +27,7 @@ import shaftwright.build.Wheel;
 import shaftwright.build.WheelTravel;
 import shaftwright.shaft.Binding;
 import shaftwright.study.ListedFinding.On;
+import shaftwright.study.ShaftFacts.BlankFacts;
 import shaftwright.study.WindowFacts.Lower;
 import shaftwright.study.WindowFacts.Upper;
 import shaftwright.suspension.MeasuredQuantity;
@@ -110,6 +111,18 @@ class VerdictTest {
     void eachFindingReadsInFullInBothUnits(Finding finding, String inches, String millimetres) {
         assertThat(of(finding).text(LengthUnit.INCH)).isEqualTo(inches);
         assertThat(of(finding).text(LengthUnit.MILLIMETRE)).isEqualTo(millimetres);
+    }
+
+    @Test
+    void whereNoBlankWasTypedItIsSaidSo() {
+        SideFacts healthy = HandMadeSide.healthy();
+        ShaftFacts shaft = healthy.shaft().orElseThrow();
+        Verdict verdict = Verdict.of(healthy.with(shaft.with(BlankFacts.NONE_LISTED)));
+
+        assertThat(verdict.text(LengthUnit.INCH))
+                .isEqualTo(
+                        "Fits, but no blank with its lengths is typed on Parts to give 25.31 in end"
+                                + " to end: type one there.");
     }
 
     static List<List<Finding>> pairs() {

@@ -4,12 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shaftwright.book.CellValue;
 import shaftwright.build.Scenario;
 import shaftwright.build.Side;
+import shaftwright.contract.Index;
 import shaftwright.filling.Filling;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
@@ -70,6 +74,26 @@ class FindingsAgreeWithCoreTest {
             assertThat(alone.listed(sizing.unit()))
                     .isEqualTo(
                             sizing.verdict(scenario.number()).orElseThrow().listed(sizing.unit()));
+        }
+    }
+
+    @Test
+    void formulasSayTheSameWhereNoBlankWasTyped() throws Exception {
+        Map<String, List<String>> typed = DemoBook.typed();
+        typed.put("blank_name", List.of());
+        typed.put("blank_choice", List.of());
+        Path file = DemoBook.write(folder.resolve("none.xlsx"), typed, DemoBook.scenarios());
+        XlsxBook none = XlsxBook.open(file);
+        Sizing sizing = Filling.compute(none).sizing().orElseThrow();
+        String said =
+                sizing.verdict(new Index(Side.LEFT, 0, 0))
+                        .orElseThrow()
+                        .sentence(Finding.NO_BLANK, sizing.unit());
+
+        assertThat(said).startsWith("No blank with its lengths is typed on Parts to give ");
+        try (PoiRecalculation poi = PoiRecalculation.of(file)) {
+            assertThat(poi.value(none.names().get("find_no_blank_left").place(0)))
+                    .isEqualTo(CellValue.of(said));
         }
     }
 
