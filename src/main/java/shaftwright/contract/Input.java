@@ -15,6 +15,8 @@ import shaftwright.units.UnreadableNumberException;
  * @param label what the builder reads beside it, without the unit
  * @param kind what is typed
  * @param allowed values outside are refused; mm, degrees or plain numbers
+ * @param outside what a value that is refused may come from, a question; empty for nothing more
+ *     likely than a wrong unit
  * @param usual values outside are asked about, often a wrong unit
  * @param whenEmpty number that an empty cell stands for, NaN when an empty cell stays empty
  * @param initialInch what a new workbook in inches holds, empty for nothing
@@ -29,6 +31,7 @@ public record Input(
         String label,
         InputKind kind,
         Range allowed,
+        String outside,
         Range usual,
         double whenEmpty,
         String initialInch,
@@ -91,26 +94,33 @@ public record Input(
 
     /** A copy whose empty cell stands for this number. */
     Input orElse(double number) {
-        return copy(number, initialInch, initialMillimetre, since);
+        return copy(outside, number, initialInch, initialMillimetre, since);
     }
 
     /** A copy that a new workbook starts with. */
     Input starting(String inch, String millimetre) {
-        return copy(whenEmpty, inch, millimetre, since);
+        return copy(outside, whenEmpty, inch, millimetre, since);
     }
 
     /** A copy that this contract version brought; without it an input is as old as the first. */
     Input since(int version) {
-        return copy(whenEmpty, initialInch, initialMillimetre, version);
+        return copy(outside, whenEmpty, initialInch, initialMillimetre, version);
     }
 
-    private Input copy(double whenEmpty, String inch, String millimetre, int since) {
+    /** A copy that asks this where a value is refused. */
+    Input outside(String question) {
+        return copy(question, whenEmpty, initialInch, initialMillimetre, since);
+    }
+
+    private Input copy(
+            String outside, double whenEmpty, String inch, String millimetre, int since) {
         return new Input(
                 name,
                 grid,
                 label,
                 kind,
                 allowed,
+                outside,
                 usual,
                 whenEmpty,
                 inch,
@@ -135,6 +145,7 @@ public record Input(
                 label,
                 kind,
                 allowed,
+                "",
                 usual,
                 Double.NaN,
                 "",

@@ -44,6 +44,7 @@ public final class StateInputs {
 
     private static Input lock(String name, String label, Range range, Range usual, String meaning) {
         return Input.number(name, Grid.SCENARIO, label, InputKind.ANGLE, range, usual, meaning)
+                .outside("To the left is +, to the right -: are both locks swapped?")
                 .since(SINCE);
     }
 }

@@ -290,7 +290,8 @@ public final class InputReader {
                     place,
                     subject,
                     shown(raw) + converted(input, raw, number),
-                    between(input, input.allowed()));
+                    between(input, input.allowed())
+                            + (input.outside().isEmpty() ? "" : ". " + input.outside()));
             return false;
         }
         if (!input.usual().contains(number)) {

@@ -60,7 +60,15 @@ final class LoadsCheck {
                         inputs.place(typed, BOOK),
                         "Shares of time in bump, at ride and in droop",
                         "shares that add up to " + Wording.rounded(sum, 2) + " %",
-                        "100 % in all, or nothing for all of it at ride"));
+                        "100 % in all, or nothing for all of it at ride"
+                                + (areFractions()
+                                        ? ". Shares are in per cent: 60, not 0.6 or 60%"
+                                        : "")));
+    }
+
+    /** Whether 60 % was typed as 0.6, or as 60% into a cell that then holds 0.6. */
+    private boolean areFractions() {
+        return SHARES.stream().allMatch(name -> Parts.orZero(inputs.number(name)) <= 1);
     }
 
     private boolean unreadable(String name) {

@@ -73,7 +73,8 @@ final class Validations {
                 : "Degrees, "
                         + (int) input.allowed().least()
                         + " to "
-                        + (int) input.allowed().most();
+                        + (int) input.allowed().most()
+                        + (input.outside().isEmpty() ? "" : ". " + input.outside());
     }
 
     private static String cut(String text, int most) {

@@ -50,6 +50,21 @@ class LoadsTest {
     }
 
     @Test
+    void sharesTypedAsFractionsAreAskedForInPerCent() {
+        Refusal.of(
+                        book().put("share_bump", 0, 0.6)
+                                .put("share_ride", 0, 0.6)
+                                .put("share_droop", 0, 0.6))
+                .names(
+                        "share_bump",
+                        0,
+                        "shares that add up to 1.80 %",
+                        "100 % in all, or nothing for all of it at ride. Shares are in per cent: 60,"
+                                + " not 0.6 or 60%")
+                .only(1);
+    }
+
+    @Test
     void whatCountsForNothingIsSaid() {
         Run run =
                 Run.of(

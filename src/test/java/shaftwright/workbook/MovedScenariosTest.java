@@ -238,9 +238,10 @@ class MovedScenariosTest {
         assertThat(problems(typed("lock_left", A, "20")))
                 .anyMatch(said -> said.contains("right lock") && said.contains("nothing"));
         assertThat(problems(typed("lock_left", A, "-20")))
-                .anyMatch(said -> said.contains("0 to 60"));
+                .anyMatch(said -> said.contains("0 to 60") && said.contains("both locks swapped?"));
         assertThat(problems(typed("lock_right", A, "33")))
-                .anyMatch(said -> said.contains("-60 to 0"));
+                .anyMatch(
+                        said -> said.contains("-60 to 0") && said.contains("both locks swapped?"));
         assertThat(
                         problems(
                                 typed("lock_left", A, "20"),
