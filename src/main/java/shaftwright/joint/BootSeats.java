@@ -39,6 +39,27 @@ public record BootSeats(double cup, double shaft, double cupRadius, double shaft
     }
 
     /**
+     * Where a race that floats brings a boot's fibres nearest together, mm of inward travel: at the
+     * end of its float that is nearer to {@code b_s cos β − R_s sin β − b_c}, or there. In that
+     * place the shaft's seat stands over the cup's on the side that the shaft leans to; further in
+     * the boot is turned inside out, and its fibres grow again. (On a cup's seat narrower than the
+     * shaft's as it lies, it is the other side.) Of one fibre the square is a parabola over the
+     * race's travel, so no other place between the ends has a shorter one, unless the shaft's seat
+     * is wider than the cup's.
+     *
+     * @param outward place of the race at one end of its float, mm, positive toward the cup's back
+     * @param inward the same at the other end
+     * @param angle β, rad
+     */
+    public double nearest(double outward, double inward, double angle) {
+        double side = cupRadius < shaftRadius * Math.cos(angle) ? -1 : 1;
+        double over = shaft * Math.cos(angle) - side * shaftRadius * Math.sin(angle) - cup;
+        double least = Math.min(outward, inward);
+        double most = Math.max(outward, inward);
+        return Math.max(least, Math.min(most, over));
+    }
+
+    /**
      * The shortest fibre, mm. With {@code V} from the cup's seat to the shaft's, {@code c} the
      * cosine of a fibre's place on the circles from the side that the shaft leans to, its square is
      * {@code V² + 2 c (V·A) + c² (A² − B²) + B²}, which is least inside, or on the side leant to.

@@ -11,9 +11,12 @@ import java.util.Optional;
  */
 public record BootStretch(double shortest, double longest, double angle) {
     /**
-     * A boot over the float. Both ends of the float are taken with the greatest angle, which is
-     * that of one of them: where the angle changes by a degree over the float, the other end's
-     * fibres are off by less than a fiftieth of the seats' radius, and to the safe side.
+     * A boot over the float. The longest fibre is one at an end of the float, the shortest one
+     * where the seats come {@linkplain BootSeats#nearest nearest}. All places are taken with the
+     * greatest angle, which is that of one end: where the angle changes by a degree over the float,
+     * fibres elsewhere are off by less than a fiftieth of the seats' radius. By brute force that is
+     * at most a tenth of a millimetre to the side that is not safe, half of one where the boot is
+     * turned inside out.
      *
      * @param outward place of the race at the outward end of its float, mm, positive toward the
      *     cup's back
@@ -25,9 +28,8 @@ public record BootStretch(double shortest, double longest, double angle) {
         return seats.map(
                         known ->
                                 new BootStretch(
-                                        Math.min(
-                                                known.shortestFibre(outward, angle),
-                                                known.shortestFibre(inward, angle)),
+                                        known.shortestFibre(
+                                                known.nearest(outward, inward, angle), angle),
                                         Math.max(
                                                 known.longestFibre(outward, angle),
                                                 known.longestFibre(inward, angle)),

@@ -144,13 +144,16 @@ final class BootLines {
     }
 
     private static void fibres(LineSet<PositionRow> rows, ShaftEnd end) {
-        rows.with(geometry("float_out"))
-                .with(least("float_out", "out"))
-                .with(geometry("float_in"))
-                .with(least("float_in", "in"))
+        rows.revised(7)
+                .with(geometry(nearest()))
                 .mm("boot_least_<end>", "<Inner> boot, shortest fibre")
                 .is(
-                        Given.when("{boot_on_<end>}=1", "MIN(<least_out>,<least_in>)"),
+                        Given.when(
+                                "{boot_on_<end>}=1",
+                                """
+                                SQRT(MAX(0,<line>+IF(ABS(<slope>)<<bend>,0-<slope>^2/<bend>,
+                                <bend>-2*ABS(<slope>))))
+                                """),
                         row -> of(row, end, BootStretch::shortest));
         rows.with(most("float_out", "out"))
                 .with(most("float_in", "in"))
@@ -262,7 +265,7 @@ final class BootLines {
     /** As {@link BootSeats} has it: V² + B², V·A, A² − B². */
     private static Pieces geometry(String place) {
         return Pieces.of("angle", "{float_angle_<end>}")
-                .and("along", "({" + place + "_<end>}+{boot_cup_<end>})")
+                .and("along", "(" + place + "+{boot_cup_<end>})")
                 .and(
                         "line",
                         """
@@ -283,18 +286,17 @@ final class BootLines {
                         """);
     }
 
-    private static Pieces least(String place, String way) {
-        return geometry(place)
-                .and(
-                        "least_" + way,
-                        """
-                        SQRT(MAX(0,<line>+IF(ABS(<slope>)<<bend>,0-<slope>^2/<bend>,
-                        <bend>-2*ABS(<slope>))))
-                        """);
+    /** As {@link BootSeats#nearest} has it. */
+    private static String nearest() {
+        return """
+        MEDIAN({float_out_<end>},{float_in_<end>},{boot_shaft_<end>}*COS(<angle>)
+        -IF({boot_cup_radius_<end>}<{boot_shaft_radius_<end>}*COS(<angle>),-1,1)
+        *{boot_shaft_radius_<end>}*SIN(<angle>)-{boot_cup_<end>})
+        """;
     }
 
     private static Pieces most(String place, String way) {
-        return geometry(place).and("most_" + way, "<line>+<bend>+2*ABS(<slope>)");
+        return geometry("{" + place + "_<end>}").and("most_" + way, "<line>+<bend>+2*ABS(<slope>)");
     }
 
     private static void totals(LineSet<Sizing> all, ShaftEnd end) {
