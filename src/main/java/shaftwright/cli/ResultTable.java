@@ -351,16 +351,25 @@ final class ResultTable {
         }
         stops.gap(ShaftEnd.INNER).ifPresent(gap -> gap("inner boot", outcome, gap));
         stops.gap(ShaftEnd.OUTER).ifPresent(gap -> gap("outer boot", outcome, gap));
+        boolean compared = false;
         for (ShaftEnd end : ShaftEnd.values()) {
             mating(outcome, end);
+            compared |= !flange(outcome, end).isEmpty();
         }
+        if (compared) {
+            page.row("flanges, splines", "same within " + MatingWording.sameWithin(sizing.unit()));
+        }
+    }
+
+    private String flange(SideOutcome outcome, ShaftEnd end) {
+        return MatingWording.flange(outcome.joint(end), sizing.drivenFlange(end), sizing.unit());
     }
 
     /** Likewise. */
     private void mating(SideOutcome outcome, ShaftEnd end) {
         SideResult result = outcome.result().orElseThrow();
         MountedJoint joint = outcome.joint(end);
-        String flange = MatingWording.flange(joint, sizing.drivenFlange(end), sizing.unit());
+        String flange = flange(outcome, end);
         if (!flange.isEmpty()) {
             page.row(end.word() + " flange", flange);
         }

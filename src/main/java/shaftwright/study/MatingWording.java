@@ -67,6 +67,19 @@ public final class MatingWording {
     /** Before the length by which bolts are too short. */
     public static final String LONGER = ": take bolts longer by ";
 
+    /** How near two flanges' measures, and two splines', count as the same: own limits. */
+    public static String sameWithin(LengthUnit unit) {
+        List<String> limits = new ArrayList<>();
+        for (BoltPattern.Part part : BoltPattern.Part.values()) {
+            if (part.same() > 0) {
+                limits.add(part.words() + " " + Wording.fineLength(part.same(), unit));
+            }
+        }
+        limits.add("module " + Wording.rounded(100 * SplineForm.SAME_MODULE, 1) + " %");
+        limits.add("pressure angle " + Wording.angle(SplineForm.SAME_ANGLE));
+        return String.join(", ", limits) + " (own limits); all else only when equal";
+    }
+
     /** How a joint goes on its flange; empty while nothing is known of both. */
     public static String flange(MountedJoint mounted, BoltPattern flange, LengthUnit unit) {
         String differs =

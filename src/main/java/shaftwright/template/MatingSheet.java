@@ -15,6 +15,7 @@ import shaftwright.live.LiveLines;
 import shaftwright.live.Quantity;
 import shaftwright.live.Section;
 import shaftwright.shaft.ShaftEnd;
+import shaftwright.study.MatingWording;
 import shaftwright.template.Run.Direction;
 
 /** Splines, flanges and boots: what goes together, and what each scenario asks of its boots. */
@@ -72,10 +73,13 @@ final class MatingSheet {
                 "Everything here is optional: what is not known is held against nothing. Splines"
                         + " with the same count may still not go together; only what is typed for"
                         + " both, joint and blank, is compared. A joint's bolts and pilot are typed on"
-                        + " the sheet Strength, a boot's seats and limits on the sheet Parts.",
+                        + " the sheet Strength, a boot's seats and limits on the sheet Parts. Two count as"
+                        + " the same within: "
+                        + MatingWording.sameWithin(draft.unit())
+                        + ".",
                 draft.look().note());
         sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, TABLE - 1));
-        sheet.getRow(1).setHeightInPoints(40);
+        sheet.getRow(1).setHeightInPoints(54);
         row =
                 Page.inputTable(
                         draft,
