@@ -36,12 +36,15 @@ import shaftwright.units.LengthUnit;
 import shaftwright.xlsx.XlsxBook;
 
 /**
- * What is declared of versions, held against the workbook that program version 0.1.0 wrote: nobody
- * may forget to say that an input or a line is new, or that a formula was changed.
+ * What is declared of versions, held against the workbook that program version 0.1.0 wrote and
+ * against the listing of the contract that is out among builders: nobody may forget to say that an
+ * input or a line is new, or that a formula was changed.
  */
 class DeclaredVersionsTest {
     private static final Pattern LITERAL = Pattern.compile("\"[^\"]*\"");
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
+
+    private static final ReleasedContract RELEASED = ReleasedContract.listed();
 
     @TempDir private static Path folder;
 
@@ -125,6 +128,74 @@ class DeclaredVersionsTest {
             }
         }
         assertThat(wrong).as("live lines with a wrong revised(…)").isEmpty();
+    }
+
+    /** The first version's workbook says nothing of what came after it; the listing does. */
+    @Test
+    void everyInputThatTheReleasedContractHadNotIsSinceALaterOne() {
+        Map<String, String> wrong = new TreeMap<>();
+        for (Input input : Contract.inputs()) {
+            ReleasedContract.Entry before = RELEASED.inputs().get(input.name());
+            if (before == null ? later(input.since()) : before.since() == input.since()) {
+                continue;
+            }
+            wrong.put(input.name(), "said to be since " + input.since() + was(before));
+        }
+        assertThat(wrong).as("inputs with a wrong since(…)").isEmpty();
+    }
+
+    @Test
+    void everyLineThatIsNotTheReleasedContractsSaysWhichBroughtOrRevisedIt() {
+        Map<String, String> wrong = new TreeMap<>();
+        for (LiveLine line : LiveLines.all().lines()) {
+            ReleasedContract.Entry before = RELEASED.lines().get(line.name());
+            ReleasedContract.Entry after = ReleasedContract.Entry.of(line);
+            if (before == null ? later(line.since()) : after.equals(before)) {
+                continue;
+            }
+            if (before != null
+                    && before.since() == line.since()
+                    && !before.hash().equals(after.hash())
+                    && later(line.revised())) {
+                continue;
+            }
+            wrong.put(
+                    line.name(),
+                    "said to be since "
+                            + line.since()
+                            + ", revised in "
+                            + line.revised()
+                            + was(before));
+        }
+        assertThat(wrong).as("live lines with a wrong since(…) or revised(…)").isEmpty();
+    }
+
+    private static boolean later(int version) {
+        return version > RELEASED.version() && version <= Contract.VERSION;
+    }
+
+    private static String was(ReleasedContract.Entry before) {
+        return before == null
+                ? ", and not in contract version " + RELEASED.version()
+                : "; in contract version "
+                        + RELEASED.version()
+                        + " since "
+                        + before.since()
+                        + ", revised in "
+                        + before.revised();
+    }
+
+    /** Formulas that builders wrote over them, and older workbooks, rely on them. */
+    @Test
+    void noNameOfTheReleasedContractIsGoneOrHasOtherCells() {
+        Map<String, Integer> rows = new TreeMap<>();
+        Contract.inputs().forEach(input -> rows.put(input.name(), input.grid().rows()));
+        LiveLines.all().lines().forEach(line -> rows.put(line.name(), line.grid().rows()));
+        Map<String, Integer> before = new TreeMap<>();
+        RELEASED.inputs().forEach((name, entry) -> before.put(name, entry.rows()));
+        RELEASED.lines().forEach((name, entry) -> before.put(name, entry.rows()));
+
+        assertThat(rows).containsAllEntriesOf(before);
     }
 
     /** What a formula reads was not there before the version that brought it. */
