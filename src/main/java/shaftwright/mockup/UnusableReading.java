@@ -1,5 +1,6 @@
 package shaftwright.mockup;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -30,7 +31,7 @@ public record UnusableReading(StickReading reading, Flaw flaw, double longest, d
 
         /** Place in the order, 1 the least grave. */
         public int number() {
-            return compareTo(SWAPPED) + 1;
+            return List.of(values()).indexOf(this) + 1;
         }
 
         /** What to check. */
