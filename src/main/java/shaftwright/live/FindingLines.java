@@ -54,7 +54,7 @@ final class FindingLines {
 
     private static int revised(Finding finding) {
         return switch (finding) {
-            case MOCK_UP_CONTRADICTS, NO_BLANK -> 7;
+            case MOCK_UP_CONTRADICTS, NO_BLANK, ANGLES_UNREAD -> 7;
             case NO_WINDOW,
                     INNER_ANGLE,
                     OUTER_ANGLE,

@@ -88,7 +88,8 @@ final class NextStepLines {
                 LineSet.in(lines, Section.SCENARIO_WORK, Grid.SCENARIO).since(SINCE);
         columns.whole("next_joint", "Row of the joint to complete")
                 .is(joint(), (sizing, index) -> NextSteps.joint(sizing, index.scenario()));
-        columns.whole("next_step", "What to do next")
+        columns.revised(7)
+                .whole("next_step", "What to do next")
                 .is(step(), (sizing, index) -> NextSteps.of(sizing, index.scenario()).number());
         columns.text("next_say", "The same in words")
                 .is(words(), (sizing, index) -> words(sizing, index.scenario()));
@@ -129,13 +130,6 @@ final class NextStepLines {
                         .when("next_reading=0", read)
                         .when("MOD(next_reading,2)=1", NextStep.HEIGHT.number())
                         .otherwise("" + NextStep.DISTANCE.number());
-        String travel =
-                new Cases()
-                        .when(
-                                "AND({bump_rule}<>\"clearance\",NOT(ISNUMBER({bump_limit_read})))",
-                                NextStep.BUMP.number())
-                        .when("NOT(ISNUMBER({droop_limit_read}))", NextStep.DROOP.number())
-                        .otherwise("" + read);
         String step =
                 new Cases()
                         .when("{used}=0", NextStep.NAME.number())
@@ -147,7 +141,14 @@ final class NextStepLines {
                                 NextStep.JOINT_SIZE.number())
                         .when("{joint_inner}=\"\"", NextStep.INNER_JOINT.number())
                         .when("{joint_outer}=\"\"", NextStep.OUTER_JOINT.number())
-                        .when("{path_judged@left}=1", travel)
+                        .when(
+                                "{scenario_trouble}=" + quoted(Sizing.NO_DROOP),
+                                NextStep.DROOP.number())
+                        .when(
+                                "{scenario_trouble}=" + quoted(Sizing.NO_BUMP),
+                                NextStep.BUMP.number())
+                        .when("{scenario_trouble}<>\"\"", read)
+                        .when("{path_judged@left}=1", read)
                         .otherwise(readings);
         return "IFERROR(" + step + "," + read + ")";
     }

@@ -70,9 +70,20 @@ public final class NextSteps {
         if (isEmpty(sizing, "joint_outer", scenario)) {
             return NextStep.OUTER_JOINT;
         }
-        return sizing.path(Side.LEFT).mayGiveVerdict()
-                ? travel(sizing, scenario)
-                : readings(sizing);
+        return typed(sizing, sizing.scenario(scenario).trouble());
+    }
+
+    /** Where the joints are there: in the order in which the scenario's own sentence asks. */
+    private static NextStep typed(Sizing sizing, String trouble) {
+        return switch (trouble) {
+            case Sizing.NO_DROOP -> NextStep.DROOP;
+            case Sizing.NO_BUMP -> NextStep.BUMP;
+            case "" ->
+                    sizing.path(Side.LEFT).mayGiveVerdict()
+                            ? NextStep.READ_VERDICT
+                            : readings(sizing);
+            default -> NextStep.READ_VERDICT;
+        };
     }
 
     private static NextStep readings(Sizing sizing) {
@@ -90,18 +101,6 @@ public final class NextSteps {
             return NextStep.READ_VERDICT;
         }
         return cell % 2 == 1 ? NextStep.HEIGHT : NextStep.DISTANCE;
-    }
-
-    private static NextStep travel(Sizing sizing, int scenario) {
-        Index column = new Index(Side.LEFT, scenario, 0);
-        InputValues inputs = sizing.inputs();
-        boolean typed = !inputs.text("bump_rule", column).equalsIgnoreCase("clearance");
-        if (typed && Double.isNaN(inputs.number("bump_limit", column))) {
-            return NextStep.BUMP;
-        }
-        return Double.isNaN(inputs.number("droop_limit", column))
-                ? NextStep.DROOP
-                : NextStep.READ_VERDICT;
     }
 
     private static boolean isEmpty(Sizing sizing, String input, int scenario) {

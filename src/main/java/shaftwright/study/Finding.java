@@ -188,8 +188,8 @@ public enum Finding {
             18,
             FITS_BUT,
             ALL,
-            "{UNREAD} never read, so zero is taken, which may move lengths by some"
-                    + " millimetres: read along with each height.");
+            "{UNREAD} never read, so zero is taken, which may move lengths by more than a tape's"
+                    + " error: read along with each height.");
 
     private static final Map<Finding, Sentence<SideSlot>> SENTENCES = new EnumMap<>(Finding.class);
     private static final Map<Finding, Integer> NUMBERS = new EnumMap<>(Finding.class);

@@ -1,5 +1,6 @@
 package shaftwright.template;
 
+import java.util.Arrays;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import shaftwright.build.MeasuringCheck;
@@ -109,6 +110,18 @@ final class GuideSheet {
         sheet.getRow(row).setHeightInPoints(56);
         draft.text(sheet, row, 0, "Open points on the readings", look.boldLabel());
         return row + 1;
+    }
+
+    /** Letters of what a side's readings mostly say of themselves. */
+    private static final int READINGS = 130;
+
+    /** Height of a row so wide, in characters, that has room for all that ticks and a side say. */
+    static float notePoints(int width) {
+        int open =
+                Arrays.stream(MeasuringCheck.values())
+                        .mapToInt(check -> check.warning().length() + 1)
+                        .sum();
+        return Page.points(open + READINGS, width);
     }
 
     /** What the ticks leave to be said, as wide as it is let. */

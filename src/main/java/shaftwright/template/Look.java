@@ -252,11 +252,22 @@ final class Look {
         return style("bold", style -> style.setFont(font(INK, true, 10)));
     }
 
+    /** A label beside a result, in bold. */
     XSSFCellStyle boldLabel() {
         return style(
                 "bold label",
                 style -> {
                     style.setFont(font(INK, true, 10));
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                });
+    }
+
+    /** The same beside a verdict or prose, which begin at the top of their cells. */
+    XSSFCellStyle topLabel() {
+        return style(
+                "top label",
+                style -> {
+                    style.cloneStyleFrom(boldLabel());
                     style.setVerticalAlignment(VerticalAlignment.TOP);
                 });
     }

@@ -14,6 +14,7 @@ import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
 import shaftwright.live.Section;
 import shaftwright.template.Run.Direction;
+import shaftwright.units.LengthUnit;
 
 /** Vehicle sizes and tape readings of both sides, with what the readings say of each other. */
 final class MeasureSheet {
@@ -52,7 +53,8 @@ final class MeasureSheet {
                 1,
                 0,
                 "Heights are taken at the centre of the outer datum face, from one level floor, for both"
-                        + " ends. Distances run from inner to outer datum face.",
+                        + " ends. Distances run from inner to outer datum face. "
+                        + completed(draft.unit()),
                 draft.look().note());
         sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, 9));
         sheet.getRow(1).setHeightInPoints(18);
@@ -74,6 +76,13 @@ final class MeasureSheet {
                 give());
         sheet.createFreezePane(1, 0);
         draft.printout(sheet).byBreaks(true, 10);
+    }
+
+    /** What programs do to a short text in a column of longer ones, and what undoes it. */
+    private static String completed(LengthUnit unit) {
+        return unit == LengthUnit.INCH
+                ? "A 12 completed to the 12 1/2 above it: press Delete before Enter."
+                : "A 64 completed to the 645 above it: press Delete before Enter.";
     }
 
     private static int readings(Draft draft, XSSFSheet sheet, Side side, int top) {

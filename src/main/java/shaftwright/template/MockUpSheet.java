@@ -20,11 +20,23 @@ final class MockUpSheet {
     private static final int COLUMNS = 14;
     private static final int LAST = COLUMNS - 1;
 
+    /** Columns that a screen of 1366 pixels shows whole. */
+    private static final int VISIBLE = 10;
+
+    private static final String NOTE =
+            "A stick in the place of the shaft, pins in the place of the rings (their diameter is on"
+                    + " Parts), joints booted as they will run. Read it at two heights or more, best"
+                    + " near full bump and full droop, before steel is cut. Support the vehicle on"
+                    + " stands, springs out.";
+
     private final Draft draft;
     private final XSSFSheet sheet;
 
     /** A note of seven short lines. */
     private static final int NOTE_POINTS = 96;
+
+    /** A correction of both ends takes two lines. */
+    private static final int SAID_POINTS = 28;
 
     private int row = 3;
 
@@ -40,17 +52,9 @@ final class MockUpSheet {
     private void lay() {
         Page.widths(sheet, 32, 12, 12, 12, 11, 11, 11, 11, 12, 12, 12, 12, 11, 38);
         draft.title(sheet, "Mock-up");
-        draft.text(
-                sheet,
-                1,
-                0,
-                "A stick in the place of the shaft, pins in the place of the rings (their diameter is on"
-                        + " Parts), joints booted as they will run. Read it at two heights or more, best"
-                        + " near full bump and full droop, before steel is cut. Support the vehicle on"
-                        + " stands, springs out.",
-                draft.look().note());
-        sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, LAST));
-        sheet.getRow(1).setHeightInPoints(30);
+        draft.text(sheet, 1, 0, NOTE, draft.look().note());
+        sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, VISIBLE - 1));
+        sheet.getRow(1).setHeightInPoints(Page.points(NOTE.length(), Page.width(sheet, VISIBLE)));
         new StickPicture(sheet, row, COLUMNS - 1).draw();
         row += StickPicture.ROWS + 1;
         sticks();
@@ -92,8 +96,8 @@ final class MockUpSheet {
             draft.text(sheet, row, 0, line.label(), draft.look().boldLabel());
             draft.live(
                     line, side, sheet, row, 1, Direction.DOWN, draft.look().result(Quantity.TEXT));
-            sheet.addMergedRegion(new CellRangeAddress(row, row, 1, LAST));
-            sheet.getRow(row).setHeightInPoints(28);
+            sheet.addMergedRegion(new CellRangeAddress(row, row, 1, VISIBLE - 1));
+            sheet.getRow(row).setHeightInPoints(SAID_POINTS);
             row++;
         }
         draft.text(sheet, row, 0, "Row", draft.look().columnHead());

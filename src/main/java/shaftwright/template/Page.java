@@ -84,7 +84,12 @@ final class Page {
 
     /** Width of a sheet's first columns, in characters. */
     static int width(XSSFSheet sheet, int columns) {
-        return IntStream.range(0, columns).map(sheet::getColumnWidth).sum() / 256;
+        return width(sheet, 0, columns);
+    }
+
+    /** Width of the columns from one to before another, in characters. */
+    static int width(XSSFSheet sheet, int from, int to) {
+        return IntStream.range(from, to).map(sheet::getColumnWidth).sum() / 256;
     }
 
     /**

@@ -64,7 +64,7 @@ final class ScenariosSheet {
         input(draft, sheet, 2, Contract.input("scenario_name"));
         sheet.getRow(2).setHeightInPoints(28);
         LiveLine verdict = LiveLines.all().line("verdict");
-        draft.text(sheet, 3, 0, verdict.label(), draft.look().boldLabel());
+        draft.text(sheet, 3, 0, verdict.label(), draft.look().topLabel());
         draft.live(verdict, Side.LEFT, sheet, 3, FIRST, Direction.ACROSS, draft.look().verdict());
         sheet.getRow(3).setHeightInPoints(VERDICT);
         Highlights.verdicts(sheet, new CellRangeAddress(3, 3, FIRST, columns - 1));

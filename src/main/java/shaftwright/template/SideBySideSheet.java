@@ -115,7 +115,7 @@ final class SideBySideSheet {
         draft.below(line, sheet, row, FIRST, verdict ? look.verdict() : look.prose());
         for (int i = 0; i < draft.columns().size(); i++, row++) {
             String key = draft.columns().get(i).key();
-            draft.text(sheet, row, 0, line.label() + ", " + key, look.boldLabel());
+            draft.text(sheet, row, 0, line.label() + ", " + key, look.topLabel());
             int wide = across(row) * draft.width(LABELS);
             sheet.getRow(row).setHeightInPoints(Page.points(longest, wide));
         }
@@ -344,7 +344,7 @@ final class SideBySideSheet {
 
     /** A sentence over the columns of the first printed page, never over a page's edge. */
     private void sentence(String label, String text) {
-        draft.text(sheet, row, 0, label, look.boldLabel());
+        draft.text(sheet, row, 0, label, look.topLabel());
         draft.text(sheet, row, FIRST, text, look.prose());
         int wide = across(row) * draft.width(LABELS);
         sheet.getRow(row++).setHeightInPoints(Page.points(text.length(), wide));

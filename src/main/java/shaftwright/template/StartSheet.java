@@ -62,16 +62,16 @@ final class StartSheet {
         Look look = draft.look();
         Page.widths(sheet, 30, 90, 13, 12, 12);
         draft.title(sheet, "Half-shaft sizing");
-        draft.text(sheet, 1, 0, "Vehicle", look.bold());
+        draft.text(sheet, 1, 0, "Vehicle", look.boldLabel());
         draft.input(Contract.input("vehicle_name"), Side.LEFT, sheet, 1, 1, Direction.DOWN);
-        draft.text(sheet, 2, 0, "Unit of this workbook", look.bold());
+        draft.text(sheet, 2, 0, "Unit of this workbook", look.boldLabel());
         draft.input(Contract.input("unit"), Side.LEFT, sheet, 2, 1, Direction.DOWN);
         packNote(draft, sheet, 3);
         next(draft, sheet, 4);
         int row = verdicts(draft, sheet, 5);
-        draft.text(sheet, row, 0, "Readings", look.bold());
+        draft.text(sheet, row, 0, "Readings", look.boldLabel());
         GuideSheet.note(draft, sheet, row, "guide_note_start", Side.LEFT, COLUMNS - 1);
-        sheet.getRow(row).setHeightInPoints(28);
+        sheet.getRow(row).setHeightInPoints(GuideSheet.notePoints(Page.width(sheet, 1, COLUMNS)));
         return row + 1;
     }
 

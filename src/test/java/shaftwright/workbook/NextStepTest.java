@@ -6,8 +6,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -38,7 +40,9 @@ class NextStepTest {
         {"joint_angle_max", "0", "25", "Joint 1 lacks: straight plunge, or bench rows (Parts M5)"},
         {"joint_plunge", "0", "45", "Pick an inner joint: Scenarios B25"},
         {"joint_inner", "0", "six-ball", "Pick an outer joint: Scenarios B26"},
-        {"joint_outer", "0", "six-ball", "Type the height of the inner datum face: Measure B7"},
+        {"joint_outer", "0", "six-ball", "Type the droop travel from ride: Scenarios B42"},
+        {"droop_limit", "0", "80", "Type the bump travel from ride: Scenarios B40"},
+        {"bump_limit", "0", "80", "Type the height of the inner datum face: Measure B7"},
         {
             "inner_height_left",
             "0",
@@ -51,9 +55,7 @@ class NextStepTest {
         {"height_left", "1", "380", distance("C13")},
         {"distance_first_left", "1", "500", height("B14")},
         {"height_left", "2", "480", distance("C14")},
-        {"distance_first_left", "2", "504", "Type the bump travel from ride: Scenarios B40"},
-        {"bump_limit", "0", "80", "Type the droop travel from ride: Scenarios B42"},
-        {"droop_limit", "0", "80", ""},
+        {"distance_first_left", "2", "504", ""},
     };
 
     @TempDir Path folder;
@@ -97,6 +99,27 @@ class NextStepTest {
             assertThat(next()).as("after %s %s", step[0], step[1]).isEqualTo(step[3]);
         }
         assertThat(said("verdict")).startsWith("Fits");
+    }
+
+    /** Start asks for what the scenario's own sentence says is missing. */
+    @Test
+    void whatIsAskedForIsWhatTheVerdictMisses() {
+        Map<String, String> asked =
+                Map.of(
+                        "Type the droop travel from ride", "droop travel is missing",
+                        "Type the bump travel from ride", "bump travel is missing",
+                        "Type the height of the inner datum face", "no readings yet",
+                        "Type the height of the outer datum face at ride", "no readings yet");
+        Set<String> met = new HashSet<>();
+        for (String[] step : STEPS) {
+            type(step[0], Integer.parseInt(step[1]), step[2]);
+            String words = next().replaceFirst(": .*", "");
+            if (asked.containsKey(words)) {
+                met.add(words);
+                assertThat(said("verdict")).startsWith("No verdict: " + asked.get(words));
+            }
+        }
+        assertThat(met).isEqualTo(asked.keySet());
     }
 
     @Test
