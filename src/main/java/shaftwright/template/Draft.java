@@ -5,10 +5,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -173,6 +175,14 @@ final class Draft {
         LaidCells cells = laid.of(sheet);
         cells.text(row, column, text);
         cells.style(row, column, style);
+    }
+
+    /** Makes a cell with a text lead to a defined name, which may be laid later. */
+    void link(XSSFSheet sheet, int row, int column, String name) {
+        XSSFHyperlink link = workbook.getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+        link.setAddress(mark.names() + name);
+        link.setCellReference(new CellReference(row, column));
+        sheet.addHyperlink(link);
     }
 
     /** What stands on top of a sheet. */

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.FontUnderline;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -262,6 +263,16 @@ final class Look {
                 });
     }
 
+    /** A name that leads to its sheet. */
+    XSSFCellStyle link() {
+        return style(
+                "link",
+                style -> {
+                    style.setFont(font(INK, true, 10, FontUnderline.SINGLE));
+                    style.setVerticalAlignment(VerticalAlignment.CENTER);
+                });
+    }
+
     /** The same beside a verdict or prose, which begin at the top of their cells. */
     XSSFCellStyle topLabel() {
         return style(
@@ -361,10 +372,18 @@ final class Look {
 
     /** Each call appends an element to the font, and their order is fixed: name last. */
     private XSSFFont font(XSSFColor colour, boolean bold, int points) {
+        return font(colour, bold, points, FontUnderline.NONE);
+    }
+
+    /** What a font has stands in the order in which files want it. */
+    private XSSFFont font(XSSFColor colour, boolean bold, int points, FontUnderline underline) {
         XSSFFont font = workbook.createFont();
         font.getCTFont().setNameArray(null);
         font.getCTFont().setSzArray(null);
         font.setBold(bold);
+        if (underline != FontUnderline.NONE) {
+            font.setUnderline(underline);
+        }
         font.setFontHeightInPoints((short) points);
         font.setColor(colour);
         font.setFontName(FONT);

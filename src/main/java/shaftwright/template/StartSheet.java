@@ -1,9 +1,12 @@
 package shaftwright.template;
 
+import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import shaftwright.build.MeasuringCheck;
 import shaftwright.build.Side;
+import shaftwright.contract.CheckInputs;
 import shaftwright.contract.Contract;
 import shaftwright.contract.InputKind;
 import shaftwright.live.LiveLine;
@@ -18,16 +21,47 @@ import shaftwright.template.Run.Direction;
 final class StartSheet {
     static final String NAME = "Start";
 
-    private static final String[] STEPS = {
-        "Guide, before you measure: what comes first, what is read from where to where, what to"
-                + " tick.",
-        "Measure: type heights and distances as the tape shows them: 25 3/8, 25-3/8\", 645 mm. Look"
-                + " at each cell afterwards: programs complete a 15 to the 15 3/4 above it.",
-        "Parts: list your joints, boots and blanks. Measured plunge overrides the catalogue.",
-        "Scenarios: one column per variant. The verdict stands on top of each column and here.",
-        "Tables and charts: slack and angles over the travel, scenarios side by side.",
-        "Card left, Card right: choose the scenario to build, print, take them to the lathe.",
-    };
+    /**
+     * A step of the work.
+     *
+     * @param sheets where it is done
+     * @param place defined name on the first of them, which a link leads to: it follows renamed
+     *     sheets and inserted rows
+     * @param words what is done there
+     */
+    private record Step(String sheets, String place, String words) {}
+
+    private static final List<Step> STEPS =
+            List.of(
+                    new Step(
+                            "Guide",
+                            CheckInputs.name(MeasuringCheck.ALIGNMENT),
+                            "Before you measure: what comes first, what is read from where to"
+                                    + " where, what to tick."),
+                    new Step(
+                            "Measure",
+                            "inner_height_left",
+                            "Type heights and distances as the tape shows them: 25 3/8, 25-3/8\","
+                                    + " 645 mm. Look at each cell afterwards: programs complete a 15"
+                                    + " to the 15 3/4 above it."),
+                    new Step(
+                            "Parts",
+                            "joint_name",
+                            "List your joints, boots and blanks. Measured plunge overrides the"
+                                    + " catalogue."),
+                    new Step(
+                            "Scenarios",
+                            "scenario_name",
+                            "One column per variant. The verdict stands on top of each column and"
+                                    + " here."),
+                    new Step(
+                            "Tables and charts",
+                            "guide_note_tables_left",
+                            "Slack and angles over the travel, scenarios side by side."),
+                    new Step(
+                            "Card left, Card right",
+                            "shop_scenario",
+                            "Choose the scenario to build, print, take them to the lathe."));
 
     private static final int COLUMNS = 5;
     private static final int PICTURE_ROWS = 10;
@@ -38,7 +72,7 @@ final class StartSheet {
         XSSFSheet sheet = draft.sheet(NAME);
         int row = top(draft, sheet);
         row = spare(draft, sheet, row + 1);
-        row = list(draft, sheet, row + 1, COLUMNS, "Order of work", STEPS);
+        row = steps(draft, sheet, row + 1);
         row = legend(draft, sheet, row + 1);
         row = more(draft, sheet, row + 1);
         row = list(draft, sheet, row + 1, COLUMNS, "Cautions", Cautions.ALL.toArray(new String[0]));
@@ -155,6 +189,24 @@ final class StartSheet {
 
     private static CellReference head(Run column) {
         return new CellReference(column.sheet(), column.row() - 1, column.column(), true, true);
+    }
+
+    /** The order of work; the sheets' names are links. */
+    private static int steps(Draft draft, XSSFSheet sheet, int top) {
+        Page.heading(draft, sheet, top, COLUMNS, "Order of work");
+        int row = top + 1;
+        for (Step step : STEPS) {
+            String sheets = (row - top) + ".  " + step.sheets();
+            draft.text(sheet, row, 0, sheets, draft.look().link());
+            draft.link(sheet, row, 0, step.place());
+            draft.text(sheet, row, 1, step.words(), draft.look().label());
+            sheet.addMergedRegion(new CellRangeAddress(row, row, 1, COLUMNS - 1));
+            sheet.getRow(row)
+                    .setHeightInPoints(
+                            Page.points(step.words().length(), Page.width(sheet, 1, COLUMNS)));
+            row++;
+        }
+        return row;
     }
 
     /** Numbered items under a heading. */

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.apache.poi.xssf.usermodel.XSSFHyperlink;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,5 +38,25 @@ class HiddenSheetsTest {
         }
         assertThat(hidden).containsAll(OptionalSheet.all().toList());
         assertThat(printed).isEmpty();
+    }
+
+    /** Programs can't follow a link to a hidden sheet, and lose one to an address that moves. */
+    @Test
+    void linksOfTheFirstSheetLeadToNamesOnVisibleSheets() throws Exception {
+        Path file = folder.resolve("blank.xlsx");
+        Template.write(file, LengthUnit.INCH, 1, Map.of());
+
+        List<String> sheets = new ArrayList<>();
+        try (InputStream in = Files.newInputStream(file);
+                XSSFWorkbook workbook = new XSSFWorkbook(in)) {
+            for (XSSFHyperlink link : workbook.getSheet(StartSheet.NAME).getHyperlinkList()) {
+                String sheet = workbook.getName(link.getLocation()).getSheetName();
+                assertThat(workbook.isSheetHidden(workbook.getSheetIndex(sheet))).isFalse();
+                sheets.add(sheet);
+            }
+        }
+        assertThat(sheets)
+                .containsExactly(
+                        "Guide", "Measure", "Parts", "Scenarios", "Tables left", "Card left");
     }
 }
