@@ -12,7 +12,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -26,6 +28,7 @@ import shaftwright.book.Problem;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
+import shaftwright.contract.Input;
 import shaftwright.filling.Filling;
 import shaftwright.filling.TypedColumn;
 import shaftwright.filling.TypedOver;
@@ -48,6 +51,9 @@ public class FreshnessTest {
 
     /** Scenario columns: five used ones and a spare one. */
     private static final int COLUMNS = 6;
+
+    /** Contract version from which on inputs are tried one and all. */
+    private static final int LATER = 6;
 
     @TempDir private static Path shared;
     @TempDir private Path folder;
@@ -421,6 +427,15 @@ public class FreshnessTest {
             {"stick_inboard_right", "1", "bottom"},
             {"stick_outboard_right", "0", "bottom"},
         };
+        List<TypedColumn> corrected = corrected();
+        assertSeen("longest_print", corrected, changes, FreshnessTest::longest);
+
+        corrected.add(cell("all_states", 2, "yes"));
+        corrected.add(cell("all_states", 4, "yes"));
+        assertSeen("states_print", corrected, changes, FreshnessTest::allStates);
+    }
+
+    private static List<TypedColumn> corrected() {
         List<TypedColumn> corrected = new ArrayList<>(MOVED);
         MockUpBook.corrected()
                 .forEach(
@@ -429,11 +444,74 @@ public class FreshnessTest {
                                 corrected.add(cell(name, at, texts.get(at)));
                             }
                         });
-        assertSeen("longest_print", corrected, changes, FreshnessTest::longest);
+        return corrected;
+    }
 
-        corrected.add(cell("all_states", 2, "yes"));
-        corrected.add(cell("all_states", 4, "yes"));
-        assertSeen("states_print", corrected, changes, FreshnessTest::allStates);
+    /**
+     * Each input that came after the first versions, typed into its first cell: what it may be
+     * chosen to be, or both ends of what is usual. What moves a figure moves its fingerprint.
+     */
+    @Test
+    void noChangeOfALaterInputGoesUnseen() {
+        Map<String, Figures> blocks =
+                Map.of(
+                        "travel_print", FreshnessTest::allowed,
+                        "longest_print", FreshnessTest::longest,
+                        "alone_print", FreshnessTest::alone,
+                        "stop_print", FreshnessTest::stops,
+                        "states_print", FreshnessTest::allStates);
+        List<TypedColumn> from = corrected();
+        from.add(cell("all_states", 2, "yes"));
+        Sizing before = sizing(from);
+        Set<String> moved = new TreeSet<>();
+        for (Input input : Contract.inputs()) {
+            for (String text : input.since() < LATER ? List.<String>of() : texts(input)) {
+                List<TypedColumn> typed = new ArrayList<>(from);
+                typed.add(cell(input.definedName(Side.LEFT), 0, text));
+                Filling.Report report = read.with(typed);
+                if (report.hasErrors()) {
+                    continue;
+                }
+                Sizing after = report.sizing().orElseThrow();
+                blocks.forEach(
+                        (print, figures) -> {
+                            if (seen(print, figures, before, after, input.name())) {
+                                moved.add(input.name());
+                            }
+                        });
+            }
+        }
+        assertThat(moved).hasSizeGreaterThan(15);
+    }
+
+    private static boolean seen(
+            String print, Figures figures, Sizing before, Sizing after, String input) {
+        boolean moved = false;
+        for (int scenario = 0; scenario < COLUMNS - 1; scenario++) {
+            for (Side side : Side.values()) {
+                Index index = new Index(side, scenario, 0);
+                if (!figures.of(before, index).equals(figures.of(after, index))) {
+                    moved = true;
+                    assertThat(print(print, after, index))
+                            .as("%s by %s in %s", print, input, index)
+                            .isNotEqualTo(print(print, before, index));
+                }
+            }
+        }
+        return moved;
+    }
+
+    private static List<String> texts(Input input) {
+        return switch (input.kind()) {
+            case CHOICE -> input.choices();
+            case PICK -> DemoBook.typed().get(input.choices().get(0)).subList(0, 2);
+            case TEXT, TYRE -> List.of();
+            case LENGTH -> List.of(input.usual().least() + " mm", input.usual().most() + " mm");
+            default ->
+                    List.of(
+                            String.valueOf(input.usual().least()),
+                            String.valueOf(input.usual().most()));
+        };
     }
 
     /** The same of where one more reading would tell most. */
