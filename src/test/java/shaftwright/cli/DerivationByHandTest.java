@@ -7,13 +7,19 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.hipparchus.geometry.euclidean.threed.Rotation;
+import org.hipparchus.geometry.euclidean.threed.RotationConvention;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import shaftwright.build.Side;
+import shaftwright.filling.Filling;
 import shaftwright.study.Derivation;
 import shaftwright.study.DerivationStep;
+import shaftwright.suspension.HubPoint;
+import shaftwright.xlsx.XlsxBook;
 
 /**
  * Works each step of a printed page again from the rounded figures that stand on it, as somebody
@@ -173,6 +179,19 @@ class DerivationByHandTest {
         return new Page(run.out().lines().toList(), run.out().contains(" mm") ? 0.01 : 0.0001);
     }
 
+    private static HubPoint ride(Path file) {
+        return Filling.compute(XlsxBook.open(file))
+                .sizing()
+                .orElseThrow()
+                .scenario(0)
+                .side(Side.LEFT)
+                .result()
+                .orElseThrow()
+                .setup()
+                .path()
+                .at(0);
+    }
+
     private Path changed(String... inputs) {
         List<Object> words = new ArrayList<>(List.of("fill"));
         for (String input : inputs) {
@@ -266,23 +285,61 @@ class DerivationByHandTest {
     }
 
     @Test
-    void steeredHubHasMovedItsDatum() {
-        Page page =
-                page(
-                        changed(
-                                "steer_angle[A]=10",
-                                "kingpin_inclination=8",
-                                "kingpin_caster=5",
-                                "kingpin_inward=2",
-                                "kingpin_ahead=0.5"),
-                        "A",
-                        "left");
+    void steeredHubHasMovedItsDatumAndTurnedItsAxis() {
+        Path file =
+                changed(
+                        "steer_angle[A]=10",
+                        "kingpin_inclination=8",
+                        "kingpin_caster=5",
+                        "kingpin_inward=2",
+                        "kingpin_ahead=0.5");
+        Page page = page(file, "A", "left");
 
         assertThat(page.vector(DerivationStep.STEERED, LONGEST).getNorm()).isGreaterThan(0.1);
         for (int group = LONGEST; group <= SHORTEST; group++) {
             hub(page, group);
+            steered(page, group, ride(file));
             limit(page, group);
         }
+    }
+
+    /** Top of the kingpin line 8° in and 5° back, 2 in inward of the datum and half ahead. */
+    private static void steered(Page page, int group, HubPoint ride) {
+        double[] tilt = page.group(DerivationStep.TILT, group);
+        double camber = Math.toRadians(tilt[0]);
+        double toe = Math.toRadians(tilt[1]);
+        Rotation fromRide =
+                new Rotation(
+                        straight(ride.camber(), ride.toe()),
+                        ahead(ride.toe()),
+                        straight(camber, toe),
+                        ahead(toe));
+        Vector3D line =
+                fromRide.applyTo(
+                        new Vector3D(
+                                -Math.tan(Math.toRadians(5)), -Math.tan(Math.toRadians(8)), 1));
+        Vector3D arm = fromRide.applyTo(new Vector3D(0.5, -2, 0));
+        Rotation turn = new Rotation(line, Math.toRadians(10), RotationConvention.VECTOR_OPERATOR);
+        assertThat(
+                        page.vector(DerivationStep.STUB_AXIS, group)
+                                .distance(turn.applyTo(straight(camber, toe))))
+                .isLessThan(Math.toRadians(Page.DEGREES));
+        // What a hundredth of a degree does over the arm.
+        assertThat(
+                        page.vector(DerivationStep.STEERED, group)
+                                .distance(arm.subtract(turn.applyTo(arm))))
+                .isLessThan(0.001);
+    }
+
+    private static Vector3D straight(double camber, double toe) {
+        return new Vector3D(
+                Math.sin(toe) * Math.cos(camber),
+                Math.cos(toe) * Math.cos(camber),
+                -Math.sin(camber));
+    }
+
+    private static Vector3D ahead(double toe) {
+        return new Vector3D(Math.cos(toe), -Math.sin(toe), 0);
     }
 
     private static void given(Page page) {
@@ -335,12 +392,7 @@ class DerivationByHandTest {
         double[] tilt = page.group(DerivationStep.TILT, group);
         double camber = Math.toRadians(tilt[0]);
         double toe = Math.toRadians(tilt[1]);
-        Vector3D byHand =
-                new Vector3D(
-                        Math.sin(toe) * Math.cos(camber),
-                        Math.cos(toe) * Math.cos(camber),
-                        -Math.sin(camber));
-        assertThat(page.vector(DerivationStep.STUB_AXIS, group).distance(byHand))
+        assertThat(page.vector(DerivationStep.STUB_AXIS, group).distance(straight(camber, toe)))
                 .isLessThan(Math.toRadians(Page.DEGREES));
     }
 
