@@ -62,12 +62,15 @@ public record Input(
         return !Double.isNaN(whenEmpty);
     }
 
-    /** What a cell holds when this text is typed into it: a number where the kind is one. */
+    /**
+     * What a cell holds when this text is typed into it: a number where it is one, but lengths with
+     * a fraction or a unit stay as they were typed.
+     */
     public CellValue typed(String text) {
         if (text.isEmpty()) {
             return CellValue.BLANK;
         }
-        return kind.numeric() && kind != InputKind.LENGTH ? number(text) : CellValue.of(text);
+        return kind.numeric() ? number(text) : CellValue.of(text);
     }
 
     /** Kept as it is when it can't be read; reading says what is wrong with it. */

@@ -97,7 +97,7 @@ final class StockInputs {
                                 new Range(0.8, 4),
                                 "Thickness of the retaining ring.")
                         .orElse(1.75)
-                        .starting("1.75 mm", "1.75"));
+                        .starting("0.069", "1.75"));
         all.add(
                 Input.length(
                                 "groove_width",
@@ -107,7 +107,7 @@ final class StockInputs {
                                 new Range(0.8, 5),
                                 "Width of the ring groove, a little more than the ring.")
                         .orElse(1.85)
-                        .starting("1.85 mm", "1.85"));
+                        .starting("0.073", "1.85"));
         all.add(
                 Input.length(
                                 "groove_depth",
@@ -117,7 +117,7 @@ final class StockInputs {
                                 new Range(0.3, 4),
                                 "Depth of the ring groove.")
                         .orElse(1.1)
-                        .starting("1.1 mm", "1.1"));
+                        .starting("0.043", "1.1"));
         all.add(
                 Input.length(
                                 "spline_runout",
@@ -127,7 +127,7 @@ final class StockInputs {
                                 new Range(0, 25),
                                 "Length at the spline's inboard end where it is not full depth.")
                         .orElse(6)
-                        .starting("1/4", "6"));
+                        .starting("0.25", "6"));
         Range end = new Range(12, 60);
         all.add(
                 Input.length(
@@ -159,6 +159,6 @@ final class StockInputs {
                                 "Diameter of the cross pins in the mock-up stick; the races bear on"
                                         + " their sides.")
                         .orElse(6)
-                        .starting("1/4", "6"));
+                        .starting("0.25", "6"));
     }
 }

@@ -39,7 +39,7 @@ final class VehicleInputs {
                                 "Finished end-to-end lengths are rounded to this step where the"
                                         + " window allows it.")
                         .orElse(1)
-                        .starting("1/16", "1"));
+                        .starting("0.0625", "1"));
         all.add(
                 Input.length(
                                 "tape_graduation",
@@ -49,7 +49,7 @@ final class VehicleInputs {
                                 new Range(0.1, 4),
                                 "Smallest division of the tape between the joint cups.")
                         .orElse(1)
-                        .starting("1/16", "1"));
+                        .starting("0.0625", "1"));
         all.add(
                 Input.length(
                                 "height_graduation",
@@ -59,7 +59,7 @@ final class VehicleInputs {
                                 new Range(0.1, 7),
                                 "Smallest division of the tape used for heights.")
                         .orElse(1)
-                        .starting("1/16", "1"));
+                        .starting("0.0625", "1"));
         all.add(
                 Input.words(
                                 "fit_degree",
@@ -80,7 +80,7 @@ final class VehicleInputs {
                                 "Doubt added for what so few heights can't show, for 450 mm of"
                                         + " travel; scales with travel to the power 3.")
                         .orElse(2.0)
-                        .starting("2 mm", "2"));
+                        .starting("0.079", "2"));
         all.add(
                 Input.length(
                                 "curve_allowance_cubic",
@@ -91,7 +91,7 @@ final class VehicleInputs {
                                 "Doubt added for what the readings can't show, for 450 mm of"
                                         + " travel; scales with travel to the power 4.")
                         .orElse(0.8)
-                        .starting("0.8 mm", "0.8"));
+                        .starting("0.031", "0.8"));
         all.add(
                 Input.words(
                                 "right_side",

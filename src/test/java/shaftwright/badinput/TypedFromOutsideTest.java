@@ -164,7 +164,7 @@ class TypedFromOutsideTest {
                 Files.writeString(folder.resolve("in.json"), "{\"hub_shift\": [" + number + "]}");
         Run run = Run.of("fill", "--inputs", file, book.file());
         assertThat(run.code()).as(run.err()).isZero();
-        assertThat(book.value("hub_shift", 0)).isEqualTo(CellValue.of("1"));
+        assertThat(book.value("hub_shift", 0)).isEqualTo(CellValue.of(1));
     }
 
     @ParameterizedTest

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
@@ -53,6 +54,23 @@ class ContractTest {
         for (Input input : Contract.inputs()) {
             assertThat(input.meaning()).as(input.name()).isNotBlank().hasSizeLessThan(200);
             assertThat(input.label()).as(input.name()).isNotBlank();
+        }
+    }
+
+    /**
+     * A program that completes what is typed by texts of the column made "0.8 mm" of a typed 0, and
+     * "1/16" of a 1; it leaves numbers alone.
+     */
+    @Test
+    void newWorkbookStartsWithNumbersThatNoTypedLengthIsCompletedTo() {
+        for (Input input : Contract.inputs()) {
+            if (input.kind() == InputKind.LENGTH) {
+                for (String start : List.of(input.initialInch(), input.initialMillimetre())) {
+                    assertThat(input.typed(start))
+                            .as(input.name())
+                            .isNotInstanceOf(CellValue.Text.class);
+                }
+            }
         }
     }
 
