@@ -86,7 +86,7 @@ final class StrengthSheet {
     }
 
     private void lay() {
-        sheet.setColumnWidth(0, 40 * 256);
+        sheet.setColumnWidth(0, 47 * 256);
         for (int column = 1; column < columns; column++) {
             sheet.setColumnWidth(column, 15 * 256);
         }
