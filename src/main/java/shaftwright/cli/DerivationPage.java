@@ -54,6 +54,9 @@ final class DerivationPage {
                 for (DerivationLine line : DerivationLine.of(topic)) {
                     print(derivation, line);
                 }
+                if (topic == Topic.GIVEN && !derivation.benchRowsLeftOut().isEmpty()) {
+                    page.sentence(derivation.benchRowsLeftOut());
+                }
                 page.gap();
             }
         }

@@ -13,6 +13,7 @@ import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.Derivation;
 import shaftwright.study.DerivationLine;
 import shaftwright.study.DerivationStep;
@@ -48,6 +49,22 @@ public final class DerivationLines {
                         &IF(<all_asked>=1,<all_states>,""))
                         """,
                         DerivationLines::said);
+        LineSet.in(lines, Section.DERIVATION, SIDE)
+                .since(7)
+                .about(DerivationLines::derivation, Lacking.EMPTY.value())
+                .with(
+                        Pieces.of("inner", leftOut(ShaftEnd.INNER))
+                                .and("outer", leftOut(ShaftEnd.OUTER))
+                                .and("says", quoted(Derivation.LEFT_OUT))
+                                .and("says_outer", quoted(Derivation.LEFT_OUT_OUTER))
+                                .and("where", quoted(Derivation.LEFT_OUT_WHERE)))
+                .text("how_bench_left_out", "Bench rows not shown")
+                .is(
+                        """
+                        IF(ISNUMBER({shop_e}),IF(<inner>+<outer>=0,"",
+                        <says>&<inner>&<says_outer>&<outer>&<where>),"")
+                        """,
+                        (how, index) -> how.benchRowsLeftOut());
         LineSet<Sizing> readings =
                 LineSet.in(lines, Section.PATH_WORK, READING_SLOT)
                         .since(SINCE)
@@ -77,6 +94,12 @@ public final class DerivationLines {
                                                 ? " " + Derivation.ALL_STATES
                                                 : ""))
                 .orElse(Derivation.NO_SCENARIO);
+    }
+
+    private static String leftOut(ShaftEnd end) {
+        return Pieces.of("joint", Card.cell("joint_row_" + end.shortWord()))
+                .and("shown", DerivationStep.BENCH_ROWS)
+                .in("MAX(0,COUNTIF(limit_joint,<joint>)-<shown>)");
     }
 
     private static Optional<Derivation> derivation(Sizing sizing, Index index) {

@@ -149,6 +149,26 @@ public final class Derivation {
         return figures;
     }
 
+    /** Before how many rows of the inner joint's bench table the page has no room for. */
+    public static final String LEFT_OUT = "Bench rows of steeper angles not shown: inner end ";
+
+    /** Before the same of the outer joint's. */
+    public static final String LEFT_OUT_OUTER = ", outer end ";
+
+    /** Where they stand. */
+    public static final String LEFT_OUT_WHERE = "; see the sheet Parts.";
+
+    /** What rows of the bench tables are not among the figures, and where; empty when all are. */
+    public String benchRowsLeftOut() {
+        int inner = leftOut(ShaftEnd.INNER);
+        int outer = leftOut(ShaftEnd.OUTER);
+        return inner + outer == 0 ? "" : LEFT_OUT + inner + LEFT_OUT_OUTER + outer + LEFT_OUT_WHERE;
+    }
+
+    private int leftOut(ShaftEnd end) {
+        return Math.max(0, joint(end).joint().bench().rows().size() - DerivationStep.BENCH_ROWS);
+    }
+
     /** Whether a line has any figure. */
     public boolean tells(DerivationLine line) {
         return !Arrays.stream(figures(line)).allMatch(Double::isNaN);

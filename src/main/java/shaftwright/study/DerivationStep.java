@@ -210,7 +210,7 @@ public enum DerivationStep {
                             + " centres, K from ring to ring, E from end to end.");
 
     /** Rows of a joint's bench table that are shown. */
-    static final int BENCH_ROWS = 6;
+    public static final int BENCH_ROWS = 6;
 
     /** Figures of a group at most. */
     public static final int FIGURES = 3;

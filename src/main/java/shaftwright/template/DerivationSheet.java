@@ -93,7 +93,23 @@ final class DerivationSheet {
         for (DerivationLine line : DerivationLine.of(topic)) {
             line(line, row++);
         }
+        if (topic == Topic.GIVEN) {
+            // Beside the last bench row, where neither words nor a formula stand.
+            benchRowsLeftOut(row - 1);
+        }
         return row;
+    }
+
+    private void benchRowsLeftOut(int row) {
+        draft.live(
+                LiveLines.all().line("how_bench_left_out"),
+                side,
+                sheet,
+                row,
+                WORDS,
+                Direction.DOWN,
+                draft.look().label());
+        sheet.addMergedRegion(new CellRangeAddress(row, row, WORDS, FORMULA));
     }
 
     private void line(DerivationLine line, int row) {

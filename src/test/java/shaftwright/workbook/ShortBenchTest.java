@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -16,7 +17,10 @@ import shaftwright.reading.Sizing;
 import shaftwright.study.Finding;
 import shaftwright.xlsx.XlsxBook;
 
-/** Bench tables of the demo's second joint, to 25 deg, that end below the angles of its shaft. */
+/**
+ * Bench tables of the demo's second joint, to 25 deg, that end below the angles of its shaft, or
+ * have more rows than a page.
+ */
 class ShortBenchTest {
     /** Scenario with two of that joint. */
     private static final Index BENCHED = new Index(Side.LEFT, 4, 0);
@@ -25,7 +29,9 @@ class ShortBenchTest {
 
     private Path typed(List<String> angles, List<String> inward, List<String> outward) {
         Map<String, List<String>> typed = DemoBook.typed();
-        typed.put("bench_joint", typed.get("bench_joint").subList(0, angles.size()));
+        typed.put(
+                "bench_joint", Collections.nCopies(angles.size(), typed.get("bench_joint").get(0)));
+        typed.put("shop_scenario", List.of("E"));
         typed.put("bench_angle", angles);
         typed.put("bench_inward", inward);
         typed.put("bench_outward", outward);
@@ -50,6 +56,24 @@ class ShortBenchTest {
         BenchTable bench = bench(sizing(file));
         assertThat(bench.lastAngle()).isCloseTo(Math.toRadians(5), within(1e-12));
         assertThat(bench.inward(Math.toRadians(25))).isCloseTo(0.3 * 25.4, within(1e-9));
+    }
+
+    /** The page on how a length came about has room for six rows. */
+    @Test
+    void rowsThatThePageHasNoRoomForAreCounted() throws Exception {
+        Path file =
+                typed(
+                        List.of("0", "3", "5", "8", "11", "14", "20", "25"),
+                        List.of("1", "1", "15/16", "7/8", "3/4", "11/16", "7/16", "3/16"),
+                        List.of("7/8", "7/8", "7/8", "13/16", "11/16", "5/8", "3/8", "1/8"));
+
+        try (PoiRecalculation poi = PoiRecalculation.of(file)) {
+            assertThat(Agreement.of(XlsxBook.open(file), poi::value).differences()).isEmpty();
+        }
+        assertThat(sizing(file).derivation(BENCHED).orElseThrow().benchRowsLeftOut())
+                .isEqualTo(
+                        "Bench rows of steeper angles not shown: inner end 2, outer end 2; see the"
+                                + " sheet Parts.");
     }
 
     @Test
