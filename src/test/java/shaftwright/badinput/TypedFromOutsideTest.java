@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import shaftwright.book.CellValue;
 import shaftwright.cli.Run;
@@ -168,10 +169,14 @@ class TypedFromOutsideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1e999999999", "123456789012345678901234567890", "1e300"})
-    void lengthBeyondAllMeasureNamesTheCell(String number) throws IOException {
+    @CsvSource({
+        "1e999999999, 1e999999999",
+        "123456789012345678901234567890, 123456789012345678901234567890",
+        "1e300, 1.0e300"
+    })
+    void lengthBeyondAllMeasureNamesTheCell(String number, String found) throws IOException {
         assertThat(inputs(1, "{\"hub_shift\": [" + number + "]}").err())
-                .contains("error: shafts.xlsx: sheet \"Scenarios\", cell ", number);
+                .contains("error: shafts.xlsx: sheet \"Scenarios\", cell ", "found", found);
     }
 
     @Test
