@@ -17,6 +17,9 @@ import shaftwright.template.Run.Direction;
  * page: what each step is, its formula, and the figures beside it.
  */
 final class DerivationSheet {
+    /** Room for a verdict of four findings. */
+    private static final int VERDICT_LINES = 7;
+
     private static final int WORDS = 0;
     private static final int FORMULA = 1;
     private static final int FIRST = 2;
@@ -56,7 +59,7 @@ final class DerivationSheet {
         draft.live(
                 says, side, sheet, 1, FORMULA, Direction.DOWN, draft.look().result(Quantity.TEXT));
         merge(1, FORMULA);
-        draft.height(sheet, 1, 3 * LINE_POINTS);
+        draft.height(sheet, 1, VERDICT_LINES * LINE_POINTS);
         int row = 2;
         for (String symbols : DerivationStep.SYMBOLS) {
             draft.text(sheet, row, WORDS, symbols, draft.look().prose());

@@ -27,6 +27,9 @@ final class MatingSheet {
     /** Columns of the widest table. */
     private static final int TABLE = 10;
 
+    /** Columns that a laptop's screen of 1366 pixels shows; the note stays within. */
+    private static final int VISIBLE = 8;
+
     private static final int CHART_ROWS = 18;
 
     /** What is shown of an end, each name ending in the end's word. */
@@ -78,7 +81,7 @@ final class MatingSheet {
                         + MatingWording.sameWithin(draft.unit())
                         + ".",
                 draft.look().note());
-        sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, TABLE - 1));
+        sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, VISIBLE - 1));
         sheet.getRow(1).setHeightInPoints(54);
         row =
                 Page.inputTable(

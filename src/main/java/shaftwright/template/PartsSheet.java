@@ -47,7 +47,7 @@ final class PartsSheet {
 
     static void lay(Draft draft) {
         XSSFSheet sheet = draft.sheet(NAME);
-        Page.widths(sheet, 34, 13, 13, 13, 13, 13, 13, 13, 13, 13, 13, 28, 15, 13, 13, 13, 13, 13);
+        Page.widths(sheet, 34, 13, 13, 13, 13, 13, 13, 13, 13, 13, 13, 28, 18, 13, 13, 13, 13, 13);
         draft.title(sheet, "Parts");
         int row = table(draft, sheet, 2, "Joints", Grid.JOINT);
         Page.heading(draft, sheet, row + 1, COLUMNS, "What the table of joints asks for");

@@ -23,12 +23,10 @@ final class StrengthSheet {
     /** Columns of the widest table of inputs. */
     private static final int TABLE = 12;
 
-    /** Characters of a note on one line. */
-    private static final int LINE = 190;
+    /** Columns that a laptop's screen of 1366 pixels shows; notes stay within. */
+    private static final int VISIBLE = 8;
 
     /** Points. */
-    private static final int ONE_LINE = 15;
-
     private static final int TWO_LINES = 26;
 
     private static final List<String> PATH =
@@ -98,7 +96,7 @@ final class StrengthSheet {
                 "Everything here is optional. What is left empty limits nothing and is not judged;"
                         + " results are at the bottom and, in short, on the sheet Scenarios.",
                 draft.look().note());
-        sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, TABLE - 1));
+        sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, VISIBLE - 1));
         row = 3;
         singles();
         sheet.setRowBreak(row - 1);
@@ -137,8 +135,8 @@ final class StrengthSheet {
 
     private void caution(String words) {
         draft.text(sheet, row, 0, words, draft.look().note());
-        sheet.addMergedRegion(new CellRangeAddress(row, row, 0, TABLE - 1));
-        draft.height(sheet, row++, words.length() > LINE ? TWO_LINES : ONE_LINE);
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 0, VISIBLE - 1));
+        draft.height(sheet, row++, Page.points(words.length(), Page.width(sheet, VISIBLE)));
     }
 
     private void table(String title, Grid grid) {

@@ -67,9 +67,12 @@ final class Validations {
                         : " Millimetres unless you write in: 645 or 25 3/8\".");
     }
 
+    /** LibreOffice completes a typed "no" to the column's "not met", which is then refused. */
     private static String expected(Input input) {
         return input.kind() == InputKind.CHOICE
-                ? "One of: " + String.join(", ", input.choices())
+                ? "One of: "
+                        + String.join(", ", input.choices())
+                        + ". Completed to another word? Press Delete before Enter."
                 : "Degrees, "
                         + (int) input.allowed().least()
                         + " to "

@@ -39,6 +39,9 @@ class RefusedTypingTest {
 
     private static final Set<String> REFUSED = new HashSet<>();
 
+    /** What is said where a word of a list was wanted. */
+    private static final List<String> CHOICE_WANTED = new ArrayList<>();
+
     @BeforeAll
     static void readValidations() throws Exception {
         Path file = folder.resolve("blank.xlsx");
@@ -57,6 +60,10 @@ class RefusedTypingTest {
 
     private static void read(XSSFSheet sheet) {
         for (XSSFDataValidation validation : sheet.getDataValidations()) {
+            String said = validation.getErrorBoxText();
+            if (said != null && said.startsWith("One of: ")) {
+                CHOICE_WANTED.add(said);
+            }
             if (validation.getErrorStyle() == DataValidation.ErrorStyle.STOP
                     && validation.getShowErrorBox()
                     && "FALSE".equals(validation.getValidationConstraint().getFormula1())) {
@@ -100,6 +107,15 @@ class RefusedTypingTest {
             }
         }
         assertThat(closed).isEmpty();
+    }
+
+    /** A typed "no" becomes the column's "not met" in programs that complete words. */
+    @Test
+    void refusedChoiceSaysWhatToDoAgainstCompletion() {
+        assertThat(CHOICE_WANTED)
+                .contains("One of: yes, no. Completed to another word? Press Delete before Enter.")
+                .allMatch(said -> said.endsWith(" Press Delete before Enter."))
+                .allMatch(said -> said.length() <= 255);
     }
 
     private static List<String> visible(Area area) {
