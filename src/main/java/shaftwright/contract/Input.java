@@ -3,6 +3,7 @@ package shaftwright.contract;
 import java.util.List;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.units.LengthUnit;
 import shaftwright.units.PlainNumber;
 import shaftwright.units.UnreadableNumberException;
 
@@ -62,15 +63,21 @@ public record Input(
         return !Double.isNaN(whenEmpty);
     }
 
-    /**
-     * What a cell holds when this text is typed into it: a number where it is one, but lengths with
-     * a fraction or a unit stay as they were typed.
-     */
+    /** What a cell holds when this text is typed into it: a number where the kind is one. */
     public CellValue typed(String text) {
         if (text.isEmpty()) {
             return CellValue.BLANK;
         }
-        return kind.numeric() ? number(text) : CellValue.of(text);
+        return kind.numeric() && kind != InputKind.LENGTH ? number(text) : CellValue.of(text);
+    }
+
+    /**
+     * What a cell of a new workbook holds: lengths too as numbers where they are plain ones, since
+     * programs complete what is typed by texts of its column, so a 0 by "0.8 mm", not by numbers.
+     */
+    public CellValue start(LengthUnit unit) {
+        String text = unit == LengthUnit.INCH ? initialInch : initialMillimetre;
+        return !text.isEmpty() && kind.numeric() ? number(text) : typed(text);
     }
 
     /** Kept as it is when it can't be read; reading says what is wrong with it. */

@@ -236,7 +236,6 @@ final class Draft {
                         scenarios);
         places.put(run);
         List<CellValue> values = typed.getOrDefault(run.name(), NONE);
-        String start = unit == LengthUnit.INCH ? input.initialInch() : input.initialMillimetre();
         for (int offset = 0; offset < run.cells(); offset++) {
             CellPlace place = run.place(offset);
             XSSFCell cell = cell(sheet, place.row(), place.column());
@@ -246,7 +245,7 @@ final class Draft {
                     cell,
                     offset < values.size()
                             ? values.get(offset)
-                            : given ? CellValue.BLANK : input.typed(start));
+                            : given ? CellValue.BLANK : input.start(unit));
         }
         Validations.on(sheet, run.area(), input, unit, mark);
     }

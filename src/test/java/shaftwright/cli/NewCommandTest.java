@@ -93,7 +93,7 @@ class NewCommandTest {
         assertThat(Demo.cell(file, "height_left", 1).value()).isEqualTo(CellValue.of("14 3/4"));
         assertThat(Demo.cell(file, "height_left", 2).value()).isEqualTo(CellValue.of("15 15/16"));
         assertThat(Demo.cell(file, "hub_shift", 1).value()).isEqualTo(CellValue.of("1/2"));
-        assertThat(Demo.cell(file, "hub_shift", 2).value()).isEqualTo(CellValue.of(1));
+        assertThat(Demo.cell(file, "hub_shift", 2).value()).isEqualTo(CellValue.of("1"));
         assertThat(Demo.cell(file, "vehicle_name", 0).value())
                 .isEqualTo(CellValue.of("Ours = mine"));
     }
@@ -104,11 +104,12 @@ class NewCommandTest {
 
         assertThat(Demo.cell(file, "unit", 0).value()).isEqualTo(CellValue.of("mm"));
         // 13 7/16 in is 341.3125 mm: readings go to half a millimetre.
-        assertThat(Demo.cell(file, "height_left", 0).value()).isEqualTo(CellValue.of(341.5));
+        assertThat(Demo.cell(file, "height_left", 0).value()).isEqualTo(CellValue.of("341.5"));
         // 20 1/2 in is 520.7 mm: other lengths go to a tenth.
-        assertThat(Demo.cell(file, "inner_height_left", 0).value()).isEqualTo(CellValue.of(520.7));
-        assertThat(Demo.cell(file, "tape_graduation", 0).value()).isEqualTo(CellValue.of(1));
-        assertThat(Demo.cell(file, "joint_cup_bottom", 0).value()).isEqualTo(CellValue.of(47));
+        assertThat(Demo.cell(file, "inner_height_left", 0).value())
+                .isEqualTo(CellValue.of("520.7"));
+        assertThat(Demo.cell(file, "tape_graduation", 0).value()).isEqualTo(CellValue.of("1"));
+        assertThat(Demo.cell(file, "joint_cup_bottom", 0).value()).isEqualTo(CellValue.of("47"));
         assertThat(Run.of("check", file).code()).isZero();
     }
 

@@ -12,6 +12,7 @@ import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.live.LiveLine;
 import shaftwright.live.LiveLines;
+import shaftwright.units.LengthUnit;
 
 /** The declarations that everything else reads. */
 class ContractTest {
@@ -65,8 +66,8 @@ class ContractTest {
     void newWorkbookStartsWithNumbersThatNoTypedLengthIsCompletedTo() {
         for (Input input : Contract.inputs()) {
             if (input.kind() == InputKind.LENGTH) {
-                for (String start : List.of(input.initialInch(), input.initialMillimetre())) {
-                    assertThat(input.typed(start))
+                for (LengthUnit unit : LengthUnit.values()) {
+                    assertThat(input.start(unit))
                             .as(input.name())
                             .isNotInstanceOf(CellValue.Text.class);
                 }
