@@ -353,23 +353,18 @@ final class ResultTable {
         stops.gap(ShaftEnd.OUTER).ifPresent(gap -> gap("outer boot", outcome, gap));
         boolean compared = false;
         for (ShaftEnd end : ShaftEnd.values()) {
-            mating(outcome, end);
-            compared |= !flange(outcome, end).isEmpty();
+            compared |= mating(outcome, end);
         }
         if (compared) {
             page.row("flanges, splines", "same within " + MatingWording.sameWithin(sizing.unit()));
         }
     }
 
-    private String flange(SideOutcome outcome, ShaftEnd end) {
-        return MatingWording.flange(outcome.joint(end), sizing.drivenFlange(end), sizing.unit());
-    }
-
-    /** Likewise. */
-    private void mating(SideOutcome outcome, ShaftEnd end) {
+    /** Likewise; whether anything is known of both flanges. */
+    private boolean mating(SideOutcome outcome, ShaftEnd end) {
         SideResult result = outcome.result().orElseThrow();
         MountedJoint joint = outcome.joint(end);
-        String flange = flange(outcome, end);
+        String flange = MatingWording.flange(joint, sizing.drivenFlange(end), sizing.unit());
         if (!flange.isEmpty()) {
             page.row(end.word() + " flange", flange);
         }
@@ -385,6 +380,7 @@ final class ResultTable {
                             + page.length(result.greatestOfBoot(end, BootStretch::longest).value())
                             + taken(joint.boot()));
         }
+        return !flange.isEmpty();
     }
 
     private String taken(Boot boot) {

@@ -210,10 +210,8 @@ final class TypedInputs {
         for (Map.Entry<String, SortedMap<Integer, String>> column : columns.entrySet()) {
             String name = column.getKey();
             Input input = Contract.named(name);
-            String start =
-                    unit == LengthUnit.INCH ? input.initialInch() : input.initialMillimetre();
             String[] texts = new String[input.grid().cells(scenarios)];
-            Arrays.fill(texts, whole.contains(name) ? "" : start);
+            Arrays.fill(texts, whole.contains(name) ? "" : input.initial(unit));
             for (Map.Entry<Integer, String> text : column.getValue().entrySet()) {
                 if (text.getKey() < texts.length) {
                     texts[text.getKey()] = text.getValue();

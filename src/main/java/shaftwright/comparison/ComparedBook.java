@@ -95,7 +95,7 @@ public record ComparedBook(
         marked.remove("unit");
         Map<String, List<CellValue>> shown = new HashMap<>(inputs);
         Input word = Contract.input("unit");
-        String typedUnit = other == LengthUnit.INCH ? word.initialInch() : word.initialMillimetre();
+        String typedUnit = word.initial(other);
         shown.put(
                 Comparison.PREFIX + word.name(),
                 Collections.nCopies(used.size(), CellValue.of(typedUnit)));

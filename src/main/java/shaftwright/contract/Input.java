@@ -71,12 +71,17 @@ public record Input(
         return kind.numeric() && kind != InputKind.LENGTH ? number(text) : CellValue.of(text);
     }
 
+    /** What a new workbook of this unit holds, empty for nothing. */
+    public String initial(LengthUnit unit) {
+        return unit == LengthUnit.INCH ? initialInch : initialMillimetre;
+    }
+
     /**
      * What a cell of a new workbook holds: lengths too as numbers where they are plain ones, since
      * programs complete what is typed by texts of its column, so a 0 by "0.8 mm", not by numbers.
      */
     public CellValue start(LengthUnit unit) {
-        String text = unit == LengthUnit.INCH ? initialInch : initialMillimetre;
+        String text = initial(unit);
         return !text.isEmpty() && kind.numeric() ? number(text) : typed(text);
     }
 

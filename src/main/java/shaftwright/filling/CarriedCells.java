@@ -13,7 +13,6 @@ import shaftwright.contract.Index;
 import shaftwright.contract.Input;
 import shaftwright.reading.InputReader;
 import shaftwright.reading.InputValues;
-import shaftwright.units.LengthUnit;
 
 /** Typed cells of one workbook on their way into another. */
 final class CarriedCells {
@@ -69,11 +68,8 @@ final class CarriedCells {
 
     /** Whether a cell holds what a new workbook of its unit starts with. */
     static boolean isAtStart(InputValues values, Input column, int place) {
-        String start =
-                values.unit() == LengthUnit.INCH
-                        ? column.initialInch()
-                        : column.initialMillimetre();
-        return InputValues.asTyped(raw(values, column, place)).equals(start);
+        return InputValues.asTyped(raw(values, column, place))
+                .equals(column.initial(values.unit()));
     }
 
     /** Whether two cells of an input say the same. */
