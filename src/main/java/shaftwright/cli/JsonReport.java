@@ -28,6 +28,7 @@ import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.EndCut;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.GrooveWalls;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.ViewAngles;
 import shaftwright.shaft.WheelMove;
@@ -447,8 +448,8 @@ final class JsonReport {
                         .stops(scenario.side(side), sizing.path(side).restraints());
                 new MatingReport(json, sizing).side(result);
                 chances(scenario.side(side).chances());
-                angles("inner", result);
-                angles("outer", result);
+                angles(ShaftEnd.INNER, result);
+                angles(ShaftEnd.OUTER, result);
                 positions(result, scenario.wheelArm());
                 if (explained == Explained.LENGTHS) {
                     derivation(new Index(side, scenario.number(), 0));
@@ -591,18 +592,14 @@ final class JsonReport {
         number(name + "_travel_mm", binding.travel());
     }
 
-    private void angles(String end, SideResult r) throws IOException {
-        boolean inner = end.equals("inner");
-        Joint joint = (inner ? r.setup().inner() : r.setup().outer()).joint();
-        number(end + "_angle_bump_rad", angle(inner, r.atBump()));
-        number(end + "_angle_ride_rad", angle(inner, r.atRide()));
-        number(end + "_angle_droop_rad", angle(inner, r.atDroop()));
-        number(end + "_angle_limit_rad", joint.angleMax());
-        number(end + "_angle_running_limit_rad", joint.angleContinuous());
-    }
-
-    private static double angle(boolean inner, FittedPosition position) {
-        return inner ? position.innerAngle() : position.outerAngle();
+    private void angles(ShaftEnd end, SideResult r) throws IOException {
+        Joint joint = r.setup().joint(end).joint();
+        String name = end.word() + "_angle_";
+        number(name + "bump_rad", r.atBump().angle(end));
+        number(name + "ride_rad", r.atRide().angle(end));
+        number(name + "droop_rad", r.atDroop().angle(end));
+        number(name + "limit_rad", joint.angleMax());
+        number(name + "running_limit_rad", joint.angleContinuous());
     }
 
     private void positions(SideResult r, double wheelArm) throws IOException {
@@ -617,8 +614,8 @@ final class JsonReport {
             number("doubt_mm", position.position().doubt());
             number("inner_angle_rad", position.innerAngle());
             number("outer_angle_rad", position.outerAngle());
-            views("inner", position.innerViews());
-            views("outer", position.outerViews());
+            views("inner", position.views(ShaftEnd.INNER));
+            views("outer", position.views(ShaftEnd.OUTER));
             HubPoint hub = position.position().hub();
             number("camber_rad", hub.camber());
             number("toe_rad", hub.toe());

@@ -26,7 +26,7 @@ final class MatingReport {
     /** Both ends, each with what is known of it. */
     void side(SideResult result) throws IOException {
         for (ShaftEnd end : ShaftEnd.values()) {
-            MountedJoint joint = end.either(result.setup().inner(), result.setup().outer());
+            MountedJoint joint = result.setup().joint(end);
             spline(result, joint, end);
             flange(joint, end);
             boot(result, joint.boot(), end);

@@ -27,6 +27,7 @@ import shaftwright.shaft.GrooveUse;
 import shaftwright.shaft.GrooveWalls;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
+import shaftwright.shaft.SideSetup;
 import shaftwright.shaft.StatesResult;
 import shaftwright.shaft.Treatment;
 import shaftwright.study.CardPrint;
@@ -255,8 +256,8 @@ final class ResultTable {
 
     private void travel(SideResult r) {
         FittedPosition[] places = {r.atBump(), r.atRide(), r.atDroop()};
-        page.row("inner joint", angles(places, true, r.setup().inner().joint()));
-        page.row("outer joint", angles(places, false, r.setup().outer().joint()));
+        page.row("inner joint", angles(places, ShaftEnd.INNER, r.setup()));
+        page.row("outer joint", angles(places, ShaftEnd.OUTER, r.setup()));
         page.row(
                 "travel",
                 page.length(r.setup().bump())
@@ -461,14 +462,12 @@ final class ResultTable {
                                 + words);
     }
 
-    private static String angles(FittedPosition[] places, boolean inner, Joint joint) {
+    private static String angles(FittedPosition[] places, ShaftEnd end, SideSetup setup) {
+        Joint joint = setup.joint(end).joint();
         StringBuilder text = new StringBuilder();
         String[] words = {"bump ", ", ride ", ", droop "};
         for (int i = 0; i < places.length; i++) {
-            text.append(words[i])
-                    .append(
-                            ResultPage.angle(
-                                    inner ? places[i].innerAngle() : places[i].outerAngle()));
+            text.append(words[i]).append(ResultPage.angle(places[i].angle(end)));
         }
         text.append("; limit ").append(ResultPage.angle(joint.angleMax()));
         // A joint without a running limit of its own has the other one for it.

@@ -47,7 +47,7 @@ final class BlankLines {
     /** A blank that is in stock and has the joints' splines, for a side's shaft. */
     private record Considered(BlankReview review, SideResult side, double runout) {
         MountedJoint joint(ShaftEnd end) {
-            return end.either(side.setup().inner(), side.setup().outer());
+            return side.setup().joint(end);
         }
 
         double oldStub(ShaftEnd end) {

@@ -259,7 +259,7 @@ final class BootLines {
     }
 
     private static Boot boot(SideResult result, ShaftEnd end) {
-        return end.either(result.setup().inner(), result.setup().outer()).boot();
+        return result.setup().joint(end).boot();
     }
 
     /** As {@link BootSeats} has it: V² + B², V·A, A² − B². */
@@ -324,8 +324,7 @@ final class BootLines {
                                 result.fitted().stream()
                                         .map(FittedPosition::endFloat)
                                         .flatMap(Optional::stream)
-                                        .mapToDouble(
-                                                at -> end.either(at.innerAngle(), at.outerAngle()))
+                                        .mapToDouble(at -> at.angle(end))
                                         .max()
                                         .orElseThrow());
     }

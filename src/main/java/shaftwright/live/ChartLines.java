@@ -14,7 +14,6 @@ import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
-import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.suspension.HubPath;
@@ -83,10 +82,9 @@ final class ChartLines {
     }
 
     private static double share(SideResult result, Index index, ShaftEnd end) {
-        FittedPosition at = result.fitted().get(index.row());
         return PERCENT
-                * end.either(at.innerAngle(), at.outerAngle())
-                / end.either(result.setup().inner(), result.setup().outer()).joint().angleMax();
+                * result.fitted().get(index.row()).angle(end)
+                / result.setup().joint(end).joint().angleMax();
     }
 
     /** Which line is whose, on top of a side's charts. */

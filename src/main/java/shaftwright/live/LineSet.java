@@ -85,7 +85,7 @@ final class LineSet<T> {
     private final Lacking lacking;
 
     /** What the core shows without its source. */
-    private final CellValue nothing;
+    private final LiveLine.Core nothing;
 
     private LineSet(
             LiveLines lines,
@@ -95,7 +95,7 @@ final class LineSet<T> {
             Known.Source<T> source,
             String guard,
             Lacking lacking,
-            CellValue nothing) {
+            LiveLine.Core nothing) {
         this.lines = lines;
         this.place = place;
         this.again = again;
@@ -116,12 +116,13 @@ final class LineSet<T> {
                 (sizing, index) -> Optional.of(sizing),
                 "",
                 Lacking.EMPTY,
-                CellValue.of(""));
+                (sizing, index) -> Lacking.EMPTY.value());
     }
 
     /** The same about something else, whose absence the formulas see by themselves. */
     <U> LineSet<U> about(Known.Source<U> other, CellValue otherwise) {
-        return new LineSet<>(lines, place, again, pieces, other, guard, lacking, otherwise);
+        return new LineSet<>(
+                lines, place, again, pieces, other, guard, lacking, (sizing, index) -> otherwise);
     }
 
     /** The same, every formula and value only where something is known. */
@@ -134,7 +135,7 @@ final class LineSet<T> {
                 known.source(),
                 known.condition(),
                 otherwise,
-                otherwise.value());
+                (sizing, index) -> otherwise.value());
     }
 
     /** The same about a part of it that is always there. */
@@ -148,6 +149,23 @@ final class LineSet<T> {
                 guard,
                 lacking,
                 nothing);
+    }
+
+    /** The same about a part that may be missing, which the formulas see by themselves. */
+    <U> LineSet<U> ofAny(BiFunction<T, Index, Optional<U>> part, Lacking otherwise) {
+        return new LineSet<>(
+                lines,
+                place,
+                again,
+                pieces,
+                (sizing, index) ->
+                        source.of(sizing, index).flatMap(whole -> part.apply(whole, index)),
+                guard,
+                lacking,
+                (sizing, index) ->
+                        source.of(sizing, index).isPresent()
+                                ? otherwise.value()
+                                : nothing.at(sizing, index));
     }
 
     private LineSet<T> at(Place other) {
@@ -359,7 +377,7 @@ final class LineSet<T> {
         return (sizing, index) ->
                 source.of(sizing, index).isPresent()
                         ? CellValue.of(print.of(sizing, index, terms * index.row()))
-                        : nothing;
+                        : nothing.at(sizing, index);
     }
 
     private LiveLine.Formula constant(String formula) {
@@ -380,7 +398,7 @@ final class LineSet<T> {
     private LiveLine.Core value(Cell<T> core) {
         return (sizing, index) -> {
             Optional<T> from = source.of(sizing, index);
-            return from.isPresent() ? core.of(from.get(), index) : nothing;
+            return from.isPresent() ? core.of(from.get(), index) : nothing.at(sizing, index);
         };
     }
 
@@ -389,7 +407,7 @@ final class LineSet<T> {
             Optional<T> from = source.of(sizing, index);
             return from.isPresent()
                     ? ReadLines.shown(quantity.shown(core.of(from.get(), index), sizing.unit()))
-                    : nothing;
+                    : nothing.at(sizing, index);
         };
     }
 

@@ -204,7 +204,7 @@ final class MatingLines {
     }
 
     private static String spline(SideResult shaft, ShaftEnd end) {
-        MountedJoint mounted = end.either(shaft.setup().inner(), shaft.setup().outer());
+        MountedJoint mounted = shaft.setup().joint(end);
         return shaft.plan()
                 .map(plan -> MatingWording.spline(plan.blank().end(end), mounted.joint()))
                 .orElse("");

@@ -48,12 +48,7 @@ final class PositionLines {
                         IF({soft_in}+{soft_out}=0,"",
                         {spacing_final}-MAX({soft_in_spacing},{soft_out_spacing}))
                         """,
-                        row -> finite(row.after().softReserve()));
-    }
-
-    /** A figure of which the core has infinity where there is nothing to tell. */
-    static double finite(double figure) {
-        return Double.isInfinite(figure) ? Double.NaN : figure;
+                        row -> row.after().softReserve());
     }
 
     /**
@@ -153,7 +148,7 @@ final class PositionLines {
         for (ShaftEnd end : ShaftEnd.values()) {
             rows.at(end)
                     .rad("mid_angle_<end>", "<Inner> angle, mid-stroke")
-                    .is(CentreFormulas.angle(end), row -> row.midAngle(end));
+                    .is(CentreFormulas.angle(end), row -> row.before().angle(end));
         }
     }
 
@@ -247,9 +242,7 @@ final class PositionLines {
         for (ShaftEnd end : ShaftEnd.values()) {
             rows.at(end)
                     .rad("shaft_angle_<end>", "<Inner> angle, shaft in")
-                    .is(
-                            CentreFormulas.angle(end, "{push}", "{push}"),
-                            row -> end.either(row.innerAngle(), row.outerAngle()));
+                    .is(CentreFormulas.angle(end, "{push}", "{push}"), row -> row.angle(end));
         }
         rows.mm("free_play", "Free end play")
                 .is(

@@ -29,6 +29,6 @@ record PositionRow(SideResult side, int number) implements Standing {
 
     @Override
     public MountedJoint joint(ShaftEnd end) {
-        return end.either(side.setup().inner(), side.setup().outer());
+        return side.setup().joint(end);
     }
 }

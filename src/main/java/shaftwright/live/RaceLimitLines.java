@@ -1,10 +1,11 @@
 package shaftwright.live;
 
-import java.util.function.ToDoubleFunction;
 import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
+import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.EndFloat;
 import shaftwright.shaft.PlungeState;
+import shaftwright.shaft.Position;
 import shaftwright.shaft.ShaftEnd;
 
 /**
@@ -24,7 +25,7 @@ final class RaceLimitLines {
         final Pieces words;
 
         Way(String way, String word) {
-            words = Pieces.of("way", way).and("inward", word);
+            words = Pieces.of("way", way).and("inward", word).and("added", "<added_" + way + ">");
         }
 
         /** Limit of an end's race at an angle. */
@@ -34,14 +35,24 @@ final class RaceLimitLines {
                     : CentreFormulas.outwardLimit(end, angle);
         }
 
+        double limit(MountedJoint joint, double angle) {
+            return this == IN ? joint.inward(angle) : joint.outward(angle);
+        }
+
         /** A line of an end as it stands that way, positive inward. */
         String stands(ShaftEnd end, String line) {
             String place = words.in("{" + line + "_<way>_" + end.shortWord() + "}");
             return this == IN ? place : "(0-" + place + ")";
         }
 
-        PlungeState state(Standing row) {
-            return this == IN ? row.before().inward() : row.before().outward();
+        /** Angle of an end with the inner race this way and the outer one that way, first step. */
+        String firstAngle(ShaftEnd end, Way outer) {
+            return CentreFormulas.angle(
+                    end, stands(ShaftEnd.INNER, "first"), outer.stands(ShaftEnd.OUTER, "first"));
+        }
+
+        PlungeState state(Position position) {
+            return this == IN ? position.inward() : position.outward();
         }
     }
 
@@ -57,119 +68,82 @@ final class RaceLimitLines {
         }
     }
 
-    /** One race pulled out, the other one in, with the same pieces. */
-    static void declarePulled(LineSet<PositionRow> rows) {
-        for (ShaftEnd end : ShaftEnd.values()) {
-            pulled(rows.since(2).with(Pieces.of("pulled", end.shortWord())), end);
-        }
-    }
-
     private static void both(LineSet<Standing> rows, Way way) {
         for (ShaftEnd end : ShaftEnd.values()) {
             rows.at(end)
                     .mm("first_<way>_<end>", "<Inner> travel <inward>, first step")
                     .is(
                             way.limit(end, "{mid_angle_<end>}"),
-                            row ->
-                                    way == Way.IN
-                                            ? row.joint(end).inward(row.midAngle(end))
-                                            : row.joint(end).outward(row.midAngle(end)));
+                            row -> way.limit(row.joint(end), row.before().angle(end)));
         }
+        LineSet<PlungeState> states = rows.of((row, index) -> way.state(row.before()));
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.at(end)
+            states.at(end)
                     .rad("angle_<way>_<end>", "<Inner> angle, races <inward>")
-                    .is(
-                            CentreFormulas.angle(
-                                    end,
-                                    way.stands(ShaftEnd.INNER, "first"),
-                                    way.stands(ShaftEnd.OUTER, "first")),
-                            row -> angle(way.state(row), end));
+                    .is(way.firstAngle(end, way), state -> state.angle(end));
         }
         for (ShaftEnd end : ShaftEnd.values()) {
-            rows.at(end)
+            states.at(end)
                     .mm("last_<way>_<end>", "<Inner> travel <inward>")
-                    .is(
-                            way.limit(end, "{angle_<way>_<end>}"),
-                            row ->
-                                    end.either(
-                                            way.state(row).innerTravel(),
-                                            way.state(row).outerTravel()));
+                    .is(way.limit(end, "{angle_<way>_<end>}"), state -> state.travel(end));
         }
-        rows.revised(6)
+        String inner = way.stands(ShaftEnd.INNER, "last");
+        String outer = way.stands(ShaftEnd.OUTER, "last");
+        states.revised(6)
                 .mm("spacing_<way>", "Race spacing, both <inward>")
-                .is(
-                        CentreFormulas.length(
-                                        way.stands(ShaftEnd.INNER, "last"),
-                                        way.stands(ShaftEnd.OUTER, "last"))
-                                + (way == Way.IN ? "<added_in>" : "<added_out>"),
-                        row -> way.state(row).spacing());
+                .is(CentreFormulas.length(inner, outer) + "<added>", PlungeState::spacing);
     }
 
-    private static double angle(PlungeState state, ShaftEnd end) {
-        return end.either(state.innerAngle(), state.outerAngle());
-    }
-
-    /** An end's race pulled out while the other one is in; empty where its stop is hard. */
-    private static void pulled(LineSet<PositionRow> rows, ShaftEnd pulled) {
-        String of = ", " + pulled.word() + " race pulled out";
+    /**
+     * One race pulled out, the other one in, with the same pieces; empty where its stop is hard.
+     */
+    static void declarePulled(LineSet<PositionRow> rows) {
         for (ShaftEnd end : ShaftEnd.values()) {
-            String angle =
-                    CentreFormulas.angle(
-                            end,
-                            way(ShaftEnd.INNER, pulled).stands(ShaftEnd.INNER, "first"),
-                            way(ShaftEnd.OUTER, pulled).stands(ShaftEnd.OUTER, "first"));
-            rows.at(end)
-                    .rad("soft_<pulled>_angle_<end>", "<Inner> angle" + of)
+            pulled(
+                    rows.since(2)
+                            .with(Pieces.of("pulled", end.shortWord()).and("race", end.word()))
+                            .ofAny((row, index) -> row.before().pulled(end), Lacking.EMPTY),
+                    end.either(Way.OUT, Way.IN),
+                    end.either(Way.IN, Way.OUT));
+        }
+    }
+
+    private static void pulled(LineSet<PlungeState> states, Way inner, Way outer) {
+        for (ShaftEnd end : ShaftEnd.values()) {
+            states.at(end)
+                    .rad("soft_<pulled>_angle_<end>", "<Inner> angle, <race> race pulled out")
                     .is(
-                            Given.when("{soft_<pulled>}=1", angle),
-                            row -> of(row, pulled, state -> angle(state, end)));
+                            Given.when("{soft_<pulled>}=1", inner.firstAngle(end, outer)),
+                            state -> state.angle(end));
         }
         String spacing =
-                CentreFormulas.length(limit(ShaftEnd.INNER, pulled), limit(ShaftEnd.OUTER, pulled))
-                        + "<added_out>";
-        rows.revised(6)
-                .mm("soft_<pulled>_spacing", "Race spacing" + of)
-                .is(
-                        Given.when("{soft_<pulled>}=1", spacing),
-                        row -> of(row, pulled, PlungeState::spacing));
+                CentreFormulas.length(
+                        pulledLimit(ShaftEnd.INNER, inner), pulledLimit(ShaftEnd.OUTER, outer));
+        states.revised(6)
+                .mm("soft_<pulled>_spacing", "Race spacing, <race> race pulled out")
+                .is(Given.when("{soft_<pulled>}=1", spacing + "<added_out>"), PlungeState::spacing);
     }
 
-    private static Way way(ShaftEnd end, ShaftEnd pulled) {
-        return end == pulled ? Way.OUT : Way.IN;
-    }
-
-    private static String limit(ShaftEnd end, ShaftEnd pulled) {
-        String limit = way(end, pulled).limit(end, "{soft_<pulled>_angle_<end>}");
-        return end == pulled ? "(0-(" + limit + "))" : limit;
-    }
-
-    private static double of(
-            PositionRow row, ShaftEnd pulled, ToDoubleFunction<PlungeState> figure) {
-        return pulled.either(row.before().innerPulled(), row.before().outerPulled()).stream()
-                .mapToDouble(figure)
-                .findAny()
-                .orElse(Double.NaN);
+    private static String pulledLimit(ShaftEnd end, Way way) {
+        String limit = way.limit(end, "{soft_<pulled>_angle_" + end.shortWord() + "}");
+        return way == Way.IN ? limit : "(0-(" + limit + "))";
     }
 
     /** With the shaft in; empty where neither a cup's bore or lip nor a boot asks for it. */
     static void declareFloat(LineSet<PositionRow> rows) {
-        LineSet<PositionRow> later = rows.since(2).revised(6);
+        LineSet<EndFloat> floats =
+                rows.since(2)
+                        .revised(6)
+                        .ofAny((row, index) -> row.after().endFloat(), Lacking.EMPTY);
         for (ShaftEnd end : ShaftEnd.values()) {
-            race(later.at(end), end);
+            race(floats.at(end), end);
         }
         for (ShaftEnd end : ShaftEnd.values()) {
             String out = CentreFormulas.angle(end, "{float_in_in}", "{float_out_out}");
             String in = CentreFormulas.angle(end, "{float_out_in}", "{float_in_out}");
-            later.at(end)
+            floats.at(end)
                     .rad("float_angle_<end>", "Steepest <inner> angle, floated")
-                    .is(
-                            floated("MAX(" + out + "," + in + ")"),
-                            row ->
-                                    floated(
-                                            row,
-                                            ends ->
-                                                    end.either(
-                                                            ends.innerAngle(), ends.outerAngle())));
+                    .is(floated("MAX(" + out + "," + in + ")"), ends -> ends.angle(end));
         }
         for (ShaftEnd end : ShaftEnd.values()) {
             mouth(rows.revised(2).at(end), end);
@@ -177,36 +151,35 @@ final class RaceLimitLines {
         rows.mm("mouth", "Least gap of shaft end to cup")
                 .is(
                         "IF(COUNT({mouth_in},{mouth_out})=0,\"\",MIN({mouth_in},{mouth_out}))",
-                        row ->
-                                PositionLines.finite(
-                                        Math.min(
-                                                row.after().innerMouth(),
-                                                row.after().outerMouth())));
+                        row -> row.after().leastMouth());
     }
 
     /**
      * Where an end's race stands at both ends of the float, itself or the other race at a limit.
      */
-    private static void race(LineSet<PositionRow> rows, ShaftEnd end) {
+    private static void race(LineSet<EndFloat> floats, ShaftEnd end) {
         String angle = "{shaft_angle_<end>}";
-        String against =
-                "{push}+({push}-(<limit>))*COS({shaft_angle_<other>})/COS({shaft_angle_<end>})";
-        Pieces otherIn =
-                Pieces.of("limit", CentreFormulas.inwardLimit(end.other(), angle))
-                        .and(EndText.of(end));
-        Pieces otherOut =
-                Pieces.of("limit", "0-(" + CentreFormulas.outwardLimit(end.other(), angle) + ")")
-                        .and(EndText.of(end));
         String out = "0-(" + CentreFormulas.outwardLimit(end, angle) + ")";
-        rows.mm("float_out_<end>", "<Inner> race, floated outward")
-                .is(
-                        floated("MAX(" + out + "," + otherIn.in(against) + ")"),
-                        row -> floated(row, ends -> end.either(ends.innerOut(), ends.outerOut())));
+        String otherOut = "0-(" + CentreFormulas.outwardLimit(end.other(), angle) + ")";
         String in = CentreFormulas.inwardLimit(end, angle);
-        rows.mm("float_in_<end>", "<Inner> race, floated inward")
+        String otherIn = CentreFormulas.inwardLimit(end.other(), angle);
+        floats.mm("float_out_<end>", "<Inner> race, floated outward")
                 .is(
-                        floated("MIN(" + in + "," + otherOut.in(against) + ")"),
-                        row -> floated(row, ends -> end.either(ends.innerIn(), ends.outerIn())));
+                        floated("MAX(" + out + "," + against(end, otherIn) + ")"),
+                        ends -> ends.out(end));
+        floats.mm("float_in_<end>", "<Inner> race, floated inward")
+                .is(
+                        floated("MIN(" + in + "," + against(end, otherOut) + ")"),
+                        ends -> ends.in(end));
+    }
+
+    private static String against(ShaftEnd end, String limit) {
+        return Pieces.of("limit", limit)
+                .and(EndText.of(end))
+                .in(
+                        """
+                        {push}+({push}-(<limit>))*COS({shaft_angle_<other>})/COS({shaft_angle_<end>})
+                        """);
     }
 
     private static String floated(String formula) {
@@ -217,10 +190,6 @@ final class RaceLimitLines {
                         IF(COUNT({cup_radius_in},{lip_radius_in},{cup_radius_out},{lip_radius_out})
                         +<boots>=0,"",<floated>)
                         """);
-    }
-
-    private static double floated(PositionRow row, ToDoubleFunction<EndFloat> figure) {
-        return row.after().endFloat().stream().mapToDouble(figure).findAny().orElse(Double.NaN);
     }
 
     /**
@@ -259,10 +228,6 @@ final class RaceLimitLines {
                         IF({lip_radius_<end>}="",<alone>,IF(<most>><reached>,
                         IF({cup_radius_<end>}="",<edge>,MIN(<corner>,<edge>)),<alone>))
                         """,
-                        row ->
-                                PositionLines.finite(
-                                        end.either(
-                                                row.after().innerMouth(),
-                                                row.after().outerMouth())));
+                        row -> row.after().mouth(end));
     }
 }

@@ -170,8 +170,9 @@ final class ReadLines {
         return shown(number.orElse(Double.NaN));
     }
 
+    /** The same where what is not known is NaN, and what has no bound infinite. */
     static CellValue shown(double number) {
-        return Double.isNaN(number) ? CellValue.of("") : CellValue.of(number);
+        return Double.isFinite(number) ? CellValue.of(number) : CellValue.of("");
     }
 
     static Quantity quantity(InputKind kind) {

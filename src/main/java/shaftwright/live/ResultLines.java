@@ -100,7 +100,7 @@ final class ResultLines {
         set.deg("result_<inner>_limit", "<Inner> angle limit")
                 .is(
                         "DEGREES({angle_max_<end>})",
-                        r -> end.either(r.setup().inner(), r.setup().outer()).joint().angleMax());
+                        result -> result.setup().joint(end).joint().angleMax());
     }
 
     private static void angle(
@@ -110,9 +110,7 @@ final class ResultLines {
             Function<SideResult, FittedPosition> position) {
         set.of((result, index) -> position.apply(result))
                 .deg("result_<inner>_<at>", "<Inner> angle at <at>")
-                .is(
-                        "DEGREES({shaft_angle_<end>#" + row + "})",
-                        at -> end.either(at.innerAngle(), at.outerAngle()));
+                .is("DEGREES({shaft_angle_<end>#" + row + "})", at -> at.angle(end));
     }
 
     /** Name of the blank that a side's shaft is cut from. */

@@ -9,8 +9,4 @@ interface Standing {
     Position before();
 
     MountedJoint joint(ShaftEnd end);
-
-    default double midAngle(ShaftEnd end) {
-        return end.either(before().innerAngle(), before().outerAngle());
-    }
 }

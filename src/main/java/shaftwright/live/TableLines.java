@@ -42,7 +42,7 @@ final class TableLines {
                 .is("DEGREES({shaft_angle_out})", FittedPosition::outerAngle);
         for (ShaftEnd end : ShaftEnd.values()) {
             views(
-                    rows.of((row, index) -> end.either(row.innerViews(), row.outerViews()))
+                    rows.of((row, index) -> row.views(end))
                             .at(end)
                             .with(Pieces.of("axis", end.either("u", "n"))));
         }

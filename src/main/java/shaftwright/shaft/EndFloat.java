@@ -61,16 +61,26 @@ public record EndFloat(
                 Math.max(inward.angleTo(line.n()), outward.angleTo(line.n())));
     }
 
+    /** Where an end's race stands when it is as far out as the float lets it, mm. */
+    public double out(ShaftEnd end) {
+        return end.either(innerOut, outerOut);
+    }
+
+    /** The same when it is as far in. */
+    public double in(ShaftEnd end) {
+        return end.either(innerIn, outerIn);
+    }
+
+    /** An end's joint's greatest angle over the float, rad. */
+    public double angle(ShaftEnd end) {
+        return end.either(innerAngle, outerAngle);
+    }
+
     /** What becomes of an end's boot; empty when there is nothing to judge it by. */
     Optional<BootStretch> boot(SideSetup setup, ShaftEnd end) {
-        Boot boot = end.either(setup.inner(), setup.outer()).boot();
+        Boot boot = setup.joint(end).boot();
         return boot.isJudged()
-                ? Optional.of(
-                        BootStretch.of(
-                                boot.seats(),
-                                end.either(innerOut, outerOut),
-                                end.either(innerIn, outerIn),
-                                end.either(innerAngle, outerAngle)))
+                ? Optional.of(BootStretch.of(boot.seats(), out(end), in(end), angle(end)))
                 : Optional.empty();
     }
 }

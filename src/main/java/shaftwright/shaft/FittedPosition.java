@@ -70,18 +70,18 @@ public record FittedPosition(
                 innerAngle,
                 outerAngle,
                 Optional.ofNullable(ends),
-                ends == null
-                        ? Double.POSITIVE_INFINITY
-                        : setup.inner()
-                                .mouthClearance(ends.innerOut(), ends.innerIn(), ends.innerAngle()),
-                ends == null
-                        ? Double.POSITIVE_INFINITY
-                        : setup.outer()
-                                .mouthClearance(ends.outerOut(), ends.outerIn(), ends.outerAngle()),
+                mouth(setup, ends, ShaftEnd.INNER),
+                mouth(setup, ends, ShaftEnd.OUTER),
                 Optional.ofNullable(ends).flatMap(at -> at.boot(setup, ShaftEnd.INNER)),
                 Optional.ofNullable(ends).flatMap(at -> at.boot(setup, ShaftEnd.OUTER)),
                 freePlay(position, slackIn, slackOut),
                 spacing - position.shortestBySoftStops());
+    }
+
+    private static double mouth(SideSetup setup, EndFloat ends, ShaftEnd end) {
+        return ends == null
+                ? Double.POSITIVE_INFINITY
+                : setup.joint(end).mouthClearance(ends.out(end), ends.in(end), ends.angle(end));
     }
 
     /** A whole position table with a shaft of this spacing in. */
@@ -99,6 +99,26 @@ public record FittedPosition(
         return position.travel();
     }
 
+    /** A joint's angle at that push, rad. */
+    public double angle(ShaftEnd end) {
+        return end.either(innerAngle, outerAngle);
+    }
+
+    /** Least clearance in a cup's mouth over the float, mm; infinity when nothing can touch. */
+    public double mouth(ShaftEnd end) {
+        return end.either(innerMouth, outerMouth);
+    }
+
+    /** The same of both cups. */
+    public double leastMouth() {
+        return Math.min(innerMouth, outerMouth);
+    }
+
+    /** The cup in whose mouth that is. */
+    public ShaftEnd tighterMouth() {
+        return innerMouth <= outerMouth ? ShaftEnd.INNER : ShaftEnd.OUTER;
+    }
+
     /** What becomes of an end's boot over the float; empty when there is nothing to judge it by. */
     public Optional<BootStretch> boot(ShaftEnd end) {
         return end.either(innerBoot, outerBoot);
@@ -112,14 +132,10 @@ public record FittedPosition(
         return Math.min(slackOut, softReserve);
     }
 
-    /** The inner joint's angle at that push, in front view and plan. */
-    public ViewAngles innerViews() {
-        return position.line().innerViews(push, push);
-    }
-
-    /** The outer joint's angle at that push, in front view and plan. */
-    public ViewAngles outerViews() {
-        return position.line().outerViews(push, push);
+    /** A joint's angle at that push, in front view and plan. */
+    public ViewAngles views(ShaftEnd end) {
+        ShaftLine line = position.line();
+        return end.either(line.innerViews(push, push), line.outerViews(push, push));
     }
 
     private static double freePlay(Position position, double slackIn, double slackOut) {

@@ -99,6 +99,16 @@ public record PlungeState(
                 line.length(innerLimit.sign * innerTravel, outerLimit.sign * outerTravel));
     }
 
+    /** Angle at an end's joint that its limit was taken at, rad. */
+    public double angle(ShaftEnd end) {
+        return end.either(innerAngle, outerAngle);
+    }
+
+    /** An end's race's limit, mm, counted in the direction in which it stands. */
+    public double travel(ShaftEnd end) {
+        return end.either(innerTravel, outerTravel);
+    }
+
     /** The same with the races this much further apart than the joints' figures say, mm. */
     PlungeState corrected(double added) {
         return new PlungeState(innerAngle, outerAngle, innerTravel, outerTravel, spacing + added);

@@ -98,6 +98,16 @@ public record Position(
                 shortest + setup.marginOutward() + doubt);
     }
 
+    /** A joint's angle at mid-stroke, rad. */
+    public double angle(ShaftEnd end) {
+        return end.either(innerAngle, outerAngle);
+    }
+
+    /** An end's race out and the other one in, where its joint's outward stop is not hard. */
+    public Optional<PlungeState> pulled(ShaftEnd end) {
+        return end.either(innerPulled, outerPulled);
+    }
+
     private static double softest(Optional<PlungeState> inner, Optional<PlungeState> outer) {
         return Math.max(spacing(inner), spacing(outer));
     }

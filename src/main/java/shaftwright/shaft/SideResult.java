@@ -152,16 +152,8 @@ public record SideResult(
     }
 
     private Optional<MouthGap> ownMouth() {
-        return finite(least(row -> Math.min(row.innerMouth(), row.outerMouth())))
-                .map(
-                        gap -> {
-                            FittedPosition at = fitted.get(gap.row());
-                            return new MouthGap(
-                                    gap,
-                                    at.innerMouth() <= at.outerMouth()
-                                            ? ShaftEnd.INNER
-                                            : ShaftEnd.OUTER);
-                        });
+        return finite(least(FittedPosition::leastMouth))
+                .map(gap -> new MouthGap(gap, fitted.get(gap.row()).tighterMouth()));
     }
 
     /** The inner joint's angle at static height: what it runs at for good, rad. */

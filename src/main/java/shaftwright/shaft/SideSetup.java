@@ -73,6 +73,10 @@ public record SideSetup(
                 WindowCorrection.NONE);
     }
 
+    public MountedJoint joint(ShaftEnd end) {
+        return end.either(inner, outer);
+    }
+
     /** The same with its window corrected, or with {@link WindowCorrection#NONE} as it was. */
     public SideSetup with(WindowCorrection other) {
         return new SideSetup(

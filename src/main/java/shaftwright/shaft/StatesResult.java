@@ -60,8 +60,8 @@ public record StatesResult(
                 inner.meet(at.innerAngle(), row, at, setup);
                 outer.meet(at.outerAngle(), row, at, setup);
                 soft.meet(at.softReserve(), row, at, setup);
-                if (mouth.meet(Math.min(at.innerMouth(), at.outerMouth()), row, at, setup)) {
-                    mouthEnd = at.innerMouth() <= at.outerMouth() ? ShaftEnd.INNER : ShaftEnd.OUTER;
+                if (mouth.meet(at.leastMouth(), row, at, setup)) {
+                    mouthEnd = at.tighterMouth();
                 }
                 if (row == TravelSteps.RIDE && turn(setup) == straightest) {
                     innerAtRide = Math.max(innerAtRide, at.innerAngle());

@@ -46,7 +46,7 @@ public record BootStrain(Kind kind, Binding worst) {
 
     /** The first of what is wrong with an end's boot; empty when nothing is, or can be judged. */
     public static Optional<BootStrain> of(SideResult side, ShaftEnd end) {
-        Boot boot = end.either(side.setup().inner(), side.setup().outer()).boot();
+        Boot boot = side.setup().joint(end).boot();
         return boot.isJudged()
                 ? over(Kind.TOO_SHORT, side.greatestOfBoot(end, boot::tooShortBy))
                         .or(() -> over(Kind.TOO_LONG, side.greatestOfBoot(end, boot::tooLongBy)))

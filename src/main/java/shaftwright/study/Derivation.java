@@ -52,18 +52,6 @@ public final class Derivation {
         int way(ShaftEnd end) {
             return end == ShaftEnd.INNER ? innerWay : outerWay;
         }
-
-        double travel(ShaftEnd end) {
-            return end.either(state.innerTravel(), state.outerTravel());
-        }
-
-        double angle(ShaftEnd end) {
-            return end.either(state.innerAngle(), state.outerAngle());
-        }
-
-        double middleAngle(ShaftEnd end) {
-            return end.either(position.innerAngle(), position.outerAngle());
-        }
     }
 
     private final SideStudy side;
@@ -259,19 +247,19 @@ public final class Derivation {
             case STEERED -> of(steered(hub));
             case APART -> of(position.line().d());
             case CENTRE_DISTANCE -> of(position.distance());
-            case MIDDLE_ANGLES -> ends(limit::middleAngle);
+            case MIDDLE_ANGLES -> ends(limit.position()::angle);
             case WAY -> ends(limit::way);
             case FIRST_TRAVEL ->
-                    ends(end -> travel(joint(end), limit.way(end), limit.middleAngle(end)));
-            case ANGLES -> ends(limit::angle);
-            case RACE -> ends(end -> race(joint(end), limit.way(end), limit.angle(end)));
+                    ends(end -> travel(joint(end), limit.way(end), limit.position().angle(end)));
+            case ANGLES -> ends(limit.state()::angle);
+            case RACE -> ends(end -> race(joint(end), limit.way(end), limit.state().angle(end)));
             case SHAFT_END ->
                     ends(
                             end ->
                                     limit.way(end) > 0
-                                            ? finite(joint(end).endInward(limit.angle(end)))
+                                            ? finite(joint(end).endInward(limit.state().angle(end)))
                                             : Double.NaN);
-            case TRAVELS -> ends(limit::travel);
+            case TRAVELS -> ends(limit.state()::travel);
             case MOCK_UP -> of(mockUp(limit));
             case SPACING -> of(limit.state().spacing());
             case MARGIN -> of(limit.margin(), position.doubt());
@@ -305,7 +293,7 @@ public final class Derivation {
     }
 
     private MountedJoint joint(ShaftEnd end) {
-        return end.either(shaft.setup().inner(), shaft.setup().outer());
+        return shaft.setup().joint(end);
     }
 
     private double cardStub(ShaftEnd end) {

@@ -155,7 +155,7 @@ public final class SideStops {
 
     /** A boot by its sizes, empty when one of them is not known. */
     private Optional<BootGap.Boot> boot(ShaftEnd end) {
-        Boot boot = end.either(setup.inner(), setup.outer()).boot();
+        Boot boot = setup.joint(end).boot();
         return boot.length().isEmpty() || boot.diameter().isEmpty()
                 ? Optional.empty()
                 : Optional.of(

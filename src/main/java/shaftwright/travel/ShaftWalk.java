@@ -104,7 +104,7 @@ record ShaftWalk(SideSetup setup, double spacing, Keep keep) implements TravelWa
     private boolean meets(TravelStop stop, FittedPosition fitted) {
         return switch (stop) {
             case SOFT_STOP -> fitted.softReserve() < -NO_LENGTH;
-            case TOUCHES_CUP -> Math.min(fitted.innerMouth(), fitted.outerMouth()) < -NO_LENGTH;
+            case TOUCHES_CUP -> fitted.leastMouth() < -NO_LENGTH;
             case INNER_ANGLE -> fitted.innerAngle() - setup.inner().joint().angleMax() > NO_ANGLE;
             case OUTER_ANGLE -> fitted.outerAngle() - setup.outer().joint().angleMax() > NO_ANGLE;
             case BOOT_LIMIT ->
