@@ -24,25 +24,25 @@ final class ChosenPathLines {
         LineSet<Sizing> all = LineSet.in(lines, Section.PATH_WORK, SIDE);
         LineSet<SidePath> sides = all.of((sizing, index) -> sizing.path(index.side()));
         sides.whole("linkage_used", "Path from the linkage")
-                .is(
+                .yes(
                         index ->
                                 ReadLines.ownOrLeft(
                                         index.side(),
                                         "IF(path_source%s=\"linkage\",1,0)"
                                                 .formatted(Contract.suffix(index.side())),
                                         "{linkage_used@left}"),
-                        (side, index) -> side.linkage().isChosen() ? 1 : 0);
+                        (side, index) -> side.linkage().isChosen());
         sides.revised(5)
                 .text("path_trouble", "What keeps the path from use")
                 .is(
                         "IF({linkage_used}=1," + linkageTrouble() + ",{fit_trouble})",
                         side -> side.chosen().isPresent() ? "" : none(side));
         sides.whole("path_ready", "Path usable")
-                .is("IF({path_trouble}=\"\",1,0)", side -> side.chosen().isPresent() ? 1 : 0);
+                .yes("IF({path_trouble}=\"\",1,0)", side -> side.chosen().isPresent());
         sides.whole("path_judged", "Good enough for a verdict")
-                .is(
+                .yes(
                         "IF(OR({linkage_used}=1,{path_rows}>=3),{path_ready},0)",
-                        side -> side.mayGiveVerdict() ? 1 : 0);
+                        side -> side.mayGiveVerdict());
         LineSet<HubPath> paths = all.only(Known.PATH, Lacking.NOT_AVAILABLE);
         paths.mm("path_low", "Lowest travel")
                 .is(either("{linkage_low}", "{fit_low}"), HubPath::tMin);
@@ -51,15 +51,8 @@ final class ChosenPathLines {
         paths.mm("ride_rise", "Outer above inner at ride")
                 .is("{ride_height_used}-{inner_height_used}", HubPath::rideRise);
         LineSet<SidePath> chosen =
-                all.only(
-                        new Known<>(
-                                Known.PATH.condition(),
-                                (sizing, index) ->
-                                        Known.PATH
-                                                .source()
-                                                .of(sizing, index)
-                                                .map(path -> sizing.path(index.side()))),
-                        Lacking.NOT_AVAILABLE);
+                all.only(Known.PATH.inWorkbook(), Lacking.NOT_AVAILABLE)
+                        .of((sizing, index) -> sizing.path(index.side()));
         chosen.number("variance_distance", "Variance of a distance")
                 .is(
                         either("0", "{fit_variance_distance}"),

@@ -16,11 +16,11 @@ final class DoubtLines {
                 LineSet.in(lines, Section.PARTS_WORK, Grid.DOUBT_SLOT)
                         .of((sizing, index) -> sizing.doubts());
         rows.whole("doubt_counts", "Counts")
-                .is(
+                .yes(
                         "IF({doubt_slot}>ROWS(doubt_on),0,IF(AND(COUNT({doubt_amount_read},"
                                 + "{doubt_repeats_read})=2,"
                                 + "INDEX(doubt_on,{doubt_slot})<>\"no\"),1,0))",
-                        (doubts, index) -> doubts.counts(index.row()) ? 1 : 0);
+                        (doubts, index) -> doubts.counts(index.row()));
         rows.mm("doubt_standard", "Standard uncertainty")
                 .is(
                         kinds("/2/SQRT(3)", "/SQRT({doubt_repeats_read})", "*0", "/SQRT(3)"),

@@ -96,9 +96,9 @@ final class FlangeLines {
                         "IF({boot_row_<end>}=0,0,INDEX(boot_outward_change_read,{boot_row_<end>}))",
                         joint -> joint.boot().outwardChange());
         joints.whole("soft_<end>", "Soft outward stop, <inner>")
-                .is(
+                .yes(
                         "IF(INDEX(joint_outward_stop,<row>)=\"soft\",1,0)",
-                        joint -> joint.outwardStop() == OutwardStop.SOFT ? 1 : 0);
+                        joint -> joint.outwardStop() == OutwardStop.SOFT);
         joints.rad("angle_max_<end>", "Angle limit, <inner>")
                 .is(joint("angle_max"), Joint::angleMax);
         joints.with(Pieces.of("running", joint("angle_continuous")))

@@ -21,11 +21,11 @@ final class FurtherReadingLines {
     static void declare(LiveLines lines) {
         LineSet<Sizing> work = LineSet.in(lines, Section.PATH_WORK, SIDE).since(SINCE);
         work.whole("readings_own", "Path from the side's own readings")
-                .is(
+                .yes(
                         index ->
                                 ReadLines.ownOrLeft(
                                         index.side(), "IF({linkage_used}=1,0,{fit_ready})", "0"),
-                        (sizing, index) -> sizing.measured(index.side()).isPresent() ? 1 : 0);
+                        (sizing, index) -> sizing.measured(index.side()).isPresent());
         // Hat and path tell where readings stand, how good they are and what curve they make.
         Fingerprint print =
                 new Fingerprint(lines)

@@ -42,7 +42,7 @@ final class KingpinLines {
     static void declare(LiveLines lines) {
         LineSet<Sizing> set = LineSet.in(lines, Section.PATH_WORK, SIDE).since(6).with(BALLS);
         set.whole("kingpin_linked", "Kingpin line by ball joints")
-                .is(
+                .yes(
                         Pieces.of("measured", MEASURED)
                                 .and("wishbones", LinkagePointLines.isDoubleWishbone())
                                 .and(
@@ -59,7 +59,7 @@ final class KingpinLines {
                                         IF(<measured>,0,IF(<wishbones>,
                                         IF(<all>=11,IF(<above>,1,0),0),0))
                                         """),
-                        (sizing, index) -> sizing.kingpinByLinkage(index.side()) ? 1 : 0);
+                        (sizing, index) -> sizing.kingpinByLinkage(index.side()));
         used(
                 set.rad("kingpin_inclination_used", "Kingpin inclination used"),
                 "kingpin_inclination_read",

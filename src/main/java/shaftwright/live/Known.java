@@ -1,6 +1,7 @@
 package shaftwright.live;
 
 import java.util.Optional;
+import java.util.function.Function;
 import shaftwright.contract.Index;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
@@ -61,5 +62,19 @@ record Known<T>(String condition, Source<T> source) {
     Known<Sizing> inWorkbook() {
         return new Known<>(
                 condition, (sizing, index) -> source.of(sizing, index).map(known -> sizing));
+    }
+
+    /** A part of it that is always there. */
+    <U> Known<U> of(Function<T, U> part) {
+        return new Known<>(condition, (sizing, index) -> source.of(sizing, index).map(part));
+    }
+
+    /**
+     * A part of it that may not be known.
+     *
+     * @param known whether the part is, as a formula
+     */
+    <U> Known<U> ofAny(String known, Function<T, Optional<U>> part) {
+        return new Known<>(known, (sizing, index) -> source.of(sizing, index).flatMap(part));
     }
 }

@@ -3,7 +3,9 @@ package shaftwright.live;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
@@ -288,6 +290,21 @@ final class LineSet<T> {
         /** The same where the formula differs by side or row. */
         void is(LiveLine.Formula formula, Figure<T> core) {
             set.add(name, label, quantity, set.filled(formula), set.number(quantity, core));
+        }
+
+        /** Declares one that is 1 for yes and 0 for no. */
+        void yes(String formula, Predicate<T> core) {
+            is(formula, from -> core.test(from) ? 1 : 0);
+        }
+
+        /** The same where the core tells by row. */
+        void yes(String formula, BiPredicate<T, Index> core) {
+            is(formula, (from, index) -> core.test(from, index) ? 1 : 0);
+        }
+
+        /** The same where the formula differs by side or row. */
+        void yes(LiveLine.Formula formula, BiPredicate<T, Index> core) {
+            is(formula, (from, index) -> core.test(from, index) ? 1 : 0);
         }
 
         /** Declares one that may not be known. */

@@ -102,7 +102,7 @@ final class MockUpLines {
 
         @Override
         public MountedJoint joint(ShaftEnd end) {
-            return end.either(check.stood().inner(), check.stood().outer());
+            return check.stood().joint(end);
         }
 
         Optional<StickComparison> compared(End end) {
@@ -310,7 +310,7 @@ final class MockUpLines {
     }
 
     private static MountedJoint stood(MockUpCheck check, ShaftEnd end) {
-        return end.either(check.stood().inner(), check.stood().outer());
+        return check.stood().joint(end);
     }
 
     /** What the holes are further apart than the races' centres. */

@@ -160,9 +160,9 @@ final class OwnPointLines {
                                 .and("current", quoted(EngineBlock.CURRENT))
                                 .and("stale", quoted(STALE)));
         set.whole("own_used", "Points of its own")
-                .is(
+                .yes(
                         "IF({used}=1,IF(COUNTIF({own_key:all},<number>)>0,1,0),0)",
-                        (sizing, index) -> own(sizing, index).isPresent() ? 1 : 0);
+                        (sizing, index) -> own(sizing, index).isPresent());
         set.whole("own_sum", "Fingerprint of its own points")
                 .is(
                         """

@@ -80,9 +80,9 @@ final class RestraintLines {
             String numbers,
             BiPredicate<InputValues, Integer> isTyped) {
         set.whole(name, "In use")
-                .is(
+                .yes(
                         "IF(COUNT(" + numbers + ")>0,1,0)",
-                        (sizing, index) -> isTyped.test(sizing.inputs(), index.row()) ? 1 : 0);
+                        (sizing, index) -> isTyped.test(sizing.inputs(), index.row()));
     }
 
     private static void word(LineSet<Sizing> set, String name, String label, String column) {

@@ -58,9 +58,9 @@ final class StateLines {
     static void declareAsked(LineSet<Sizing> scenarios) {
         LineSet<Sizing> set = scenarios.since(SINCE);
         set.whole("states_asked", "All states asked for")
-                .is(
+                .yes(
                         "IFERROR(IF({all_states}=\"yes\",1,0),0)",
-                        (sizing, index) -> sizing.wantsAllStates(index.scenario()) ? 1 : 0);
+                        (sizing, index) -> sizing.wantsAllStates(index.scenario()));
         set.rad("states_turn", "Hubs steered to the left in all states, locks not typed")
                 .is(
                         """

@@ -33,20 +33,19 @@ final class ViewFrameLines {
         // A corrected reading leaves the linkage as it was solved: no need to fill for the drawing.
         side.revised(6)
                 .whole("view_linked", "Linkage drawn")
-                .is(
+                .yes(
                         """
                         IF(COUNT({linkage_low},{linkage_high})=2,
                         IF({linkage_shape_print}={linkage_shape_filled},1,0),0)
                         """,
-                        (sizing, index) ->
-                                sizing.path(index.side()).linkage().path().isPresent() ? 1 : 0);
+                        (sizing, index) -> sizing.path(index.side()).linkage().path().isPresent());
         side.only(Known.DRAWING, Lacking.ZERO)
                 .whole("view_shaft", "Shaft known")
-                .is(Card.cellOr("0", "setup_ready"), drawing -> drawing.hasShaft() ? 1 : 0);
+                .yes(Card.cellOr("0", "setup_ready"), drawing -> drawing.hasShaft());
         side.whole("view_own", "Points of its own")
-                .is(
+                .yes(
                         Card.cellOr("0", "own_used"),
-                        (sizing, index) -> sizing.shopsOwnPath(index.side()).isPresent() ? 1 : 0);
+                        (sizing, index) -> sizing.shopsOwnPath(index.side()).isPresent());
     }
 
     private static void moved(LineSet<SideDrawing> set) {
