@@ -22,4 +22,9 @@ public record Duty(double share, double torque, double speed, TorqueCycles.Kind 
     public Duty(double share, double torque, double speed) {
         this(share, torque, speed, TorqueCycles.Kind.REPEATED);
     }
+
+    /** Its torque, where it takes some of the time and comes back that way, else 0. */
+    public double torqueComing(TorqueCycles.Kind way) {
+        return share > 0 && cycle == way ? torque : 0;
+    }
 }

@@ -34,7 +34,11 @@ record ReturningLoads(ResultPage page, StrengthStudy strength) {
 
     /** All of one side. */
     void print(Side side) {
-        ends("life index", " h", strength.innerLife(side), strength.outerLife(side));
+        ends(
+                "life index",
+                " h",
+                strength.life(side, ShaftEnd.INNER),
+                strength.life(side, ShaftEnd.OUTER));
         ends(
                 "rpm × degrees",
                 "",
@@ -95,7 +99,9 @@ record ReturningLoads(ResultPage page, StrengthStudy strength) {
             if (strength.mostTired().isPresent()) {
                 cautions.add(Cautions.FATIGUE);
             }
-            if (all && sides.stream().anyMatch(side -> strength.innerLife(side).isPresent())) {
+            if (all
+                    && sides.stream()
+                            .anyMatch(side -> strength.life(side, ShaftEnd.INNER).isPresent())) {
                 cautions.add(Cautions.LIFE);
             }
             if (all

@@ -42,8 +42,8 @@ record StrengthReport(JsonGenerator json, StrengthStudy strength, List<Side> sid
             json.writeObjectFieldStart(side.word());
             number("twist_rad", strength.twist(side));
             number("critical_rpm", strength.shaft(side).criticalSpeed());
-            number("inner_life_h", strength.innerLife(side));
-            number("outer_life_h", strength.outerLife(side));
+            number("inner_life_h", strength.life(side, ShaftEnd.INNER));
+            number("outer_life_h", strength.life(side, ShaftEnd.OUTER));
             number("inner_rpm_degrees", strength.speedAngle(side, ShaftEnd.INNER));
             number("outer_rpm_degrees", strength.speedAngle(side, ShaftEnd.OUTER));
             json.writeEndObject();

@@ -2,6 +2,7 @@ package shaftwright.comparison;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToIntBiFunction;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
@@ -15,6 +16,7 @@ import shaftwright.live.Quantity;
 import shaftwright.live.Section;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.units.LengthUnit;
 
 /**
@@ -43,10 +45,10 @@ public final class ComparedLines {
             measured(side);
         }
         scenarios();
-        joints("in", "Inner joint");
-        joints("out", "Outer joint");
-        boots("in", "Inner boot");
-        boots("out", "Outer boot");
+        part("joint", ShaftEnd.INNER, "Inner joint", Grid.JOINT, ScenarioOutcome::jointRow);
+        part("joint", ShaftEnd.OUTER, "Outer joint", Grid.JOINT, ScenarioOutcome::jointRow);
+        part("boot", ShaftEnd.INNER, "Inner boot", Grid.BOOT, ScenarioOutcome::bootRow);
+        part("boot", ShaftEnd.OUTER, "Outer boot", Grid.BOOT, ScenarioOutcome::bootRow);
     }
 
     /** The one list. */
@@ -197,31 +199,14 @@ public final class ComparedLines {
                 : input.label() + ", " + input.kind().unit();
     }
 
-    private void joints(String end, String group) {
-        part(
-                "joint",
-                end,
-                group,
-                Grid.JOINT,
-                end.equals("in") ? ScenarioOutcome::jointRowInner : ScenarioOutcome::jointRowOuter);
-    }
-
-    private void boots(String end, String group) {
-        part(
-                "boot",
-                end,
-                group,
-                Grid.BOOT,
-                end.equals("in") ? ScenarioOutcome::bootRowInner : ScenarioOutcome::bootRowOuter);
-    }
-
-    private interface Row {
-        /** From 1, 0 for none. */
-        int of(ScenarioOutcome scenario);
-    }
-
-    /** All sizes of the part that a scenario picks, but its name. */
-    private void part(String word, String end, String group, Grid table, Row row) {
+    /** All sizes of the part that a scenario picks at an end, but its name. */
+    private void part(
+            String word,
+            ShaftEnd at,
+            String group,
+            Grid table,
+            ToIntBiFunction<ScenarioOutcome, ShaftEnd> row) {
+        String end = at.shortWord();
         String picked = "{" + word + "_row_" + end + "}";
         for (Input input : Contract.inputs(table)) {
             if (input.kind() == InputKind.TEXT) {
@@ -241,7 +226,11 @@ public final class ComparedLines {
                             shown(read),
                             "IF(" + picked + "=0,\"\"," + formula(read, cell) + ")",
                             (sizing, scenario, unit) ->
-                                    size(sizing, input, row.of(sizing.scenario(scenario)), unit),
+                                    size(
+                                            sizing,
+                                            input,
+                                            row.applyAsInt(sizing.scenario(scenario), at),
+                                            unit),
                             input.since()));
         }
     }

@@ -27,6 +27,16 @@ final class EndText {
                 .and("Inner", word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
     }
 
+    /**
+     * The words of the end that a constant is about, the inner one where its name tells none, and
+     * {@code <part>}, its name with the end's short word.
+     */
+    static Pieces of(Enum<?> constant) {
+        String name = constant.name().toLowerCase(Locale.ROOT);
+        return of(name.contains("outer") ? ShaftEnd.OUTER : ShaftEnd.INNER)
+                .and("part", name.replace("_inner", "_in").replace("_outer", "_out"));
+    }
+
     /** These and two more, of which the names end in {@code _in} and {@code _out}. */
     static Pieces both(Pieces pieces, String name, String text) {
         return pieces.and(name + "_in", INNER.in(text)).and(name + "_out", OUTER.in(text));

@@ -73,8 +73,7 @@ final class FindingPlaces {
                         """);
         // What of the land is missing: from the end, or from an old groove left between.
         return EndText.both(
-                all.and("inboard_in", PlanLines.inboard(ShaftEnd.INNER))
-                        .and("inboard_out", PlanLines.inboard(ShaftEnd.OUTER)),
+                EndText.both(all, "inboard", PlanLines.INBOARD),
                 "missing",
                 """
                 ROUND(<land>-{plan_wall_<end>}+IF(ISNUMBER({plan_leftover_<end>}),

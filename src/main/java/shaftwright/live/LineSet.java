@@ -7,9 +7,11 @@ import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
+import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.ShaftEnd;
@@ -89,6 +91,9 @@ final class LineSet<T> {
     /** What the core shows without its source. */
     private final LiveLine.Core nothing;
 
+    /** Puts a formula into the conditions that it has by itself. */
+    private final UnaryOperator<String> needs;
+
     private LineSet(
             LiveLines lines,
             Place place,
@@ -97,7 +102,8 @@ final class LineSet<T> {
             Known.Source<T> source,
             String guard,
             Lacking lacking,
-            LiveLine.Core nothing) {
+            LiveLine.Core nothing,
+            UnaryOperator<String> needs) {
         this.lines = lines;
         this.place = place;
         this.again = again;
@@ -106,6 +112,7 @@ final class LineSet<T> {
         this.guard = guard;
         this.lacking = lacking;
         this.nothing = nothing;
+        this.needs = needs;
     }
 
     /** A set of lines that are about the whole workbook. */
@@ -118,13 +125,17 @@ final class LineSet<T> {
                 (sizing, index) -> Optional.of(sizing),
                 "",
                 Lacking.EMPTY,
-                (sizing, index) -> Lacking.EMPTY.value());
+                (sizing, index) -> Lacking.EMPTY.value(),
+                UnaryOperator.identity());
     }
 
     /** The same about something else, whose absence the formulas see by themselves. */
     <U> LineSet<U> about(Known.Source<U> other, CellValue otherwise) {
-        return new LineSet<>(
-                lines, place, again, pieces, other, guard, lacking, (sizing, index) -> otherwise);
+        return about(other, (sizing, index) -> otherwise);
+    }
+
+    private <U> LineSet<U> about(Known.Source<U> other, LiveLine.Core otherwise) {
+        return new LineSet<>(lines, place, again, pieces, other, guard, lacking, otherwise, needs);
     }
 
     /** The same, every formula and value only where something is known. */
@@ -137,52 +148,85 @@ final class LineSet<T> {
                 known.source(),
                 known.condition(),
                 otherwise,
-                (sizing, index) -> otherwise.value());
+                (sizing, index) -> otherwise.value(),
+                needs);
     }
 
     /** The same about a part of it that is always there. */
     <U> LineSet<U> of(BiFunction<T, Index, U> part) {
-        return new LineSet<>(
-                lines,
-                place,
-                again,
-                pieces,
+        return about(
                 (sizing, index) -> source.of(sizing, index).map(whole -> part.apply(whole, index)),
-                guard,
-                lacking,
                 nothing);
     }
 
     /** The same about a part that may be missing, which the formulas see by themselves. */
     <U> LineSet<U> ofAny(BiFunction<T, Index, Optional<U>> part, Lacking otherwise) {
-        return new LineSet<>(
-                lines,
-                place,
-                again,
-                pieces,
+        return about(
                 (sizing, index) ->
                         source.of(sizing, index).flatMap(whole -> part.apply(whole, index)),
-                guard,
-                lacking,
                 (sizing, index) ->
                         source.of(sizing, index).isPresent()
                                 ? otherwise.value()
                                 : nothing.at(sizing, index));
     }
 
+    /** The same where cells without it are empty. */
+    <U> LineSet<U> ofAny(BiFunction<T, Index, Optional<U>> part) {
+        return ofAny(part, Lacking.EMPTY);
+    }
+
+    /** The same whose formulas show an empty text where a cell, or its formula, is no number. */
+    LineSet<T> given(String cell) {
+        return inside(formula -> Given.number(cell, formula));
+    }
+
+    /** The same where one of several is none. */
+    LineSet<T> givenAll(String... cells) {
+        return inside(formula -> Given.all(formula, cells));
+    }
+
+    /** The same where a condition does not hold. */
+    LineSet<T> when(String condition) {
+        return inside(formula -> Given.when(condition, formula));
+    }
+
+    /** The same where the scenario is not in use. */
+    LineSet<T> whenUsed() {
+        return inside(Given::used);
+    }
+
+    /** The same where a row of a table is 0, which stands for none. */
+    LineSet<T> inRow(String row) {
+        return inside(formula -> Given.row(row, formula));
+    }
+
+    /** The core tells by itself where such conditions do not hold; the first is the outermost. */
+    private LineSet<T> inside(UnaryOperator<String> condition) {
+        return new LineSet<>(
+                lines,
+                place,
+                again,
+                pieces,
+                source,
+                guard,
+                lacking,
+                nothing,
+                formula -> needs.apply(condition.apply(formula)));
+    }
+
     private LineSet<T> at(Place other) {
-        return new LineSet<>(lines, other, again, pieces, source, guard, lacking, nothing);
+        return new LineSet<>(lines, other, again, pieces, source, guard, lacking, nothing, needs);
     }
 
     /** The same with pieces for names, labels and formulas that say {@code <name>}. */
     LineSet<T> with(Pieces more) {
         return new LineSet<>(
-                lines, place, again, pieces.and(more), source, guard, lacking, nothing);
+                lines, place, again, pieces.and(more), source, guard, lacking, nothing, needs);
     }
 
     /** The same once more elsewhere. */
     LineSet<T> again(Again other) {
-        return new LineSet<>(lines, place, other, pieces, source, guard, lacking, nothing);
+        return new LineSet<>(lines, place, other, pieces, source, guard, lacking, nothing, needs);
     }
 
     /** The same for an end of the shaft. */
@@ -312,6 +356,11 @@ final class LineSet<T> {
             is(formula, from -> core.apply(from).orElse(Double.NaN));
         }
 
+        /** The same where the core tells by row. */
+        void ifKnown(String formula, BiFunction<T, Index, OptionalDouble> core) {
+            is(formula, (from, index) -> core.apply(from, index).orElse(Double.NaN));
+        }
+
         /** Declares one whose cells may hold words in place of a number. */
         void cell(String formula, Cell<T> core) {
             set.add(name, label, quantity, set.constant(formula), set.value(core));
@@ -398,12 +447,16 @@ final class LineSet<T> {
     }
 
     private LiveLine.Formula constant(String formula) {
-        String filled = again.formula(pieces.whole(formula));
+        String filled = filled(formula);
         return index -> filled;
     }
 
     private LiveLine.Formula filled(LiveLine.Formula formula) {
-        return index -> again.formula(pieces.whole(formula.at(index)));
+        return index -> filled(formula.at(index));
+    }
+
+    private String filled(String formula) {
+        return again.formula(pieces.whole(needs.apply(formula)));
     }
 
     private LiveLine.Formula guarded(LiveLine.Formula formula) {

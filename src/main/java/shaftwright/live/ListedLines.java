@@ -5,16 +5,14 @@ import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToIntFunction;
+import java.util.function.ToIntBiFunction;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
-import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.ShaftEnd;
-import shaftwright.shaft.SideResult;
 import shaftwright.study.Price;
 
 /** The parts list of a scenario: what, how many, price of each, price of the line, spares. */
@@ -27,7 +25,9 @@ final class ListedLines {
      * @param name in those of its lines
      * @param table of the part
      * @param row working cell with the part's row in its table
-     * @param spares input of its spares; those of both shafts are bought with the left one's
+     * @param given the same as far as it is to be bought
+     * @param spares input of its spares, empty for none: those of both shafts are bought with the
+     *     left one's
      * @param core row, from 1, of the part among the typed ones; 0 for none
      */
     private record Part(
@@ -36,12 +36,9 @@ final class ListedLines {
             int count,
             String table,
             String row,
-            Optional<String> spares,
+            String given,
+            String spares,
             LineSet.Figure<Sizing> core) {
-        boolean isShaft() {
-            return table.equals("blank");
-        }
-
         static Part shaft(Side side) {
             String word = side.word();
             return new Part(
@@ -50,26 +47,60 @@ final class ListedLines {
                     1,
                     "blank",
                     "{plan_row@" + word + "}",
-                    side == Side.LEFT ? Optional.of("spare_shafts") : Optional.empty(),
-                    (sizing, index) ->
-                            sizing.scenario(index.scenario())
-                                    .side(side)
-                                    .result()
-                                    .flatMap(SideResult::plan)
-                                    .map(plan -> sizing.parts().blankSlot(plan.row()) + 1)
-                                    .orElse(0));
+                    "IF({ready@" + word + "}=1,<row>,0)",
+                    side == Side.LEFT ? "spare_shafts" : "",
+                    (sizing, index) -> sizing.blankRow(new Index(side, index.scenario(), 0)));
         }
 
         static Part of(
-                String table, ShaftEnd end, String label, ToIntFunction<ScenarioOutcome> core) {
+                String table,
+                ShaftEnd end,
+                String label,
+                ToIntBiFunction<ScenarioOutcome, ShaftEnd> core) {
             return new Part(
                     table + "_" + end.word(),
                     label,
                     2,
                     table,
                     "{" + table + "_row_" + end.shortWord() + "}",
-                    Optional.of("spare_" + table + "s_" + end.word()),
-                    (sizing, index) -> core.applyAsInt(sizing.scenario(index.scenario())));
+                    "<row>",
+                    "spare_" + table + "s_" + end.word(),
+                    (sizing, index) -> core.applyAsInt(sizing.scenario(index.scenario()), end));
+        }
+
+        boolean isShaft() {
+            return table.equals("blank");
+        }
+
+        /** Where a scenario in use has it. */
+        Optional<Listed> in(Sizing sizing, Index index) {
+            int at = (int) core.of(sizing, index);
+            return sizing.scenario(index.scenario()).used() && at > 0
+                    ? Optional.of(new Listed(this, sizing, index, new Index(Side.LEFT, 0, at - 1)))
+                    : Optional.empty();
+        }
+    }
+
+    /**
+     * A part that a scenario has.
+     *
+     * @param typed its cells
+     */
+    private record Listed(Part part, Sizing sizing, Index scenario, Index typed) {
+        String name() {
+            return sizing.inputs().text(part.table() + "_name", typed);
+        }
+
+        double each() {
+            double pair = sizing.inputs().number("shaft_pair_price", scenario);
+            return part.isShaft() && !Double.isNaN(pair)
+                    ? pair / 2
+                    : sizing.inputs().number(part.table() + "_price", typed);
+        }
+
+        CellValue priceOfEach() {
+            double each = each();
+            return Double.isNaN(each) ? CellValue.of(Price.NO_PRICE) : CellValue.of(each);
         }
     }
 
@@ -77,108 +108,54 @@ final class ListedLines {
             List.of(
                     Part.shaft(Side.LEFT),
                     Part.shaft(Side.RIGHT),
-                    Part.of(
-                            "joint",
-                            ShaftEnd.INNER,
-                            "Inner joints",
-                            ScenarioOutcome::jointRowInner),
-                    Part.of(
-                            "joint",
-                            ShaftEnd.OUTER,
-                            "Outer joints",
-                            ScenarioOutcome::jointRowOuter),
-                    Part.of(
-                            "boot",
-                            ShaftEnd.INNER,
-                            "Inner boot kits",
-                            ScenarioOutcome::bootRowInner),
-                    Part.of(
-                            "boot",
-                            ShaftEnd.OUTER,
-                            "Outer boot kits",
-                            ScenarioOutcome::bootRowOuter));
+                    Part.of("joint", ShaftEnd.INNER, "Inner joints", ScenarioOutcome::jointRow),
+                    Part.of("joint", ShaftEnd.OUTER, "Outer joints", ScenarioOutcome::jointRow),
+                    Part.of("boot", ShaftEnd.INNER, "Inner boot kits", ScenarioOutcome::bootRow),
+                    Part.of("boot", ShaftEnd.OUTER, "Outer boot kits", ScenarioOutcome::bootRow));
 
     static void declare(LiveLines lines) {
         LineSet<Sizing> all = LineSet.in(lines, Section.PARTS_LIST, SCENARIO);
-        for (Part part : PARTS) {
-            declare(all, part);
-        }
+        PARTS.forEach(part -> declare(all, part));
         sum(lines, all, "list_pair", "Shafts, the pair", "cost_shafts");
         sum(lines, all, "list_vehicle", "All for one vehicle, other cost included", "cost_total");
         sum(lines, all, "list_spares", "Spares to carry", "cost_spares");
         sum(lines, all, "list_all", "Vehicle and spares", "cost_with_spares");
     }
 
-    /** Lines of a part that has a row, and its price. */
     private static void declare(LineSet<Sizing> all, Part part) {
-        String ready = part.row().replace("plan_row", "ready");
-        String given = part.isShaft() ? "IF(" + ready + "=1,<row>,0)" : "<row>";
-        LineSet<Sizing> set =
-                all.about(
-                                (sizing, index) -> row(part, sizing, index).map(row -> sizing),
-                                Lacking.EMPTY.value())
-                        .with(
+        String own = "IF(ISNUMBER(<price>),<price>,<no_price>)";
+        LineSet<Listed> set =
+                all.with(
                                 Pieces.of("name", "list_" + part.name())
                                         .and("count", part.count())
                                         .and("table", part.table())
                                         .and("row", part.row())
-                                        .and("given", "IF({used}=0,0," + given + ")")
-                                        .and("price", "INDEX(<table>_price_read,<row>)"));
-        set.text("<name>_part", part.label())
-                .is(
-                        Given.row("<given>", "INDEX(<table>_name,<row>)&\"\""),
-                        (sizing, index) ->
-                                sizing.inputs()
-                                        .text(part.table() + "_name", typed(part, sizing, index)));
-        set.whole("<name>_count", "… number")
-                .is(Given.row("<given>", "<count>"), sizing -> part.count());
+                                        .and("price", "INDEX(<table>_price_read,<row>)")
+                                        .and("no_price", quoted(Price.NO_PRICE))
+                                        .and("own", own))
+                        .ofAny(part::in)
+                        .inRow("IF({used}=0,0," + part.given() + ")");
+        set.text("<name>_part", part.label()).is("INDEX(<table>_name,<row>)&\"\"", Listed::name);
+        set.whole("<name>_count", "… number").is("<count>", bought -> part.count());
         set.money("<name>_each", "… price each")
                 .cell(
-                        Given.row("<given>", each(part)),
-                        (sizing, index) -> {
-                            double each = each(part, sizing, index);
-                            return Double.isNaN(each)
-                                    ? CellValue.of(Price.NO_PRICE)
-                                    : CellValue.of(each);
-                        });
+                        part.isShaft()
+                                ? """
+                                  IF(ISNUMBER({shaft_pair_price_read}),
+                                  {shaft_pair_price_read}/2,<own>)
+                                  """
+                                : "<own>",
+                        (bought, index) -> bought.priceOfEach());
         set.revised(3)
+                .given("{<name>_each}")
                 .money("<name>_price", "… price")
-                .is(
-                        Given.row(
-                                "<given>", Given.number("{<name>_each}", "<count>*{<name>_each}")),
-                        (sizing, index) -> part.count() * each(part, sizing, index));
-        part.spares()
-                .ifPresent(
-                        spares ->
-                                set.whole("<name>_spare", "… spares to carry")
-                                        .is(
-                                                Given.row("<given>", ReadLines.name(spares)),
-                                                sizing -> sizing.inputs().number(spares)));
-    }
-
-    private static String each(Part part) {
-        String own = "IF(ISNUMBER(<price>),<price>," + quoted(Price.NO_PRICE) + ")";
-        return part.isShaft()
-                ? "IF(ISNUMBER({shaft_pair_price_read}),{shaft_pair_price_read}/2," + own + ")"
-                : own;
-    }
-
-    private static double each(Part part, Sizing sizing, Index index) {
-        double pair = sizing.inputs().number("shaft_pair_price", index);
-        return part.isShaft() && !Double.isNaN(pair)
-                ? pair / 2
-                : sizing.inputs().number(part.table() + "_price", typed(part, sizing, index));
-    }
-
-    private static Optional<Integer> row(Part part, Sizing sizing, Index index) {
-        return sizing.scenario(index.scenario()).used()
-                ? Optional.of((int) part.core().of(sizing, index)).filter(row -> row > 0)
-                : Optional.empty();
-    }
-
-    /** The part's typed cells. */
-    private static Index typed(Part part, Sizing sizing, Index index) {
-        return new Index(Side.LEFT, 0, row(part, sizing, index).orElseThrow() - 1);
+                .is("<count>*{<name>_each}", bought -> part.count() * bought.each());
+        if (!part.spares().isEmpty()) {
+            set.whole("<name>_spare", "… spares to carry")
+                    .is(
+                            ReadLines.name(part.spares()),
+                            bought -> bought.sizing().inputs().number(part.spares()));
+        }
     }
 
     /** What the rows add up to. */

@@ -4,7 +4,6 @@ import static shaftwright.contract.Grid.SCENARIO_SIDE;
 
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import shaftwright.contract.Index;
 import shaftwright.formula.Cases;
 import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
@@ -21,6 +20,9 @@ import shaftwright.shaft.SideResult;
  * that it gives.
  */
 final class PlanLines {
+    /** Condition under which an old groove's outer wall, a number, lies inboard of the ring's. */
+    static final String INBOARD = "{plan_leftover_<end>}>{plan_wall_<end>}+0.000001";
+
     private PlanLines() {}
 
     static void declare(LiveLines lines) {
@@ -39,7 +41,7 @@ final class PlanLines {
                 .whole("plan_row", "Blank's row")
                 .is(
                         "IF({plan_score}<<unmated>,MATCH({plan_score},{blank_score:all},0),0)",
-                        PlanLines::row);
+                        Sizing::blankRow);
         computed.with(BlankWayLines.PIECES)
                 .since(6)
                 .whole("unmated_row", "Row of a blank that would serve, but does not mate")
@@ -48,7 +50,11 @@ final class PlanLines {
                         IF({plan_row}>0,0,IF({plan_score}<<unusable>,
                         MATCH({plan_score},{blank_score:all},0),0))
                         """,
-                        PlanLines::unmated);
+                        (sizing, index) ->
+                                sizing.result(index)
+                                        .flatMap(SideResult::unmated)
+                                        .map(review -> sizing.parts().blankRow(review.row()))
+                                        .orElse(0));
         Cases ways = new Cases().when("{plan_row}=0", 0);
         for (int way = 1; way <= 3; way++) {
             ways.when("INDEX({blank_way_" + way + ":all},{plan_row})={plan_score}", way);
@@ -92,20 +98,6 @@ final class PlanLines {
                         (sizing, index) ->
                                 sizing.result(index).orElseThrow().length().clipToClip()
                                         + sizing.inputs().number("mockup_pin"));
-    }
-
-    private static int row(Sizing sizing, Index index) {
-        return sizing.result(index)
-                .flatMap(SideResult::plan)
-                .map(plan -> sizing.parts().blankSlot(plan.row()) + 1)
-                .orElse(0);
-    }
-
-    private static int unmated(Sizing sizing, Index index) {
-        return sizing.result(index)
-                .flatMap(SideResult::unmated)
-                .map(review -> sizing.parts().blankSlot(review.row()) + 1)
-                .orElse(0);
     }
 
     /** What is done to one end of the chosen blank; empty while no blank serves. */
@@ -185,10 +177,5 @@ final class PlanLines {
                 .is(
                         Given.row("{plan_row}", formula),
                         plan -> plan.map(core::applyAsDouble).orElse(Double.NaN));
-    }
-
-    /** Condition under which an old groove's outer wall, a number, lies inboard of the ring's. */
-    static String inboard(ShaftEnd end) {
-        return EndText.of(end, "{plan_leftover_<end>}>{plan_wall_<end>}+0.000001");
     }
 }

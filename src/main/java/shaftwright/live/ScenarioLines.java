@@ -123,14 +123,16 @@ final class ScenarioLines {
     }
 
     private static void picks(LineSet<ScenarioOutcome> set) {
-        set.whole("joint_row_in", "Row of inner joint")
-                .is(row("joint_inner", "joint_name"), ScenarioOutcome::jointRowInner);
-        set.whole("joint_row_out", "Row of outer joint")
-                .is(row("joint_outer", "joint_name"), ScenarioOutcome::jointRowOuter);
-        set.whole("boot_row_in", "Row of inner boot")
-                .is(row("boot_inner", "boot_name"), ScenarioOutcome::bootRowInner);
-        set.whole("boot_row_out", "Row of outer boot")
-                .is(row("boot_outer", "boot_name"), ScenarioOutcome::bootRowOuter);
+        for (ShaftEnd end : ShaftEnd.values()) {
+            set.at(end)
+                    .whole("joint_row_<end>", "Row of <inner> joint")
+                    .is(row("joint_<inner>", "joint_name"), scenario -> scenario.jointRow(end));
+        }
+        for (ShaftEnd end : ShaftEnd.values()) {
+            set.at(end)
+                    .whole("boot_row_<end>", "Row of <inner> boot")
+                    .is(row("boot_<inner>", "boot_name"), scenario -> scenario.bootRow(end));
+        }
         String row = row("blank_choice", "blank_name");
         set.whole("blank_row_wanted", "Row of blank, 0 for auto")
                 .is(

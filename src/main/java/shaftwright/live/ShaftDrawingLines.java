@@ -39,7 +39,7 @@ final class ShaftDrawingLines {
                         (sizing, index) ->
                                 Card.printed(sizing, index)
                                         .flatMap(Card.Printed::plan)
-                                        .map(plan -> sizing.parts().blankSlot(plan.row()) + 1)
+                                        .map(plan -> sizing.parts().blankRow(plan.row()))
                                         .orElse(0));
         LineSet<Card.Printed> printed = Card.printed(set);
         printed.mm("draw_total", "Blank, or shaft without one")

@@ -1,26 +1,24 @@
 package shaftwright.live;
 
 import static shaftwright.formula.FormulaText.joined;
-import static shaftwright.formula.FormulaText.number;
 import static shaftwright.formula.FormulaText.quoted;
 import static shaftwright.tyre.Tyre.ROLLING_CIRCUMFERENCE_PER_DIAMETER;
 
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.formula.Cases;
-import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.strength.Bar;
-import shaftwright.strength.Gears;
 import shaftwright.strength.JointLife;
 import shaftwright.strength.TorquePath;
 import shaftwright.strength.TyreGrip;
-import shaftwright.strength.WeakestPart;
 import shaftwright.study.ShaftPart;
 import shaftwright.study.SharedPart;
 import shaftwright.study.StrengthStudy;
@@ -35,93 +33,82 @@ final class TorqueLines {
     private static final String TOO_WEAK = ", too weak";
     private static final String SHARED = "{factor_joint_in>factor_own}";
 
+    private static final Pieces PIECES =
+            Pieces.of("wheel_speed", StrengthBookLines.WHEEL_SPEED)
+                    .and("rolling", String.valueOf(ROLLING_CIRCUMFERENCE_PER_DIAMETER))
+                    .and("gravity", String.valueOf(TyreGrip.GRAVITY))
+                    .and("nmm", Bar.NMM)
+                    .and("slow", JointLife.SLOW_TO)
+                    .and("exponent", JointLife.SLOW_EXPONENT)
+                    .and("slow_constant", JointLife.SLOW_CONSTANT)
+                    .and("constant", JointLife.FAST_CONSTANT)
+                    .and("step", "{reverse_gear_read}/{first_gear_read}")
+                    // Torque of a wheel by the load that it grips. The rolling radius stands for
+                    // the
+                    // loaded one, which is a little less.
+                    .and("per_load", "<gravity>*<rolling>*{tyre_diameter}/(2*PI())/<nmm>/torque_nm")
+                    .and("not_given", quoted(NOT_GIVEN))
+                    .and("too_tight", quoted(TOO_TIGHT))
+                    .and("too_weak", quoted(TOO_WEAK))
+                    .and("all", factors(Side.LEFT) + "," + factors(Side.RIGHT) + "," + SHARED);
+
     private TorqueLines() {}
 
     static void declare(LiveLines lines) {
-        LineSet<Sizing> book = LineSet.in(lines, Section.SCENARIO_WORK, Grid.SCENARIO);
+        LineSet<Sizing> book = LineSet.in(lines, Section.SCENARIO_WORK, Grid.SCENARIO).with(PIECES);
         for (ShaftEnd end : ShaftEnd.values()) {
             book.at(end)
                     .whole("rated_row_<end>", "Row of <inner> joint's rating")
                     .is(
                             "IF({joint_row_<end>}=0,0,IFERROR(MATCH({joint_row_<end>},rated_of,0),0))",
-                            (sizing, index) -> sizing.strength().rowOf(joint(sizing, index, end)));
+                            (sizing, index) ->
+                                    sizing.strength()
+                                            .rowOf(
+                                                    sizing.scenario(index.scenario())
+                                                            .jointRow(end)));
         }
         LineSet<ScenarioOutcome> scenarios =
                 book.of((sizing, index) -> sizing.scenario(index.scenario()));
         LineSet<StrengthStudy> work = scenarios.of((scenario, index) -> scenario.strength());
-        speeds(work);
-        torques(
-                work.in(Section.STRENGTH, Grid.SCENARIO)
-                        .of((strength, index) -> strength.torques()));
-        results(scenarios.in(Section.SCENARIO_RESULTS, Grid.SCENARIO));
+        speeds(work.whenUsed());
         LineSet<StrengthStudy> shown = work.in(Section.STRENGTH, Grid.SCENARIO);
+        torques(shown.of((strength, index) -> strength.torques()));
+        results(scenarios.in(Section.SCENARIO_RESULTS, Grid.SCENARIO));
         for (SharedPart part : SharedPart.values()) {
-            shown.torque("cap_" + suffix(part), "Capacity: " + part.words())
-                    .ifKnown(capacity(part), strength -> strength.capacity(part));
+            capacity(shown.whenUsed().with(EndText.of(part)), part);
         }
         for (SharedPart part : SharedPart.values()) {
-            shown.factor("factor_" + suffix(part), "Factor: " + part.words())
-                    .ifKnown(
-                            factor("cap_" + suffix(part)),
-                            strength -> strength.factor(strength.capacity(part)));
+            factor(
+                    shown.with(EndText.of(part)),
+                    part.words(),
+                    (strength, index) -> strength.capacity(part));
         }
     }
 
-    private static int joint(Sizing sizing, Index index, ShaftEnd end) {
-        ScenarioOutcome scenario = sizing.scenario(index.scenario());
-        return end == ShaftEnd.INNER ? scenario.jointRowInner() : scenario.jointRowOuter();
-    }
-
-    private static void speeds(LineSet<StrengthStudy> work) {
-        work.number("gears", "Torque of a shaft over the engine's")
+    private static void speeds(LineSet<StrengthStudy> used) {
+        used.givenAll("{first_gear_read}", "{final_drive_read}", "gear_efficiency_read")
+                .number("gears", "Torque of a shaft over the engine's")
                 .ifKnown(
-                        Given.used(
-                                Given.all(
-                                        """
-                                        {first_gear_read}*{final_drive_read}*gear_efficiency_read
-                                        *torque_share
-                                        """,
-                                        "{first_gear_read}",
-                                        "{final_drive_read}",
-                                        "gear_efficiency_read")),
-                        strength ->
-                                strength.gears().stream()
-                                        .mapToDouble(Gears::torqueRatio)
-                                        .findAny());
-        work.number("top_rpm", "Shaft speed at top speed, rpm")
+                        "{first_gear_read}*{final_drive_read}*gear_efficiency_read*torque_share",
+                        StrengthStudy::torqueRatio);
+        used.givenAll("top_speed_read", "{tyre_diameter}")
+                .number("top_rpm", "Shaft speed at top speed, rpm")
                 .ifKnown(
-                        Given.used(
-                                Given.all(
-                                        "top_speed_read*%s(%s*{tyre_diameter})"
-                                                .formatted(
-                                                        StrengthBookLines.WHEEL_SPEED,
-                                                        ROLLING_CIRCUMFERENCE_PER_DIAMETER),
-                                        "top_speed_read",
-                                        "{tyre_diameter}")),
+                        "top_speed_read*<wheel_speed>(<rolling>*{tyre_diameter})",
                         StrengthStudy::topRpm);
-        work.number("duty_use", "Life used in an hour of duty")
-                .ifKnown(
-                        Given.used(
-                                Given.when(
-                                        "AND(ISNUMBER({tyre_diameter}),SUM(duty_part)>0)",
-                                        "(" + dutyUse() + ")/SUM(duty_part)")),
-                        strength ->
-                                strength.straightLife().stream().map(hours -> 1 / hours).findAny());
+        used.when("AND(ISNUMBER({tyre_diameter}),SUM(duty_part)>0)")
+                .number("duty_use", "Life used in an hour of duty")
+                .ifKnown("(" + dutyUse() + ")/SUM(duty_part)", StrengthStudy::lifeUsed);
     }
 
     /** Each duty row's share over its life at a straight joint's full capacity. */
     private static String dutyUse() {
-        Pieces life =
-                Pieces.of("slow", JointLife.SLOW_TO)
-                        .and("exponent", JointLife.SLOW_EXPONENT)
-                        .and("slow_constant", JointLife.SLOW_CONSTANT)
-                        .and("constant", JointLife.FAST_CONSTANT);
         return joined(
                 "+",
                 1,
                 Grid.DUTY_SLOT.rows(),
                 row ->
-                        life.and("row", row)
+                        Pieces.of("row", row)
                                 .and("rpm", "(INDEX(duty_way,<row>)/{tyre_diameter})")
                                 .in(
                                         """
@@ -131,44 +118,46 @@ final class TorqueLines {
     }
 
     private static void torques(LineSet<TorquePath> torques) {
-        torques.torque("torque_engine", "Engine gives")
-                .ifKnown(geared("engine_torque_read"), TorquePath::engine);
-        torques.torque("torque_clutch", "Clutch lets through")
-                .ifKnown(geared("clutch_capacity_read"), TorquePath::clutch);
-        torques.torque("torque_grip", "Tyre grips")
-                .ifKnown(grip("wheel_load_read"), TorquePath::grip);
-        torques.torque("torque_landing_grip", "Tyre grips when landing")
-                .ifKnown(grip("landing_load_read"), TorquePath::landingGrip);
-        torques.torque("torque_driving", "Driving: the least of these, with shock")
+        geared(torques, "engine_torque_read")
+                .torque("torque_engine", "Engine gives")
+                .ifKnown("<torque>*{gears}/torque_nm", TorquePath::engine);
+        geared(torques, "clutch_capacity_read")
+                .torque("torque_clutch", "Clutch lets through")
+                .ifKnown("<torque>*{gears}/torque_nm", TorquePath::clutch);
+        grip(torques, "wheel_load_read")
+                .torque("torque_grip", "Tyre grips")
+                .ifKnown("tyre_friction_read*<load>*<per_load>", TorquePath::grip);
+        grip(torques, "landing_load_read")
+                .torque("torque_landing_grip", "Tyre grips when landing")
+                .ifKnown("tyre_friction_read*<load>*<per_load>", TorquePath::landingGrip);
+        torques.when("AND(COUNT({torque_engine>torque_grip})>0,ISNUMBER(shock_factor_read))")
+                .torque("torque_driving", "Driving: the least of these, with shock")
+                .ifKnown("shock_factor_read*MIN({torque_engine>torque_grip})", TorquePath::driving);
+        torques.givenAll("{torque_landing_grip}", "shock_factor_read")
+                .torque("torque_landing", "Landing with wheels spinning, with shock")
                 .ifKnown(
-                        Given.when(
-                                "AND(COUNT({torque_engine>torque_grip})>0,"
-                                        + "ISNUMBER(shock_factor_read))",
-                                "shock_factor_read*MIN({torque_engine>torque_grip})"),
-                        TorquePath::driving);
-        torques.torque("torque_landing", "Landing with wheels spinning, with shock")
-                .ifKnown(
-                        Given.all(
-                                "shock_factor_read*MIN({torque_clutch},{torque_landing_grip})",
-                                "{torque_landing_grip}",
-                                "shock_factor_read"),
+                        "shock_factor_read*MIN({torque_clutch},{torque_landing_grip})",
                         TorquePath::landing);
         torques.since(6)
+                .givenAll("{gears}", "{reverse_gear_read}", "shock_factor_read")
+                .when("AND(<step>>1,COUNT({torque_engine>torque_grip})>0)")
                 .torque("torque_reversing", "Reverse gear, if larger, with shock")
-                .ifKnown(reversing(), TorquePath::reversing);
+                .ifKnown(
+                        """
+                        shock_factor_read*IF(COUNT({torque_engine>torque_clutch})=0,{torque_grip},
+                        MIN(<step>*MIN({torque_engine>torque_clutch}),{torque_grip}))
+                        """,
+                        TorquePath::reversing);
         torques.since(6)
+                .when("AND(brakes_inboard=\"yes\",ISNUMBER(shock_factor_read))")
+                .whenUsed()
                 .torque("torque_braking", "Inboard brake of a wheel, with shock")
                 .ifKnown(
-                        Given.when(
-                                "AND(brakes_inboard=\"yes\",ISNUMBER(shock_factor_read))",
-                                Given.used(
-                                        "IF(ISNUMBER(brake_torque_read),"
-                                                + "shock_factor_read*brake_torque_read/torque_nm,"
-                                                + rolling(
-                                                        "brake_deceleration_read",
-                                                        "wheel_load_read",
-                                                        "shock_factor_read*")
-                                                + ")")),
+                        """
+                        IF(ISNUMBER(brake_torque_read),shock_factor_read*brake_torque_read/torque_nm,
+                        IF(COUNT(brake_deceleration_read,wheel_load_read,{tyre_diameter})=3,
+                        shock_factor_read*brake_deceleration_read*wheel_load_read*<per_load>,""))
+                        """,
                         TorquePath::braking);
         torques.revised(6)
                 .torque("torque_needed", "What every part must take")
@@ -180,68 +169,32 @@ final class TorqueLines {
                         TorquePath::needed);
     }
 
-    private static String geared(String torque) {
-        return Given.all(torque + "*{gears}/torque_nm", torque, "{gears}");
+    private static LineSet<TorquePath> geared(LineSet<TorquePath> torques, String torque) {
+        return torques.with(Pieces.of("torque", torque)).givenAll(torque, "{gears}");
     }
 
-    private static String reversing() {
-        return Pieces.of("step", "{reverse_gear_read}/{first_gear_read}")
-                .in(
-                        """
-                        IF(COUNT({gears},{reverse_gear_read},shock_factor_read)=3,
-                        IF(AND(<step>>1,COUNT({torque_engine>torque_grip})>0),
-                        shock_factor_read*IF(COUNT({torque_engine>torque_clutch})=0,{torque_grip},
-                        MIN(<step>*MIN({torque_engine>torque_clutch}),{torque_grip})),""),"")
-                        """);
-    }
-
-    private static String grip(String load) {
-        return Given.used(rolling("tyre_friction_read", load, ""));
-    }
-
-    /**
-     * Torque that a share of the load on a wheel makes. The rolling radius stands for the loaded
-     * one, which is a little less.
-     *
-     * @param times what comes before it
-     */
-    private static String rolling(String share, String load, String times) {
-        String torque =
-                "%s%s*%s*%s*%s*{tyre_diameter}/(2*PI())/%s/torque_nm"
-                        .formatted(
-                                times,
-                                share,
-                                load,
-                                TyreGrip.GRAVITY,
-                                ROLLING_CIRCUMFERENCE_PER_DIAMETER,
-                                number(Bar.NMM));
-        return Given.all(torque, share, load, "{tyre_diameter}");
+    private static LineSet<TorquePath> grip(LineSet<TorquePath> torques, String load) {
+        return torques.with(Pieces.of("load", load))
+                .whenUsed()
+                .givenAll("tyre_friction_read", load, "{tyre_diameter}");
     }
 
     private static void results(LineSet<ScenarioOutcome> results) {
         results.revised(4)
+                .with(Pieces.of("weakest", weakest()))
                 .text("result_weakest", "Weakest part")
                 .is(
-                        Pieces.of("not_given", quoted(NOT_GIVEN))
-                                .and("weakest", weakest())
-                                .and("too_tight", quoted(TOO_TIGHT))
-                                .and("too_weak", quoted(TOO_WEAK))
-                                .in(
-                                        """
-                                        IF({used}=0,"",IF({result_factor}="",<not_given>,
-                                        <weakest>&IF({result_factor}=0,<too_tight>,
-                                        IF(IF(ISNUMBER(factor_wanted_read),
-                                        {result_factor}<factor_wanted_read,FALSE),<too_weak>,""))))
-                                        """),
-                        TorqueLines::weakest);
-        String all = factors(Side.LEFT) + "," + factors(Side.RIGHT) + "," + SHARED;
+                        """
+                        IF({used}=0,"",IF({result_factor}="",<not_given>,
+                        <weakest>&IF({result_factor}=0,<too_tight>,
+                        IF(IF(ISNUMBER(factor_wanted_read),
+                        {result_factor}<factor_wanted_read,FALSE),<too_weak>,""))))
+                        """,
+                        scenario -> scenario.used() ? weakest(scenario.strength()) : "");
         results.factor("result_factor", "Its safety factor")
                 .ifKnown(
-                        "IF(COUNT(" + all + ")=0,\"\",MIN(" + all + "))",
-                        scenario ->
-                                scenario.strength().weakest().stream()
-                                        .mapToDouble(WeakestPart::factor)
-                                        .findAny());
+                        "IF(COUNT(<all>)=0,\"\",MIN(<all>))",
+                        scenario -> scenario.strength().leastFactor());
     }
 
     private static String factors(Side side) {
@@ -250,29 +203,37 @@ final class TorqueLines {
 
     /** Left shaft, right shaft, then the parts that both have alike. */
     private static String weakest() {
-        return new Cases()
-                .when(isOf(Side.LEFT), ofSide(Side.LEFT))
-                .when(isOf(Side.RIGHT), ofSide(Side.RIGHT))
-                .otherwise(named(SHARED, SharedPart.values(), TorqueLines::name));
+        String least = "{result_factor}";
+        Cases cases = new Cases();
+        for (Side side : Side.values()) {
+            cases.when(
+                    isAmong(least, factors(side)),
+                    named(least, factors(side), ShaftPart.values(), ShaftPart::words, side));
+        }
+        return cases.otherwise(
+                named(least, SHARED, joined(",", SharedPart.values(), TorqueLines::name)));
     }
 
     private static String name(SharedPart part) {
         return part == SharedPart.OWN ? "INDEX(rating_part,own_row)&\"\"" : quoted(part.words());
     }
 
-    private static String isOf(Side side) {
-        return Pieces.of("factors", factors(side))
-                .in("IF(COUNT(<factors>)=0,FALSE,MIN(<factors>)={result_factor})");
+    /** Whether the least of all factors is one of these. */
+    static String isAmong(String least, String factors) {
+        return Pieces.of("factors", factors)
+                .and("least", least)
+                .in("IF(COUNT(<factors>)=0,FALSE,MIN(<factors>)=<least>)");
     }
 
-    private static String ofSide(Side side) {
-        return named(factors(side), ShaftPart.values(), part -> quoted(part.words()))
+    /** The name of a side's part that has it. */
+    static <P> String named(
+            String least, String factors, P[] parts, Function<P, String> words, Side side) {
+        return named(least, factors, joined(",", parts, part -> quoted(words.apply(part))))
                 + ("&\", " + side.word() + "\"");
     }
 
-    private static <P> String named(String factors, P[] parts, Function<P, String> name) {
-        return ("CHOOSE(MATCH({result_factor}," + factors + ",0),")
-                + (joined(",", parts, name) + ")");
+    private static String named(String least, String factors, String names) {
+        return "CHOOSE(MATCH(" + least + "," + factors + ",0)," + names + ")";
     }
 
     /** The weakest part's name without what is remarked of it. */
@@ -280,51 +241,52 @@ final class TorqueLines {
         return "SUBSTITUTE({result_weakest},\"" + TOO_WEAK + "\",\"\")";
     }
 
-    private static String weakest(ScenarioOutcome scenario) {
-        return scenario.used()
-                ? scenario.strength()
-                        .weakest()
-                        .map(parts -> parts.least().part() + remark(parts.factor(), scenario))
-                        .orElse(NOT_GIVEN)
-                : "";
+    private static String weakest(StrengthStudy strength) {
+        return strength.weakest()
+                .map(parts -> parts.least().part() + remark(parts.factor(), strength))
+                .orElse(NOT_GIVEN);
     }
 
-    private static String remark(double factor, ScenarioOutcome scenario) {
+    private static String remark(double factor, StrengthStudy strength) {
         // Nothing else of the list comes to nothing.
         if (factor == 0) {
             return TOO_TIGHT;
         }
-        return factor < scenario.strength().factorWanted() ? TOO_WEAK : "";
+        return factor < strength.factorWanted() ? TOO_WEAK : "";
     }
 
-    /** Name of a part in those of its lines. */
-    static String suffix(Enum<?> part) {
-        return part.name()
-                .toLowerCase(java.util.Locale.ROOT)
-                .replace("_inner", "_in")
-                .replace("_outer", "_out");
-    }
-
-    private static String capacity(SharedPart part) {
-        return switch (part) {
-            case JOINT_INNER -> rated(ShaftEnd.INNER, "rated_peak_read", "/torque_nm");
-            case JOINT_OUTER -> rated(ShaftEnd.OUTER, "rated_peak_read", "/torque_nm");
-            case BOLTS_INNER -> rated(ShaftEnd.INNER, "bolt_friction", "");
-            case BOLTS_OUTER -> rated(ShaftEnd.OUTER, "bolt_friction", "");
+    private static void capacity(LineSet<StrengthStudy> used, SharedPart part) {
+        switch (part) {
+            case JOINT_INNER, JOINT_OUTER -> rated(used, part, "rated_peak_read", "/torque_nm");
+            case BOLTS_INNER, BOLTS_OUTER -> rated(used, part, "bolt_friction", "");
             case OWN ->
-                    Given.used(Given.row("own_row", "INDEX(rating_torque_read,own_row)/torque_nm"));
-        };
+                    capacity(
+                            used.inRow("own_row"),
+                            part,
+                            "INDEX(rating_torque_read,own_row)/torque_nm");
+        }
     }
 
-    private static String rated(ShaftEnd end, String column, String divided) {
-        String row = EndText.of(end, "{rated_row_<end>}");
-        String cell = "INDEX(" + column + "," + row + ")";
-        return Given.used(Given.row(row, Given.number(cell, cell + divided)));
+    private static void rated(
+            LineSet<StrengthStudy> used, SharedPart part, String column, String divided) {
+        String cell = "INDEX(" + column + ",{rated_row_<end>})";
+        capacity(used.inRow("{rated_row_<end>}").given(cell), part, cell + divided);
     }
 
-    /** Capacity over torque. */
-    static String factor(String capacity) {
-        String cell = "{" + capacity + "}";
-        return Given.all(cell + "/{torque_needed}", "{torque_needed}", cell);
+    private static void capacity(LineSet<StrengthStudy> used, SharedPart part, String formula) {
+        used.torque("cap_<part>", "Capacity: " + part.words())
+                .ifKnown(formula, strength -> strength.capacity(part));
+    }
+
+    /** Capacity of a part over torque. */
+    static void factor(
+            LineSet<StrengthStudy> set,
+            String words,
+            BiFunction<StrengthStudy, Index, OptionalDouble> capacity) {
+        set.givenAll("{torque_needed}", "{cap_<part>}")
+                .factor("factor_<part>", "Factor: " + words)
+                .ifKnown(
+                        "{cap_<part>}/{torque_needed}",
+                        (study, index) -> study.factor(capacity.apply(study, index)));
     }
 }

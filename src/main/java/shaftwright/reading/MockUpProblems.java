@@ -1,5 +1,6 @@
 package shaftwright.reading;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import shaftwright.book.Problem;
@@ -255,8 +256,8 @@ final class MockUpProblems {
 
     private boolean otherJoints(ScenarioOutcome scenario, Side side) {
         ScenarioOutcome built = sizing.scenario(sizing.mockUp(side).scenario().orElseThrow());
-        return built.jointRowInner() != scenario.jointRowInner()
-                || built.jointRowOuter() != scenario.jointRowOuter();
+        return Arrays.stream(ShaftEnd.values())
+                .anyMatch(end -> built.jointRow(end) != scenario.jointRow(end));
     }
 
     private boolean has(String column, Side side, int row) {

@@ -2,6 +2,7 @@ package shaftwright.reading;
 
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.NextStep;
 
 /** What a workbook still asks of a builder before there is a first verdict. */
@@ -17,7 +18,7 @@ public final class NextSteps {
     /** The row of the joint to look at next, from 1, {@link #NO_ROW} when none has a name. */
     public static int joint(Sizing sizing, int scenario) {
         ScenarioOutcome column = sizing.scenario(scenario);
-        int inner = column.jointRowInner();
+        int inner = column.jointRow(ShaftEnd.INNER);
         if (inner == 0) {
             int first = NO_ROW;
             for (int row = sizing.inputs().rows("joint_name", Side.LEFT); row > 0; row--) {
@@ -25,8 +26,9 @@ public final class NextSteps {
             }
             return first;
         }
-        boolean done = JointSize.lacking(sizing, inner).isEmpty() && column.jointRowOuter() > 0;
-        return done ? column.jointRowOuter() : inner;
+        boolean done =
+                JointSize.lacking(sizing, inner).isEmpty() && column.jointRow(ShaftEnd.OUTER) > 0;
+        return done ? column.jointRow(ShaftEnd.OUTER) : inner;
     }
 
     /** Whether a row of the joint table, from 1, has a name. */

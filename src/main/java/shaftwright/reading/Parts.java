@@ -136,9 +136,9 @@ public final class Parts {
         return blankListed[row];
     }
 
-    /** Row of the blank at a place in {@link #blanks()}. */
-    public int blankSlot(int listed) {
-        return blankSlots.get(listed);
+    /** Row, from 1, of the blank at a place in {@link #blanks()}. */
+    public int blankRow(int listed) {
+        return blankSlots.get(listed) + 1;
     }
 
     /** A bore that leaves no bar is a problem already. */
@@ -153,7 +153,7 @@ public final class Parts {
                 optional(number("blank_price", row)),
                 !text("blank_in_stock", row).equalsIgnoreCase("no"),
                 bore >= number("blank_diameter", row) ? 0 : orZero(bore),
-                material(materialRow(row)),
+                material(materialRow(row + 1)),
                 treatment(row));
     }
 
@@ -210,9 +210,9 @@ public final class Parts {
         return true;
     }
 
-    /** Row, from 1, of a blank's material; 0 for none. */
+    /** Row, from 1, of the material of the blank in a row; 0 for none. */
     public int materialRow(int blank) {
-        return row("material_name", text("blank_material", blank));
+        return blank == 0 ? 0 : row("material_name", text("blank_material", blank - 1));
     }
 
     /** The material of a row, from 1, as far as its figures are there; 0 for none. */

@@ -8,6 +8,7 @@ import shaftwright.book.CellPlace;
 import shaftwright.build.Side;
 import shaftwright.build.Wheel;
 import shaftwright.contract.Contract;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.ScenarioFacts;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.study.SetCost;
@@ -126,20 +127,14 @@ public final class ScenarioOutcome {
         return left.result().isPresent() && right.result().isPresent();
     }
 
-    public int jointRowInner() {
-        return picks.innerJoint();
+    /** Row, from 1, of the joint at an end; 0 for none. */
+    public int jointRow(ShaftEnd end) {
+        return end == ShaftEnd.INNER ? picks.innerJoint() : picks.outerJoint();
     }
 
-    public int jointRowOuter() {
-        return picks.outerJoint();
-    }
-
-    public int bootRowInner() {
-        return picks.innerBoot();
-    }
-
-    public int bootRowOuter() {
-        return picks.outerBoot();
+    /** The same of the boot. */
+    public int bootRow(ShaftEnd end) {
+        return end == ShaftEnd.INNER ? picks.innerBoot() : picks.outerBoot();
     }
 
     /** Row, from 1, of the wanted blank; 0 for the best. */

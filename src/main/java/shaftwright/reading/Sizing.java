@@ -33,6 +33,7 @@ import shaftwright.contract.MatingInputs;
 import shaftwright.contract.MountLoad;
 import shaftwright.contract.StateInputs;
 import shaftwright.joint.BoltPattern;
+import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.ShaftEnd;
@@ -396,6 +397,16 @@ public final class Sizing {
     /** Result of a side of a scenario, when there is one. */
     public Optional<SideResult> result(Index index) {
         return scenarios.get(index.scenario()).side(index.side()).result();
+    }
+
+    /** What a side's shaft is cut from in a scenario, and how, when a blank serves. */
+    public Optional<CutPlan> plan(Index index) {
+        return result(index).flatMap(SideResult::plan);
+    }
+
+    /** Row, from 1, of that blank; 0 for none. */
+    public int blankRow(Index index) {
+        return plan(index).map(plan -> parts.blankRow(plan.row())).orElse(0);
     }
 
     /** A side's drawing of the scenario on the shop cards, empty while there is no path to draw. */

@@ -77,6 +77,11 @@ public record Blank(
         return end.either(inner, outer);
     }
 
+    /** The step between its bar and an end's teeth; empty while the bar's diameter is not known. */
+    public Optional<Shoulder> shoulder(ShaftEnd end) {
+        return diameter.stream().mapToObj(bar -> Shoulder.of(bar, end(end).outside())).findAny();
+    }
+
     /** The same of this material. */
     public Blank of(ShaftMaterial other) {
         return new Blank(

@@ -1,5 +1,7 @@
 package shaftwright.shaft;
 
+import java.util.OptionalDouble;
+
 /**
  * How a blank becomes the shaft.
  *
@@ -29,6 +31,16 @@ public record CutPlan(Blank blank, int row, ShaftLength length, EndCut inner, En
     public int newGrooves() {
         return (inner.groove() == GrooveUse.NEW ? 1 : 0)
                 + (outer.groove() == GrooveUse.NEW ? 1 : 0);
+    }
+
+    /**
+     * Diameter in an old groove that stays inboard of an end's ring, where it carries torque, mm;
+     * empty without one, or while the teeth's diameter is not known.
+     */
+    public OptionalDouble neck(ShaftEnd end, RingSpec ring) {
+        return cut(end).inboardGroove().isPresent()
+                ? blank.end(end).neck(ring.grooveDepth())
+                : OptionalDouble.empty();
     }
 
     /**

@@ -1,5 +1,6 @@
 package shaftwright.strength;
 
+import java.util.List;
 import shaftwright.units.Require;
 
 /**
@@ -21,6 +22,11 @@ public enum Surface {
         this.words = words;
         this.factor = factor;
         this.exponent = exponent;
+    }
+
+    /** Its place among all, from 1. */
+    public int number() {
+        return List.of(values()).indexOf(this) + 1;
     }
 
     /** As builders write it. */

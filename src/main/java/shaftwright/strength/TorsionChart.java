@@ -95,6 +95,16 @@ public enum TorsionChart {
     }
 
     /**
+     * A notch's depth over its radius, as the charts take it.
+     *
+     * @param depth mm ({@code h})
+     * @param radius mm ({@code r})
+     */
+    public static double sharpness(double depth, double radius) {
+        return Math.max(LEAST, depth / radius);
+    }
+
+    /**
      * The factor, 1 or more; empty for a notch sharper than the chart has.
      *
      * @param larger diameter beside the notch, mm ({@code D})
@@ -106,7 +116,7 @@ public enum TorsionChart {
         Require.moreThan("larger diameter", larger, "the smaller one", smaller);
         Require.positive("radius of a notch", radius);
         double depth = (larger - smaller) / 2;
-        double sharpness = Math.max(LEAST, depth / radius);
+        double sharpness = sharpness(depth, radius);
         for (Stretch stretch : stretches) {
             if (Math.rint(sharpness * 1e9) / 1e9 <= stretch.most()) {
                 return OptionalDouble.of(Math.max(1, stretch.at(sharpness, 2 * depth / larger)));

@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.build.FatigueUse;
-import shaftwright.build.Notch;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.CutPlan;
+import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.strength.Bar;
@@ -28,16 +28,12 @@ public final class ShaftFatigue {
     private final Map<FatiguePart, Double> notches = new EnumMap<>(FatiguePart.class);
     private final Map<FatiguePart, Double> factors = new EnumMap<>(FatiguePart.class);
     private boolean hardened;
+    private OptionalDouble endurance = OptionalDouble.empty();
 
     private ShaftFatigue() {}
 
-    /**
-     * Of a shaft.
-     *
-     * @param grooveDepth of a ring's groove, mm
-     */
-    static ShaftFatigue of(
-            SideResult shaft, double grooveDepth, FatigueUse use, TorqueCycles cycles) {
+    /** Of a shaft. */
+    static ShaftFatigue of(SideResult shaft, RingSpec ring, FatigueUse use, TorqueCycles cycles) {
         if (shaft.plan().isEmpty()) {
             return UNKNOWN;
         }
@@ -46,6 +42,10 @@ public final class ShaftFatigue {
         FatigueUse.Notches places = use.notches();
         ShaftFatigue fatigue = new ShaftFatigue();
         fatigue.hardened = blank.treatment().hardened();
+        fatigue.endurance =
+                blank.material().tensile().stream()
+                        .map(mpa -> Fatigue.endurance(mpa, use.surface(), use.otherFactors()))
+                        .findAny();
         Sections sections = new Sections(blank, use, cycles, fatigue);
         sections.add(FatiguePart.BAR, blank.diameter(), OptionalDouble.of(places.bar()));
         for (ShaftEnd end : ShaftEnd.values()) {
@@ -53,8 +53,20 @@ public final class ShaftFatigue {
                     end.either(FatiguePart.RUNOUT_INNER, FatiguePart.RUNOUT_OUTER),
                     blank.end(end).root(),
                     places.runout().concentration());
-            sections.shoulder(end, places.shoulder());
-            OptionalDouble neck = ShaftStrength.neck(blank.end(end), plan.cut(end), grooveDepth);
+            blank.shoulder(end)
+                    .ifPresent(
+                            step ->
+                                    sections.add(
+                                            end.either(
+                                                    FatiguePart.SHOULDER_INNER,
+                                                    FatiguePart.SHOULDER_OUTER),
+                                            OptionalDouble.of(step.smaller()),
+                                            places.shoulder()
+                                                    .factor(
+                                                            TorsionChart.SHOULDER,
+                                                            step.larger(),
+                                                            step.smaller())));
+            OptionalDouble neck = plan.neck(end, ring);
             sections.add(
                     end.either(FatiguePart.GROOVE_INNER, FatiguePart.GROOVE_OUTER),
                     neck,
@@ -72,22 +84,6 @@ public final class ShaftFatigue {
     /** What all sections of a shaft have in common. */
     private record Sections(
             Blank blank, FatigueUse use, TorqueCycles cycles, ShaftFatigue fatigue) {
-        /** The step between the bar and the teeth; without the teeth's diameter, of the bar. */
-        void shoulder(ShaftEnd end, Notch notch) {
-            if (blank.diameter().isEmpty()) {
-                return;
-            }
-            double bar = blank.diameter().getAsDouble();
-            OptionalDouble teeth = blank.end(end).outside();
-            double smaller = Math.min(bar, teeth.orElse(bar));
-            OptionalDouble larger =
-                    teeth.isEmpty() ? teeth : OptionalDouble.of(Math.max(bar, teeth.getAsDouble()));
-            add(
-                    end.either(FatiguePart.SHOULDER_INNER, FatiguePart.SHOULDER_OUTER),
-                    OptionalDouble.of(smaller),
-                    notch.factor(TorsionChart.SHOULDER, larger, smaller));
-        }
-
         void add(FatiguePart part, OptionalDouble diameter, OptionalDouble concentration) {
             if (diameter.isEmpty()
                     || concentration.isEmpty()
@@ -108,8 +104,7 @@ public final class ShaftFatigue {
                     Bar.shearStress(1, diameter, blank.bore()),
                     notch,
                     blank.treatment().hardened() ? notch : 1,
-                    Fatigue.endurance(tensile, use.surface(), use.otherFactors())
-                            * Fatigue.sizeFactor(diameter),
+                    fatigue.endurance.orElseThrow() * Fatigue.sizeFactor(diameter),
                     Fatigue.ULTIMATE_SHEAR_SHARE * tensile);
         }
     }
@@ -127,6 +122,11 @@ public final class ShaftFatigue {
     private static OptionalDouble of(Map<FatiguePart, Double> figures, FatiguePart part) {
         Double known = figures.get(part);
         return known == null ? OptionalDouble.empty() : OptionalDouble.of(known);
+    }
+
+    /** Endurance limit in shear of its steel but for size, MPa. */
+    public OptionalDouble endurance() {
+        return endurance;
     }
 
     /** Whether notches weigh on the mean stress as well, as they do in hardened steel. */

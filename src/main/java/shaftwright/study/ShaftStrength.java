@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.build.SplineUse;
 import shaftwright.shaft.Blank;
-import shaftwright.shaft.BlankEnd;
 import shaftwright.shaft.CutPlan;
-import shaftwright.shaft.EndCut;
+import shaftwright.shaft.RingSpec;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.strength.Bar;
 import shaftwright.strength.Spline;
@@ -30,10 +30,9 @@ public final class ShaftStrength {
     /**
      * Of a shaft.
      *
-     * @param grooveDepth of a ring's groove, mm
      * @param use how its races sit and how long its splines are to last
      */
-    static ShaftStrength of(SideResult shaft, double grooveDepth, SplineUse use) {
+    static ShaftStrength of(SideResult shaft, RingSpec ring, SplineUse use) {
         if (shaft.plan().isEmpty()) {
             return UNKNOWN;
         }
@@ -53,21 +52,9 @@ public final class ShaftStrength {
                 blank,
                 blank.outer().spline(shaft.setup().outer().raceDepth(), blank.bore()),
                 use);
-        strength.put(
-                ShaftPart.GROOVE_INNER, at(blank, neck(blank.inner(), plan.inner(), grooveDepth)));
-        strength.put(
-                ShaftPart.GROOVE_OUTER, at(blank, neck(blank.outer(), plan.outer(), grooveDepth)));
+        strength.put(ShaftPart.GROOVE_INNER, at(blank, plan.neck(ShaftEnd.INNER, ring)));
+        strength.put(ShaftPart.GROOVE_OUTER, at(blank, plan.neck(ShaftEnd.OUTER, ring)));
         return strength;
-    }
-
-    /**
-     * Diameter in an old groove that stays inboard of the ring, where it carries torque, mm; empty
-     * without one, or while the teeth's diameter is not known.
-     *
-     * @param depth of the groove, mm
-     */
-    public static OptionalDouble neck(BlankEnd end, EndCut cut, double depth) {
-        return cut.inboardGroove().isPresent() ? end.neck(depth) : OptionalDouble.empty();
     }
 
     private static Optional<Bar> at(Blank blank, OptionalDouble diameter) {

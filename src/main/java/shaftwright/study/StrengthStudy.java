@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 import shaftwright.build.Drive;
 import shaftwright.build.Driveline;
 import shaftwright.build.Duty;
@@ -16,7 +15,6 @@ import shaftwright.build.InboardBrakes;
 import shaftwright.build.JointRating;
 import shaftwright.build.Loads;
 import shaftwright.build.Side;
-import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.strength.FlangeBolts;
@@ -139,8 +137,7 @@ public final class StrengthStudy {
     private double most(TorqueCycles.Kind cycle) {
         double part =
                 loads.running().duties().stream()
-                        .filter(duty -> duty.cycle() == cycle && duty.share() > 0)
-                        .mapToDouble(Duty::torque)
+                        .mapToDouble(duty -> duty.torqueComing(cycle))
                         .max()
                         .orElse(0);
         return part * torques.running().orElse(0);
@@ -168,7 +165,7 @@ public final class StrengthStudy {
                         shaft ->
                                 ShaftStrength.of(
                                         shaft,
-                                        study(side).orElseThrow().stock().ring().grooveDepth(),
+                                        study(side).orElseThrow().stock().ring(),
                                         loads.splines()))
                 .orElse(ShaftStrength.UNKNOWN);
     }
@@ -179,7 +176,7 @@ public final class StrengthStudy {
                         shaft ->
                                 ShaftFatigue.of(
                                         shaft,
-                                        study(side).orElseThrow().stock().ring().grooveDepth(),
+                                        study(side).orElseThrow().stock().ring(),
                                         loads.fatigue(),
                                         cycles))
                 .orElse(ShaftFatigue.UNKNOWN);
@@ -193,9 +190,9 @@ public final class StrengthStudy {
         return study(side).flatMap(SideStudy::result);
     }
 
-    /** From the engine to a shaft, when the ratio is known. */
-    public Optional<Gears> gears() {
-        return gears;
+    /** Torque of a shaft over the engine's, when the ratio is known. */
+    public OptionalDouble torqueRatio() {
+        return gears.stream().mapToDouble(Gears::torqueRatio).findAny();
     }
 
     /** Torque that comes to a shaft, by what limits it. */
@@ -211,9 +208,9 @@ public final class StrengthStudy {
                 : OptionalDouble.of(tyre.get().wheelSpeed(speed.getAsDouble()));
     }
 
-    /** Life of a straight joint under all duties when its capacity is the running torque, hours. */
-    public OptionalDouble straightLife() {
-        return straightLife;
+    /** Share of a straight joint's life that an hour of all duties uses at its full capacity. */
+    public OptionalDouble lifeUsed() {
+        return straightLife.stream().map(hours -> 1 / hours).findAny();
     }
 
     /** What a side's shaft carries. */
@@ -260,25 +257,16 @@ public final class StrengthStudy {
     }
 
     /**
-     * Life of a side's inner joint at its angles at bump, ride and droop, each for its share of the
-     * time, hours: an index to compare by.
+     * Life of a side's joint at its angles at bump, ride and droop, each for its share of the time,
+     * hours: an index to compare by.
      */
-    public OptionalDouble innerLife(Side side) {
-        return life(drive.inner(), side, FittedPosition::innerAngle);
-    }
-
-    /** The same of the outer joint. */
-    public OptionalDouble outerLife(Side side) {
-        return life(drive.outer(), side, FittedPosition::outerAngle);
-    }
-
-    private OptionalDouble life(
-            JointRating joint, Side side, ToDoubleFunction<FittedPosition> angle) {
+    public OptionalDouble life(Side side, ShaftEnd end) {
+        OptionalDouble rated = end == ShaftEnd.INNER ? drive.inner().life() : drive.outer().life();
         OptionalDouble running = torques.running();
         Optional<SideResult> result = result(side);
         Optional<TravelShares> shares = loads.running().shares();
         if (straightLife.isEmpty()
-                || joint.life().isEmpty()
+                || rated.isEmpty()
                 || running.isEmpty()
                 || result.isEmpty()
                 || shares.isEmpty()) {
@@ -287,13 +275,13 @@ public final class StrengthStudy {
         return OptionalDouble.of(
                 JointLife.hoursAt(
                         straightLife.getAsDouble(),
-                        joint.life().getAsDouble(),
+                        rated.getAsDouble(),
                         running.getAsDouble(),
                         shares.get()
                                 .use(
-                                        angle.applyAsDouble(result.get().atBump()),
-                                        angle.applyAsDouble(result.get().atRide()),
-                                        angle.applyAsDouble(result.get().atDroop()))));
+                                        result.get().atBump().angle(end),
+                                        result.get().atRide().angle(end),
+                                        result.get().atDroop().angle(end))));
     }
 
     /** Speed times angle of a side's joint at ride height and top speed, rpm times degrees. */
@@ -363,6 +351,11 @@ public final class StrengthStudy {
         return rows.isEmpty() || needed.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new WeakestPart(needed.getAsDouble(), rows));
+    }
+
+    /** The least safety factor; empty where {@link #weakest} is. */
+    public OptionalDouble leastFactor() {
+        return weakest().stream().mapToDouble(WeakestPart::factor).findAny();
     }
 
     /** Least safety factor that the builder wants. */

@@ -31,6 +31,7 @@ import shaftwright.joint.MountedJoint;
 import shaftwright.shaft.Blank;
 import shaftwright.shaft.BlankEnd;
 import shaftwright.shaft.RingSpec;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.strength.BoltClass;
 import shaftwright.strength.Differential;
 import shaftwright.strength.FlangeBolts;
@@ -195,7 +196,7 @@ class StrengthStudyTest {
         double angle = both.side(Side.LEFT).result().orElseThrow().atRide().innerAngle();
         double alone = JointLife.hours(600, 1134, angle, 20_000_000 / 60.0 / (3.05 * 700));
 
-        assertThat(both.strength().innerLife(Side.LEFT).orElseThrow())
+        assertThat(both.strength().life(Side.LEFT, ShaftEnd.INNER).orElseThrow())
                 .isCloseTo(1.5 * alone, within(1e-9 * alone));
     }
 }
