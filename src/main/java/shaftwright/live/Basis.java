@@ -1,11 +1,11 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.joined;
+
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import shaftwright.contract.Grid;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.SideReadings;
-import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.MeasuredQuantity;
 import shaftwright.suspension.OrthogonalBasis;
@@ -16,25 +16,33 @@ import shaftwright.suspension.QuantityFit;
  * are called. The first fit and that of the reach share their rows, but not their weights.
  */
 enum Basis {
-    FIRST("first", "row_weight", "path_degree"),
-    REACH("term", "row_reach_weight", "path_degree"),
-    FORE_AFT("ahead", "row_present", "path_degree"),
-    CAMBER("camber", "row_camber_weight", "camber_degree"),
-    TOE("toe", "row_toe_weight", "toe_degree");
+    FIRST("first", "row_weight", "path_degree", "first_share", "row_squared"),
+    REACH("term", "row_reach_weight", "path_degree", "term_reach", "row_centred"),
+    FORE_AFT("ahead", "row_present", "path_degree", "term_fore_aft", "row_ahead"),
+    CAMBER("camber", "row_camber_weight", "camber_degree", "camber_share", "row_camber_value"),
+    TOE("toe", "row_toe_weight", "toe_degree", "toe_share", "row_toe_value");
 
-    /** Word in the names and labels of its lines. */
-    final String word;
+    /** How many polynomials it may have. */
+    static final int TERMS = Grid.TERM.rows();
 
-    /** Line of the rows' weights. */
-    final String weight;
+    /** Hat value of a row, with the words of a set. */
+    static final String HAT =
+            "{<weight>}*(" + eachTerm("{row_<word>_<k>}^2*{<word>_inverse#<k>}") + ")";
 
-    /** Line of the highest polynomial's degree. */
-    final String degree;
+    /**
+     * {@code <word>} in names and labels; the lines of the rows' {@code <weight>} and of what is
+     * fitted, the rows' {@code <value>}; of the highest polynomial's {@code <degree>} and of each
+     * polynomial's {@code <share>} in the curve.
+     */
+    final Pieces words;
 
-    Basis(String word, String weight, String degree) {
-        this.word = word;
-        this.weight = weight;
-        this.degree = degree;
+    Basis(String word, String weight, String degree, String share, String value) {
+        words =
+                Pieces.of("word", word)
+                        .and("weight", weight)
+                        .and("degree", degree)
+                        .and("share", share)
+                        .and("value", value);
     }
 
     /** Contract version that brought its lines. */
@@ -60,6 +68,13 @@ enum Basis {
                 : path.fit(quantity()).map(QuantityFit::basis);
     }
 
+    /** Share of polynomial k in the core's curve, 0 where there is none. */
+    double share(MeasuredPath path, int k) {
+        return this == FIRST
+                ? path.firstShare(k)
+                : path.fit(quantity()).map(fit -> fit.share(k)).orElse(0.0);
+    }
+
     /** The core's curve that it was made for. */
     Optional<QuantityFit> fit(SideReadings side) {
         return side.path().flatMap(path -> path.fit(quantity()));
@@ -74,34 +89,13 @@ enum Basis {
         return fit(side).map(fit -> fit.point(row)).orElse(-1);
     }
 
-    /** The angle of a row that this set is about. */
-    OptionalDouble angle(FittedRow row) {
-        return switch (this) {
-            case FIRST, REACH, FORE_AFT -> throw new IllegalStateException(this + " is no angle");
-            case CAMBER -> row.row().camber();
-            case TOE -> row.row().toe();
-        };
+    /** A term for each polynomial, {@code <k>} its degree. */
+    private static String eachTerm(String term) {
+        return joined("+", 0, TERMS - 1, k -> Pieces.of("k", k).in(term));
     }
 
-    /** Values of polynomial k at all rows, as a place. */
-    String values(int k) {
-        return "{row_" + word + "_" + k + ":all}";
-    }
-
-    /** {@code Σ c_k P_k} at a row, as a formula. */
-    String sumAtRow(String shares) {
-        return sum("{" + shares + "#%d}*{row_WORD_%d}");
-    }
-
-    /** Hat value of a row, as a formula. */
-    String hat() {
-        return "{" + weight + "}*(" + sum("{row_WORD_%d}^2*{WORD_inverse#%d}") + ")";
-    }
-
-    /** A term for each polynomial, {@code %d} its degree. */
-    private String sum(String term) {
-        return IntStream.range(0, BasisLines.TERMS)
-                .mapToObj(k -> term.replace("WORD", word).replace("%d", String.valueOf(k)))
-                .collect(Collectors.joining("+"));
+    /** {@code Σ c_k P_k} at a row, with the words of a set. */
+    static String sumAtRow(String shares) {
+        return eachTerm("{" + shares + "#<k>}*{row_<word>_<k>}");
     }
 }

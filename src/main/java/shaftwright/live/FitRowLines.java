@@ -1,9 +1,12 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.READING_SLOT;
+import static shaftwright.contract.Grid.SIDE;
 
 import shaftwright.formula.Given;
 import shaftwright.reading.Sizing;
+import shaftwright.suspension.MeasuredQuantity;
+import shaftwright.suspension.OrthogonalBasis;
 
 /**
  * Each row of readings beside the curve through all of them: first what the fit takes from it, then
@@ -41,6 +44,27 @@ final class FitRowLines {
         return row.side().isMistyped(row.slot(), reading)
                 ? Double.NaN
                 : row.side().typed(reading, row.slot());
+    }
+
+    /** Which rows have an angle, each with weight one, and the degree of the curve through them. */
+    static void declareAngle(LiveLines lines, Basis basis) {
+        MeasuredQuantity angle = basis.quantity();
+        LineSet<ReadRow> rows = rows(lines).with(basis.words);
+        rows.whole("<weight>", "Has <word>")
+                .is(
+                        "IF(ISNUMBER({row_<word>}),1,0)",
+                        row -> angle.of(row.fitted().row()).isPresent() ? 1 : 0);
+        rows.rad("<value>", "Used <word>")
+                .is(
+                        "IF(ISNUMBER({row_<word>}),{row_<word>},0)",
+                        row -> angle.of(row.fitted().row()).orElse(0));
+        LineSet.in(lines, Section.PATH_WORK, SIDE)
+                .only(Known.FIT, Lacking.NOT_AVAILABLE)
+                .with(basis.words)
+                .whole("<degree>", "Degree of <word>")
+                .is(
+                        PathFigureLines.degree("SUM({<weight>:all})"),
+                        path -> basis.in(path).map(OrthogonalBasis::degree).orElse(0));
     }
 
     /** What the fit is made from. */
@@ -99,14 +123,14 @@ final class FitRowLines {
 
     /** How far the rows lie off the curve. */
     static void declareCompared(LiveLines lines) {
-        LineSet<ReadRow> rows = rows(lines).revised(2);
+        LineSet<ReadRow> rows = rows(lines).revised(2).with(Basis.REACH.words);
         rows.mm("row_residual", "Read less curve")
                 .is(
                         "{row_counted}-SQRT(%s+{row_fore_aft}^2+%s^2)"
                                 .formatted(curve("fit_reach_squared"), RISE),
                         row -> row.fitted().residual());
         rows.number("row_hat", "Hat value")
-                .is(Basis.REACH.hat(), row -> row.path().reach().basis().hat(row.point()));
+                .is(Basis.HAT, row -> row.path().reach().basis().hat(row.point()));
         // 2 √h/(2D) + b + |Δ|
         rows.mm("row_doubt", "Doubt of the fit")
                 .is(

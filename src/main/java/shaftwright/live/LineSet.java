@@ -19,7 +19,8 @@ import shaftwright.shaft.TravelSteps;
 
 /**
  * Declares live lines that share section, grid, contract version and what they are about. Where
- * that is not known, all of them show the same, and where they are guarded, so do their formulas.
+ * that is not known, all of them show the same, and where they are guarded, so do their formulas. A
+ * formula may say {@code <row_from_0>} or {@code <row_from_1>} for the number of its row.
  *
  * <p>The core gives numbers in mm and rad, which are shown in the unit of the line's quantity, and
  * NaN for an empty cell. Lines without a formula hold values that a fill writes.
@@ -30,6 +31,11 @@ final class LineSet<T> {
     /** A number by the core. */
     interface Figure<T> {
         double of(T from, Index index);
+    }
+
+    /** A number by the core for a row, from 0. */
+    interface RowFigure<T> {
+        double of(T from, int row);
     }
 
     /** A cell by the core. */
@@ -331,6 +337,11 @@ final class LineSet<T> {
             set.add(name, label, quantity, set.constant(formula), set.number(quantity, core));
         }
 
+        /** The same where that is all that matters. */
+        void byRow(String formula, RowFigure<T> core) {
+            is(formula, (from, index) -> core.of(from, index.row()));
+        }
+
         /** The same where the formula differs by side or row. */
         void is(LiveLine.Formula formula, Figure<T> core) {
             set.add(name, label, quantity, set.filled(formula), set.number(quantity, core));
@@ -447,6 +458,13 @@ final class LineSet<T> {
     }
 
     private LiveLine.Formula constant(String formula) {
+        if (formula.contains("<row_from_")) {
+            return filled(
+                    index ->
+                            Pieces.of("row_from_0", index.row())
+                                    .and("row_from_1", index.row() + 1)
+                                    .in(formula));
+        }
         String filled = filled(formula);
         return index -> filled;
     }

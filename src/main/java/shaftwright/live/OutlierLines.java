@@ -5,7 +5,7 @@ import static shaftwright.contract.Grid.SIDE;
 import static shaftwright.contract.Grid.TERM;
 import static shaftwright.formula.FormulaText.joined;
 
-import java.util.function.ToDoubleFunction;
+import java.util.Optional;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.SideReadings;
 import shaftwright.suspension.OutlierRound;
@@ -22,28 +22,53 @@ import shaftwright.suspension.TapeSettings;
  * @param basis of the curve
  */
 record OutlierLines(Basis basis) {
+    /** A row's place among those that the curve goes by. */
+    private record Point(OutlierTest test, int number) {
+        double in(int round, LineSet.RowFigure<OutlierRound> figure) {
+            return test.round(round).map(done -> figure.of(done, number)).orElse(0.0);
+        }
+    }
+
     void declare(LiveLines lines) {
-        LineSet<SideReadings> all =
+        LineSet<SideReadings> rows =
                 LineSet.in(lines, Section.PATH_WORK, READING_SLOT)
                         .since(2)
                         .of((sizing, index) -> sizing.readings(index.side()))
                         .with(pieces());
-        rows(all);
-        LineSet<SideReadings> sides = all.in(Section.PATH_WORK, SIDE);
-        sides.whole("<curve>_freedom", "Degrees of freedom, <curve>")
+        LineSet<Point> points = rows.ofAny((side, index) -> point(side, index.row()), Lacking.ZERO);
+        boolean reach = basis == Basis.REACH;
+        points.number("row_<curve>_off", "e of <curve>")
+                .is(
+                        ifRow("(<fitted>-(<curve_at_row>))" + (reach ? "*" : "/") + "<deviation>"),
+                        point -> point.test().residual(point.number()));
+        points.number("row_<curve>_free", "d of <curve>")
+                .is(
+                        ifRow("1-" + (reach ? "{row_hat}" : Basis.HAT)),
+                        point -> point.test().freedom(point.number()));
+        LineSet<SideReadings> sides = rows.in(Section.PATH_WORK, SIDE);
+        sides.ofAny((side, index) -> side.path(), Lacking.ZERO)
+                .whole("<curve>_freedom", "Degrees of freedom, <curve>")
                 .is(
                         "IF({fit_ready}=1,COUNTIF({<weight>:all},\">0\")-{<degree>}-1,0)",
-                        this::freedom);
+                        path ->
+                                path.fit(basis.quantity())
+                                        .map(fit -> fit.test().freedom())
+                                        .orElse(-1));
         for (int round = 1; round <= rounds(); round++) {
-            new Round(this, round).declare(all);
+            new Round(this, round).declare(rows, points);
         }
-        sums(sides);
-        sides.in(Section.PATH_WORK, TERM)
+        LineSet<OutlierTest> tests = sides.ofAny((side, index) -> test(side), Lacking.ZERO);
+        tests.whole("<curve>_left_out", "Suspect rows, <curve>")
+                .is(each("+", "IF({<curve>_out<n>}>0,1,0)"), test -> test.leftOut());
+        String unplaced = each(",", "AND({<curve>_out<n>}=0,{<curve>_worst<n>}><limit>)");
+        tests.whole("<curve>_unplaced", "Contradict unplaced, <curve>")
+                .is("IF(OR(" + unplaced + "),1,0)", test -> test.contradictsUnplaced() ? 1 : 0);
+        tests.in(Section.PATH_WORK, TERM)
                 .number("<curve>_shift", "Shift without suspects, <curve>")
-                .is(
+                .byRow(
                         "0-(" + each("+", "{<curve>_size<n>}*{<curve>_b<n>}") + ")",
-                        (side, index) -> of(side, 0, test -> test.shiftShare(index.row())));
-        if (basis == Basis.REACH) {
+                        OutlierTest::shiftShare);
+        if (reach) {
             sides.with(Pieces.of("left_out", each("+", "{reach_size<n>}^2")))
                     .number("reach_scale", "Doubt grows by, reach")
                     .is(
@@ -51,106 +76,52 @@ record OutlierLines(Basis basis) {
                             IF({reach_unplaced}=1,MAX(1,SQRT((SUMSQ({row_reach_off:all})-(<left_out>))
                             /({reach_freedom}-{reach_left_out}))),1)
                             """,
-                            side -> of(side, 1, OutlierTest::scale));
+                            side -> test(side).map(OutlierTest::scale).orElse(1.0));
         }
     }
 
     /**
-     * {@code <curve>} in names and labels; {@code <weight>} and {@code <degree>} of its basis;
-     * {@code <fitted>} what is fitted at a row, {@code <deviation>} what that is divided by, of the
-     * reach multiplied with; {@code <limit>} of residuals.
+     * Those of its basis; {@code <curve>} in names and labels; {@code <fitted>} what is fitted at a
+     * row, {@code <curve_at_row>} what comes of it there, {@code <deviation>} what the difference
+     * is divided by, of the reach multiplied with; {@code <limit>} of residuals.
      */
     Pieces pieces() {
-        Pieces common =
-                Pieces.of("weight", basis.weight)
-                        .and("degree", basis.degree)
-                        .and("limit", OutlierTest.LIMIT);
         return switch (basis.quantity()) {
-            case DISTANCE -> of(common, "reach", "{row_centred}", "SQRT({<weight>})");
-            case FORE_AFT -> of(common, "fore_aft", "{row_ahead}", "{fit_fore_aft_deviation}");
-            case CAMBER -> of(common, "camber", "{row_camber_value}", ANGLE_DEVIATION);
-            case TOE -> of(common, "toe", "{row_toe_value}", ANGLE_DEVIATION);
+            case DISTANCE -> pieces("reach", "SQRT({<weight>})");
+            case FORE_AFT -> pieces("fore_aft", "{fit_fore_aft_deviation}");
+            case CAMBER, TOE -> pieces("<word>", String.valueOf(TapeSettings.ANGLE_DEVIATION));
         };
     }
 
-    private static final String ANGLE_DEVIATION = String.valueOf(TapeSettings.ANGLE_DEVIATION);
-
-    private static Pieces of(Pieces common, String curve, String fitted, String deviation) {
-        return common.and("curve", curve).and("fitted", fitted).and("deviation", deviation);
-    }
-
-    /** A name or formula of this curve. */
-    String of(String text) {
-        return pieces().in(text);
+    private Pieces pieces(String curve, String deviation) {
+        return basis.words
+                .and("limit", OutlierTest.LIMIT)
+                .and("curve", curve)
+                .and("fitted", "{<value>}")
+                .and("curve_at_row", Basis.sumAtRow("<share>"))
+                .and("deviation", deviation);
     }
 
     private int rounds() {
         return basis.quantity().mostSuspects();
     }
 
-    /** The same for each round, {@code <n>} its number. */
+    /** A term for each round, {@code <n>} its number. */
     String each(String between, String term) {
-        return joined(between, 1, rounds(), round -> Pieces.of("n", round).in(of(term)));
-    }
-
-    /** The share of each polynomial in the curve. */
-    private String shares() {
-        return switch (basis.quantity()) {
-            case DISTANCE -> "term_reach";
-            case FORE_AFT -> "term_fore_aft";
-            case CAMBER -> "camber_share";
-            case TOE -> "toe_share";
-        };
-    }
-
-    /** {@code e} and {@code d} of each row. */
-    private void rows(LineSet<SideReadings> rows) {
-        String off = "(<fitted>-(" + basis.sumAtRow(shares()) + "))";
-        boolean reach = basis == Basis.REACH;
-        rows.number("row_<curve>_off", "e of <curve>")
-                .is(ifRow(off + (reach ? "*" : "/") + "<deviation>"), atRow(OutlierTest::residual));
-        rows.number("row_<curve>_free", "d of <curve>")
-                .is(ifRow("1-" + (reach ? "{row_hat}" : basis.hat())), atRow(OutlierTest::freedom));
+        return joined(between, 1, rounds(), round -> Pieces.of("n", round).in(term));
     }
 
     private static String ifRow(String formula) {
         return "IF({<weight>}*{fit_ready}>0," + formula + ",0)";
     }
 
-    private void sums(LineSet<SideReadings> sides) {
-        sides.whole("<curve>_left_out", "Suspect rows, <curve>")
-                .is(
-                        each("+", "IF({<curve>_out<n>}>0,1,0)"),
-                        side -> of(side, 0, OutlierTest::leftOut));
-        String unplaced = each(",", "AND({<curve>_out<n>}=0,{<curve>_worst<n>}><limit>)");
-        sides.whole("<curve>_unplaced", "Contradict unplaced, <curve>")
-                .is(
-                        "IF(OR(" + unplaced + "),1,0)",
-                        side -> of(side, 0, test -> test.contradictsUnplaced() ? 1 : 0));
+    private Optional<OutlierTest> test(SideReadings side) {
+        return basis.fit(side).map(QuantityFit::test);
     }
 
-    private double freedom(SideReadings side) {
-        return of(side, side.path().isPresent() ? -1 : 0, OutlierTest::freedom);
-    }
-
-    private double of(SideReadings side, double none, ToDoubleFunction<OutlierTest> figure) {
-        return basis.fit(side).stream()
-                .map(QuantityFit::test)
-                .mapToDouble(figure)
-                .findAny()
-                .orElse(none);
-    }
-
-    /** A figure of a row, by its number among those that the curve goes by. */
-    private interface AtPoint<T> {
-        double of(T test, int point);
-    }
-
-    private LineSet.Figure<SideReadings> atRow(AtPoint<OutlierTest> figure) {
-        return (side, index) -> {
-            int point = basis.point(side, index.row());
-            return point < 0 ? 0 : of(side, 0, test -> figure.of(test, point));
-        };
+    private Optional<Point> point(SideReadings side, int slot) {
+        int point = basis.point(side, slot);
+        return point < 0 ? Optional.empty() : test(side).map(test -> new Point(test, point));
     }
 
     /**
@@ -159,16 +130,22 @@ record OutlierLines(Basis basis) {
      * @param number from 1
      */
     private record Round(OutlierLines outliers, int number) {
-        void declare(LineSet<SideReadings> open) {
-            LineSet<SideReadings> rows = open.with(pieces());
-            LineSet<SideReadings> sides = rows.in(Section.PATH_WORK, SIDE);
+        void declare(LineSet<SideReadings> readings, LineSet<Point> all) {
             // The first contract version had the distances' residuals under the first name.
             boolean first = outliers.basis() == Basis.REACH && number == 1;
-            (first ? rows.since(1).revised(2) : rows)
+            Pieces pieces =
+                    Pieces.of("n", number)
+                            .and("z", first ? "row_standard" : "row_<curve>_z<n>")
+                            .and("least_freedom", number + OutlierTest.LEAST_FREEDOM_LEFT)
+                            .and("least_rows", OutlierTest.SHARE_LEFT_OUT * number);
+            LineSet<Point> points = all.with(pieces);
+            LineSet<SideReadings> sides = readings.with(pieces).in(Section.PATH_WORK, SIDE);
+            LineSet<OutlierRound> rounds = sides.ofAny((side, index) -> round(side), Lacking.ZERO);
+            (first ? points.since(1).revised(2) : points)
                     .number("<z>", "z of <curve>, round <n>")
-                    .is(standardised(), atRow(OutlierRound::standardised));
-            sides.number("<curve>_worst<n>", "Largest z of <curve>, round <n>")
-                    .is("MAX({<z>:all})", side -> of(side, OutlierRound::largest));
+                    .is(standardised(), point -> point.in(number, OutlierRound::standardised));
+            rounds.number("<curve>_worst<n>", "Largest z of <curve>, round <n>")
+                    .is("MAX({<z>:all})", OutlierRound::largest);
             sides.whole("<curve>_out<n>", "Suspect row of <curve>, round <n>")
                     .is(
                             """
@@ -176,36 +153,26 @@ record OutlierLines(Basis basis) {
                             {<curve>_freedom}+{<degree>}+1>=<least_rows>),
                             MATCH({<curve>_worst<n>},{<z>:all},0),0))
                             """,
-                            side -> of(side, done -> suspect(side, done)));
-            String d = less(out("{row_<curve>_free:all}"), out("{row_<curve>_u<k>:all}") + "^2");
-            sides.number("<curve>_root<n>", "Root of its d of <curve>, round <n>")
-                    .is(ifOut("SQRT(" + d + ")"), side -> of(side, Round::root));
-            String e =
-                    less(
-                            out("{row_<curve>_off:all}"),
-                            "{<curve>_size<k>}*" + out("{row_<curve>_u<k>:all}"));
-            sides.number("<curve>_size<n>", "Its e by root of <curve>, round <n>")
-                    .is(
-                            ifOut("(" + e + ")/{<curve>_root<n>}"),
-                            side -> of(side, OutlierRound::size));
-            rows.in(Section.PATH_WORK, TERM)
+                            side -> round(side).map(done -> suspect(side, done)).orElse(0));
+            String influence = out("{row_<curve>_u<k>:all}");
+            String d = less(out("{row_<curve>_free:all}"), influence + "^2");
+            rounds.number("<curve>_root<n>", "Root of its d of <curve>, round <n>")
+                    .is(ifOut("SQRT(" + d + ")"), OutlierRound::root);
+            String e = less(out("{row_<curve>_off:all}"), "{<curve>_size<k>}*" + influence);
+            rounds.number("<curve>_size<n>", "Its e by root of <curve>, round <n>")
+                    .is(ifOut("(" + e + ")/{<curve>_root<n>}"), OutlierRound::size);
+            String share =
+                    "SQRT(" + out("{<weight>:all}") + ")*" + out("{row_<word>_<row_from_0>:all}");
+            String b = less(share + "*{<word>_inverse}", influence + "*{<curve>_b<k>}");
+            rounds.in(Section.PATH_WORK, TERM)
                     .number("<curve>_b<n>", "b of <curve>, round <n>")
-                    .is(
-                            index -> direction(index.row()),
-                            (side, index) ->
-                                    index.row() > degree(side)
-                                            ? 0
-                                            : of(side, done -> done.direction(index.row())));
-            rows.number("row_<curve>_u<n>", "u of <curve>, round <n>")
-                    .is(influence(), atRow(OutlierRound::influence));
+                    .byRow(ifOut("(" + b + ")/{<curve>_root<n>}"), OutlierRound::direction);
+            points.number("row_<curve>_u<n>", "u of <curve>, round <n>")
+                    .is(influence(), point -> point.in(number, OutlierRound::influence));
         }
 
-        private Pieces pieces() {
-            boolean first = outliers.basis() == Basis.REACH && number == 1;
-            return Pieces.of("n", number)
-                    .and("z", first ? "row_standard" : "row_<curve>_z<n>")
-                    .and("least_freedom", number + OutlierTest.LEAST_FREEDOM_LEFT)
-                    .and("least_rows", OutlierTest.SHARE_LEFT_OUT * number);
+        private Optional<OutlierRound> round(SideReadings side) {
+            return outliers.test(side).flatMap(test -> test.round(number));
         }
 
         private String standardised() {
@@ -220,23 +187,11 @@ record OutlierLines(Basis basis) {
             return number == 1 ? z : "IF({<curve>_out" + (number - 1) + "}>0," + z + ",0)";
         }
 
-        private String direction(int term) {
-            Basis basis = outliers.basis();
-            String first =
-                    ("SQRT(" + out("{<weight>:all}") + ")*" + out(basis.values(term)))
-                            + ("*{" + basis.word + "_inverse}");
-            String b = less(first, out("{row_<curve>_u<k>:all}") + "*{<curve>_b<k>}");
-            return ifOut("(" + b + ")/{<curve>_root<n>}");
-        }
-
         private String influence() {
-            String u = "0-SQRT({<weight>})*(" + outliers.basis().sumAtRow("<curve>_b<n>") + ")";
+            String u = "0-SQRT({<weight>})*(" + Basis.sumAtRow("<curve>_b<n>") + ")";
             // Zero in a row that an earlier round has left out.
-            String open =
-                    number == 1
-                            ? u
-                            : ("IF(OR(" + earlier(",", "{row_slot}={<curve>_out<k>}"))
-                                    + ("),0," + u + ")");
+            String before = earlier(",", "{row_slot}={<curve>_out<k>}");
+            String open = number == 1 ? u : "IF(OR(" + before + "),0," + u + ")";
             return ifOut("IF({row_slot}={<curve>_out<n>},{<curve>_root<n>}," + open + ")");
         }
 
@@ -259,36 +214,11 @@ record OutlierLines(Basis basis) {
             return joined(between, 1, number - 1, round -> Pieces.of("k", round).in(term));
         }
 
-        /** A figure of a round that took place. */
-        private double of(SideReadings side, ToDoubleFunction<OutlierRound> figure) {
-            return outliers.basis().fit(side).stream()
-                    .map(fit -> fit.test().rounds())
-                    .filter(rounds -> rounds.size() >= number)
-                    .mapToDouble(rounds -> figure.applyAsDouble(rounds.get(number - 1)))
-                    .findAny()
-                    .orElse(0);
-        }
-
-        private LineSet.Figure<SideReadings> atRow(AtPoint<OutlierRound> figure) {
-            return (side, index) -> {
-                int point = outliers.basis().point(side, index.row());
-                return point < 0 ? 0 : of(side, done -> figure.of(done, point));
-            };
-        }
-
-        private static double root(OutlierRound done) {
-            return done.suspect() < 0 ? 0 : done.influence(done.suspect());
-        }
-
         /** Number of the row that the round left out, 0 for none. */
-        private double suspect(SideReadings side, OutlierRound done) {
+        private int suspect(SideReadings side, OutlierRound done) {
             return done.suspect() < 0
                     ? 0
                     : side.slot(outliers.basis().fit(side).orElseThrow().row(done.suspect())) + 1;
-        }
-
-        private int degree(SideReadings side) {
-            return outliers.basis().fit(side).map(fit -> fit.basis().degree()).orElse(0);
         }
     }
 }

@@ -40,7 +40,7 @@ final class PathLines {
     }
 
     private static void angle(LiveLines lines, Basis basis, Function<HubPath, Polynomial> curve) {
-        AngleLines.declare(lines, basis);
+        FitRowLines.declareAngle(lines, basis);
         BasisLines.declare(lines, basis);
         FitCoefficientLines.declare(lines, basis, curve);
     }

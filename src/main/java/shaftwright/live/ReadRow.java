@@ -1,11 +1,13 @@
 package shaftwright.live;
 
+import java.util.List;
 import java.util.Optional;
 import shaftwright.contract.Index;
 import shaftwright.reading.SideReadings;
 import shaftwright.reading.Sizing;
 import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
+import shaftwright.suspension.SuspectReading;
 
 /**
  * A row of readings that a side's path goes by.
@@ -21,6 +23,11 @@ record ReadRow(SideReadings side, FittedRow fitted, int slot) {
 
     MeasuredPath path() {
         return side.path().orElseThrow();
+    }
+
+    /** Those of its readings that the others speak against. */
+    List<SuspectReading> suspects() {
+        return path().contradiction().inRow(fitted.row().number());
     }
 
     /** Its number among the rows of the path. */

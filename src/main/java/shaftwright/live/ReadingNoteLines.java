@@ -91,8 +91,7 @@ final class ReadingNoteLines {
     private static String ofRow(
             Sizing sizing, Index index, String between, Function<SuspectReading, String> said) {
         return ReadRow.of(sizing, index).stream()
-                .flatMap(row -> row.side().contradiction().orElseThrow().suspects().stream())
-                .filter(suspect -> suspect.row() == index.row() + 1)
+                .flatMap(row -> row.suspects().stream())
                 .map(said)
                 .collect(Collectors.joining(between));
     }

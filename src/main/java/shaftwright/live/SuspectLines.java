@@ -11,6 +11,7 @@ import shaftwright.formula.LengthTextFormula;
 import shaftwright.formula.Pieces;
 import shaftwright.study.ReadingWording;
 import shaftwright.suspension.MeasuredQuantity;
+import shaftwright.suspension.SuspectReading;
 
 /**
  * What the other rows expect of a quantity in a row that they speak against, an empty text in all
@@ -46,19 +47,19 @@ final class SuspectLines {
                             angle ? Quantity.RADIAN : Quantity.MILLIMETRE,
                             "row_<curve>_expected",
                             "Expected <curve>")
-                    .is(expected(curve), row -> expected(curve.basis(), row));
+                    .is(expected(curve), row -> expected(row, curve.basis().quantity()));
         }
     }
 
     /** Whether the other rows speak against this one's quantity, as arguments of OR. */
     private static String suspect(OutlierLines curve) {
-        return curve.each(",", "{row_slot}={<curve>_out<n>}");
+        return curve.pieces().in(curve.each(",", "{row_slot}={<curve>_out<n>}"));
     }
 
     private static String expected(OutlierLines curve) {
         boolean reach = curve.basis() == Basis.REACH;
         return Pieces.of("suspect", suspect(curve))
-                .and("shift", "(" + curve.basis().sumAtRow("<curve>_shift") + ")")
+                .and("shift", "(" + Basis.sumAtRow("<curve>_shift") + ")")
                 .in(
                         reach
                                 // Or whether one of its readings does not count.
@@ -72,15 +73,11 @@ final class SuspectLines {
                                 """);
     }
 
-    private static double expected(Basis basis, ReadRow row) {
-        if (basis.quantity() == MeasuredQuantity.DISTANCE) {
-            boolean said = row.fitted().isSuspect() || !row.fitted().counted().mistyped().isEmpty();
-            return said ? row.fitted().expected() : Double.NaN;
-        }
-        int point = basis.point(row.side(), row.slot());
-        return basis.fit(row.side())
-                .filter(fit -> point >= 0 && fit.test().leftOut(point))
-                .map(fit -> fit.expected(row.fitted().s()))
+    private static double expected(ReadRow row, MeasuredQuantity quantity) {
+        return row.suspects().stream()
+                .filter(suspect -> suspect.quantity() == quantity)
+                .mapToDouble(SuspectReading::expected)
+                .findFirst()
                 .orElse(Double.NaN);
     }
 
@@ -140,7 +137,7 @@ final class SuspectLines {
                                     """));
         }
         for (OutlierLines curve : CURVES) {
-            String expected = curve.of("{row_<curve>_expected}");
+            String expected = curve.pieces().in("{row_<curve>_expected}");
             MeasuredQuantity quantity = curve.basis().quantity();
             parts.add(
                     Given.when(
@@ -188,6 +185,6 @@ final class SuspectLines {
 
     private static String unplaced(OutlierLines curve) {
         String quantity = ReadingWording.single(curve.basis().quantity());
-        return Given.when(curve.of("{<curve>_unplaced}=1"), quoted(" and " + quantity));
+        return Given.when(curve.pieces().in("{<curve>_unplaced}=1"), quoted(" and " + quantity));
     }
 }

@@ -149,7 +149,7 @@ public final class MeasuredPath {
      * degree.
      */
     public double firstShare(int k) {
-        return k > firstBasis.degree() ? 0 : firstBasis.coefficient(firstReach(), k);
+        return firstBasis.coefficient(firstReach(), k);
     }
 
     /** The path of the first fit; camber and toe are zero. */

@@ -19,7 +19,7 @@ public enum MeasuredQuantity {
     }
 
     /** What a row has of it, mm or rad; of several readings of the distance their mean. */
-    OptionalDouble of(TapeRow row) {
+    public OptionalDouble of(TapeRow row) {
         return switch (this) {
             case DISTANCE -> OptionalDouble.of(row.meanDistance());
             case FORE_AFT -> OptionalDouble.of(row.foreAft());

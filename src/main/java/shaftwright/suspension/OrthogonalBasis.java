@@ -97,19 +97,24 @@ public final class OrthogonalBasis {
         return norms.length - 1;
     }
 
-    /** {@code a_k} of the recurrence. */
+    /** {@code a_k} of the recurrence, 0 above the degree. */
     public double a(int k) {
-        return a[k];
+        return k > degree() ? 0 : a[k];
     }
 
-    /** {@code b_k} of the recurrence, 0 for the first. */
+    /** {@code b_k} of the recurrence, 0 for the first and above the degree. */
     public double b(int k) {
-        return b[k];
+        return k > degree() ? 0 : b[k];
     }
 
-    /** {@code N_k = Σ w p_k²}. */
+    /** {@code N_k = Σ w p_k²}, 0 above the degree. */
     public double norm(int k) {
-        return norms[k];
+        return k > degree() ? 0 : norms[k];
+    }
+
+    /** {@code 1/N_k}, 0 above the degree. */
+    public double inverseNorm(int k) {
+        return k > degree() ? 0 : 1 / norms[k];
     }
 
     /** Weight of a point. */
@@ -117,13 +122,16 @@ public final class OrthogonalBasis {
         return weights[point];
     }
 
-    /** {@code p_k} at a point. */
+    /** {@code p_k} at a point, 0 above the degree. */
     public double value(int k, int point) {
-        return values[k][point];
+        return k > degree() ? 0 : values[k][point];
     }
 
-    /** {@code p_k} written out in powers of s. */
+    /** {@code p_k} written out in powers of s, 0 above the degree. */
     public Polynomial polynomial(int k) {
+        if (k > degree()) {
+            return Polynomial.ZERO;
+        }
         double[] coefficients = new double[k + 1];
         System.arraycopy(monomials[k], 0, coefficients, 0, k + 1);
         return Polynomial.of(coefficients);
@@ -134,8 +142,14 @@ public final class OrthogonalBasis {
         return coefficient(v, 0);
     }
 
-    /** {@code c_k = Σ w v p_k/N_k}, the share of {@code p_k} in the fit of these values. */
+    /**
+     * {@code c_k = Σ w v p_k/N_k}, the share of {@code p_k} in the fit of these values, 0 above the
+     * degree.
+     */
     public double coefficient(double[] v, int k) {
+        if (k > degree()) {
+            return 0;
+        }
         double sum = 0;
         for (int i = 0; i < weights.length; i++) {
             sum += weights[i] * v[i] * values[k][i];

@@ -58,8 +58,16 @@ public final class OutlierRound {
         return influence[point];
     }
 
-    /** Share of the orthogonal polynomial of degree k in the same change of the curve. */
+    /** The same of the point left out, 0 without one. */
+    public double root() {
+        return suspect < 0 ? 0 : influence[suspect];
+    }
+
+    /**
+     * Share of the orthogonal polynomial of degree k in the same change of the curve; 0 above the
+     * degree.
+     */
     public double direction(int k) {
-        return direction[k];
+        return k < direction.length ? direction[k] : 0;
     }
 }

@@ -2,6 +2,7 @@ package shaftwright.suspension;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Which points do not go with a least-squares polynomial through all of them, one at a time.
@@ -146,6 +147,11 @@ public final class OutlierTest {
     /** The rounds, each but the last of which leaves out a point; one at least. */
     public List<OutlierRound> rounds() {
         return List.copyOf(rounds);
+    }
+
+    /** A round by its number, from 1; empty where there was none. */
+    public Optional<OutlierRound> round(int number) {
+        return number > rounds.size() ? Optional.empty() : Optional.of(rounds.get(number - 1));
     }
 
     /** Points less coefficients of the curve through all of them. */

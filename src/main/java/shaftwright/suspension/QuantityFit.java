@@ -94,7 +94,7 @@ public final class QuantityFit {
 
     /** {@code c_k}, the share of an orthogonal polynomial in the curve; 0 above the degree. */
     public double share(int k) {
-        return k > basis.degree() ? 0 : basis.coefficient(values, k);
+        return basis.coefficient(values, k);
     }
 
     /** The curve in powers of s. */

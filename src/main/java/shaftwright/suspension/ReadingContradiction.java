@@ -65,6 +65,15 @@ public record ReadingContradiction(
                 distance ? row.expected() : fit.expected(row.s()));
     }
 
+    /**
+     * The suspect readings of a row.
+     *
+     * @param number of the row, as typed
+     */
+    public List<SuspectReading> inRow(int number) {
+        return suspects.stream().filter(suspect -> suspect.row() == number).toList();
+    }
+
     /** Whether there is any. */
     public boolean exists() {
         return !suspects.isEmpty() || !unplaced.isEmpty();
