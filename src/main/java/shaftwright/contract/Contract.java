@@ -20,7 +20,7 @@ public final class Contract {
      * in which an input or a live line is added or a formula changes; a workbook of a lower version
      * lacks what came later.
      */
-    public static final int VERSION = 7;
+    public static final int VERSION = 8;
 
     /** Defined name of the cell that holds {@link #VERSION}. */
     public static final String VERSION_NAME = "shaftwright_contract";

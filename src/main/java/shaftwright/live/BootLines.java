@@ -118,11 +118,6 @@ final class BootLines {
                 formula);
     }
 
-    /** Whether a row of positions has to say how its races float, for the sake of a boot. */
-    static String asked() {
-        return "{boot_on_in}+{boot_on_out}+COUNT({boot_takes_angle_in},{boot_takes_angle_out})";
-    }
-
     /** Each end's fibres at a position, over the float. */
     static void positions(LineSet<PositionRow> rows) {
         for (ShaftEnd end : ShaftEnd.values()) {

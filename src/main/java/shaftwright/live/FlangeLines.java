@@ -29,6 +29,14 @@ final class FlangeLines {
         cup(joints);
         limits(set, joints, end);
         BootLines.seats(sides, end);
+        joints.since(RaceLimitLines.FLOAT_ASKED)
+                .whole("float_asked_<end>", "Asks where its race floats to, <inner>")
+                .is(
+                        """
+                        IF(COUNT({cup_radius_<end>},{lip_radius_<end>},{boot_takes_angle_<end>})
+                        +{boot_on_<end>}>0,1,0)
+                        """,
+                        joint -> joint.asksForFloat() ? 1 : 0);
     }
 
     private static void shaft(LineSet<MountedJoint> joints) {

@@ -22,6 +22,9 @@ import shaftwright.suspension.LinkageKind;
  * the centreline, above it.
  */
 final class LinkagePointLines {
+    /** Contract version since which points are found by the numbers of their rows. */
+    private static final int SLOTS = 8;
+
     private static final List<LinkageKind> KINDS = List.of(LinkageKind.values());
 
     /** Sizes of a side that belong to its linkage. */
@@ -42,9 +45,16 @@ final class LinkagePointLines {
         LineSet<Sizing> side = LineSet.in(lines, Section.PATH_WORK, SIDE);
         Contract.inputs(SIDE).stream()
                 .filter(input -> OF_LINKAGE.contains(input.name()))
-                .forEach(input -> typed(side, input));
+                .forEach(
+                        input ->
+                                typed(
+                                        side,
+                                        input,
+                                        (each, index) -> each.definedName(index.side())));
         LineSet<Sizing> points = side.in(Section.PATH_WORK, LINKAGE_POINT);
-        Contract.inputs(LINKAGE_POINT).forEach(input -> typed(points, input));
+        points.since(SLOTS).ordinal("point_slot", "Row of points");
+        ReadLines.Slot slot = new ReadLines.Slot("point_slot", SLOTS);
+        Contract.inputs(LINKAGE_POINT).forEach(input -> typed(points, input, slot));
         points.in(Section.LINKAGE_POINTS, LINKAGE_POINT)
                 .text("point_label", "Point")
                 .is(LinkagePointLines::labels, LinkagePointLines::label);
@@ -57,19 +67,14 @@ final class LinkagePointLines {
     }
 
     /** A typed cell of the side, or the left side's while the right is not measured. */
-    private static void typed(LineSet<Sizing> set, Input input) {
-        ReadLines.aside(set, input.name(), input, LinkagePointLines::cell);
+    private static void typed(LineSet<Sizing> set, Input input, ReadLines.Cell cell) {
+        ReadLines.aside(set, input.name(), input, cell);
         ReadLines.ofSide(
                 set,
                 input.name() + "_used",
                 input.name(),
                 input,
                 (sizing, index) -> typed(sizing, index, input.name()));
-    }
-
-    private static String cell(Input input, Index index) {
-        String name = input.definedName(index.side());
-        return input.grid() == SIDE ? name : "INDEX(" + name + "," + (index.row() + 1) + ")";
     }
 
     private static double typed(Sizing sizing, Index index, String input) {

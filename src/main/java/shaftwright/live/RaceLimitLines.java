@@ -15,6 +15,9 @@ import shaftwright.shaft.ShaftEnd;
  * far the races float, the angles there, and what is left between the shaft and the cups.
  */
 final class RaceLimitLines {
+    /** Contract version since which each end says by itself whether it asks for the float. */
+    static final int FLOAT_ASKED = 8;
+
     private RaceLimitLines() {}
 
     /** Which way both races go. */
@@ -133,7 +136,7 @@ final class RaceLimitLines {
     static void declareFloat(LineSet<PositionRow> rows) {
         LineSet<EndFloat> floats =
                 rows.since(2)
-                        .revised(6)
+                        .revised(FLOAT_ASKED)
                         .ofAny((row, index) -> row.after().endFloat(), Lacking.EMPTY);
         for (ShaftEnd end : ShaftEnd.values()) {
             race(floats.at(end), end);
@@ -184,12 +187,7 @@ final class RaceLimitLines {
 
     private static String floated(String formula) {
         return Pieces.of("floated", formula)
-                .and("boots", BootLines.asked())
-                .in(
-                        """
-                        IF(COUNT({cup_radius_in},{lip_radius_in},{cup_radius_out},{lip_radius_out})
-                        +<boots>=0,"",<floated>)
-                        """);
+                .in("IF({float_asked_in}+{float_asked_out}=0,\"\",<floated>)");
     }
 
     /**

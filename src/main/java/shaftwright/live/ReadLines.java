@@ -94,7 +94,9 @@ final class ReadLines {
      * @param name what their names begin with
      */
     static void aside(LineSet<Sizing> set, String name, Input input, Cell cell) {
-        LineSet<Sizing> later = set.since(Math.max(RANGES, input.since()));
+        LineSet<Sizing> later =
+                set.since(Math.max(RANGES, input.since()))
+                        .revised(Math.max(cell.since(), input.since()));
         if (input.kind() == InputKind.LENGTH) {
             later.text(tape(name), input.label() + ", straightened")
                     .is(
@@ -140,14 +142,27 @@ final class ReadLines {
         /** The cell as a formula, the same for all rows of one side or with the row in it. */
         String of(Input input, Index index);
 
+        /** Contract version since which cells are found in this way. */
+        default int since() {
+            return RANGES;
+        }
+
         /** A formula that looks at the cell, if need be only where there is one. */
         default String guarded(Input input, Index index, String formula) {
             return formula;
         }
     }
 
-    /** The row of that ordinal in the typed block, however it was moved. */
-    record Slot(String ordinal) implements Cell {
+    /**
+     * The row of that ordinal in the typed block, however it was moved.
+     *
+     * @param since contract version since which the ordinal is asked for it
+     */
+    record Slot(String ordinal, int since) implements Cell {
+        Slot(String ordinal) {
+            this(ordinal, RANGES);
+        }
+
         @Override
         public String of(Input input, Index index) {
             return "INDEX(" + input.definedName(index.side()) + ",{" + ordinal + "})";
@@ -157,6 +172,31 @@ final class ReadLines {
         public String guarded(Input input, Index index, String formula) {
             String block = input.definedName(index.side());
             return "IF({" + ordinal + "}>ROWS(" + block + "),\"\"," + formula + ")";
+        }
+    }
+
+    /**
+     * The scenario's column among those of all scenarios, however they were moved: the same formula
+     * for all scenarios, which programs store and read once only.
+     */
+    record Column() implements Cell {
+        static final int SINCE = 8;
+
+        /** Line that has the column's number. */
+        static final String NUMBER = "scenario_column";
+
+        @Override
+        public String of(Input input, Index index) {
+            return of(input.name());
+        }
+
+        static String of(String input) {
+            return "INDEX(" + input + ",1,{" + NUMBER + "})";
+        }
+
+        @Override
+        public int since() {
+            return SINCE;
         }
     }
 

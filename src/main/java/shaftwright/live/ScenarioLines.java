@@ -36,6 +36,11 @@ final class ScenarioLines {
                         (scenario, index) -> CellValue.of(scenario.letter()));
         set.whole("used", "In use")
                 .is("IFERROR(IF({scenario_name}=\"\",0,1),1)", scenario -> scenario.used() ? 1 : 0);
+        all.since(ReadLines.Column.SINCE)
+                .whole(ReadLines.Column.NUMBER, "Column among those of scenarios")
+                .is(
+                        "COLUMN({scenario_name})-COLUMN(INDEX(scenario_name,1,1))+1",
+                        (sizing, index) -> sizing.inputs().columnOf(index.scenario()));
         all.text("scenario_title", "Letter and name")
                 .is(
                         "{work_letter}&IFERROR(IF({used}=1,\" \"&{scenario_name},\"\"),\"\")",
@@ -45,12 +50,13 @@ final class ScenarioLines {
                 Contract.inputs(SCENARIO),
                 Section.SCENARIO_WORK,
                 SCENARIO,
-                (input, index) -> "{" + input.name() + "}");
+                new ReadLines.Column());
         MisreadLines.declareColumn(lines);
         all.since(2)
+                .revised(ReadLines.Column.SINCE)
                 .text("tyre_text", "Tyre size as read")
                 .is(
-                        TyreFormula.reduced("{tyre_size}"),
+                        TyreFormula.reduced(ReadLines.Column.of("tyre_size")),
                         (sizing, index) -> reduced(sizing.inputs().text("tyre_size", index)));
         tyre(set);
         picks(set);

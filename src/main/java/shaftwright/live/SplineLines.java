@@ -5,6 +5,7 @@ import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.function.IntUnaryOperator;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
@@ -24,6 +25,10 @@ import shaftwright.study.MatingWording;
  */
 final class SplineLines {
     private static final int SINCE = 6;
+
+    /** Contract version since which pairs of rows are numbered. */
+    private static final int NUMBERED = 8;
+
     private static final int SLOTS = Grid.SPLINE_SLOT.rows();
 
     private SplineLines() {}
@@ -76,9 +81,12 @@ final class SplineLines {
                             (sizing, index) ->
                                     sizing.parts().splines().ofBlank(index.row() + 1, end));
         }
-        all.in(Section.PARTS_WORK, Grid.SPLINE_PAIR)
+        LineSet<Sizing> pairs = all.in(Section.PARTS_WORK, Grid.SPLINE_PAIR);
+        number(pairs, "pair_blank", "Row of the blank's spline", pair -> pair / SLOTS + 1);
+        number(pairs, "pair_joint", "Row of the joint's spline", pair -> pair % SLOTS + 1);
+        pairs.revised(NUMBERED)
                 .text("spline_clash", "What a blank's spline differs in from a joint's")
-                .is(index -> clash(index.row()), SplineLines::clash);
+                .is(clash(), SplineLines::clash);
     }
 
     /** Number of a chosen word, from 1; 0 for an empty cell. */
@@ -118,10 +126,20 @@ final class SplineLines {
         return "((" + blank + "-1)*" + SLOTS + "+" + joint + ")";
     }
 
-    private static String clash(int pair) {
+    /** A number that each pair of rows has for good. */
+    private static void number(
+            LineSet<Sizing> pairs, String name, String label, IntUnaryOperator number) {
+        pairs.since(NUMBERED)
+                .of(Quantity.ORDINAL, name, label)
+                .is(
+                        index -> String.valueOf(number.applyAsInt(index.row())),
+                        (sizing, index) -> number.applyAsInt(index.row()));
+    }
+
+    private static String clash() {
         Pieces pieces =
-                Pieces.of("blank", pair / SLOTS + 1)
-                        .and("joint", pair % SLOTS + 1)
+                Pieces.of("blank", "{pair_blank}")
+                        .and("joint", "{pair_joint}")
                         .and("joints", quoted(MatingWording.JOINTS))
                         .and("same_module", String.valueOf(SplineForm.SAME_MODULE))
                         .and("same_angle", String.valueOf(SplineForm.SAME_ANGLE));

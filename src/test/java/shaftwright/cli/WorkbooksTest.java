@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** The workbooks kept in the folder {@code workbooks} are what the program makes today. */
 class WorkbooksTest {
     private static final Path KEPT = Path.of("workbooks");
+    private static final Pattern FORMULA = Pattern.compile("<f[^>]*>([^<]*)</f>");
 
     @TempDir private Path folder;
 
@@ -74,6 +76,21 @@ class WorkbooksTest {
         Path second = Kept.BLANK_MM.make(Files.createDirectory(folder.resolve("second")));
 
         assertThat(second).hasSameBinaryContentAs(first);
+    }
+
+    /**
+     * Programs parse each stored formula when they open a file; these are 2,400 characters long.
+     */
+    @Test
+    void whatReadsTheScenariosLengthsIsStoredOnceForAllScenarios() throws IOException {
+        List<String> reading =
+                parts(Kept.BLANK_MM.make(folder)).values().stream()
+                        .flatMap(part -> FORMULA.matcher(part).results())
+                        .map(found -> found.group(1))
+                        .filter(formula -> formula.contains("INDEX(hub_shift,1,"))
+                        .toList();
+
+        assertThat(reading).as("the text made plain, and its number").hasSize(2);
     }
 
     private static Map<String, String> parts(Path file) throws IOException {
