@@ -7,15 +7,16 @@ import java.util.Locale;
 import java.util.Optional;
 import shaftwright.build.Side;
 import shaftwright.mockup.MockUpCheck;
+import shaftwright.mockup.MockUpUse;
 import shaftwright.mockup.StickComparison;
 import shaftwright.mockup.StickReading;
 import shaftwright.mockup.UnusableReading;
-import shaftwright.mockup.WindowEnd;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.SideMockUp;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.CorrectionLine;
 import shaftwright.study.MockUpWording;
+import shaftwright.study.SideStudy;
 import shaftwright.study.Wording;
 
 /** Mock-up sticks beside the plan, for people and as JSON. */
@@ -78,8 +79,8 @@ final class MockUpReport {
     private static boolean isCorrected(ScenarioOutcome scenario, Side side) {
         return scenario.side(side)
                 .study()
-                .flatMap(study -> study.scenario().mockUp(side))
-                .filter(use -> use.corrects())
+                .flatMap(SideStudy::mockUp)
+                .filter(MockUpUse::corrects)
                 .isPresent();
     }
 
@@ -105,7 +106,7 @@ final class MockUpReport {
 
     /** A side's stick. */
     static void write(JsonGenerator json, SideMockUp mockUp) throws IOException {
-        if (mockUp.check().isEmpty() && mockUp.trouble().isEmpty()) {
+        if (!mockUp.isTyped()) {
             json.writeNullField("mock_up");
             return;
         }
@@ -121,7 +122,7 @@ final class MockUpReport {
                 mockUp.check().map(MockUpCheck::comparisons).orElse(List.of())) {
             json.writeStartObject();
             json.writeNumberField("row", each.reading().row() + 1);
-            json.writeStringField("end", each.end() == WindowEnd.IN ? "in" : "out");
+            json.writeStringField("end", each.end().word());
             number(json, "travel_mm", each.reading().travel());
             number(json, "holes_mm", each.expected() + each.difference());
             number(json, "expected_mm", each.expected());

@@ -64,8 +64,7 @@ final class MockUpFunctions {
         MountedJoint inner = Lines.seated(a, "halfwidthinner", "counterboreinner");
         MountedJoint outer = Lines.seated(a, "halfwidthouter", "counterboreouter");
         Stick stick = new Stick(a.number("pindiameter"), end(a.number("slide")), end(0));
-        return stick.spacing(
-                WindowEnd.IN, a.number("holes"), inner.seatOffset(), outer.seatOffset());
+        return stick.spacing(WindowEnd.IN, a.number("holes"), inner, outer);
     }
 
     private static StickEnd end(double slide) {

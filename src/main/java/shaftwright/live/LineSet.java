@@ -16,6 +16,7 @@ import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.TravelSteps;
+import shaftwright.units.LengthUnit;
 
 /**
  * Declares live lines that share section, grid, contract version and what they are about. Where
@@ -41,6 +42,11 @@ final class LineSet<T> {
     /** A cell by the core. */
     interface Cell<T> {
         CellValue of(T from, Index index);
+    }
+
+    /** A cell by the core, in a workbook. */
+    private interface Shown<T> {
+        CellValue of(T from, Sizing sizing, Index index);
     }
 
     /** Where the lines stand, and which contract versions brought and last changed them. */
@@ -415,6 +421,18 @@ final class LineSet<T> {
             add(set.filled(formula), core);
         }
 
+        /** The same where the core asks for the workbook's unit of lengths. */
+        void inUnit(String formula, BiFunction<T, LengthUnit, String> core) {
+            set.add(
+                    name,
+                    label,
+                    Quantity.TEXT,
+                    set.constant(formula),
+                    set.core(
+                            (from, sizing, index) ->
+                                    CellValue.of(core.apply(from, sizing.unit()))));
+        }
+
         /** Declares one that a fill writes. */
         void filled(Function<T, String> core) {
             add(LiveLine.NONE, (from, index) -> core.apply(from));
@@ -451,10 +469,9 @@ final class LineSet<T> {
     }
 
     private LiveLine.Core printed(Fingerprint print, int terms) {
-        return (sizing, index) ->
-                source.of(sizing, index).isPresent()
-                        ? CellValue.of(print.of(sizing, index, terms * index.row()))
-                        : nothing.at(sizing, index);
+        return core(
+                (from, sizing, index) ->
+                        CellValue.of(print.of(sizing, index, terms * index.row())));
     }
 
     private LiveLine.Formula constant(String formula) {
@@ -484,19 +501,20 @@ final class LineSet<T> {
     }
 
     private LiveLine.Core value(Cell<T> core) {
-        return (sizing, index) -> {
-            Optional<T> from = source.of(sizing, index);
-            return from.isPresent() ? core.of(from.get(), index) : nothing.at(sizing, index);
-        };
+        return core((from, sizing, index) -> core.of(from, index));
     }
 
     private LiveLine.Core number(Quantity quantity, Figure<T> core) {
-        return (sizing, index) -> {
-            Optional<T> from = source.of(sizing, index);
-            return from.isPresent()
-                    ? ReadLines.shown(quantity.shown(core.of(from.get(), index), sizing.unit()))
-                    : nothing.at(sizing, index);
-        };
+        return core(
+                (from, sizing, index) ->
+                        ReadLines.shown(quantity.shown(core.of(from, index), sizing.unit())));
+    }
+
+    private LiveLine.Core core(Shown<T> shown) {
+        return (sizing, index) ->
+                source.of(sizing, index)
+                        .map(from -> shown.of(from, sizing, index))
+                        .orElseGet(() -> nothing.at(sizing, index));
     }
 
     private void add(

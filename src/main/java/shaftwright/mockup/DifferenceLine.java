@@ -9,9 +9,11 @@ import shaftwright.shaft.CorrectionLine;
  * at one height, the line itself where they were read at two.
  *
  * @param line held beyond the lowest and the highest height
- * @param free how many differences there are beyond what the line takes; 0 when it can't be checked
+ * @param count number of differences
+ * @param meanTravel of all, mm
+ * @param spread sum of the squares of what their travels are off that, mm²
  */
-record DifferenceLine(CorrectionLine line, int free) {
+public record DifferenceLine(CorrectionLine line, int count, double meanTravel, double spread) {
     /** Heights whose squares spread by less than this, mm², are one. */
     static final double ONE_HEIGHT = 1e-6;
 
@@ -37,12 +39,13 @@ record DifferenceLine(CorrectionLine line, int free) {
             spread += off * off;
             product += off * each.difference();
         }
-        boolean oneHeight = spread < ONE_HEIGHT;
-        double slope = oneHeight ? 0 : product / spread;
+        double slope = spread < ONE_HEIGHT ? 0 : product / spread;
         return Optional.of(
                 new DifferenceLine(
                         new CorrectionLine(mean - slope * meanTravel, slope, low, high),
-                        Math.max(0, count - (oneHeight ? 1 : 2))));
+                        count,
+                        meanTravel,
+                        spread));
     }
 
     /** The same differences with what the line leaves of each. */
@@ -68,7 +71,8 @@ record DifferenceLine(CorrectionLine line, int free) {
      * @param whole the largest difference that says nothing, of all readings, mm
      */
     double doubt(List<StickComparison> all, double whole, double tapeDeviation) {
-        if (free == 0) {
+        int free = count - (spread < ONE_HEIGHT ? 1 : 2);
+        if (free <= 0) {
             return whole;
         }
         double sum = 0;

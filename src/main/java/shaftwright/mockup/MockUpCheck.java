@@ -84,9 +84,9 @@ public record MockUpCheck(
         return line.isEmpty() ? 0 : line.get().doubt(through, whole, tapeDeviation);
     }
 
-    /** Whether a travel in mm lies within the side's known path. */
-    public boolean knows(double travel) {
-        return knows(stood, travel);
+    /** Whether a reading lies within the side's known path. */
+    public boolean knows(StickReading reading) {
+        return knows(stood, reading.travel());
     }
 
     private static boolean knows(SideSetup side, double travel) {
@@ -103,7 +103,21 @@ public record MockUpCheck(
      * nothing of that end of the window, or the path is not known.
      */
     public OptionalDouble expected(WindowEnd end, double travel) {
-        return new Comparing(mockUp, stood, 0).expected(end, travel);
+        return comparing().expected(end, travel);
+    }
+
+    /** How much further apart the holes are than the races' centres, mm. */
+    public double holesOver(WindowEnd end) {
+        return mockUp.stick().holesOver(end, stood.inner(), stood.outer());
+    }
+
+    /** Difference from that at a travel which says nothing, mm. */
+    public double allowed(double travel) {
+        return comparing().allowed(travel);
+    }
+
+    private Comparing comparing() {
+        return new Comparing(mockUp, stood, tapeDeviation);
     }
 
     /** The longest stick, end to end, that goes between the cups' bottoms at a travel, mm. */
@@ -134,9 +148,16 @@ public record MockUpCheck(
 
     /** The comparison of an end at a reading; empty when it was not read, or can't be compared. */
     public Optional<StickComparison> at(int row, WindowEnd end) {
-        return comparisons.stream()
-                .filter(each -> each.end() == end && each.reading().row() == row)
-                .findFirst();
+        return of(end).stream().filter(each -> each.reading().row() == row).findFirst();
+    }
+
+    private List<StickComparison> of(WindowEnd end) {
+        return comparisons.stream().filter(each -> each.end() == end).toList();
+    }
+
+    /** The line through the differences of an end; empty without any. */
+    public Optional<DifferenceLine> line(WindowEnd end) {
+        return DifferenceLine.through(of(end));
     }
 
     /** Number of readings that contradict, with the correction made or without. */
@@ -169,8 +190,8 @@ public record MockUpCheck(
 
     /** The same of one end of the window. */
     public Optional<StickComparison> worst(WindowEnd end, boolean corrected) {
-        return comparisons.stream()
-                .filter(each -> each.end() == end && each.contradicts(corrected))
+        return of(end).stream()
+                .filter(each -> each.contradicts(corrected))
                 .max(Comparator.comparingDouble(each -> each.excess(corrected)));
     }
 
@@ -216,13 +237,9 @@ public record MockUpCheck(
                 return OptionalDouble.empty();
             }
             Position position = Position.of(stood, travel);
-            double spacing =
-                    end == WindowEnd.IN
-                            ? position.inward().spacing()
-                            : position.outward().spacing();
             return OptionalDouble.of(
-                    stick.holes(
-                            end, spacing, stood.inner().seatOffset(), stood.outer().seatOffset()));
+                    end.either(position.inward(), position.outward()).spacing()
+                            + stick.holesOver(end, stood.inner(), stood.outer()));
         }
 
         private StickComparison compared(
@@ -254,6 +271,11 @@ public record MockUpCheck(
 
         public String words() {
             return words;
+        }
+
+        /** Place in the order, from 1; workbooks hold it as a number. */
+        public int number() {
+            return List.of(values()).indexOf(this) + 1;
         }
     }
 }

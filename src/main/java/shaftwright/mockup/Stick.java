@@ -1,5 +1,6 @@
 package shaftwright.mockup;
 
+import shaftwright.joint.MountedJoint;
 import shaftwright.units.Require;
 
 /**
@@ -30,20 +31,18 @@ public record Stick(double pin, StickEnd inner, StickEnd outer) {
      * less the races' play where they are pushed in.
      *
      * @param holes spacing of the holes, centre to centre, mm
-     * @param innerSeat inner race centre to the face that the pin bears on, mm ({@code r − k});
-     *     likewise the outer one
      */
-    public double spacing(WindowEnd end, double holes, double innerSeat, double outerSeat) {
-        return holes - holesOver(end, innerSeat, outerSeat);
+    public double spacing(
+            WindowEnd end, double holes, MountedJoint inJoint, MountedJoint outJoint) {
+        return holes - holesOver(end, inJoint, outJoint);
     }
 
-    /** Spacing of the holes at a race-centre spacing, mm: the other way round. */
-    public double holes(WindowEnd end, double spacing, double innerSeat, double outerSeat) {
-        return spacing + holesOver(end, innerSeat, outerSeat);
-    }
-
-    private double holesOver(WindowEnd end, double innerSeat, double outerSeat) {
-        return innerSeat + outerSeat + pin + (end == WindowEnd.IN ? racePlay() : 0);
+    /** How much further apart its holes are than the centres of races in these joints, mm. */
+    double holesOver(WindowEnd end, MountedJoint inJoint, MountedJoint outJoint) {
+        return inJoint.seatOffset()
+                + outJoint.seatOffset()
+                + pin
+                + (end == WindowEnd.IN ? racePlay() : 0);
     }
 
     /**

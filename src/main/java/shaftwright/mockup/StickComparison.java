@@ -51,9 +51,8 @@ public record StickComparison(
         return end == WindowEnd.IN ? off(corrected) < 0 : off(corrected) > 0;
     }
 
-    /** What a fixed stick's play was expected to be, mm. */
-    public double expectedPlay() {
-        double holes = reading.fixedHoles().orElseThrow();
-        return end == WindowEnd.IN ? expected - holes : holes - expected;
+    /** How the readings differ as they were read, without a correction, mm. */
+    public double differenceRead() {
+        return reading.sense(end) * difference;
     }
 }

@@ -1,6 +1,5 @@
 package shaftwright.mockup;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.units.Require;
 
@@ -13,13 +12,16 @@ import shaftwright.units.Require;
  * @param holesIn spacing of the holes with both races fully in, mm, empty when not read. A fixed
  *     stick that bottoms at both ends of its float tells it by its play
  * @param holesOut the same with both races fully out
+ * @param oneStroke whether a fixed stick floats from the bottom of one joint to the pull-out of the
+ *     same
  */
 public record StickReading(
         int row,
         double travel,
         OptionalDouble fixedHoles,
         OptionalDouble holesIn,
-        OptionalDouble holesOut) {
+        OptionalDouble holesOut,
+        boolean oneStroke) {
     public StickReading {
         Require.finite("travel of a stick reading", travel);
         fixedHoles.ifPresent(holes -> Require.positive("hole spacing", holes));
@@ -30,7 +32,7 @@ public record StickReading(
     /** Of a sliding stick. */
     public static StickReading sliding(
             int row, double travel, OptionalDouble holesIn, OptionalDouble holesOut) {
-        return new StickReading(row, travel, OptionalDouble.empty(), holesIn, holesOut);
+        return new StickReading(row, travel, OptionalDouble.empty(), holesIn, holesOut, false);
     }
 
     /**
@@ -39,7 +41,7 @@ public record StickReading(
      * same it floats by that joint's stroke, which says nothing of the window.
      *
      * @param holes spacing of its holes, mm
-     * @param play how far it floats along itself, not along a cup, mm
+     * @param play how far it floats along itself, not along a cup, mm, empty when not read
      * @param inboard what it meets when pushed toward the transaxle: the inner joint bottoms, or
      *     the outer one is pulled out
      * @param outboard what it meets when pushed toward the wheel: the outer joint bottoms, or the
@@ -49,31 +51,34 @@ public record StickReading(
             int row,
             double travel,
             double holes,
-            double play,
+            OptionalDouble play,
             FloatStop inboard,
             FloatStop outboard) {
-        Require.notNegative("play of the stick", play);
-        Optional<FloatStop> both = inboard == outboard ? Optional.of(inboard) : Optional.empty();
+        play.ifPresent(floats -> Require.notNegative("play of the stick", floats));
+        boolean bottoms = inboard == FloatStop.BOTTOM;
+        OptionalDouble none = OptionalDouble.empty();
+        OptionalDouble told =
+                play.isPresent() && inboard == outboard
+                        ? OptionalDouble.of(holes + (bottoms ? 1 : -1) * play.getAsDouble())
+                        : none;
         return new StickReading(
                 row,
                 travel,
                 OptionalDouble.of(holes),
-                both.filter(FloatStop.BOTTOM::equals).isPresent()
-                        ? OptionalDouble.of(holes + play)
-                        : OptionalDouble.empty(),
-                both.filter(FloatStop.PULL::equals).isPresent()
-                        ? OptionalDouble.of(holes - play)
-                        : OptionalDouble.empty());
+                bottoms ? told : none,
+                bottoms ? none : told,
+                inboard != outboard);
     }
 
-    /** Of a fixed stick whose play is still to be read. */
+    /** Of a fixed stick of which it is not known what it met. */
     public static StickReading unread(int row, double travel, double holes) {
         return new StickReading(
                 row,
                 travel,
                 OptionalDouble.of(holes),
                 OptionalDouble.empty(),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                false);
     }
 
     /** The widest spacing of the holes that it tells of, mm; 0 when nothing was read. */
@@ -83,6 +88,16 @@ public record StickReading(
 
     /** Spacing of the holes that tells an end of the window, mm, where it was read. */
     public OptionalDouble holes(WindowEnd end) {
-        return end == WindowEnd.IN ? holesIn : holesOut;
+        return end.either(holesIn, holesOut);
+    }
+
+    /** A spacing of the holes as it is read, mm: itself, or the play of a fixed stick. */
+    public double asRead(WindowEnd end, double holes) {
+        return sense(end) * (holes - fixedHoles.orElse(0));
+    }
+
+    /** A fixed stick that is pulled out sooner has less play. */
+    int sense(WindowEnd end) {
+        return fixedHoles.isPresent() && end == WindowEnd.OUT ? -1 : 1;
     }
 }

@@ -11,6 +11,7 @@ import shaftwright.contract.Index;
 import shaftwright.contract.StickInputs;
 import shaftwright.mockup.FloatStop;
 import shaftwright.mockup.MockUpCheck;
+import shaftwright.mockup.StickReading;
 import shaftwright.mockup.UnusableReading;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.suspension.HubPath;
@@ -121,10 +122,10 @@ final class MockUpProblems {
         // A fixed stick's holes are one cell.
         boolean fixedTooLong = false;
         for (int row = 0; row < Grid.STICK_READING.rows(); row++) {
-            double travel = SideMockUp.travel(sizing, side, row);
-            if (!Double.isNaN(travel) && !check.knows(travel)) {
+            Optional<StickReading> reading = check.mockUp().reading(row);
+            if (reading.isPresent() && !check.knows(reading.get())) {
                 outside(side, row, check.stood().path());
-            } else if (!Double.isNaN(travel) && !fixedTooLong) {
+            } else if (reading.isPresent() && !fixedTooLong) {
                 Optional<UnusableReading> unusable = check.unusable(row);
                 if (unusable.isPresent()) {
                     unusable(side, row, unusable.get(), check);

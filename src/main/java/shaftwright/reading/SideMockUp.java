@@ -74,19 +74,24 @@ public record SideMockUp(String trouble, OptionalInt scenario, Optional<MockUpCh
                 .map(compared -> new MockUpUse(compared, corrects));
     }
 
+    /** Whether any height of a reading is typed. */
+    public boolean isTyped() {
+        return check.isPresent() || !trouble.isEmpty();
+    }
+
     /** Whether a stick's kind is typed as fixed. */
     public static boolean isFixed(InputValues inputs, Side side) {
         return inputs.text("stick_kind", new Index(side, 0, 0)).equalsIgnoreCase(StickInputs.FIXED);
     }
 
     /** Travel of a reading, mm; NaN without a height. */
-    public static double travel(Sizing sizing, Side side, int row) {
+    static double travel(Sizing sizing, Side side, int row) {
         return sizing.inputs().number("stick_height", side, row)
                 - sizing.inputs().number("ride_height", sizing.readings(side).source(), 0);
     }
 
     /** What a fixed stick met at one end of its float, empty when that is not typed. */
-    public static Optional<FloatStop> met(InputValues inputs, String column, Side side, int row) {
+    static Optional<FloatStop> met(InputValues inputs, String column, Side side, int row) {
         String word = inputs.text(column, new Index(side, 0, row));
         for (FloatStop stop : FloatStop.values()) {
             if (stop.word().equalsIgnoreCase(word)) {
@@ -163,10 +168,9 @@ public record SideMockUp(String trouble, OptionalInt scenario, Optional<MockUpCh
             Optional<FloatStop> inboard = met(inputs, "stick_inboard", side, row);
             Optional<FloatStop> outboard = met(inputs, "stick_outboard", side, row);
             double holes = single("stick_holes");
-            return play.isEmpty() || inboard.isEmpty() || outboard.isEmpty()
+            return inboard.isEmpty() || outboard.isEmpty()
                     ? StickReading.unread(row, travel, holes)
-                    : StickReading.fixed(
-                            row, travel, holes, play.getAsDouble(), inboard.get(), outboard.get());
+                    : StickReading.fixed(row, travel, holes, play, inboard.get(), outboard.get());
         }
 
         private OptionalDouble read(String column, int row) {

@@ -3,6 +3,7 @@ package shaftwright.reading;
 import java.util.Optional;
 import shaftwright.doubt.SlackChances;
 import shaftwright.joint.MountedJoint;
+import shaftwright.mockup.MockUpUse;
 import shaftwright.shaft.InnerFlange;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
@@ -102,6 +103,11 @@ public final class SideOutcome {
     /** Where its hub goes; asked for only where there is a result. */
     SidePath path() {
         return here().path();
+    }
+
+    /** What a mock-up has to do with it, empty when there is no result. */
+    public Optional<MockUpUse> mockUp() {
+        return study().filter(study -> study.result().isPresent()).flatMap(SideStudy::mockUp);
     }
 
     /** Travel that the final shaft allows, empty when there is no result. */

@@ -3,6 +3,7 @@ package shaftwright.study;
 import java.util.Optional;
 import shaftwright.mockup.MockUpCheck;
 import shaftwright.mockup.StickComparison;
+import shaftwright.mockup.StickReading;
 import shaftwright.mockup.UnusableReading;
 import shaftwright.mockup.WindowEnd;
 import shaftwright.shaft.CorrectionLine;
@@ -85,6 +86,33 @@ public final class MockUpWording {
     public static final String MORE_DOUBT = " added to the doubt.";
 
     private MockUpWording() {}
+
+    /**
+     * What the reading of a height says of both ends of the window, empty while that is nothing.
+     */
+    public static String row(MockUpCheck check, StickReading reading, LengthUnit unit) {
+        if (!check.knows(reading)) {
+            return OUTSIDE;
+        }
+        Optional<UnusableReading> unusable = check.unusable(reading.row());
+        if (unusable.isPresent()) {
+            return NOT_USED + unusable(unusable.get(), unit);
+        }
+        String in = at(check, reading, WindowEnd.IN, unit);
+        String out = at(check, reading, WindowEnd.OUT, unit);
+        if (in.isEmpty() && reading.holesIn().isPresent()) {
+            in = NOT_PUSHED;
+        }
+        if (in.isEmpty() && out.isEmpty() && reading.oneStroke()) {
+            return ONE_STROKE;
+        }
+        return in + (in.isEmpty() || out.isEmpty() ? "" : BETWEEN) + out;
+    }
+
+    private static String at(
+            MockUpCheck check, StickReading reading, WindowEnd end, LengthUnit unit) {
+        return check.at(reading.row(), end).map(each -> said(each, unit)).orElse("");
+    }
 
     /** What one reading says. */
     public static String said(StickComparison reading, LengthUnit unit) {

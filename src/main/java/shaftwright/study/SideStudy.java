@@ -153,9 +153,7 @@ public final class SideStudy {
                         margins().outward(),
                         droop(),
                         bump(),
-                        scenario.mockUp(side)
-                                .map(MockUpUse::correction)
-                                .orElse(WindowCorrection.NONE));
+                        mockUp().map(MockUpUse::correction).orElse(WindowCorrection.NONE));
         return SideResult.of(
                 setup,
                 states(setup),
@@ -383,6 +381,11 @@ public final class SideStudy {
         return beyond.map(facts::beyond).orElse(facts);
     }
 
+    /** What a mock-up has to do with it; empty when nothing. */
+    public Optional<MockUpUse> mockUp() {
+        return scenario.mockUp(side);
+    }
+
     /** The judgement on it. */
     public Verdict verdict(ScenarioFacts scenarios) {
         return Verdict.of(
@@ -392,7 +395,7 @@ public final class SideStudy {
                         scenarios.strength(),
                         travelFacts(scenarios.clearanceAtBump()),
                         scenarios.width(),
-                        scenario.mockUp(side).flatMap(MockUpFacts::of)));
+                        mockUp().flatMap(MockUpFacts::of)));
     }
 
     /** What the shaft alone decides, whatever else stands against it. */

@@ -186,9 +186,14 @@ class MockUpCheckTest {
     @Test
     void fixedStickTellsOneEndOfTheWindowByItsPlay() {
         StickReading bottoms =
-                StickReading.fixed(0, 10, 560, 5, FloatStop.BOTTOM, FloatStop.BOTTOM);
-        StickReading pulls = StickReading.fixed(0, 10, 560, 5, FloatStop.PULL, FloatStop.PULL);
-        StickReading stroke = StickReading.fixed(0, 10, 560, 5, FloatStop.BOTTOM, FloatStop.PULL);
+                StickReading.fixed(
+                        0, 10, 560, OptionalDouble.of(5), FloatStop.BOTTOM, FloatStop.BOTTOM);
+        StickReading pulls =
+                StickReading.fixed(
+                        0, 10, 560, OptionalDouble.of(5), FloatStop.PULL, FloatStop.PULL);
+        StickReading stroke =
+                StickReading.fixed(
+                        0, 10, 560, OptionalDouble.of(5), FloatStop.BOTTOM, FloatStop.PULL);
 
         assertThat(bottoms.holes(WindowEnd.IN)).hasValue(565);
         assertThat(bottoms.holes(WindowEnd.OUT)).isEmpty();
