@@ -76,7 +76,7 @@ final class MatingReport {
             return;
         }
         json.writeObjectFieldStart(name);
-        number("shortest_fibre_mm", -result.greatestOfBoot(end, at -> -at.shortest()).value());
+        number("shortest_fibre_mm", result.shortestFibre(end));
         number("longest_fibre_mm", result.greatestOfBoot(end, BootStretch::longest).value());
         number("angle_rad", result.greatestOfBoot(end, BootStretch::angle).value());
         number("takes_shortest_mm", boot.shortestFibre().orElse(Double.NaN));

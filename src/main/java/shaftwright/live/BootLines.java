@@ -1,9 +1,7 @@
 package shaftwright.live;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.formula.Cases;
@@ -14,7 +12,6 @@ import shaftwright.joint.BootSeats;
 import shaftwright.joint.BootStretch;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
-import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.BootStrain;
@@ -30,205 +27,153 @@ final class BootLines {
         LineSet<Boot> boots =
                 sides.since(SINCE).at(end).of((side, index) -> side.joint(end).boot());
         boots.whole("boot_on_<end>", "Boot's seats known, <inner>")
-                .is(
+                .yes(
                         """
                         IF({boot_row_<end>}=0,0,IF(COUNT(INDEX(boot_cup_seat_read,{boot_row_<end>}),
                         INDEX(boot_shaft_seat_read,{boot_row_<end>}),
                         INDEX(boot_cup_diameter_read,{boot_row_<end>}),
                         INDEX(boot_shaft_diameter_read,{boot_row_<end>}))=4,1,0))
                         """,
-                        boot -> boot.seats().isPresent() ? 1 : 0);
-        seat(boots, "boot_cup_<end>", "Boot's seat on the cup", "boot_cup_seat", BootSeats::cup);
-        seat(
-                boots,
-                "boot_shaft_<end>",
-                "Boot's seat on the shaft",
-                "boot_shaft_seat",
-                BootSeats::shaft);
-        seat(
-                boots,
-                "boot_cup_radius_<end>",
-                "Radius of the seat on the cup",
-                "boot_cup_diameter",
-                BootSeats::cupRadius);
-        seat(
-                boots,
-                "boot_shaft_radius_<end>",
-                "Radius of the seat on the shaft",
-                "boot_shaft_diameter",
-                BootSeats::shaftRadius);
+                        boot -> boot.seats().isPresent());
+        LineSet<BootSeats> seats = boots.ofAny((boot, index) -> boot.seats(), Lacking.EMPTY);
+        seats.mm("boot_cup_<end>", "Boot's seat on the cup, <inner>")
+                .is(onSeats(typed("cup_seat")), BootSeats::cup);
+        seats.mm("boot_shaft_<end>", "Boot's seat on the shaft, <inner>")
+                .is(onSeats(typed("shaft_seat")), BootSeats::shaft);
+        seats.mm("boot_cup_radius_<end>", "Radius of the seat on the cup, <inner>")
+                .is(onSeats(typed("cup_diameter") + "/2"), BootSeats::cupRadius);
+        seats.mm("boot_shaft_radius_<end>", "Radius of the seat on the shaft, <inner>")
+                .is(onSeats(typed("shaft_diameter") + "/2"), BootSeats::shaftRadius);
         LineSet<Boot> shown =
                 boots.in(Section.MATING, Grid.SCENARIO_SIDE)
-                        .only(
-                                new Known<>(
-                                        Known.SETUP.condition(),
-                                        (sizing, index) ->
-                                                Known.SETUP
-                                                        .source()
-                                                        .of(sizing, index)
-                                                        .map(side -> side.joint(end).boot())),
-                                Lacking.EMPTY);
+                        .only(Known.SETUP.of(side -> side.joint(end).boot()), Lacking.EMPTY);
         shown.shown("boot_takes_least_<end>", "<Inner> boot takes, shortest")
-                .ifKnown(
-                        onSeats("INDEX(boot_shortest_read,{boot_row_<end>})/tape_mm", "shortest"),
-                        Boot::shortestFibre);
+                .ifKnown(onSeats("shortest", typed("shortest") + "/tape_mm"), Boot::shortestFibre);
         shown.shown("boot_takes_most_<end>", "<Inner> boot takes, longest fibre")
                 .ifKnown(
                         onSeats(
+                                "longest",
                                 """
                                 SQRT(INDEX(boot_longest_read,{boot_row_<end>})^2
                                 +({boot_cup_radius_<end>}-{boot_shaft_radius_<end>})^2)/tape_mm
-                                """,
-                                "longest"),
+                                """),
                         Boot::longestFibre);
         shown.deg("boot_takes_angle_<end>", "<Inner> boot takes, angle")
                 .ifKnown(
                         Given.row(
                                 "{boot_row_<end>}",
-                                Given.number(
-                                        "INDEX(boot_angle_read,{boot_row_<end>})",
-                                        "DEGREES(INDEX(boot_angle_read,{boot_row_<end>}))")),
+                                Given.number(typed("angle"), "DEGREES(" + typed("angle") + ")")),
                         boot -> boot.limits().angle());
     }
 
-    private static void seat(
-            LineSet<Boot> boots,
-            String name,
-            String label,
-            String column,
-            ToDoubleFunction<BootSeats> core) {
-        String half = column.endsWith("diameter") ? "/2" : "";
-        boots.mm(name, label + ", <inner>")
-                .is(
-                        Given.when(
-                                "{boot_on_<end>}=1",
-                                "INDEX(" + column + "_read,{boot_row_<end>})" + half),
-                        boot ->
-                                boot.seats().stream()
-                                        .mapToDouble(core)
-                                        .findAny()
-                                        .orElse(Double.NaN));
+    /** A figure of the boot's row. */
+    private static String typed(String column) {
+        return "INDEX(boot_" + column + "_read,{boot_row_<end>})";
     }
 
-    private static String onSeats(String formula, String limit) {
-        return Given.when(
-                "IF({boot_on_<end>}=1,ISNUMBER(INDEX(boot_"
-                        + limit
-                        + "_read,{boot_row_<end>})),FALSE)",
-                formula);
+    private static String onSeats(String formula) {
+        return Given.when("{boot_on_<end>}=1", formula);
+    }
+
+    /** The same where a limit is known too. */
+    private static String onSeats(String limit, String formula) {
+        return Given.when("IF({boot_on_<end>}=1,ISNUMBER(" + typed(limit) + "),FALSE)", formula);
     }
 
     /** Each end's fibres at a position, over the float. */
     static void positions(LineSet<PositionRow> rows) {
         for (ShaftEnd end : ShaftEnd.values()) {
-            fibres(rows.since(SINCE).at(end), end);
+            fibres(
+                    rows.since(SINCE)
+                            .at(end)
+                            .ofAny((row, index) -> row.after().boot(end), Lacking.EMPTY));
         }
     }
 
-    /** What fibres come to over the travel, and what is wrong; a table of the card's scenario. */
-    static void declare(LiveLines lines) {
-        for (ShaftEnd end : ShaftEnd.values()) {
-            totals(LineSet.in(lines, Section.MATING, Grid.SCENARIO_SIDE).since(SINCE).at(end), end);
-        }
-        for (ShaftEnd end : ShaftEnd.values()) {
-            strain(
-                    LineSet.in(lines, Section.SIDE_WORK, Grid.SCENARIO_SIDE).since(SINCE).at(end),
-                    end);
-        }
-        table(lines);
-    }
-
-    private static void fibres(LineSet<PositionRow> rows, ShaftEnd end) {
+    private static void fibres(LineSet<BootStretch> rows) {
         rows.revised(7)
                 .with(geometry(nearest()))
                 .mm("boot_least_<end>", "<Inner> boot, shortest fibre")
                 .is(
-                        Given.when(
-                                "{boot_on_<end>}=1",
+                        onSeats(
                                 """
                                 SQRT(MAX(0,<line>+IF(ABS(<slope>)<<bend>,0-<slope>^2/<bend>,
                                 <bend>-2*ABS(<slope>))))
                                 """),
-                        row -> of(row, end, BootStretch::shortest));
+                        BootStretch::shortest);
         rows.with(most("float_out", "out"))
                 .with(most("float_in", "in"))
                 .mm("boot_most_<end>", "<Inner> boot, longest fibre")
-                .is(
-                        Given.when("{boot_on_<end>}=1", "SQRT(MAX(0,<most_out>,<most_in>))"),
-                        row -> of(row, end, BootStretch::longest));
+                .is(onSeats("SQRT(MAX(0,<most_out>,<most_in>))"), BootStretch::longest);
     }
 
-    private static double of(PositionRow row, ShaftEnd end, ToDoubleFunction<BootStretch> figure) {
-        return row.after().boot(end).stream()
-                .mapToDouble(figure)
-                .filter(Double::isFinite)
-                .findAny()
-                .orElse(Double.NaN);
+    /** What fibres come to over the travel, and what is wrong; a table of the card's scenario. */
+    static void declare(LiveLines lines) {
+        LineSet<Sizing> all = LineSet.in(lines, Section.MATING, Grid.SCENARIO_SIDE).since(SINCE);
+        for (ShaftEnd end : ShaftEnd.values()) {
+            totals(all.at(end), end);
+        }
+        for (ShaftEnd end : ShaftEnd.values()) {
+            strain(
+                    all.in(Section.SIDE_WORK, Grid.SCENARIO_SIDE)
+                            .at(end)
+                            .only(Known.RESULT, Lacking.NOT_AVAILABLE),
+                    end);
+        }
+        table(all.in(Section.MATING_TABLE, Grid.CHART_POINT));
     }
 
     /** The fibres of the card's scenario, as charts draw them. */
-    private static void table(LiveLines lines) {
-        LineSet<SideResult> set =
-                LineSet.in(lines, Section.MATING_TABLE, Grid.CHART_POINT)
-                        .since(SINCE)
-                        .only(Card.SHAFT, Lacking.NOT_AVAILABLE);
-        set.shown("boot_table_travel", "Travel, bump +")
+    private static void table(LineSet<Sizing> all) {
+        all.only(Card.SHAFT, Lacking.NOT_AVAILABLE)
+                .shown("boot_table_travel", "Travel, bump +")
                 .is(
                         index -> onCard("travel", index),
                         (result, index) -> result.fitted().get(index.row()).travel());
         for (ShaftEnd end : ShaftEnd.values()) {
-            LineSet<SideResult> fibres =
-                    LineSet.in(lines, Section.MATING_TABLE, Grid.CHART_POINT)
-                            .since(SINCE)
-                            .at(end)
-                            .only(
-                                    new Known<>(
-                                            EndText.of(
-                                                    end,
-                                                    "IF(ISNUMBER({shop_e}),"
-                                                            + Card.cell("boot_on_<end>")
-                                                            + "=1,FALSE)"),
-                                            (sizing, index) ->
-                                                    Card.SHAFT
-                                                            .source()
-                                                            .of(sizing, index)
-                                                            .filter(shop -> seated(shop, end))),
-                                    Lacking.NOT_AVAILABLE);
+            LineSet<Sizing> ends = all.at(end);
+            LineSet<BootStretch> fibres =
+                    ends.only(
+                                    seated(
+                                            Card.SHAFT,
+                                            end,
+                                            "IF(ISNUMBER({shop_e}),"
+                                                    + Card.cell("boot_on_<end>")
+                                                    + "=1,FALSE)"),
+                                    Lacking.NOT_AVAILABLE)
+                            .of(
+                                    (result, index) ->
+                                            result.fitted()
+                                                    .get(index.row())
+                                                    .boot(end)
+                                                    .orElseThrow());
             fibres.shown("boot_table_least_<end>", "<Inner> boot, shortest fibre")
                     .is(
                             index -> onCard("boot_least_<end>", index),
-                            (result, index) -> of(result, index, end, BootStretch::shortest));
+                            (boot, index) -> boot.shortest());
             fibres.shown("boot_table_most_<end>", "<Inner> boot, longest fibre")
-                    .is(
-                            index -> onCard("boot_most_<end>", index),
-                            (result, index) -> of(result, index, end, BootStretch::longest));
-            LineSet<Sizing> limits =
-                    LineSet.in(lines, Section.MATING_TABLE, Grid.CHART_POINT).since(SINCE).at(end);
-            limit(limits, end, "least", "shortest", Boot::shortestFibre);
-            limit(limits, end, "most", "longest", Boot::longestFibre);
+                    .is(index -> onCard("boot_most_<end>", index), (boot, index) -> boot.longest());
+            Known<Boot> boots = Card.SHAFT.of(result -> result.setup().joint(end).boot());
+            limit(ends, boots, "least", "shortest", Boot::shortestFibre);
+            limit(ends, boots, "most", "longest", Boot::longestFibre);
         }
     }
 
     /** A limit as charts draw it, which leave out what is not available. */
     private static void limit(
             LineSet<Sizing> all,
-            ShaftEnd end,
+            Known<Boot> boots,
             String limit,
             String word,
             Function<Boot, OptionalDouble> core) {
-        String takes = EndText.of(end, Card.cell("boot_takes_" + limit + "_<end>"));
+        String takes = Card.cell("boot_takes_" + limit + "_<end>");
         all.only(
-                        new Known<>(
+                        boots.ofAny(
                                 "IF(ISNUMBER({shop_e}),ISNUMBER(" + takes + "),FALSE)",
-                                (sizing, index) ->
-                                        Card.SHAFT
-                                                .source()
-                                                .of(sizing, index)
-                                                .map(shop -> core.apply(boot(shop, end)))
-                                                .filter(OptionalDouble::isPresent)),
+                                boot -> core.apply(boot).stream().boxed().findAny()),
                         Lacking.NOT_AVAILABLE)
                 .shown("boot_table_takes_" + limit + "_<end>", "<Inner> boot takes, " + word)
-                .is(takes, known -> known.orElseThrow());
+                .is(takes, most -> most);
     }
 
     private static String onCard(String line, Index index) {
@@ -241,20 +186,11 @@ final class BootLines {
                 + ")/tape_mm";
     }
 
-    private static double of(
-            SideResult result, Index index, ShaftEnd end, ToDoubleFunction<BootStretch> figure) {
-        return result.fitted().get(index.row()).boot(end).stream()
-                .mapToDouble(figure)
-                .findAny()
-                .orElseThrow();
-    }
-
-    private static boolean seated(SideResult result, ShaftEnd end) {
-        return boot(result, end).seats().isPresent();
-    }
-
-    private static Boot boot(SideResult result, ShaftEnd end) {
-        return result.setup().joint(end).boot();
+    /** A shaft with a boot that is clamped to known seats. */
+    private static Known<SideResult> seated(
+            Known<SideResult> shaft, ShaftEnd end, String condition) {
+        return shaft.ofAny(
+                condition, result -> result.setup().joint(end).boot().seats().map(seats -> result));
     }
 
     /** As {@link BootSeats} has it: V² + B², V·A, A² − B². */
@@ -295,61 +231,32 @@ final class BootLines {
     }
 
     private static void totals(LineSet<Sizing> all, ShaftEnd end) {
-        total(all, "boot_least", "shortest fibre", "MIN", BootStretch::shortest, end, -1);
-        total(all, "boot_most", "longest fibre", "MAX", BootStretch::longest, end, 1);
+        LineSet<SideResult> fibres =
+                all.only(
+                        seated(Known.RESULT, end, "IF({ready}=1,{boot_on_<end>}=1,FALSE)"),
+                        Lacking.EMPTY);
+        fibres.shown("boot_least_travel_<end>", "<Inner> boot over the travel, shortest fibre")
+                .is("MIN({boot_least_<end>:all})/tape_mm", result -> result.shortestFibre(end));
+        fibres.shown("boot_most_travel_<end>", "<Inner> boot over the travel, longest fibre")
+                .is(
+                        "MAX({boot_most_<end>:all})/tape_mm",
+                        result -> result.greatestOfBoot(end, BootStretch::longest).value());
         all.only(
-                        new Known<>(
-                                EndText.of(
-                                        end,
-                                        "IF({ready}=1,ISNUMBER({float_angle_<end>#"
-                                                + shaftwright.shaft.TravelSteps.RIDE
-                                                + "}),FALSE)"),
-                                (sizing, index) ->
-                                        sizing.result(index)
-                                                .filter(
-                                                        result ->
-                                                                result.atRide()
-                                                                        .endFloat()
-                                                                        .isPresent())),
+                        Known.RESULT.ofAny(
+                                "IF({ready}=1,ISNUMBER({float_angle_<end>#<ride>}),FALSE)",
+                                result -> result.atRide().endFloat().map(floats -> result)),
                         Lacking.EMPTY)
                 .deg("boot_angle_most_<end>", "<Inner> joint's steepest angle, floated")
                 .is(
                         "DEGREES(MAX({float_angle_<end>:all}))",
                         result ->
                                 result.fitted().stream()
-                                        .map(FittedPosition::endFloat)
-                                        .flatMap(Optional::stream)
-                                        .mapToDouble(at -> at.angle(end))
+                                        .mapToDouble(row -> row.endFloat().orElseThrow().angle(end))
                                         .max()
                                         .orElseThrow());
     }
 
-    private static void total(
-            LineSet<Sizing> all,
-            String table,
-            String words,
-            String function,
-            ToDoubleFunction<BootStretch> core,
-            ShaftEnd end,
-            int sense) {
-        all.only(
-                        new Known<>(
-                                EndText.of(end, "IF({ready}=1,{boot_on_<end>}=1,FALSE)"),
-                                (sizing, index) ->
-                                        sizing.result(index).filter(result -> seated(result, end))),
-                        Lacking.EMPTY)
-                .shown(table + "_travel_<end>", "<Inner> boot over the travel, " + words)
-                .is(
-                        function + "({" + table + "_<end>:all})/tape_mm",
-                        result ->
-                                sense
-                                        * result.greatestOfBoot(
-                                                        end, at -> sense * core.applyAsDouble(at))
-                                                .value());
-    }
-
-    private static void strain(LineSet<Sizing> all, ShaftEnd end) {
-        Function<SideResult, Optional<BootStrain>> core = result -> BootStrain.of(result, end);
+    private static void strain(LineSet<SideResult> all, ShaftEnd end) {
         Pieces over =
                 Pieces.of("near", "0.000001")
                         .and(
@@ -370,21 +277,21 @@ final class BootLines {
                                 IF(COUNT({boot_angle_most_<end>},{boot_takes_angle_<end>})=2,
                                 RADIANS({boot_angle_most_<end>}-{boot_takes_angle_<end>}),0)
                                 """);
-        LineSet<SideResult> results = all.only(Known.RESULT, Lacking.NOT_AVAILABLE).with(over);
-        results.whole("boot_strain_<end>", "What the <inner> boot does not take (0 none)")
+        LineSet<BootStrain> strains =
+                all.with(over).ofAny((result, index) -> BootStrain.of(result, end), Lacking.ZERO);
+        strains.whole("boot_strain_<end>", "What the <inner> boot does not take (0 none)")
                 .is(
                         new Cases()
                                 .when("<short>><near>", 1)
                                 .when("<long>><near>", 2)
                                 .when("<bent>><near>", 3)
                                 .otherwise("0"),
-                        result -> core.apply(result).map(found -> found.kind().number()).orElse(0));
-        results.mm("boot_strain_by_<end>", "… by how much, mm or rad")
+                        strain -> strain.kind().number());
+        strains.mm("boot_strain_by_<end>", "… by how much, mm or rad")
                 .is(
                         "CHOOSE({boot_strain_<end>}+1,0,<short>,<long>,<bent>)",
-                        result ->
-                                core.apply(result).map(found -> found.worst().value()).orElse(0.0));
-        results.mm("boot_strain_at_<end>", "… at travel")
+                        strain -> strain.worst().value());
+        strains.mm("boot_strain_at_<end>", "… at travel")
                 .is(
                         """
                         IF({boot_strain_<end>}=0,0,INDEX({travel:all},CHOOSE({boot_strain_<end>},
@@ -392,9 +299,6 @@ final class BootLines {
                         MATCH(MIN({boot_least_<end>:all}),{boot_least_<end>:all},0),
                         MATCH(MAX({float_angle_<end>:all}),{float_angle_<end>:all},0))))
                         """,
-                        result ->
-                                core.apply(result)
-                                        .map(found -> found.worst().travel())
-                                        .orElse(0.0));
+                        strain -> strain.worst().travel());
     }
 }

@@ -158,7 +158,7 @@ final class LineSet<T> {
                 again,
                 pieces,
                 known.source(),
-                known.condition(),
+                pieces.whole(known.condition()),
                 otherwise,
                 (sizing, index) -> otherwise.value(),
                 needs);
@@ -423,19 +423,22 @@ final class LineSet<T> {
 
         /** The same where the core asks for the workbook's unit of lengths. */
         void inUnit(String formula, BiFunction<T, LengthUnit, String> core) {
-            set.add(
-                    name,
-                    label,
-                    Quantity.TEXT,
-                    set.constant(formula),
-                    set.core(
-                            (from, sizing, index) ->
-                                    CellValue.of(core.apply(from, sizing.unit()))));
+            inUnit(set.constant(formula), core);
+        }
+
+        private void inUnit(LiveLine.Formula formula, BiFunction<T, LengthUnit, String> core) {
+            Shown<T> words = (from, sizing, index) -> CellValue.of(core.apply(from, sizing.unit()));
+            set.add(name, label, Quantity.TEXT, formula, set.core(words));
         }
 
         /** Declares one that a fill writes. */
         void filled(Function<T, String> core) {
             add(LiveLine.NONE, (from, index) -> core.apply(from));
+        }
+
+        /** The same where the core asks for the workbook's unit of lengths. */
+        void filledInUnit(BiFunction<T, LengthUnit, String> core) {
+            inUnit(LiveLine.NONE, core);
         }
 
         /** The same, told by row. */

@@ -3,8 +3,11 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.SCENARIO;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.formula.FormulaText.quoted;
+import static shaftwright.live.Quantity.MILLIMETRE;
+import static shaftwright.live.Quantity.RADIAN;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import shaftwright.contract.MountLoad;
@@ -12,7 +15,6 @@ import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.MouthGap;
-import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.shaft.StatesResult;
 import shaftwright.study.WindowFacts;
@@ -41,9 +43,7 @@ final class StateLines {
                     .since(SINCE);
 
     private static final Known<StatesResult> STATES =
-            new Known<>(
-                    "{ready}*{states_asked}=1",
-                    (sizing, index) -> sizing.result(index).flatMap(SideResult::states));
+            Known.RESULT.ofAny("{ready}*{states_asked}=1", SideResult::states);
 
     private static final Known<Sizing> ASKED =
             new Known<>(
@@ -126,149 +126,94 @@ final class StateLines {
                         """);
     }
 
+    /** An extreme over travel and states. */
+    private enum Extreme {
+        S_MIN(MILLIMETRE, "Shortest race spacing", all -> Optional.of(all.window().shortest())),
+        S_MAX(MILLIMETRE, "Longest race spacing", all -> Optional.of(all.window().longest())),
+        SLACK_IN(MILLIMETRE, "Least slack before bottoming", all -> Optional.of(all.slackIn())),
+        SLACK_OUT(MILLIMETRE, "Least slack before pull-out", all -> Optional.of(all.slackOut())),
+        FREE_PLAY(MILLIMETRE, "Least free end play", all -> Optional.of(all.freePlay())),
+        SHAFT_ANGLE_IN(RADIAN, "Steepest inner angle", all -> Optional.of(all.steepestInner())),
+        SHAFT_ANGLE_OUT(RADIAN, "Steepest outer angle", all -> Optional.of(all.steepestOuter())),
+        MOUTH(MILLIMETRE, "Least gap of shaft end to cup", all -> all.mouth().map(MouthGap::gap)),
+        SOFT_RESERVE(MILLIMETRE, "Least reserve of a soft stop", StatesResult::softReserve);
+
+        private final String line = "states_" + name().toLowerCase(Locale.ROOT);
+        private final Quantity quantity;
+        private final String label;
+        private final Function<StatesResult, Optional<Binding>> core;
+
+        Extreme(Quantity quantity, String label, Function<StatesResult, Optional<Binding>> core) {
+            this.quantity = quantity;
+            this.label = "All states: " + label;
+            this.core = core;
+        }
+
+        private LineSet<Binding> of(LineSet<StatesResult> set) {
+            return set.ofAny((all, index) -> core.apply(all), Lacking.EMPTY);
+        }
+
+        void declare(LineSet<StatesResult> set) {
+            of(set).of(quantity, line, label).filled(Binding::value);
+            of(set).mm(line + "_travel", label + ", at travel").filled(Binding::travel);
+        }
+
+        /** Its travel and state in words. */
+        void declareWords(LineSet<StatesResult> set, String label) {
+            of(set).text(line + "_at", label).filledInUnit(Wording::at);
+        }
+    }
+
     /**
      * What ends the window is told by the number of its words, from 1, as sentences choose them.
      */
     @SuppressWarnings("EnumOrdinal")
     static void declare(LiveLines lines) {
         BLOCK.stamp(lines, print(lines), CORRECTED, STATES);
-        LineSet<StatesResult> work =
-                LineSet.in(lines, Section.SIDE_WORK, SCENARIO_SIDE)
-                        .since(SINCE)
-                        .about(STATES.source(), Lacking.NO_FIGURES.value());
-        length(work, "s_min", "Shortest race spacing", all -> all.window().shortest());
-        length(work, "s_max", "Longest race spacing", all -> all.window().longest());
-        length(work, "slack_in", "Least slack before bottoming", StatesResult::slackIn);
-        length(work, "slack_out", "Least slack before pull-out", StatesResult::slackOut);
-        length(work, "free_play", "Least free end play", StatesResult::freePlay);
-        angle(work, "shaft_angle_in", "Steepest inner angle", StatesResult::steepestInner);
-        angle(work, "shaft_angle_out", "Steepest outer angle", StatesResult::steepestOuter);
-        lengthIfAny(
-                work,
-                "mouth",
-                "Least gap of shaft end to cup",
-                all -> all.mouth().map(MouthGap::gap));
-        lengthIfAny(
-                work, "soft_reserve", "Least reserve of a soft stop", StatesResult::softReserve);
-        work.rad("states_ride_in", "All states: inner angle at ride")
-                .filled(StatesResult::innerAtRide);
-        work.rad("states_ride_out", "All states: outer angle at ride")
-                .filled(StatesResult::outerAtRide);
-        LineSet<Sizing> book =
-                LineSet.in(lines, Section.SIDE_WORK, SCENARIO_SIDE)
-                        .since(SINCE)
-                        .about(STATES.inWorkbook().source(), Lacking.NO_FIGURES.value());
-        book.whole("states_shorter", "All states: what a shorter shaft would do")
-                .filled(
-                        (sizing, index) ->
-                                1
-                                        + WindowFacts.lower(sizing.result(index).orElseThrow())
-                                                .ordinal());
-        book.whole("states_longer", "All states: what a longer shaft would do")
-                .filled(
-                        (sizing, index) ->
-                                1
-                                        + WindowFacts.upper(sizing.result(index).orElseThrow())
-                                                .ordinal());
-        work.whole("states_mouth_end", "All states: cup with the least gap (1 inner)")
-                .filled(
-                        all ->
-                                all.mouth()
-                                        .map(gap -> gap.end() == ShaftEnd.INNER ? 1.0 : 2.0)
-                                        .orElse(Double.NaN));
-        shown(lines);
-    }
-
-    private static void length(
-            LineSet<StatesResult> set,
-            String name,
-            String label,
-            Function<StatesResult, Binding> core) {
-        set.mm("states_" + name, "All states: " + label).filled(all -> core.apply(all).value());
-        travel(set, name, label, core.andThen(Optional::of));
-    }
-
-    private static void angle(
-            LineSet<StatesResult> set,
-            String name,
-            String label,
-            Function<StatesResult, Binding> core) {
-        set.rad("states_" + name, "All states: " + label).filled(all -> core.apply(all).value());
-        travel(set, name, label, core.andThen(Optional::of));
-    }
-
-    private static void lengthIfAny(
-            LineSet<StatesResult> set,
-            String name,
-            String label,
-            Function<StatesResult, Optional<Binding>> core) {
-        set.mm("states_" + name, "All states: " + label)
-                .filled(all -> core.apply(all).map(Binding::value).orElse(Double.NaN));
-        travel(set, name, label, core);
-    }
-
-    private static void travel(
-            LineSet<StatesResult> set,
-            String name,
-            String label,
-            Function<StatesResult, Optional<Binding>> core) {
-        set.mm("states_" + name + "_travel", "All states: " + label + ", at travel")
-                .filled(all -> core.apply(all).map(Binding::travel).orElse(Double.NaN));
-    }
-
-    /** What a builder reads below the results. */
-    private static void shown(LiveLines lines) {
-        LineSet<SideResult> set =
+        LineSet<StatesResult> shown = BLOCK.figures(lines, STATES.source());
+        LineSet<SideResult> shaft =
                 BLOCK.figures(
                         lines,
                         (sizing, index) ->
                                 sizing.result(index).filter(side -> side.states().isPresent()));
-        LineSet<Sizing> at = BLOCK.figures(lines, STATES.inWorkbook().source());
+        LineSet<StatesResult> work = shown.in(Section.SIDE_WORK, SCENARIO_SIDE);
+        for (Extreme extreme : Extreme.values()) {
+            extreme.declare(work);
+        }
+        work.rad("states_ride_in", "All states: inner angle at ride")
+                .filled(StatesResult::innerAtRide);
+        work.rad("states_ride_out", "All states: outer angle at ride")
+                .filled(StatesResult::outerAtRide);
+        LineSet<SideResult> ends = shaft.in(Section.SIDE_WORK, SCENARIO_SIDE);
+        ends.whole("states_shorter", "All states: what a shorter shaft would do")
+                .filled(side -> 1 + WindowFacts.lower(side).ordinal());
+        ends.whole("states_longer", "All states: what a longer shaft would do")
+                .filled(side -> 1 + WindowFacts.upper(side).ordinal());
+        work.ofAny((all, index) -> all.mouth(), Lacking.EMPTY)
+                .whole("states_mouth_end", "All states: cup with the least gap (1 inner)")
+                .filled(gap -> gap.end().either(1, 2));
+        shown(shown, shaft);
+        Extreme.SLACK_IN.declareWords(work, "All states: where slack before bottoming is least");
+        Extreme.SLACK_OUT.declareWords(work, "All states: where slack before pull-out is least");
+        Extreme.MOUTH.declareWords(work, "All states: where a shaft end is nearest to its cup");
+    }
+
+    /** What a builder reads below the results. */
+    private static void shown(LineSet<StatesResult> at, LineSet<SideResult> set) {
         set.shown("states_e_low", "Shortest E that holds in all states")
                 .filled(side -> side.choice().shortest().endToEnd());
-        at(at, "s_min", "… set at", all -> Optional.of(all.window().shortest()));
+        Extreme.S_MIN.declareWords(at, "… set at");
         set.shown("states_e_high", "Longest E that holds in all states")
                 .filled(side -> side.choice().longest().endToEnd());
-        at(at, "s_max", "… set at", all -> Optional.of(all.window().longest()));
+        Extreme.S_MAX.declareWords(at, "… set at");
         set.shown("states_window", "Window in all states (negative: short by)")
                 .filled(side -> side.window().width());
         set.deg("states_inner_steepest", "Steepest inner angle")
                 .filled(side -> side.steepestInner().value());
-        at(at, "shaft_angle_in", "… at", all -> Optional.of(all.steepestInner()));
+        Extreme.SHAFT_ANGLE_IN.declareWords(at, "… at");
         set.deg("states_outer_steepest", "Steepest outer angle")
                 .filled(side -> side.steepestOuter().value());
-        at(at, "shaft_angle_out", "… at", all -> Optional.of(all.steepestOuter()));
-        LineSet<Sizing> work = at.in(Section.SIDE_WORK, SCENARIO_SIDE);
-        String met = "All states: where ";
-        at(
-                work,
-                "slack_in",
-                met + "slack before bottoming is least",
-                all -> Optional.of(all.slackIn()));
-        at(
-                work,
-                "slack_out",
-                met + "slack before pull-out is least",
-                all -> Optional.of(all.slackOut()));
-        at(
-                work,
-                "mouth",
-                met + "a shaft end is nearest to its cup",
-                all -> all.mouth().map(MouthGap::gap));
-    }
-
-    /** Travel and state of an extreme in words. */
-    private static void at(
-            LineSet<Sizing> set,
-            String name,
-            String label,
-            Function<StatesResult, Optional<Binding>> core) {
-        set.text("states_" + name + "_at", label)
-                .filledWords(
-                        (sizing, index) ->
-                                core.apply(STATES.source().of(sizing, index).orElseThrow())
-                                        .map(met -> Wording.at(met, sizing.unit()))
-                                        .orElse(""));
+        Extreme.SHAFT_ANGLE_OUT.declareWords(at, "… at");
     }
 
     /**

@@ -177,6 +177,11 @@ public record SideResult(
                 row -> row.boot(end).map(figure::applyAsDouble).orElse(Double.NEGATIVE_INFINITY));
     }
 
+    /** A boot's shortest fibre over the travel, mm; infinity while its seats are not known. */
+    public double shortestFibre(ShaftEnd end) {
+        return -greatestOfBoot(end, boot -> -boot.shortest()).value();
+    }
+
     /** Least reserve of the outward stops that are not hard, mm; empty when all are. */
     public Optional<Binding> leastSoftReserve() {
         return states.isPresent()
