@@ -172,14 +172,19 @@ final class LineSet<T> {
     }
 
     /** The same about a part that may be missing, which the formulas see by themselves. */
-    <U> LineSet<U> ofAny(BiFunction<T, Index, Optional<U>> part, Lacking otherwise) {
+    <U> LineSet<U> ofAny(BiFunction<T, Index, Optional<U>> part, CellValue otherwise) {
         return about(
                 (sizing, index) ->
                         source.of(sizing, index).flatMap(whole -> part.apply(whole, index)),
                 (sizing, index) ->
                         source.of(sizing, index).isPresent()
-                                ? otherwise.value()
+                                ? otherwise
                                 : nothing.at(sizing, index));
+    }
+
+    /** The same. */
+    <U> LineSet<U> ofAny(BiFunction<T, Index, Optional<U>> part, Lacking otherwise) {
+        return ofAny(part, otherwise.value());
     }
 
     /** The same where cells without it are empty. */

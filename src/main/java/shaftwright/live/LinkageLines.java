@@ -29,6 +29,8 @@ final class LinkageLines {
                     "COUNT({point_height_used:all})>0",
                     (sizing, index) -> linkage(sizing, index).filter(SideLinkage::isTyped));
 
+    private static final Lacking NONE = Lacking.NO_FIGURES;
+
     /** Terms of a point's and of a row's fingerprint. */
     private static final int TERMS = 3;
 
@@ -36,14 +38,6 @@ final class LinkageLines {
 
     private static Optional<SideLinkage> linkage(Sizing sizing, Index index) {
         return Optional.of(sizing.path(index.side()).linkage());
-    }
-
-    private static Optional<Calibration> calibration(Sizing sizing, Index index) {
-        return linkage(sizing, index).flatMap(SideLinkage::calibration);
-    }
-
-    private static Optional<LinkagePath> path(Sizing sizing, Index index) {
-        return linkage(sizing, index).flatMap(SideLinkage::path);
     }
 
     static void declare(LiveLines lines) {
@@ -86,108 +80,89 @@ final class LinkageLines {
         BLOCK.figures(lines, TYPED.source())
                 .text("linkage_status", "The points")
                 .filled(SideLinkage::status);
-        compared(lines);
-        solved(lines);
+        LineSet<SideLinkage> linkages = BLOCK.figures(lines, LinkageLines::linkage);
+        compared(linkages);
+        solved(linkages);
+        LineSet<LinkagePath> paths =
+                linkages.in(Section.LINKAGE_CURVES, POWER)
+                        .ofAny((linkage, index) -> linkage.path(), NONE);
         for (HubCurve curve : HubCurve.values()) {
-            work.in(Section.LINKAGE_CURVES, POWER)
-                    .about(LinkageLines::path, Lacking.NO_FIGURES.value())
-                    .number("linkage_" + curve.word, curve.label)
+            paths.number("linkage_" + curve.word, curve.label)
                     .filled(
                             (path, index) ->
                                     curve.of(path.path(), path.pitch()).coefficient(index.row()));
         }
     }
 
-    private static void compared(LiveLines lines) {
-        LineSet<Calibration> set = BLOCK.figures(lines, LinkageLines::calibration);
-        BLOCK.figures(
-                        lines,
-                        (sizing, index) ->
-                                calibration(sizing, index)
-                                        .flatMap(compared -> linkage(sizing, index)))
-                .text("linkage_agreement", "Tape and linkage")
-                .filled(SideLinkage::agreement);
+    private static void compared(LineSet<SideLinkage> linkages) {
+        LineSet<Calibration> set = linkages.ofAny((linkage, index) -> linkage.calibration(), NONE);
+        said(linkages, "linkage_agreement", "Tape and linkage", SideLinkage::agreement);
         set.shown("linkage_off_before", "Readings off the linkage, typically")
                 .filled(Calibration::offBefore);
         set.shown("linkage_tape_share", "… tape error accounts for").filled(Calibration::tape);
         set.shown("linkage_off_after", "… left with the offsets below")
                 .filled(Calibration::offAfter);
         offset(
-                lines,
+                set.of((told, index) -> told.flangeOut()),
                 "linkage_flange_out",
-                "Output flange farther out than typed",
-                Calibration::flangeOut);
+                "Output flange farther out than typed");
         offset(
-                lines,
+                set.of((told, index) -> told.flangeUp()),
                 "linkage_flange_up",
-                "Output flange higher than typed",
-                Calibration::flangeUp);
+                "Output flange higher than typed");
         offset(
-                lines,
+                set.of((told, index) -> told.datumOut()),
                 "linkage_datum_out",
-                "Outer datum farther out than typed",
-                Calibration::datumOut);
+                "Outer datum farther out than typed");
         said(
-                BLOCK.figures(lines, unlessEmpty(SideLinkage::together)).since(3),
+                linkages.since(3),
                 "linkage_together",
-                "Told only together, ± one standard uncertainty");
+                "Told only together, ± one standard uncertainty",
+                SideLinkage::together);
         set.text("linkage_told", "How well the readings tell offsets (singular values)")
                 .filled(
                         told ->
                                 told.singularValues().stream()
                                         .map(value -> Wording.rounded(value, 2))
                                         .collect(Collectors.joining(", ")));
-        said(
-                BLOCK.figures(lines, unlessEmpty(SideLinkage::untold)),
-                "linkage_untold",
-                "What they can't tell");
+        said(linkages, "linkage_untold", "What they can't tell", SideLinkage::untold);
     }
 
-    private static void offset(
-            LiveLines lines,
-            String name,
-            String label,
-            Function<Calibration, OffsetEstimate> offset) {
-        Known.Source<OffsetEstimate> source =
-                (sizing, index) -> calibration(sizing, index).map(offset);
-        Known.Source<OffsetEstimate> told =
-                (sizing, index) -> source.of(sizing, index).filter(OffsetEstimate::isTold);
-        BLOCK.figures(
-                        lines,
-                        (sizing, index) ->
-                                source.of(sizing, index)
-                                        .map(
-                                                each ->
-                                                        each.isTold()
-                                                                ? CellValue.of(
-                                                                        each.value()
-                                                                                / sizing.unit()
-                                                                                        .mm())
-                                                                : CellValue.of("not told alone")))
-                .of(Quantity.SHOWN_LENGTH, name, label)
-                .filledCell((value, index) -> value);
-        BLOCK.figures(lines, told)
+    private static void offset(LineSet<OffsetEstimate> estimates, String name, String label) {
+        told(estimates, CellValue.of("not told alone"))
+                .shown(name, label)
+                .filled(OffsetEstimate::value);
+        told(estimates, NONE.value())
                 .since(3)
                 .shown(name + "_uncertainty", "… ± (one standard uncertainty)")
                 .filled(OffsetEstimate::uncertainty);
     }
 
-    private static Known.Source<String> unlessEmpty(Function<SideLinkage, String> sentence) {
-        return (sizing, index) ->
-                linkage(sizing, index).map(sentence).filter(text -> !text.isEmpty());
+    private static LineSet<OffsetEstimate> told(
+            LineSet<OffsetEstimate> estimates, CellValue otherwise) {
+        return estimates.ofAny(
+                (estimate, index) -> Optional.of(estimate).filter(OffsetEstimate::isTold),
+                otherwise);
     }
 
-    private static void said(LineSet<String> set, String name, String label) {
-        set.text(name, label).filled(text -> text);
+    private static void said(
+            LineSet<SideLinkage> linkages,
+            String name,
+            String label,
+            Function<SideLinkage, String> sentence) {
+        linkages.ofAny(
+                        (linkage, index) ->
+                                Optional.of(sentence.apply(linkage))
+                                        .filter(text -> !text.isEmpty()),
+                        NONE)
+                .text(name, label)
+                .filled(text -> text);
     }
 
-    private static void solved(LiveLines lines) {
-        LineSet<LinkagePath> shown = BLOCK.figures(lines, LinkageLines::path);
+    private static void solved(LineSet<SideLinkage> linkages) {
         LineSet<SideLinkage> doubt =
-                BLOCK.figures(
-                        lines,
-                        (sizing, index) ->
-                                path(sizing, index).flatMap(solved -> linkage(sizing, index)));
+                linkages.ofAny((linkage, index) -> linkage.path().map(path -> linkage), NONE);
+        LineSet<LinkagePath> shown = doubt.of((linkage, index) -> linkage.path().orElseThrow());
         LineSet<LinkagePath> work = shown.in(Section.LINKAGE_CURVES, SIDE);
         shown.since(5)
                 .shown("linkage_lowest", "Lowest travel solved")

@@ -7,6 +7,7 @@ import static shaftwright.formula.NumberFormula.UNREADABLE;
 import static shaftwright.live.Quantity.MILLIMETRE;
 import static shaftwright.live.Quantity.RADIAN;
 
+import java.util.Arrays;
 import java.util.List;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Contract;
@@ -35,7 +36,7 @@ final class ScenarioLines {
                         index -> ScenarioOutcome.letter(index.scenario()),
                         (scenario, index) -> CellValue.of(scenario.letter()));
         set.whole("used", "In use")
-                .is("IFERROR(IF({scenario_name}=\"\",0,1),1)", scenario -> scenario.used() ? 1 : 0);
+                .yes("IFERROR(IF({scenario_name}=\"\",0,1),1)", ScenarioOutcome::used);
         all.since(ReadLines.Column.SINCE)
                 .whole(ReadLines.Column.NUMBER, "Column among those of scenarios")
                 .is(
@@ -60,7 +61,7 @@ final class ScenarioLines {
                         (sizing, index) -> reduced(sizing.inputs().text("tyre_size", index)));
         tyre(set);
         picks(set);
-        for (String way : List.of("forward", "left", "up", "roll")) {
+        for (String way : MountLoad.WAYS) {
             mount(all, way);
         }
         StateLines.declareAsked(all);
@@ -76,14 +77,10 @@ final class ScenarioLines {
     private static void tyre(LineSet<ScenarioOutcome> set) {
         set.revised(2)
                 .mm("tyre_size_read", "Tyre diameter by size")
-                .cell(
-                        TyreFormula.diameter("{tyre_text}"),
-                        (scenario, index) -> ReadLines.shown(scenario.tyreNominalDiameter()));
+                .is(TyreFormula.diameter("{tyre_text}"), ScenarioOutcome::tyreNominalDiameter);
         set.revised(2)
                 .mm("tyre_section_read", "Tyre section width by size")
-                .cell(
-                        TyreFormula.sectionWidth("{tyre_text}"),
-                        (scenario, index) -> ReadLines.shown(scenario.tyreNominalWidth()));
+                .is(TyreFormula.sectionWidth("{tyre_text}"), ScenarioOutcome::tyreNominalWidth);
         set.mm("tyre_diameter", "Tyre diameter")
                 .is(
                         "IF(ISNUMBER({tyre_measured_read}),{tyre_measured_read},{tyre_size_read})",
@@ -155,20 +152,17 @@ final class ScenarioLines {
     /** How the drive unit is pushed in its mounts. */
     private static void mount(LineSet<Sizing> set, String way) {
         boolean roll = way.equals("roll");
+        String label = "Drive unit " + (roll ? "rolled" : "moved " + way) + " in its mounts";
         Cases moved = new Cases();
         for (MountLoad load : List.of(MountLoad.DRIVE, MountLoad.OVERRUN)) {
             moved.when(
                     "{mount_load}=" + quoted(load.word()),
                     "SUM(" + ReadLines.name(load.input(way)) + ")");
         }
-        set.of(roll ? RADIAN : MILLIMETRE, "mount_" + way, mountLabel(way))
+        set.of(roll ? RADIAN : MILLIMETRE, "mount_" + way, label)
                 .is(
                         "IFERROR(" + moved.otherwise("0") + ",0)",
                         (sizing, index) -> sizing.mountMove(index.scenario(), way));
-    }
-
-    private static String mountLabel(String way) {
-        return "Drive unit " + (way.equals("roll") ? "rolled" : "moved " + way) + " in its mounts";
     }
 
     /** All numbers typed for the scenario. */
@@ -190,29 +184,25 @@ final class ScenarioLines {
                         .when(MisreadLines.SHARED + "<>\"\"", MisreadLines.SHARED)
                         .when(column + "<>\"\"", column)
                         .when(
-                                "COUNTIF({tyre_size_read>tyre_section_read},\""
-                                        + UNREADABLE
-                                        + "\")>0",
+                                Pieces.of("unreadable", quoted(UNREADABLE))
+                                        .in(
+                                                "COUNTIF({tyre_size_read>tyre_section_read},<unreadable>)>0"),
                                 named("tyre_size", "the tyre size", "can't be read"))
                         .when(
-                                """
-                                AND(LEN({scenario_name})>0,{bump_rule}<>"",{bump_rule}<>"typed",
-                                {bump_rule}<>"clearance")
-                                """,
+                                "AND(LEN({scenario_name})>0,"
+                                        + noneOf("bump_rule", "typed", "clearance")
+                                        + ")",
                                 named(
                                         "bump_rule",
                                         "the bump rule",
-                                        "is neither typed nor clearance"))
-                        .when(
-                                "AND({mount_load}<>\"\","
-                                        + joined(",", MountLoad.values(), ScenarioLines::isNot)
-                                        + ")",
-                                named(
-                                        "mount_load",
-                                        "what pushes the drive unit",
-                                        "is none of the words offered"));
+                                        "is neither typed nor clearance"));
+        String[] loads =
+                Arrays.stream(MountLoad.values()).map(MountLoad::word).toArray(String[]::new);
         cases.when(
-                "AND({all_states}<>\"\",{all_states}<>\"yes\",{all_states}<>\"no\")",
+                "AND(" + noneOf("mount_load", loads) + ")",
+                named("mount_load", "what pushes the drive unit", "is none of the words offered"));
+        cases.when(
+                "AND(" + noneOf("all_states", "yes", "no") + ")",
                 named("all_states", "whether all states are asked for", "is neither yes nor no"));
         for (ShaftEnd end : ShaftEnd.values()) {
             joint(cases, end);
@@ -221,7 +211,7 @@ final class ScenarioLines {
             Pieces words = EndText.of(end);
             cases.when(
                     words.in("AND({boot_<inner>}<>\"\",{boot_row_<end>}=0)"),
-                    notListed(words.in("boot_<inner>"), words.in("the <inner> boot"), "boot"));
+                    notListed(end, "boot"));
         }
         return cases.when(
                         "AND({blank_choice}<>\"\",{blank_choice}<>\"auto\",{blank_row_wanted}=0)",
@@ -258,19 +248,18 @@ final class ScenarioLines {
     }
 
     private static void joint(Cases cases, ShaftEnd end) {
-        String pick = EndText.of(end, "joint_<inner>");
-        String joint = EndText.of(end, "the <inner> joint");
         Pieces words =
                 EndText.of(end)
                         .and("row", "{joint_row_<end>}")
                         .and("no_joint", quoted(Sizing.noJoint(end)))
-                        .and("not_listed", notListed(pick, joint, "joint"))
+                        .and("not_listed", notListed(end, "joint"))
                         .and("name", TypedCell.named("joint_name", "INDEX(joint_name,<row>)"))
                         .and(
                                 "bench",
                                 TypedCell.named(
                                         "bench_joint",
                                         "INDEX(bench_joint,MATCH(<row>,bench_flaw,0))"))
+                        .and("cant_be_read", Misread.CANT_BE_READ)
                         .and("lacks", quoted(JointSize.lacks(end)));
         cases.when(
                         words.in("<row>=0"),
@@ -278,14 +267,23 @@ final class ScenarioLines {
                 .when(
                         words.in("SUM(INDEX(joint_flaw,<row>))+COUNTIF(bench_flaw,<row>)>0"),
                         words.in(
-                                        """
-                                        IF(SUM(INDEX(joint_flaw,<row>))>0,"the <inner> joint ("&<name>,
-                                        "a bench row of the <inner> joint ("&<bench>)&")
-                                        """)
-                                + (Misread.CANT_BE_READ + "\""))
+                                """
+                                IF(SUM(INDEX(joint_flaw,<row>))>0,"the <inner> joint ("&<name>,
+                                "a bench row of the <inner> joint ("&<bench>)&")<cant_be_read>"
+                                """))
                 .when(
                         words.in("INDEX(joint_lack,<row>)<>\"\""),
                         words.in("<lacks>&INDEX(joint_lack,<row>)"));
+    }
+
+    /** Whether a cell holds something else than these words, as arguments of AND. */
+    private static String noneOf(String input, String... words) {
+        String other = "{" + input + "}<>";
+        return other + "\"\"," + joined(",", words, word -> other + quoted(word));
+    }
+
+    private static String notListed(ShaftEnd end, String part) {
+        return notListed(part + "_" + end.word(), "the " + end.word() + " " + part, part);
     }
 
     /** A pick without such a row, by its cell. */
@@ -295,11 +293,7 @@ final class ScenarioLines {
 
     /** What is said of one of the scenario's cells. */
     private static String named(String input, String what, String is) {
-        return (quoted(what + " (") + "&" + TypedCell.named(input, "{" + input + "}") + "&")
-                + quoted(") " + is);
-    }
-
-    private static String isNot(MountLoad load) {
-        return "{mount_load}<>" + quoted(load.word());
+        return Pieces.of("cell", TypedCell.named(input, "{" + input + "}"))
+                .in("\"" + what + " (\"&<cell>&\") " + is + "\"");
     }
 }

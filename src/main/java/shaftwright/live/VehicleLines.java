@@ -3,15 +3,15 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.SCENARIO;
 import static shaftwright.formula.FormulaText.joined;
 import static shaftwright.formula.FormulaText.quoted;
+import static shaftwright.live.EndText.both;
 
+import java.util.Optional;
 import java.util.function.Function;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
-import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
-import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.Price;
 import shaftwright.study.SetCost;
 import shaftwright.study.Wording;
@@ -23,42 +23,45 @@ final class VehicleLines {
     static void declare(LiveLines lines) {
         LineSet<Sizing> all = LineSet.in(lines, Section.SCENARIO_RESULTS, SCENARIO);
         LineSet<ScenarioOutcome> scenarios =
-                all.of((sizing, index) -> sizing.scenario(index.scenario()));
+                all.ofAny(
+                        (sizing, index) ->
+                                Optional.of(sizing.scenario(index.scenario()))
+                                        .filter(ScenarioOutcome::used));
         sizes(scenarios);
         width(all.revised(2), scenarios.revised(2));
-        costs(scenarios.revised(3).with(pieces()));
+        costs(
+                scenarios
+                        .revised(3)
+                        .inRow("{used}")
+                        .with(pieces())
+                        .of((scenario, index) -> scenario.cost()));
     }
 
     private static void sizes(LineSet<ScenarioOutcome> set) {
-        set.shown("result_tyre", "Tyre diameter")
+        set.when("AND({used}=1,ISNUMBER({tyre_diameter}))")
+                .shown("result_tyre", "Tyre diameter")
+                .is("{tyre_diameter}/tape_mm", ScenarioOutcome::tyreDiameter);
+        set.when("AND({used}=1,ISNUMBER(clearance_ride_read))")
+                .shown("result_clearance_ride", "Ground clearance at ride")
                 .is(
-                        Given.when(
-                                "AND({used}=1,ISNUMBER({tyre_diameter}))",
-                                "{tyre_diameter}/tape_mm"),
-                        scenario -> scenario.used() ? scenario.tyreDiameter() : Double.NaN);
-        set.shown("result_clearance_ride", "Ground clearance at ride")
-                .is(
-                        Given.when(
-                                "AND({used}=1,ISNUMBER(clearance_ride_read))",
-                                "(clearance_ride_read+{tyre_radius_gain})/tape_mm"),
-                        scenario -> scenario.used() ? scenario.clearanceAtRide() : Double.NaN);
-        set.shown("result_clearance_bump", "Ground clearance at bump")
+                        "(clearance_ride_read+{tyre_radius_gain})/tape_mm",
+                        ScenarioOutcome::clearanceAtRide);
+        set.when("{ready@left}=1")
+                .given("clearance_ride_read")
+                .shown("result_clearance_bump", "Ground clearance at bump")
                 .is(
                         """
-                        IF({ready@left}=1,IF(ISNUMBER(clearance_ride_read),(clearance_ride_read
+                        (clearance_ride_read
                         +{tyre_radius_gain}-({t_high@left}-{wheel_arm}
-                        *(SIN({path_camber@left#<bump>})-SIN({path_camber@left#<ride>}))))
-                        /tape_mm,""),"")
+                        *(SIN({path_camber@left#<bump>})-SIN({path_camber@left#<ride>}))))/tape_mm
                         """,
                         ScenarioOutcome::clearanceAtBump);
-        set.with(Pieces.of("left", hubFace(Side.LEFT)).and("right", hubFace(Side.RIGHT)))
+        set.when("{ready@left}*{ready@right}=1")
+                .givenAll("{inner_offset_used@left}", "{inner_offset_used@right}")
+                .with(Pieces.of("left", hubFace(Side.LEFT)).and("right", hubFace(Side.RIGHT)))
                 .shown("result_track", "Track width")
                 .is(
-                        """
-                        IF({ready@left}*{ready@right}=1,
-                        IF(COUNT({inner_offset_used@left},{inner_offset_used@right})=2,
-                        (<left>+<right>+2*({wheel_spacer_read}-{wheel_offset_read}))/tape_mm,""),"")
-                        """,
+                        "(<left>+<right>+2*({wheel_spacer_read}-{wheel_offset_read}))/tape_mm",
                         ScenarioOutcome::track);
     }
 
@@ -75,21 +78,18 @@ final class VehicleLines {
 
     private static void width(LineSet<Sizing> all, LineSet<ScenarioOutcome> scenarios) {
         scenarios
+                .when("AND(ISNUMBER({result_track}),ISNUMBER({tyre_width}))")
                 .shown("result_width", "Overall width at the tyres")
-                .is(
-                        Given.when(
-                                "AND(ISNUMBER({result_track}),ISNUMBER({tyre_width}))",
-                                "{result_track}+{tyre_width}/tape_mm"),
-                        ScenarioOutcome::overallWidth);
+                .is("{result_track}+{tyre_width}/tape_mm", ScenarioOutcome::overallWidth);
         String over = Phrases.length("{result_width}*tape_mm-width_limit_read");
         String inside = Phrases.length("width_limit_read-{result_width}*tape_mm");
-        all.with(Pieces.of("over", over).and("inside", inside))
+        all.when("AND(ISNUMBER({result_width}),ISNUMBER(width_limit_read))")
+                .with(Pieces.of("over", over).and("inside", inside))
                 .text("result_width_note", "Width against your limit")
                 .is(
                         """
-                        IF(AND(ISNUMBER({result_width}),ISNUMBER(width_limit_read)),
                         IF({result_width}*tape_mm>width_limit_read,
-                        "over by "&<over>,"inside by "&<inside>),"")
+                        "over by "&<over>,"inside by "&<inside>)
                         """,
                         (sizing, index) -> note(sizing, sizing.scenario(index.scenario())));
     }
@@ -109,62 +109,42 @@ final class VehicleLines {
         Pieces pieces =
                 Pieces.of("no_price", quoted(Price.NO_PRICE))
                         .and("not_priced", quoted(Price.NOT_PRICED))
+                        .and("unpriced", unpriced("shafts", "joints", "boots"))
                         .and(
                                 "all",
                                 "SUM({cost_shafts},{cost_joints},{cost_boots},{other_cost_read})");
-        for (ShaftEnd end : ShaftEnd.values()) {
-            // No boot costs nothing, no joint has no price.
-            pieces =
-                    pieces.and(EndText.of(end))
-                            .and("joint", "INDEX(joint_price_read,{joint_row_<end>})")
-                            .and("boot", "INDEX(boot_price_read,{boot_row_<end>})")
-                            .and(
-                                    "joint_priced_" + end.shortWord(),
-                                    "IF({joint_row_<end>}=0,0,COUNT(<joint>))")
-                            .and(
-                                    "boot_priced_" + end.shortWord(),
-                                    "IF({boot_row_<end>}=0,1,COUNT(<boot>))")
-                            .and(
-                                    "joint_price_" + end.shortWord(),
-                                    "IF({joint_row_<end>}=0,0,SUM(<joint>))")
-                            .and(
-                                    "boot_price_" + end.shortWord(),
-                                    "IF({boot_row_<end>}=0,0,SUM(<boot>))");
+        for (Side side : Side.values()) {
+            String blank = "INDEX(blank_price_read,{plan_row@" + side.word() + "})";
+            pieces = pieces.and("blank_" + side.word(), blank);
         }
-        return pieces;
+        pieces = both(pieces, "joint", "INDEX(joint_price_read,{joint_row_<end>})");
+        pieces = both(pieces, "boot", "INDEX(boot_price_read,{boot_row_<end>})");
+        // No boot costs nothing, no joint has no price.
+        pieces = both(pieces, "joint_priced", "IF({joint_row_<end>}=0,0,COUNT(<joint_<end>>))");
+        pieces = both(pieces, "boot_priced", "IF({boot_row_<end>}=0,1,COUNT(<boot_<end>>))");
+        pieces = both(pieces, "joint_price", "IF({joint_row_<end>}=0,0,SUM(<joint_<end>>))");
+        return both(pieces, "boot_price", "IF({boot_row_<end>}=0,0,SUM(<boot_<end>>))");
     }
 
-    private static void costs(LineSet<ScenarioOutcome> set) {
+    private static void costs(LineSet<SetCost> set) {
         cost(
-                set.with(
-                        Pieces.of(
-                                "prices",
-                                """
-                                INDEX(blank_price_read,{plan_row@left}),
-                                INDEX(blank_price_read,{plan_row@right})
-                                """)),
+                set,
                 "cost_shafts",
                 "Shaft pair",
                 """
                 IF(ISNUMBER({shaft_pair_price_read}),{shaft_pair_price_read},
                 IF({ready@left}*{ready@right}=0,"no shaft",
                 IF({plan_row@left}*{plan_row@right}=0,"no blank",
-                IF(COUNT(<prices>)<2,<no_price>,SUM(<prices>)))))
+                IF(COUNT(<blank_left>,<blank_right>)<2,<no_price>,SUM(<blank_left>,<blank_right>)))))
                 """,
                 SetCost::shafts);
         cost(
-                set.with(
-                        Pieces.of(
-                                "prices",
-                                """
-                                INDEX(joint_price_read,{joint_row_in}),
-                                INDEX(joint_price_read,{joint_row_out})
-                                """)),
+                set,
                 "cost_joints",
                 "Joints, four",
                 """
                 IF({joint_row_in}*{joint_row_out}=0,"no joint",
-                IF(COUNT(<prices>)<2,<no_price>,2*SUM(<prices>)))
+                IF(COUNT(<joint_in>,<joint_out>)<2,<no_price>,2*SUM(<joint_in>,<joint_out>)))
                 """,
                 SetCost::joints);
         cost(
@@ -178,7 +158,7 @@ final class VehicleLines {
                 SetCost::boots);
         // A number when all is priced, else what is priced and what is not.
         cost(
-                set.with(Pieces.of("unpriced", unpriced("shafts", "joints", "boots"))),
+                set,
                 "cost_total",
                 "Cost of the vehicle set",
                 """
@@ -218,18 +198,12 @@ final class VehicleLines {
     }
 
     private static void cost(
-            LineSet<ScenarioOutcome> set,
+            LineSet<SetCost> set,
             String name,
             String label,
             String formula,
             Function<SetCost, Price> core) {
-        set.money(name, label)
-                .cell(
-                        Given.row("{used}", formula),
-                        (scenario, index) ->
-                                scenario.used()
-                                        ? shown(core.apply(scenario.cost()))
-                                        : CellValue.of(""));
+        set.money(name, label).cell(formula, (cost, index) -> shown(core.apply(cost)));
     }
 
     /** The amount, or what is lacking. */
