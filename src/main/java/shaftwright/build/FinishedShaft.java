@@ -2,6 +2,7 @@ package shaftwright.build;
 
 import java.util.Map;
 import java.util.OptionalDouble;
+import shaftwright.shaft.ShaftEnd;
 
 /**
  * What was measured of one side's finished shaft.
@@ -29,6 +30,11 @@ public record FinishedShaft(
         static final Assembled NOTHING =
                 new Assembled(
                         OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+
+        /** A joint's angle, rad. */
+        public OptionalDouble angle(ShaftEnd end) {
+            return end.either(innerAngle, outerAngle);
+        }
     }
 
     public FinishedShaft {

@@ -6,12 +6,9 @@ import static shaftwright.contract.Grid.BUILT;
 import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.function.BiFunction;
 import shaftwright.build.WheelPlace;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
-import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.FinishedShafts;
 import shaftwright.reading.ServiceLog;
@@ -52,16 +49,7 @@ final class BuiltLines {
     /** Of the scenario's column. */
     private static final List<String> CELLS = List.of("u_x", "u_y", "u_z", "spacing_final");
 
-    private final LineSet<AsBuilt> built;
-    private final LineSet<Sizing> all;
-
-    private BuiltLines(LineSet<Sizing> all) {
-        this.all = all;
-        built =
-                all.about(
-                        (sizing, index) -> FinishedShafts.of(sizing, index.side()),
-                        Lacking.EMPTY.value());
-    }
+    private BuiltLines() {}
 
     static void declare(LiveLines lines) {
         ReadLines.declare(
@@ -71,19 +59,33 @@ final class BuiltLines {
                 AS_CUT,
                 (input, index) -> input.name() + "~");
         LineSet<Sizing> all = LineSet.in(lines, Section.BUILT_WORK, AS_CUT);
-        all.in(Section.BUILT_WORK, BUILT).ordinal("built_row", "Row");
+        LineSet<Sizing> places = all.in(Section.BUILT_WORK, BUILT);
+        places.ordinal("built_row", "Row");
         ReadLines.declare(
                 lines,
                 Contract.inputs(BUILT),
                 Section.BUILT_WORK,
                 BUILT,
                 (input, index) -> "INDEX(" + input.name() + "~,{built_row})");
-        BuiltLines lengths = new BuiltLines(all);
-        lengths.planned();
-        lengths.place();
-        lengths.expected();
-        lengths.asCut();
-        lengths.shown();
+        LineSet<AsBuilt> built =
+                all.ofAny((sizing, index) -> FinishedShafts.of(sizing, index.side()));
+        planned(built.revised(2));
+        places.with(Pieces.of("steps", TravelSteps.COUNT))
+                .whole("built_place", "Row of all positions")
+                .is(
+                        index ->
+                                Pieces.of("step", at(index).step() + 1)
+                                        .in(
+                                                "IF(ISNUMBER({built_shift#0}),(card_index-1)*<steps>+<step>,0)"),
+                        (sizing, index) ->
+                                sizing.shopResult(index.side()).isEmpty()
+                                        ? 0
+                                        : sizing.shopScenario().orElseThrow() * TravelSteps.COUNT
+                                                + at(index).step()
+                                                + 1);
+        expected(built.in(Section.BUILT_WORK, BUILT));
+        asCut(built.in(Section.BUILT_CUT, AS_CUT));
+        shown(built.in(Section.BUILT_SHOWN, BUILT));
         service(all.in(Section.SERVICE, BOOK));
     }
 
@@ -92,47 +94,25 @@ final class BuiltLines {
     }
 
     /** Slack of the shop scenario as planned, and how the shaft differs from that. */
-    private void planned() {
-        LineSet<AsBuilt> later = built.revised(2);
-        later.mm("built_worst_in", "Planned slack")
-                .is(
-                        Given.number("{shop_k}", Card.cell("worst_slack_in")),
-                        shaft -> shaft.planned().leastSlackIn().value());
-        later.mm("built_worst_out", "Planned slack")
-                .is(
-                        Given.number("{shop_k}", Card.cell("worst_slack_out")),
-                        shaft -> shaft.planned().leastSlackOut().value());
-        later.mm("built_shift", "Cut longer than planned")
+    private static void planned(LineSet<AsBuilt> built) {
+        LineSet<AsBuilt> known = built.given("{shop_k}");
+        known.mm("built_worst_in", "Planned slack")
+                .is(Card.cell("worst_slack_in"), shaft -> shaft.planned().leastSlackIn().value());
+        known.mm("built_worst_out", "Planned slack")
+                .is(Card.cell("worst_slack_out"), shaft -> shaft.planned().leastSlackOut().value());
+        known.mm("built_shift", "Cut longer than planned")
                 .is(
                         """
-                        IF(ISNUMBER({shop_k}),IF(ISNUMBER({built_k_read}),{built_k_read}-{shop_k},
-                        IF(ISNUMBER({built_e_read}),{built_e_read}-{shop_e},0)),"")
+                        IF(ISNUMBER({built_k_read}),{built_k_read}-{shop_k},
+                        IF(ISNUMBER({built_e_read}),{built_e_read}-{shop_e},0))
                         """,
                         AsBuilt::shift);
     }
 
-    private void place() {
-        all.in(Section.BUILT_WORK, BUILT)
-                .with(Pieces.of("steps", TravelSteps.COUNT))
-                .whole("built_place", "Row of all positions")
-                .is(
-                        index ->
-                                Pieces.of("step", at(index).step() + 1)
-                                        .in(
-                                                "IF(ISNUMBER({built_shift#0}),(card_index-1)*<steps>+<step>,0)"),
-                        (sizing, index) ->
-                                FinishedShafts.of(sizing, index.side()).isEmpty()
-                                        ? 0
-                                        : sizing.shopScenario().orElseThrow() * TravelSteps.COUNT
-                                                + at(index).step()
-                                                + 1);
-    }
-
-    private void expected() {
-        LineSet<AsBuilt> set = built.in(Section.BUILT_WORK, BUILT);
-        set.mm("built_path_doubt", "Doubt of the hub path")
+    private static void expected(LineSet<AsBuilt> built) {
+        built.mm("built_path_doubt", "Doubt of the hub path")
                 .is(known("{path_doubt}"), (shaft, index) -> shaft.pathDoubt(at(index)));
-        set.mm("built_play_plan", "End play expected")
+        built.mm("built_play_plan", "End play expected")
                 .is(
                         known(
                                 """
@@ -143,125 +123,104 @@ final class BuiltLines {
         // Of the shaft as cut; a much too short one has none.
         String spacing = "({spacing_final}+{built_shift#0})";
         String root = CentreFormulas.pushRoot(spacing);
-        String push = CentreFormulas.push(spacing);
-        set.since(3)
+        built.since(3)
                 .mm("built_push", "Push-in, equal at both ends")
-                .is(
-                        known("IF(" + root + "<0,\"\"," + push + ")"),
-                        (shaft, index) -> shaft.push(at(index)).orElse(Double.NaN));
+                .ifKnown(
+                        known("IF(" + root + "<0,\"\"," + CentreFormulas.push(spacing) + ")"),
+                        (shaft, index) -> shaft.push(at(index)));
         for (ShaftEnd end : ShaftEnd.values()) {
-            set.revised(3)
+            built.revised(3)
                     .at(end)
                     .rad("built_<inner>_plan", "<Inner> angle of the shaft as cut")
-                    .is(
+                    .ifKnown(
                             joined(CentreFormulas.angle(end, "{built_push}", "{built_push}")),
-                            (shaft, index) -> angle(shaft, end, at(index)));
+                            (shaft, index) -> shaft.angle(at(index), end));
         }
-        set.rad("built_angle_doubt", "Doubt of an angle")
+        built.rad("built_angle_doubt", "Doubt of an angle")
                 .is(
                         known(
                                 "built_gauge_read+({built_path_doubt}+height_graduation_read)/{centre_distance}"),
                         (shaft, index) -> shaft.angleDoubt(at(index)));
     }
 
-    private static double angle(AsBuilt shaft, ShaftEnd end, WheelPlace place) {
-        return end.either(shaft.innerAngle(place), shaft.outerAngle(place)).orElse(Double.NaN);
+    private static void asCut(LineSet<AsBuilt> built) {
+        LineSet<AsBuilt> cut = built.given("{built_shift}");
+        cut.shown("built_slack_in", "Least slack before bottoming")
+                .is("({built_worst_in}-{built_shift})/tape_mm", AsBuilt::slackIn);
+        cut.shown("built_slack_out", "Least slack before pull-out")
+                .is("({built_worst_out}+{built_shift})/tape_mm", AsBuilt::slackOut);
+        built.revised(2)
+                .with(
+                        Pieces.of("bottoms", quoted(AsBuilt.BOTTOMS))
+                                .and("pulls_out", quoted(AsBuilt.PULLS_OUT))
+                                .and("clear", quoted(AsBuilt.CLEAR))
+                                .and("short_in", Phrases.length("0-{built_slack_in}*tape_mm"))
+                                .and("short_out", Phrases.length("0-{built_slack_out}*tape_mm")))
+                .when("AND(ISNUMBER({built_shift}),COUNT({built_e_read},{built_k_read})>0)")
+                .text("built_says", "As it was cut")
+                .inUnit(
+                        """
+                        IF({built_slack_in}<0,<bottoms>&<short_in>,
+                        IF({built_slack_out}<0,<pulls_out>&<short_out>,<clear>))
+                        """,
+                        (shaft, unit) -> shaft.sentence(unit).orElse(""));
     }
 
-    private void asCut() {
-        LineSet<AsBuilt> set = built.in(Section.BUILT_CUT, AS_CUT);
-        set.shown("built_slack_in", "Least slack before bottoming")
-                .is(
-                        Given.number("{built_shift}", "({built_worst_in}-{built_shift})/tape_mm"),
-                        AsBuilt::slackIn);
-        set.shown("built_slack_out", "Least slack before pull-out")
-                .is(
-                        Given.number("{built_shift}", "({built_worst_out}+{built_shift})/tape_mm"),
-                        AsBuilt::slackOut);
-        sentence(
-                all.in(Section.BUILT_CUT, AS_CUT),
-                "built_says",
-                "As it was cut",
-                cutWords(),
-                (shaft, sizing, place) -> shaft.sentence(sizing.unit()));
-    }
-
-    private void shown() {
-        LineSet<AsBuilt> set = built.in(Section.BUILT_SHOWN, BUILT);
-        set.shown("built_play_expected", "Expected")
+    private static void shown(LineSet<AsBuilt> built) {
+        built.shown("built_play_expected", "Expected")
                 .is(known("{built_play_plan}/tape_mm"), (shaft, index) -> shaft.play(at(index)));
-        set.shown("built_play_doubt", "Doubt ±")
+        built.shown("built_play_doubt", "Doubt ±")
                 .is(
                         known("({built_path_doubt}+tape_graduation_read)/tape_mm"),
                         (shaft, index) -> shaft.playDoubt(at(index)));
         compared(
+                built.with(
+                                Pieces.of("read", "{built_play_read}")
+                                        .and("plan", "{built_play_plan}")
+                                        .and("doubt", "{built_path_doubt}+tape_graduation_read")
+                                        .and("shown", Phrases.length("<off>")))
+                        .ofAny((shaft, index) -> shaft.playCompared(at(index))),
                 "built_play_says",
-                "End play",
-                words(
-                        "{built_play_read}",
-                        "{built_play_plan}",
-                        "{built_path_doubt}+tape_graduation_read",
-                        Phrases.length("<off>")),
-                AsBuilt::playCompared);
-        angle(set, ShaftEnd.INNER, AsBuilt::innerAngleCompared);
-        angle(set, ShaftEnd.OUTER, AsBuilt::outerAngleCompared);
-        set.deg("built_angles_doubt", "Doubt of angles ±")
+                "End play");
+        for (ShaftEnd end : ShaftEnd.values()) {
+            LineSet<AsBuilt> angles = built.at(end);
+            angles.revised(3)
+                    .deg("built_<inner>_expected", "Expected")
+                    .ifKnown(
+                            joined("DEGREES({built_<inner>_plan})"),
+                            (shaft, index) -> shaft.angle(at(index), end));
+            compared(
+                    angles.with(
+                                    Pieces.of("read", "{built_angle_<inner>_read}")
+                                            .and("plan", "{built_<inner>_plan}")
+                                            .and("doubt", "{built_angle_doubt}")
+                                            .and("shown", Phrases.angle("<off>")))
+                            .ofAny((shaft, index) -> shaft.angleCompared(at(index), end)),
+                    "built_<inner>_says",
+                    "<Inner> angle");
+        }
+        built.deg("built_angles_doubt", "Doubt of angles ±")
                 .is(
                         known("DEGREES({built_angle_doubt})"),
                         (shaft, index) -> shaft.angleDoubt(at(index)));
     }
 
-    private void angle(
-            LineSet<AsBuilt> set,
-            ShaftEnd end,
-            BiFunction<AsBuilt, WheelPlace, Optional<Compared>> compared) {
-        set.revised(3)
-                .at(end)
-                .deg("built_<inner>_expected", "Expected")
-                .is(
-                        joined("DEGREES({built_<inner>_plan})"),
-                        (shaft, index) -> angle(shaft, end, at(index)));
-        compared(
-                EndText.of(end, "built_<inner>_says"),
-                EndText.of(end, "<Inner> angle"),
-                words(
-                        EndText.of(end, "{built_angle_<inner>_read}"),
-                        EndText.of(end, "{built_<inner>_plan}"),
-                        "{built_angle_doubt}",
-                        Phrases.angle("<off>")),
-                compared);
-    }
-
     /** What a measured figure makes of the expected one. */
-    private void compared(
-            String name,
-            String label,
-            String formula,
-            BiFunction<AsBuilt, WheelPlace, Optional<Compared>> core) {
-        sentence(
-                all.in(Section.BUILT_SHOWN, BUILT),
-                name,
-                label,
-                formula,
-                (shaft, sizing, place) ->
-                        core.apply(shaft, place).map(said -> said.sentence(sizing.unit())));
-    }
-
-    /** A sentence by the core. */
-    private interface Said {
-        Optional<String> of(AsBuilt shaft, Sizing sizing, WheelPlace place);
-    }
-
-    private static void sentence(
-            LineSet<Sizing> set, String name, String label, String formula, Said core) {
-        set.revised(2)
+    private static void compared(LineSet<Compared> compared, String name, String label) {
+        compared.revised(2)
+                .with(
+                        Pieces.of("off", "ABS(<read>-<plan>)")
+                                .and("more", quoted(Compared.MORE))
+                                .and("less", quoted(Compared.LESS))
+                                .and("beyond", quoted(Compared.BEYOND))
+                                .and("within", quoted(Compared.WITHIN)))
                 .text(name, label)
-                .is(
-                        formula,
-                        (sizing, index) ->
-                                FinishedShafts.of(sizing, index.side())
-                                        .flatMap(shaft -> core.of(shaft, sizing, at(index)))
-                                        .orElse(""));
+                .inUnit(
+                        """
+                        IF(COUNT(<read>,<plan>)<2,"",IF(ROUND(<off>-(<doubt>),6)>0,
+                        <shown>&IF(<read>><plan>,<more>,<less>)&<beyond>,<within>))
+                        """,
+                        Compared::sentence);
     }
 
     /**
@@ -282,38 +241,6 @@ final class BuiltLines {
     /** Where they reach from joint to joint. */
     private static String joined(String formula) {
         return known("IF({built_push}=\"\",\"\"," + formula + ")");
-    }
-
-    private static String cutWords() {
-        return Pieces.of("bottoms", quoted(AsBuilt.BOTTOMS))
-                .and("pulls_out", quoted(AsBuilt.PULLS_OUT))
-                .and("clear", quoted(AsBuilt.CLEAR))
-                .and("short_in", Phrases.length("0-{built_slack_in}*tape_mm"))
-                .and("short_out", Phrases.length("0-{built_slack_out}*tape_mm"))
-                .in(
-                        """
-                        IF(AND(ISNUMBER({built_shift}),COUNT({built_e_read},{built_k_read})>0),
-                        IF({built_slack_in}<0,<bottoms>&<short_in>,
-                        IF({built_slack_out}<0,<pulls_out>&<short_out>,<clear>)),"")
-                        """);
-    }
-
-    /** How a reading compares with the plan; {@code <off>} in what is shown is the difference. */
-    private static String words(String read, String plan, String doubt, String shown) {
-        return Pieces.of("read", read)
-                .and("plan", plan)
-                .and("doubt", doubt)
-                .and("off", "ABS(<read>-<plan>)")
-                .and("shown", shown)
-                .and("more", quoted(Compared.MORE))
-                .and("less", quoted(Compared.LESS))
-                .and("beyond", quoted(Compared.BEYOND))
-                .and("within", quoted(Compared.WITHIN))
-                .in(
-                        """
-                        IF(COUNT(<read>,<plan>)<2,"",IF(ROUND(<off>-(<doubt>),6)>0,
-                        <shown>&IF(<read>><plan>,<more>,<less>)&<beyond>,<within>))
-                        """);
     }
 
     /** One sentence on the service log. */

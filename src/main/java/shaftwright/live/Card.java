@@ -64,12 +64,14 @@ final class Card {
         return scenario(sizing, index).flatMap(shop -> Known.RESULT.source().of(sizing, shop));
     }
 
+    /** The verdict on its scenario's side. */
+    static Optional<Verdict> verdict(Sizing sizing, Index index) {
+        return scenario(sizing, index).flatMap(sizing::verdict);
+    }
+
     /** What the card of a side prints. */
     static CardPrint allowed(Sizing sizing, Index index) {
-        return scenario(sizing, index)
-                .flatMap(sizing::verdict)
-                .map(Verdict::card)
-                .orElse(CardPrint.ALL);
+        return verdict(sizing, index).map(Verdict::card).orElse(CardPrint.ALL);
     }
 
     /** The shaft where its lengths may be printed. */

@@ -11,6 +11,7 @@ import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.CardPrint;
 import shaftwright.study.MatingWording;
+import shaftwright.study.Verdict;
 import shaftwright.study.Wording;
 
 /** Texts that the shop card of each side prints, what it may print, and for which scenario. */
@@ -38,13 +39,9 @@ final class CardWordLines {
         card.text("card_vehicle", "Vehicle")
                 .is("vehicle_name&\"\"", sizing -> sizing.inputs().text("vehicle_name"));
         typed(card, "card_name", "Scenario", "scenario_name");
-        card.text("card_verdict", "Verdict")
-                .is(
-                        index -> words("side_verdict", "card_index"),
-                        (sizing, index) ->
-                                Card.scenario(sizing, index)
-                                        .map(shop -> VerdictLines.words(sizing, shop))
-                                        .orElse(""));
+        card.ofAny(Card::verdict)
+                .text("card_verdict", "Verdict")
+                .inUnit(words("side_verdict", "card_index"), Verdict::text);
         LineSet<Card.Printed> printed = Card.printed(card.revised(2));
         printed.revised(6)
                 .text("card_blank", "Blank")

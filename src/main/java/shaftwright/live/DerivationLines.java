@@ -89,7 +89,9 @@ public final class DerivationLines {
                 .map(
                         shop ->
                                 (sizing.inputs().text("scenario_name", shop) + ": ")
-                                        + VerdictLines.words(sizing, shop)
+                                        + sizing.verdict(shop)
+                                                .map(v -> v.text(sizing.unit()))
+                                                .orElse("")
                                         + (sizing.wantsAllStates(shop.scenario())
                                                 ? " " + Derivation.ALL_STATES
                                                 : ""))

@@ -3,7 +3,6 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
 
 import java.util.Locale;
-import shaftwright.formula.Given;
 import shaftwright.reading.Sizing;
 import shaftwright.study.Finding;
 
@@ -17,16 +16,15 @@ final class FindingLines {
             String word = finding.name().toLowerCase(Locale.ROOT);
             set.since(since(finding))
                     .revised(revised(finding))
+                    .ofAny(Sizing::verdict)
+                    .when(FindingPlaces.holds(finding))
                     .text(name(finding), "Finding: " + word.replace('_', ' '))
-                    .is(
-                            Given.when(
-                                    FindingPlaces.holds(finding),
-                                    Phrases.sentence(finding.sentence(), FindingPlaces::place)),
-                            (sizing, index) ->
-                                    sizing.verdict(index)
-                                            .filter(all -> all.findings().contains(finding))
-                                            .map(all -> all.sentence(finding, sizing.unit()))
-                                            .orElse(""));
+                    .inUnit(
+                            Phrases.sentence(finding.sentence(), FindingPlaces::place),
+                            (verdict, unit) ->
+                                    verdict.findings().contains(finding)
+                                            ? verdict.sentence(finding, unit)
+                                            : "");
         }
     }
 

@@ -3,10 +3,8 @@ package shaftwright.live;
 import static shaftwright.formula.FormulaText.quoted;
 import static shaftwright.strength.FlangeBolts.MOST_PRELOAD;
 
-import java.util.function.ToDoubleFunction;
 import shaftwright.contract.Grid;
 import shaftwright.formula.Cases;
-import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.StrengthReader;
 import shaftwright.strength.Bar;
@@ -36,50 +34,47 @@ final class RatedLines {
                         IFERROR(MATCH(INDEX(rated_joint,{rated_slot}),joint_name,0),0)))
                         """,
                         (strength, index) -> strength.joint(index.row()));
-        work.number("bolt_proof", "Proof load of a bolt, N")
-                .is(proofLoad(), bolts(FlangeBolts::proofLoad));
-        work.number("bolt_tension", "Tension of a bolt, N")
+        LineSet<FlangeBolts> bolts = work.ofAny((strength, index) -> strength.bolts(index.row()));
+        bolts.number("bolt_proof", "Proof load of a bolt, N")
+                .is(proofLoad(), FlangeBolts::proofLoad);
+        LineSet<FlangeBolts> proven = bolts.given("{bolt_proof}");
+        proven.number("bolt_tension", "Tension of a bolt, N")
                 .is(
-                        proven("<nmm>*{bolt_torque_read}/(nut_factor_read*{bolt_diameter_read})"),
-                        bolts(FlangeBolts::preload));
+                        "<nmm>*{bolt_torque_read}/(nut_factor_read*{bolt_diameter_read})",
+                        FlangeBolts::preload);
         LineSet<StrengthReader> shown = work.in(Section.BOLTS, Grid.RATED_SLOT);
-        shown.text("bolt_of", "Joint")
+        shown.inRow("{rated_of}")
+                .text("bolt_of", "Joint")
                 .is(
-                        Given.row("{rated_of}", "INDEX(joint_name,{rated_of})"),
+                        "INDEX(joint_name,{rated_of})",
                         (strength, index) -> strength.name(index.row()));
-        shown.factor("bolt_share", "Tension over proof load")
-                .is(proven("{bolt_tension}/{bolt_proof}"), bolts(FlangeBolts::preloadShare));
-        shown.torque("bolt_most", "Tighten with at most")
+        LineSet<FlangeBolts> tight = proven.in(Section.BOLTS, Grid.RATED_SLOT);
+        tight.factor("bolt_share", "Tension over proof load")
+                .is("{bolt_tension}/{bolt_proof}", FlangeBolts::preloadShare);
+        tight.torque("bolt_most", "Tighten with at most")
                 .is(
-                        proven(
-                                """
-                                <most>*{bolt_proof}*nut_factor_read*{bolt_diameter_read}/<nmm>/torque_nm
-                                """),
-                        bolts(FlangeBolts::mostTorque));
-        shown.revised(2)
+                        "<most>*{bolt_proof}*nut_factor_read*{bolt_diameter_read}/<nmm>/torque_nm",
+                        FlangeBolts::mostTorque);
+        tight.revised(2)
                 .torque("bolt_friction", "Friction holds")
                 .is(
-                        proven(
-                                """
-                                IF({bolt_share}><most>,0,{bolt_count_read}*{bolt_tension}
-                                *flange_friction_read*{bolt_circle_read}/2/<nmm>/torque_nm)
-                                """),
-                        bolts(FlangeBolts::frictionCapacity));
-        shown.torque("bolt_shear", "Shear, after slipping")
-                .is(
-                        proven(
-                                """
-                                {bolt_count_read}*{bolt_proof}/SQRT(3)*{bolt_circle_read}/2
-                                /<nmm>/torque_nm
-                                """),
-                        bolts(FlangeBolts::shearCapacity));
-        shown.factor("bolt_engaged", "Thread engaged, diameters")
+                        """
+                        IF({bolt_share}><most>,0,{bolt_count_read}*{bolt_tension}
+                        *flange_friction_read*{bolt_circle_read}/2/<nmm>/torque_nm)
+                        """,
+                        FlangeBolts::frictionCapacity);
+        tight.torque("bolt_shear", "Shear, after slipping")
                 .is(
                         """
-                        IF(AND({rated_of}>0,COUNT({bolt_engagement_read},{bolt_diameter_read})=2),
-                        {bolt_engagement_read}/{bolt_diameter_read},"")
+                        {bolt_count_read}*{bolt_proof}/SQRT(3)*{bolt_circle_read}/2
+                        /<nmm>/torque_nm
                         """,
-                        (strength, index) -> strength.engagement(index.row()).orElse(Double.NaN));
+                        FlangeBolts::shearCapacity);
+        shown.when("AND({rated_of}>0,COUNT({bolt_engagement_read},{bolt_diameter_read})=2)")
+                .factor("bolt_engaged", "Thread engaged, diameters")
+                .ifKnown(
+                        "{bolt_engagement_read}/{bolt_diameter_read}",
+                        (strength, index) -> strength.engagement(index.row()));
         shown.text("bolt_note", "Note")
                 .is(
                         """
@@ -87,18 +82,6 @@ final class RatedLines {
                         IF(IF(ISNUMBER({bolt_engaged}),ROUND({bolt_engaged},6)<1,FALSE),<too_short>,""))
                         """,
                         (strength, index) -> note(strength, index.row()));
-    }
-
-    private static String proven(String formula) {
-        return Given.number("{bolt_proof}", formula);
-    }
-
-    private static LineSet.Figure<StrengthReader> bolts(ToDoubleFunction<FlangeBolts> figure) {
-        return (strength, index) ->
-                strength.bolts(index.row()).stream()
-                        .mapToDouble(figure)
-                        .findAny()
-                        .orElse(Double.NaN);
     }
 
     /** Proof stress of the class times the stress area of its kind of thread. */

@@ -4,13 +4,11 @@ import static shaftwright.contract.Grid.SCENARIO_SIDE;
 
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import shaftwright.formula.Given;
-import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Binding;
-import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
+import shaftwright.study.Verdict;
 
 /**
  * Each side's figures under the scenario inputs: lengths in the workbook's unit and angles in
@@ -22,8 +20,9 @@ final class ResultLines {
     static void declare(LiveLines lines) {
         LineSet<Sizing> all = LineSet.in(lines, Section.SCENARIO_RESULTS, SCENARIO_SIDE);
         LineSet<SideResult> sides = all.only(Known.RESULT, Lacking.EMPTY);
-        all.text("result_verdict", "Verdict of this side")
-                .is("{side_verdict}", VerdictLines::words);
+        all.ofAny(Sizing::verdict)
+                .text("result_verdict", "Verdict of this side")
+                .inUnit("{side_verdict}", Verdict::text);
         length(sides, "e", "Shaft end to end, E", "{e_final}", r -> r.length().endToEnd());
         length(sides, "k", "Shaft clip to clip, K", "{k_final}", r -> r.length().clipToClip());
         sides.text("result_blank", "Cut from blank")
@@ -39,10 +38,39 @@ final class ResultLines {
         all.revised(4)
                 .text("result_put_in", "Installation")
                 .is(RimLines.sentence(), RimLines::sentence);
-        window(all, sides);
-        slack(sides);
+        length(
+                sides,
+                "e_low",
+                "Shortest E that holds",
+                "{e_low}",
+                r -> r.choice().shortest().endToEnd());
+        length(
+                sides,
+                "e_high",
+                "Longest E that holds",
+                "{e_high}",
+                r -> r.choice().longest().endToEnd());
+        String window = "Window (negative: short by)";
+        length(sides, "window", window, "{window_width}", r -> r.window().width());
+        all.only(Known.RESULT.inWorkbook(), Lacking.EMPTY)
+                .number("result_steps", "Window in shop steps")
+                .is(
+                        "{window_width}/shop_increment_read",
+                        (sizing, index) ->
+                                sizing.result(index).orElseThrow().window().width()
+                                        / sizing.inputs().number("shop_increment"));
+        least(sides, "slack_in", "Least slack before bottoming", SideResult::leastSlackIn);
+        least(sides, "slack_out", "Least slack before pull-out", SideResult::leastSlackOut);
+        String play = "Least free end play";
+        length(sides, "play", play, "{worst_free_play}", r -> r.leastFreePlay().value());
+        length(sides, "plunge", "Plunge used", "{plunge_used}", SideResult::plungeUsed);
         for (ShaftEnd end : ShaftEnd.values()) {
-            angles(sides.at(end), end);
+            LineSet<SideResult> set = sides.at(end);
+            angle(set, "bump", r -> r.atBump().angle(end));
+            angle(set, "ride", r -> r.atRide().angle(end));
+            angle(set, "droop", r -> r.atDroop().angle(end));
+            set.deg("result_<inner>_limit", "<Inner> angle limit")
+                    .is("DEGREES({angle_max_<end>})", r -> r.setup().joint(end).joint().angleMax());
         }
         length(sides, "bump", "Bump travel", "{t_high}", r -> r.setup().bump());
         length(sides, "droop", "Droop travel", "0-{t_low}", r -> -r.setup().droop());
@@ -54,33 +82,7 @@ final class ResultLines {
             String label,
             String formula,
             ToDoubleFunction<SideResult> core) {
-        sides.shown("result_" + name, label)
-                .is(Given.number(formula, "(" + formula + ")/tape_mm"), core);
-    }
-
-    private static void window(LineSet<Sizing> all, LineSet<SideResult> set) {
-        String shortest = "Shortest E that holds";
-        length(set, "e_low", shortest, "{e_low}", r -> r.choice().shortest().endToEnd());
-        String longest = "Longest E that holds";
-        length(set, "e_high", longest, "{e_high}", r -> r.choice().longest().endToEnd());
-        String window = "Window (negative: short by)";
-        length(set, "window", window, "{window_width}", r -> r.window().width());
-        all.only(Known.RESULT.inWorkbook(), Lacking.EMPTY)
-                .number("result_steps", "Window in shop steps")
-                .is(
-                        "{window_width}/shop_increment_read",
-                        (sizing, index) ->
-                                sizing.result(index).orElseThrow().window().width()
-                                        / sizing.inputs().number("shop_increment"));
-    }
-
-    private static void slack(LineSet<SideResult> set) {
-        String inward = "Least slack before bottoming";
-        least(set, "slack_in", inward, SideResult::leastSlackIn);
-        least(set, "slack_out", "Least slack before pull-out", SideResult::leastSlackOut);
-        String play = "Least free end play";
-        length(set, "play", play, "{worst_free_play}", r -> r.leastFreePlay().value());
-        length(set, "plunge", "Plunge used", "{plunge_used}", SideResult::plungeUsed);
+        sides.given(formula).shown("result_" + name, label).is("(" + formula + ")/tape_mm", core);
     }
 
     private static void least(
@@ -93,24 +95,10 @@ final class ResultLines {
         length(set, name + "_at", "… at travel", worst + "_travel}", r -> core.apply(r).travel());
     }
 
-    private static void angles(LineSet<SideResult> set, ShaftEnd end) {
-        angle(set.with(Pieces.of("at", "bump")), "<bump>", end, SideResult::atBump);
-        angle(set.with(Pieces.of("at", "ride")), "<ride>", end, SideResult::atRide);
-        angle(set.with(Pieces.of("at", "droop")), "<droop>", end, SideResult::atDroop);
-        set.deg("result_<inner>_limit", "<Inner> angle limit")
-                .is(
-                        "DEGREES({angle_max_<end>})",
-                        result -> result.setup().joint(end).joint().angleMax());
-    }
-
     private static void angle(
-            LineSet<SideResult> set,
-            String row,
-            ShaftEnd end,
-            Function<SideResult, FittedPosition> position) {
-        set.of((result, index) -> position.apply(result))
-                .deg("result_<inner>_<at>", "<Inner> angle at <at>")
-                .is("DEGREES({shaft_angle_<end>#" + row + "})", at -> at.angle(end));
+            LineSet<SideResult> set, String at, ToDoubleFunction<SideResult> core) {
+        set.deg("result_<inner>_" + at, "<Inner> angle at " + at)
+                .is("DEGREES({shaft_angle_<end>#<" + at + ">})", core);
     }
 
     /** Name of the blank that a side's shaft is cut from. */

@@ -2,14 +2,11 @@ package shaftwright.live;
 
 import static shaftwright.live.Quantity.MONEY;
 
-import java.util.function.ToDoubleFunction;
-import shaftwright.build.Side;
 import shaftwright.contract.Grid;
-import shaftwright.contract.Index;
-import shaftwright.formula.Given;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.ScenarioOutcome;
-import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
+import shaftwright.study.ScenarioVerdict;
 
 /** The first sheet's list: every scenario with its verdict, cost, and slack beyond margins. */
 final class StartLines {
@@ -20,55 +17,29 @@ final class StartLines {
 
     static void declare(LiveLines lines) {
         LineSet<Sizing> set = LineSet.in(lines, Section.START, Grid.SCENARIO);
-        set.text("start_name", "Scenario").is(index -> "{scenario_title}", ScenarioLines::title);
-        set.text("start_verdict", "Verdict")
-                .is(
-                        index -> "{verdict}",
-                        (sizing, index) -> VerdictLines.together(sizing, index.scenario()));
+        set.text("start_name", "Scenario").is("{scenario_title}", ScenarioLines::title);
+        set.ofAny(VerdictLines::ofScenario)
+                .text("start_verdict", "Verdict")
+                .inUnit("{verdict}", ScenarioVerdict::text);
         set.of(MONEY, "start_cost", "Cost of the set")
                 .cell("{cost_total}", lines.line("cost_total").core()::at);
-        LineSet<Sizing> spare = set.since(SPARE);
+        LineSet<ScenarioOutcome> spare =
+                set.since(SPARE)
+                        .of((sizing, index) -> sizing.scenario(index.scenario()))
+                        .when("{ready@left}+{ready@right}=2");
         spare.shown("start_spare_in", "Spare before bottoming")
-                .is(
-                        spare("in"),
-                        (sizing, index) ->
-                                spare(
-                                        sizing,
-                                        index,
-                                        side ->
-                                                side.result().orElseThrow().leastSlackIn().value()
-                                                        - side.marginInward()));
+                .ifKnown(spare("in"), ScenarioOutcome::spareInward);
         spare.shown("start_spare_out", "Spare before pull-out")
-                .is(
-                        spare("out"),
-                        (sizing, index) ->
-                                spare(
-                                        sizing,
-                                        index,
-                                        side ->
-                                                side.result().orElseThrow().leastSlackOut().value()
-                                                        - side.marginOutward()));
+                .ifKnown(spare("out"), ScenarioOutcome::spareOutward);
     }
 
     /** Least slack of both sides beyond their margins, mm. */
     private static String spare(String way) {
-        String side = "{worst_slack_WAY@SIDE}-{margin_WAY@SIDE}".replace("WAY", way);
-        return Given.when(
-                "{ready@left}+{ready@right}=2",
-                "MIN("
-                        + side.replace("SIDE", "left")
-                        + ","
-                        + side.replace("SIDE", "right")
-                        + ")/tape_mm");
-    }
-
-    private static double spare(
-            Sizing sizing, Index index, ToDoubleFunction<SideOutcome> beyondMargin) {
-        ScenarioOutcome scenario = sizing.scenario(index.scenario());
-        return scenario.computed()
-                ? Math.min(
-                        beyondMargin.applyAsDouble(scenario.side(Side.LEFT)),
-                        beyondMargin.applyAsDouble(scenario.side(Side.RIGHT)))
-                : Double.NaN;
+        return Pieces.of("way", way)
+                .in(
+                        """
+                        MIN({worst_slack_<way>@left}-{margin_<way>@left},
+                        {worst_slack_<way>@right}-{margin_<way>@right})/tape_mm
+                        """);
     }
 }

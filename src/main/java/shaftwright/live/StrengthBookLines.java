@@ -26,19 +26,25 @@ final class StrengthBookLines {
         LineSet<StrengthReader> strength = book.of((sizing, index) -> sizing.strength());
         strength.number("torque_share", "Part of the torque that one shaft may get")
                 .is(
-                        "IF(differential=\"locked\",1,IF(differential=\"limited slip\","
-                                + "IF(ISNUMBER(torque_bias_read),"
-                                + "torque_bias_read/(1+torque_bias_read),0.5),0.5))",
+                        """
+                        IF(differential="locked",1,IF(differential="limited slip",
+                        IF(ISNUMBER(torque_bias_read),torque_bias_read/(1+torque_bias_read),0.5),0.5))
+                        """,
                         reader -> reader.differential().share());
         strength.whole("own_row", "Row of the least own figure")
                 .is(
-                        "IF(COUNT(rating_torque_read)=0,0,"
-                                + "MATCH(MIN(rating_torque_read),rating_torque_read,0))",
+                        """
+                        IF(COUNT(rating_torque_read)=0,0,
+                        MATCH(MIN(rating_torque_read),rating_torque_read,0))
+                        """,
                         StrengthReader::leastOwn);
-        share(strength, "share_at_bump", "share_bump", 0, TravelShares::bump);
-        share(strength, "share_at_ride", "share_ride", 1, TravelShares::ride);
-        share(strength, "share_at_droop", "share_droop", 0, TravelShares::droop);
-        LineSet<StrengthReader> duties = strength.in(Section.PARTS_WORK, Grid.DUTY_SLOT);
+        LineSet<TravelShares> shares = strength.since(6).ofAny((reader, index) -> reader.shares());
+        share(shares, "bump", 0, TravelShares::bump);
+        share(shares, "ride", 1, TravelShares::ride);
+        share(shares, "droop", 0, TravelShares::droop);
+        LineSet<Duty> duties =
+                strength.in(Section.PARTS_WORK, Grid.DUTY_SLOT)
+                        .ofAny((reader, index) -> reader.duty(index.row()), Lacking.ZERO);
         duty(duties, "duty_part", "Share", "{duty_share_read}*1", Duty::share);
         duty(
                 duties,
@@ -56,33 +62,27 @@ final class StrengthBookLines {
 
     /** A share of a joint's time; empty while those typed don't add up. */
     private static void share(
-            LineSet<StrengthReader> strength,
-            String name,
-            String input,
+            LineSet<TravelShares> shares,
+            String place,
             int untyped,
             ToDoubleFunction<TravelShares> core) {
-        strength.since(6)
-                .number(name, "Share of time that counts")
-                .is(
+        shares.with(
                         Pieces.of("typed", "share_bump_read,share_ride_read,share_droop_read")
-                                .and("this", ReadLines.name(input))
+                                .and("this", "share_" + place + "_read")
                                 .and("untyped", untyped)
-                                .and("near", String.valueOf(TravelShares.NEAR))
-                                .in(
-                                        """
-                                        IF(COUNT(<typed>)=0,<untyped>,
-                                        IF(ABS(SUM(<typed>)-100)<<near>,SUM(<this>)/100,""))
-                                        """),
-                        reader ->
-                                reader.shares().stream()
-                                        .mapToDouble(core)
-                                        .findAny()
-                                        .orElse(Double.NaN));
+                                .and("near", TravelShares.NEAR))
+                .number("share_at_" + place, "Share of time that counts")
+                .is(
+                        """
+                        IF(COUNT(<typed>)=0,<untyped>,
+                        IF(ABS(SUM(<typed>)-100)<<near>,SUM(<this>)/100,""))
+                        """,
+                        core);
     }
 
     /** A figure of a duty, 0 in a row that lacks one. */
     private static void duty(
-            LineSet<StrengthReader> duties,
+            LineSet<Duty> duties,
             String name,
             String label,
             String formula,
@@ -91,7 +91,6 @@ final class StrengthBookLines {
                 .is(
                         "IF(COUNT({duty_share_read},{duty_torque_read},{duty_speed_read})=3,"
                                 + (formula + ",0)"),
-                        (reader, index) ->
-                                reader.duty(index.row()).stream().mapToDouble(core).sum());
+                        core);
     }
 }

@@ -7,7 +7,6 @@ import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import shaftwright.contract.Index;
 import shaftwright.formula.Cases;
 import shaftwright.formula.Pieces;
@@ -19,7 +18,6 @@ import shaftwright.study.PairSlot;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.study.Severity;
 import shaftwright.study.Verdict;
-import shaftwright.units.LengthUnit;
 
 /** Plunge used, and the verdict in words: a side's with all its findings, and a scenario's. */
 final class VerdictLines {
@@ -37,68 +35,62 @@ final class VerdictLines {
                 .is(
                         "MAX({centre_distance:all})-MIN({centre_distance:all})",
                         SideResult::plungeUsed);
-        LineSet<Optional<Verdict>> sides = all.of(Sizing::verdict);
-        sides.since(2)
+        LineSet<Verdict> sides = all.revised(6).ofAny(Sizing::verdict);
+        all.since(2)
                 .revised(6)
+                .ofAny(Sizing::verdict, Lacking.ZERO)
                 .whole("first_finding", "Most severe finding (0 none)")
-                .is(first(), side -> side.flatMap(Verdict::leading).map(Finding::number).orElse(0));
-        sides.revised(6)
+                .is(first(), side -> side.leading().map(Finding::number).orElse(0));
+        all.revised(6)
                 .whole("gravity", "Severity (0 fits, 4 no verdict)")
-                .is(severity(), side -> side.map(v -> v.severity().level()).orElse(UNUSED));
-        sides.since(2)
+                .is(
+                        severity(),
+                        (sizing, index) ->
+                                sizing.verdict(index)
+                                        .map(side -> side.severity().level())
+                                        .orElse(UNUSED));
+        all.since(2)
                 .revised(6)
                 .whole("card_prints", "What the card prints (0 nothing, 4 all)")
-                .is(card(), side -> side.map(Verdict::card).orElse(CardPrint.ALL).level());
-        texts(all);
-        all.in(Section.SCENARIO_WORK, SCENARIO)
+                .is(
+                        card(),
+                        (sizing, index) ->
+                                sizing.verdict(index)
+                                        .map(Verdict::card)
+                                        .orElse(CardPrint.ALL)
+                                        .level());
+        sides.since(2)
+                .text("side_findings", "All findings")
+                .inUnit(
+                        "MID(" + joined("&", FINDINGS, VerdictLines::spaced) + ",2,32000)",
+                        Verdict::sentences);
+        Finding last = FINDINGS[FINDINGS.length - 1];
+        sides.since(2)
+                .with(
+                        Pieces.of("first", FindingLines.name(FINDINGS[0]))
+                                .and("last", FindingLines.name(last)))
+                .text("leading_verdict", "Most severe finding's verdict")
+                .inUnit(orFits("INDEX({<first>><last>},{first_finding})"), Verdict::leadingText);
+        sides.text("side_verdict", "Verdict").inUnit(orFits("{side_findings}"), Verdict::text);
+        LineSet<Sizing> scenarios = all.in(Section.SCENARIO_WORK, SCENARIO).revised(6);
+        scenarios
                 .since(2)
-                .revised(6)
+                .ofAny(VerdictLines::ofScenario, Lacking.ZERO)
                 .whole("finding_count", "Findings on either side")
                 .is(
                         joined("+", FINDINGS, VerdictLines::onEitherSide),
-                        (sizing, index) ->
-                                sizing.verdict(index.scenario())
-                                        .map(v -> v.findings().size())
-                                        .orElse(0));
+                        verdict -> verdict.findings().size());
         // The graver side's first sentence, or both lengths when both fit.
-        all.in(Section.SCENARIO_RESULTS, SCENARIO)
-                .revised(6)
+        scenarios
+                .in(Section.SCENARIO_RESULTS, SCENARIO)
+                .ofAny(VerdictLines::ofScenario)
                 .text("verdict", "Verdict")
-                .is(together(), (sizing, index) -> together(sizing, index.scenario()));
+                .inUnit(together(), ScenarioVerdict::text);
     }
 
-    private static void texts(LineSet<Sizing> all) {
-        text(
-                all.since(2).revised(6),
-                "side_findings",
-                "All findings",
-                "MID(" + joined("&", FINDINGS, VerdictLines::spaced) + ",2,32000)",
-                Verdict::sentences);
-        text(
-                all.since(2).revised(6),
-                "leading_verdict",
-                "Most severe finding's verdict",
-                orFits("INDEX({<first>><last>},{first_finding})"),
-                Verdict::leadingText);
-        text(all.revised(6), "side_verdict", "Verdict", orFits("{side_findings}"), Verdict::text);
-    }
-
-    private static void text(
-            LineSet<Sizing> set,
-            String name,
-            String label,
-            String formula,
-            BiFunction<Verdict, LengthUnit, String> core) {
-        set.with(
-                        Pieces.of("first", FindingLines.name(FINDINGS[0]))
-                                .and("last", FindingLines.name(FINDINGS[FINDINGS.length - 1])))
-                .text(name, label)
-                .is(
-                        formula,
-                        (sizing, index) ->
-                                sizing.verdict(index)
-                                        .map(verdict -> core.apply(verdict, sizing.unit()))
-                                        .orElse(""));
+    /** Of the whole scenario. */
+    static Optional<ScenarioVerdict> ofScenario(Sizing sizing, Index index) {
+        return sizing.verdict(index.scenario());
     }
 
     private static String of(Finding finding, String formula) {
@@ -191,15 +183,5 @@ final class VerdictLines {
             case LEAST_SLACK_IN -> "MIN({worst_slack_in@left},{worst_slack_in@right})";
             case LEAST_SLACK_OUT -> "MIN({worst_slack_out@left},{worst_slack_out@right})";
         };
-    }
-
-    /** One side's verdict by the core, empty while its column is not in use. */
-    static String words(Sizing sizing, Index index) {
-        return sizing.verdict(index).map(verdict -> verdict.text(sizing.unit())).orElse("");
-    }
-
-    /** The scenario's verdict by the core, likewise. */
-    static String together(Sizing sizing, int scenario) {
-        return sizing.verdict(scenario).map(verdict -> verdict.text(sizing.unit())).orElse("");
     }
 }

@@ -12,6 +12,7 @@ import shaftwright.build.WheelPlace;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.contract.InputKind;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.AsBuilt;
 
 /** Reads what was measured of finished shafts, and says by cell what is not as expected. */
@@ -85,10 +86,11 @@ public final class FinishedShafts {
         }
         for (WheelPlace place : WheelPlace.values()) {
             built.playCompared(place).ifPresent(said -> say("built_play", place, said, problems));
-            built.innerAngleCompared(place)
-                    .ifPresent(said -> say("built_angle_inner", place, said, problems));
-            built.outerAngleCompared(place)
-                    .ifPresent(said -> say("built_angle_outer", place, said, problems));
+            for (ShaftEnd end : ShaftEnd.values()) {
+                String angle = "built_angle_" + end.word();
+                built.angleCompared(place, end)
+                        .ifPresent(said -> say(angle, place, said, problems));
+            }
         }
     }
 

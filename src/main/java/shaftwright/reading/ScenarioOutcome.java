@@ -3,12 +3,15 @@ package shaftwright.reading;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import shaftwright.book.CellPlace;
 import shaftwright.build.Side;
 import shaftwright.build.Wheel;
 import shaftwright.contract.Contract;
 import shaftwright.shaft.ShaftEnd;
+import shaftwright.shaft.SideResult;
 import shaftwright.study.ScenarioFacts;
 import shaftwright.study.ScenarioVerdict;
 import shaftwright.study.SetCost;
@@ -125,6 +128,27 @@ public final class ScenarioOutcome {
     /** Whether both sides have a result. */
     public boolean computed() {
         return left.result().isPresent() && right.result().isPresent();
+    }
+
+    /** Least slack of both sides before bottoming, beyond their margins, mm. */
+    public OptionalDouble spareInward() {
+        return spare(side -> side.leastSlackIn().value(), SideOutcome::marginInward);
+    }
+
+    /** The same before pull-out. */
+    public OptionalDouble spareOutward() {
+        return spare(side -> side.leastSlackOut().value(), SideOutcome::marginOutward);
+    }
+
+    private OptionalDouble spare(
+            ToDoubleFunction<SideResult> slack, ToDoubleFunction<SideOutcome> margin) {
+        return Stream.of(left, right)
+                .filter(side -> computed())
+                .mapToDouble(
+                        side ->
+                                slack.applyAsDouble(side.result().orElseThrow())
+                                        - margin.applyAsDouble(side))
+                .min();
     }
 
     /** Row, from 1, of the joint at an end; 0 for none. */

@@ -6,6 +6,7 @@ import shaftwright.build.FinishedShaft;
 import shaftwright.build.WheelPlace;
 import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.PlungeState;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.ShaftLine;
 import shaftwright.shaft.SideResult;
 import shaftwright.suspension.TapeSettings;
@@ -101,28 +102,12 @@ public record AsBuilt(SideResult planned, FinishedShaft measured, TapeSettings t
                 : OptionalDouble.empty();
     }
 
-    /** Angle to be expected of the shaft as cut, rad; empty where {@link #push} is. */
-    public OptionalDouble innerAngle(WheelPlace place) {
-        OptionalDouble push = push(place);
-        return push.isEmpty()
-                ? push
-                : OptionalDouble.of(
-                        row(place)
-                                .position()
-                                .line()
-                                .innerAngle(push.getAsDouble(), push.getAsDouble()));
-    }
-
-    /** The same at the hub. */
-    public OptionalDouble outerAngle(WheelPlace place) {
-        OptionalDouble push = push(place);
-        return push.isEmpty()
-                ? push
-                : OptionalDouble.of(
-                        row(place)
-                                .position()
-                                .line()
-                                .outerAngle(push.getAsDouble(), push.getAsDouble()));
+    /** A joint's angle to be expected of the shaft as cut, rad; empty where {@link #push} is. */
+    public OptionalDouble angle(WheelPlace place, ShaftEnd end) {
+        ShaftLine line = row(place).position().line();
+        return push(place).stream()
+                .map(push -> end.either(line.innerAngle(push, push), line.outerAngle(push, push)))
+                .findAny();
     }
 
     private FittedPosition row(WheelPlace place) {
@@ -135,16 +120,10 @@ public record AsBuilt(SideResult planned, FinishedShaft measured, TapeSettings t
                 measured.at(place).play(), OptionalDouble.of(play(place)), playDoubt(place), true);
     }
 
-    /** The same of the inner joint's angle; empty too where none is to be expected. */
-    public Optional<Compared> innerAngleCompared(WheelPlace place) {
+    /** The same of a joint's angle; empty too where none is to be expected. */
+    public Optional<Compared> angleCompared(WheelPlace place, ShaftEnd end) {
         return Compared.of(
-                measured.at(place).innerAngle(), innerAngle(place), angleDoubt(place), false);
-    }
-
-    /** The same of the outer joint's angle. */
-    public Optional<Compared> outerAngleCompared(WheelPlace place) {
-        return Compared.of(
-                measured.at(place).outerAngle(), outerAngle(place), angleDoubt(place), false);
+                measured.at(place).angle(end), angle(place, end), angleDoubt(place), false);
     }
 
     /**

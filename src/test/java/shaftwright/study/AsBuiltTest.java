@@ -10,6 +10,7 @@ import shaftwright.build.FinishedShaft;
 import shaftwright.build.FinishedShaft.Assembled;
 import shaftwright.build.Side;
 import shaftwright.build.WheelPlace;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.suspension.TapeSettings;
 import shaftwright.units.LengthUnit;
@@ -100,10 +101,10 @@ class AsBuiltTest {
         AsBuilt built = read(0, 0);
         double distance = planned.fitted().get(WheelPlace.BUMP.step()).position().distance();
         assertThat(built.angleDoubt(WheelPlace.BUMP)).isEqualTo(GAUGE + 2 / distance);
-        double expected = built.innerAngle(WheelPlace.BUMP).orElseThrow();
+        double expected = built.angle(WheelPlace.BUMP, ShaftEnd.INNER).orElseThrow();
         assertThat(
                         read(0, expected + Math.toRadians(2))
-                                .innerAngleCompared(WheelPlace.BUMP)
+                                .angleCompared(WheelPlace.BUMP, ShaftEnd.INNER)
                                 .orElseThrow()
                                 .sentence(LengthUnit.MILLIMETRE))
                 .isEqualTo("2.0° more than expected, beyond the doubt");
@@ -111,7 +112,7 @@ class AsBuiltTest {
 
     @Test
     void whatWasNotMeasuredIsNotCompared() {
-        assertThat(read(0, 0).outerAngleCompared(WheelPlace.BUMP)).isEmpty();
+        assertThat(read(0, 0).angleCompared(WheelPlace.BUMP, ShaftEnd.OUTER)).isEmpty();
         assertThat(read(0, 0).playCompared(WheelPlace.RIDE)).isEmpty();
     }
 
@@ -119,7 +120,7 @@ class AsBuiltTest {
     void shaftTooShortToJoinTheCentresHasNoAngles() {
         AsBuilt built = cut(OptionalDouble.empty(), OptionalDouble.of(10));
         assertThat(built.push(WheelPlace.BUMP)).isEmpty();
-        assertThat(built.innerAngle(WheelPlace.BUMP)).isEmpty();
-        assertThat(built.outerAngle(WheelPlace.BUMP)).isEmpty();
+        assertThat(built.angle(WheelPlace.BUMP, ShaftEnd.INNER)).isEmpty();
+        assertThat(built.angle(WheelPlace.BUMP, ShaftEnd.OUTER)).isEmpty();
     }
 }

@@ -23,6 +23,7 @@ import shaftwright.filling.Filling;
 import shaftwright.reading.FinishedShafts;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.FittedPosition;
+import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.study.AsBuilt;
 import shaftwright.xlsx.XlsxBook;
@@ -65,12 +66,12 @@ class AsBuiltTest {
                     FittedPosition.of(
                             planned.setup(), row.position(), planned.length().spacing() + LONGER);
             assertThat(built.play(place)).isCloseTo(anew.freePlay(), within(1e-9));
-            assertThat(built.innerAngle(place).orElseThrow())
+            assertThat(built.angle(place, ShaftEnd.INNER).orElseThrow())
                     .isCloseTo(anew.innerAngle(), within(1e-12));
-            assertThat(built.outerAngle(place).orElseThrow())
+            assertThat(built.angle(place, ShaftEnd.OUTER).orElseThrow())
                     .isCloseTo(anew.outerAngle(), within(1e-12));
             // The cut moves them by more than nothing: those planned are not it.
-            assertThat(built.innerAngle(place).orElseThrow())
+            assertThat(built.angle(place, ShaftEnd.INNER).orElseThrow())
                     .isNotCloseTo(row.innerAngle(), within(1e-4));
         }
     }
@@ -105,8 +106,8 @@ class AsBuiltTest {
 
         for (WheelPlace place : WheelPlace.values()) {
             assertThat(built.push(place)).isEmpty();
-            assertThat(built.innerAngle(place)).isEmpty();
-            assertThat(built.outerAngle(place)).isEmpty();
+            assertThat(built.angle(place, ShaftEnd.INNER)).isEmpty();
+            assertThat(built.angle(place, ShaftEnd.OUTER)).isEmpty();
         }
     }
 
