@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.contract.Index;
 import shaftwright.formula.Cases;
-import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
 import shaftwright.joint.MountedJoint;
 import shaftwright.reading.Sizing;
@@ -46,60 +45,57 @@ final class BlankLines {
 
     /** A blank that is in stock and has the joints' splines, for a side's shaft. */
     private record Considered(BlankReview review, SideResult side, double runout) {
-        MountedJoint joint(ShaftEnd end) {
-            return side.setup().joint(end);
-        }
-
-        double oldStub(ShaftEnd end) {
-            OptionalDouble groove = review.blank().end(end).groove();
-            return groove.isPresent()
-                    ? Math.min(groove.getAsDouble(), joint(end).stub())
-                    : Double.NaN;
+        OptionalDouble oldStub(ShaftEnd end) {
+            double stub = side.setup().joint(end).stub();
+            return review.blank().end(end).groove().stream()
+                    .map(groove -> Math.min(groove, stub))
+                    .findAny();
         }
 
         double room(ShaftEnd end) {
-            double needed = joint(end).stub() + joint(end).raceDepth() + runout;
+            MountedJoint joint = side.setup().joint(end);
+            double needed = joint.stub() + joint.raceDepth() + runout;
             return review.blank().end(end).splineLength() - needed;
         }
 
         double rest() {
             return review.blank().length() - side.choice().chosen().endToEnd();
         }
+
+        double newGroovesCut() {
+            return review.groovePlans().get(BOTH_NEW).innerCut();
+        }
     }
 
     static void declare(LiveLines lines) {
         LineSet<Sizing> parts = LineSet.in(lines, Section.PARTS_WORK, BLANK_SLOT);
         parts.whole("blank_used", "In use")
-                .is(
+                .yes(
                         """
                         IF({blank_slot}>ROWS(blank_name),0,IF(AND(
                         INDEX(blank_name,{blank_slot})<>"",COUNT({blank_length_read},
                         {blank_spline_length_inner_read},{blank_spline_length_outer_read})=3),1,0))
                         """,
-                        (sizing, index) -> sizing.parts().blankUsed(index.row()) ? 1 : 0);
+                        (sizing, index) -> sizing.parts().blankUsed(index.row()));
         // The ring in an existing groove leans on the groove's outer wall.
         for (ShaftEnd end : ShaftEnd.values()) {
-            String groove = "{blank_groove_<inner>_read}";
             parts.at(end)
+                    .givenAll("{blank_groove_<inner>_read}", "ring_thickness_read")
                     .mm("blank_ring_face_<inner>", "End to ring's bearing face, <inner>")
                     .is(
-                            Given.all(
-                                    groove + "+ring_thickness_read", groove, "ring_thickness_read"),
+                            "{blank_groove_<inner>_read}+ring_thickness_read",
                             (sizing, index) -> sizing.parts().ringFace(index.row(), end));
         }
         parts.since(6)
+                .with(Pieces.of("case", quoted(Treatment.CASE_HARDENED.typed())))
                 .whole("blank_case", "Case-hardened (1 yes)")
-                .is(
-                        Pieces.of("case", quoted(Treatment.CASE_HARDENED.typed()))
-                                .in(
-                                        """
-                                        IF({blank_slot}>ROWS(blank_treatment),0,
-                                        IF(INDEX(blank_treatment,{blank_slot})=<case>,1,0))
-                                        """),
+                .yes(
+                        """
+                        IF({blank_slot}>ROWS(blank_treatment),0,
+                        IF(INDEX(blank_treatment,{blank_slot})=<case>,1,0))
+                        """,
                         (sizing, index) ->
-                                sizing.parts().treatment(index.row()) == Treatment.CASE_HARDENED
-                                        ? 1
-                                        : 0);
+                                sizing.parts().treatment(index.row()) == Treatment.CASE_HARDENED);
         reviews(parts.in(Section.BLANK_WORK, BLANK_REVIEW));
         BlankWayLines.declare(lines);
         parts.in(Section.BLANK_TABLES, BLANK_TABLE)
@@ -116,6 +112,7 @@ final class BlankLines {
     private static void reviews(LineSet<Sizing> all) {
         all.ordinal("review_slot", "Blank's row");
         all.revised(6)
+                .ofAny(BlankLines::review, Lacking.ZERO)
                 .whole("blank_state", "State (3 considered)")
                 .is(
                         new Cases()
@@ -130,19 +127,18 @@ final class BlankLines {
                                 .when(clashes(ShaftEnd.INNER), CLASHES)
                                 .when(clashes(ShaftEnd.OUTER), CLASHES + 1)
                                 .otherwise("" + CONSIDERED),
-                        (sizing, index) -> review(sizing, index).map(BlankLines::state).orElse(0));
+                        BlankLines::state);
         LineSet<Considered> set =
                 all.only(
                                 new Known<>("{blank_state}>=" + CONSIDERED, BlankLines::considered),
                                 Lacking.EMPTY)
                         .revised(6);
         for (ShaftEnd end : ShaftEnd.values()) {
-            String groove = "INDEX(blank_ring_face_<inner>,{review_slot})";
             set.at(end)
+                    .with(Pieces.of("groove", "INDEX(blank_ring_face_<inner>,{review_slot})"))
+                    .given("<groove>")
                     .mm("blank_old_stub_<end>", "Stub with old groove, <inner>")
-                    .is(
-                            Given.number(groove, "MIN(" + groove + ",{stub_<end>})"),
-                            blank -> blank.oldStub(end));
+                    .ifKnown("MIN(<groove>,{stub_<end>})", blank -> blank.oldStub(end));
         }
         for (ShaftEnd end : ShaftEnd.values()) {
             set.at(end)
@@ -158,9 +154,7 @@ final class BlankLines {
                 .is("INDEX(blank_length_read,{review_slot})-{e_chosen}", Considered::rest);
         set.since(3)
                 .mm("blank_cut_in", "Inner cut with two new grooves")
-                .is(
-                        BlankWayLines.newGroovesCut(),
-                        blank -> blank.review().groovePlans().get(BOTH_NEW).innerCut());
+                .is(BlankWayLines.newGroovesCut(), Considered::newGroovesCut);
     }
 
     private static String differ(ShaftEnd end) {
@@ -171,29 +165,27 @@ final class BlankLines {
 
     /** Whether an end's spline is known not to mate with the joint's. */
     private static String clashes(ShaftEnd end) {
-        return EndText.of(end, "IF(<blank>*{spline_row_<end>}=0,FALSE,<clash><>\"\")")
-                .replace("<clash>", clash(end))
-                .replace("<blank>", splineRow(end));
+        return EndText.of(end)
+                .and("blank", "INDEX(blank_spline_row_<inner>,{review_slot})")
+                .and("clash", clash(end, "{review_slot}"))
+                .in("IF(<blank>*{spline_row_<end>}=0,FALSE,<clash><>\"\")");
     }
 
-    private static String splineRow(ShaftEnd end) {
-        return EndText.of(end, "INDEX(blank_spline_row_<inner>,{review_slot})");
-    }
-
-    /** What they differ in, where both are known. */
-    private static String clash(ShaftEnd end) {
-        return "INDEX(spline_clash,"
-                + SplineLines.pair(splineRow(end), EndText.of(end, "{spline_row_<end>}"))
-                + ")";
+    /** What an end's spline of a row's blank and the joint's differ in, where both are known. */
+    private static String clash(ShaftEnd end, String row) {
+        String pair =
+                SplineLines.pair(
+                        "INDEX(blank_spline_row_<inner>," + row + ")", "{spline_row_<end>}");
+        return EndText.of(end, "INDEX(spline_clash," + pair + ")");
     }
 
     /** The same of a blank that does not mate, at the end at which it does not. */
     static String clashOf(String row) {
-        return ("IF(INDEX({blank_state:all}," + row + ")=" + CLASHES + ",")
-                + clash(ShaftEnd.INNER).replace("{review_slot}", row)
-                + ","
-                + clash(ShaftEnd.OUTER).replace("{review_slot}", row)
-                + ")";
+        return Pieces.of("row", row)
+                .and("clashes", CLASHES)
+                .and("inner", clash(ShaftEnd.INNER, row))
+                .and("outer", clash(ShaftEnd.OUTER, row))
+                .in("IF(INDEX({blank_state:all},<row>)=<clashes>,<inner>,<outer>)");
     }
 
     private static String verdict() {
@@ -220,8 +212,8 @@ final class BlankLines {
         return review.in(
                 new Cases()
                         .when("{blank_state}=0", "\"\"")
-                        .when("{blank_state}=1", quoted(Refusal.Reason.NOT_IN_STOCK.words()))
-                        .when("{blank_state}=2", quoted(Refusal.Reason.SPLINES_DIFFER.words()))
+                        .say("{blank_state}=1", Refusal.Reason.NOT_IN_STOCK.words())
+                        .say("{blank_state}=2", Refusal.Reason.SPLINES_DIFFER.words())
                         .when("{blank_state}=" + CLASHES, doesNotMate(ShaftEnd.INNER))
                         .when("{blank_state}=" + (CLASHES + 1), doesNotMate(ShaftEnd.OUTER))
                         .when("<best><<unusable>", usable)
@@ -235,7 +227,7 @@ final class BlankLines {
     }
 
     private static String doesNotMate(ShaftEnd end) {
-        return quoted(Refusal.clashesAt(end).words() + ": ") + "&" + clash(end);
+        return quoted(Refusal.clashesAt(end).words() + ": ") + "&" + clash(end, "{review_slot}");
     }
 
     private static String by(Refusal.Reason reason, String amount) {
@@ -250,7 +242,7 @@ final class BlankLines {
                                 new Considered(
                                         review,
                                         sizing.result(index).orElseThrow(),
-                                        sizing.inputs().number("spline_runout")));
+                                        sizing.ring().splineRunout()));
     }
 
     private static int state(BlankReview review) {
@@ -268,24 +260,13 @@ final class BlankLines {
     }
 
     private static String words(BlankReview review, Sizing sizing, Index index) {
-        LengthUnit unit = sizing.unit();
         if (review.plan().isEmpty()) {
-            Refusal refusal = review.refusal().orElseThrow();
-            if (refusal.clash().isPresent()) {
-                return refusal.reason().words() + ": " + MatingWording.clash(refusal.clash().get());
-            }
-            return refusal.reason().measured()
-                    ? refusal.reason().words() + " " + Wording.length(refusal.amount(), unit)
-                    : refusal.reason().words();
+            return words(review.refusal().orElseThrow(), sizing.unit());
         }
         CutPlan plan = review.plan().get();
-        boolean chosen =
-                sizing.result(index)
-                        .flatMap(SideResult::plan)
-                        .filter(followed -> followed.row() == plan.row())
-                        .isPresent();
+        boolean chosen = sizing.blankRow(index) == index.row() + 1;
         return (chosen ? "CHOSEN: " : "usable: ")
-                + ("cut off " + Wording.length(plan.scrapToHundredths(), unit))
+                + ("cut off " + Wording.length(plan.scrapToHundredths(), sizing.unit()))
                 + (", new grooves: " + plan.newGrooves())
                 + switch (plan.flaw()) {
                     case NONE -> "";
@@ -293,6 +274,17 @@ final class BlankLines {
                     case MEETS_OLD_GROOVE -> MEETS;
                     case CUTS_CASE -> CUTS_CASE;
                 };
+    }
+
+    private static String words(Refusal refusal, LengthUnit unit) {
+        String words = refusal.reason().words();
+        return refusal.clash()
+                .map(clash -> words + ": " + MatingWording.clash(clash))
+                .orElseGet(
+                        () ->
+                                refusal.reason().measured()
+                                        ? words + " " + Wording.length(refusal.amount(), unit)
+                                        : words);
     }
 
     /** The side's review of a row's blank; empty where there is no blank or no result. */

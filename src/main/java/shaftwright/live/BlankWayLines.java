@@ -35,28 +35,46 @@ final class BlankWayLines {
     private static final double UNPRICED = 4e6;
 
     /** What scores are made of; lengths nearer than {@code near}, mm, count as equal. */
-    static final Pieces PIECES =
-            Pieces.of("unusable", UNUSABLE)
-                    .and("unmated", UNMATED)
-                    .and("groove_steps", GROOVE_STEPS)
-                    .and("near", "0.000001")
-                    .and("land", RingSpec.LAND_IN_DEPTHS + "*groove_depth_read")
-                    .and("price", "INDEX(blank_price_read,{review_slot})")
-                    .and("unpriced", UNPRICED)
-                    // Inner cut where neither end can take all of it.
-                    .and(
-                            "parted",
-                            """
+    static final Pieces PIECES = pieces();
+
+    private static Pieces pieces() {
+        Pieces all =
+                Pieces.of("unusable", UNUSABLE)
+                        .and("unmated", UNMATED)
+                        .and("groove_steps", GROOVE_STEPS)
+                        .and("near", "0.000001")
+                        .and("land", RingSpec.LAND_IN_DEPTHS + "*groove_depth_read")
+                        .and("price", "INDEX(blank_price_read,{review_slot})")
+                        .and("unpriced", UNPRICED)
+                        // Inner cut where neither end can take all of it.
+                        .and(
+                                "parted",
+                                """
                             MIN(MAX({blank_rest}/2,{blank_rest}-{blank_room_out}),{blank_room_in})
                             """)
-                    // Spline that is missing at an end with both grooves new.
-                    .and("missing_in", "(MAX(0,<parted>)-{blank_room_in})")
-                    .and("missing_out", "(MAX(0,{blank_rest}-<parted>)-{blank_room_out})")
-                    .and("thin", GrooveFlaw.THIN_LAND.level())
-                    .and("thin_at_old", GrooveFlaw.THIN_LAND_AT_OLD_GROOVE.level())
-                    .and("meets", GrooveFlaw.MEETS_OLD_GROOVE.level())
-                    .and("cuts_case", GrooveFlaw.CUTS_CASE.level())
-                    .and("hard", "INDEX(blank_case,{review_slot})=1");
+                        // Spline that is missing at an end with both grooves new.
+                        .and("missing_in", "(MAX(0,<parted>)-{blank_room_in})")
+                        .and("missing_out", "(MAX(0,{blank_rest}-<parted>)-{blank_room_out})")
+                        .and("thin", GrooveFlaw.THIN_LAND.level())
+                        .and("thin_at_old", GrooveFlaw.THIN_LAND_AT_OLD_GROOVE.level())
+                        .and("meets", GrooveFlaw.MEETS_OLD_GROOVE.level())
+                        .and("cuts_case", GrooveFlaw.CUTS_CASE.level())
+                        .and("hard", "INDEX(blank_case,{review_slot})=1");
+        // What comes off an end that keeps its groove.
+        all = EndText.both(all, "face", "INDEX(blank_ring_face_<inner>,{review_slot})");
+        all = EndText.both(all, "trim", "(<face_<end>>-{blank_old_stub_<end>})");
+        all =
+                EndText.both(
+                        all, "spare", "({blank_room_<end>}+{stub_<end>}-{blank_old_stub_<end>})");
+        // Level of what is against an end's old groove, as GrooveFlaw counts.
+        return EndText.both(
+                all,
+                "kept",
+                """
+                IF(ROUND(<land>+ring_thickness_read-{blank_old_stub_<end>},6)>0,
+                IF(<trim_<end>>>0,<thin>,<thin_at_old>),0)
+                """);
+    }
 
     /** What is against a way that needs a new groove, whatever blank it is. */
     private static final String NEW = ",IF(<hard>,<cuts_case>,0)";
@@ -88,28 +106,25 @@ final class BlankWayLines {
     }
 
     static void declare(LiveLines lines) {
-        LineSet<Optional<BlankReview>> set =
-                LineSet.in(lines, Section.BLANK_WORK, BLANK_REVIEW).of(BlankLines::review);
+        LineSet<Sizing> all = LineSet.in(lines, Section.BLANK_WORK, BLANK_REVIEW).revised(6);
+        LineSet<Optional<BlankReview>> set = all.of(BlankLines::review);
         way(set, 1, bothOld());
         way(set, 2, oneOld(ShaftEnd.INNER));
         way(set, 3, oneOld(ShaftEnd.OUTER));
         way(set, 4, bothNew());
-        LineSet.in(lines, Section.BLANK_WORK, BLANK_REVIEW)
-                .revised(6)
+        all.with(PIECES)
                 .number("blank_score", "Score")
                 .is(
-                        PIECES.in(
-                                """
-                                IF(OR({blank_row_wanted}=0,{blank_row_wanted}={review_slot}),
-                                MIN(<unusable>,MIN({blank_way_1>blank_way_4})
-                                +IF({blank_state}>3,<unmated>,0)),<unusable>)
-                                """),
+                        """
+                        IF(OR({blank_row_wanted}=0,{blank_row_wanted}={review_slot}),
+                        MIN(<unusable>,MIN({blank_way_1>blank_way_4})
+                        +IF({blank_state}>3,<unmated>,0)),<unusable>)
+                        """,
                         BlankWayLines::blankScore);
     }
 
     private static void way(LineSet<Optional<BlankReview>> set, int way, String formula) {
-        set.revised(6)
-                .number("blank_way_" + way, "Score of way " + way)
+        set.number("blank_way_" + way, "Score of way " + way)
                 .is(
                         formula,
                         review ->
@@ -122,11 +137,10 @@ final class BlankWayLines {
     /** Score of the best way; that of none when another blank is wanted. */
     private static double blankScore(Sizing sizing, Index index) {
         int wanted = sizing.scenario(index.scenario()).blankRowWanted();
-        return wanted == 0 || wanted == index.row() + 1
-                ? BlankLines.review(sizing, index)
-                        .map(BlankWayLines::score)
-                        .orElseGet(() -> score(Optional.empty()))
-                : score(Optional.empty());
+        return BlankLines.review(sizing, index)
+                .filter(review -> wanted == 0 || wanted == index.row() + 1)
+                .map(BlankWayLines::score)
+                .orElseGet(() -> score(Optional.empty()));
     }
 
     /** The same of a blank whether or not its splines mate. */
@@ -147,35 +161,19 @@ final class BlankWayLines {
                 + (plan.outer().groove() == GrooveUse.NEW ? 1 : 0);
     }
 
-    /** What comes off an end that keeps its groove. */
-    private static String trim(ShaftEnd end) {
-        return EndText.of(
-                end, "(INDEX(blank_ring_face_<inner>,{review_slot})-{blank_old_stub_<end>})");
-    }
-
-    private static String spare(ShaftEnd end) {
-        return EndText.of(end, "({blank_room_<end>}+{stub_<end>}-{blank_old_stub_<end>})");
-    }
-
     private static String bothOld() {
         Pieces both =
-                PIECES.and("trim_in", trim(ShaftEnd.INNER))
-                        .and("trim_out", trim(ShaftEnd.OUTER))
-                        .and("spare_in", spare(ShaftEnd.INNER))
-                        .and("spare_out", spare(ShaftEnd.OUTER))
-                        .and(
-                                "k",
-                                """
-                                (INDEX(blank_length_read,{review_slot})
-                                -INDEX(blank_ring_face_inner,{review_slot})
-                                -INDEX(blank_ring_face_outer,{review_slot}))
-                                """);
+                PIECES.and(
+                        "k",
+                        """
+                        (INDEX(blank_length_read,{review_slot})-<face_in>-<face_out>)
+                        """);
         return score(
                 both,
-                oldLevel(ShaftEnd.INNER)
-                        + ","
-                        + oldLevel(ShaftEnd.OUTER)
-                        + ",IF(<hard>,IF(MAX(<trim_in>,<trim_out>)><near>,<cuts_case>,0),0)",
+                """
+                <kept_in>,<kept_out>,
+                IF(<hard>,IF(MAX(<trim_in>,<trim_out>)><near>,<cuts_case>,0),0)
+                """,
                 0,
                 "<trim_in>+<trim_out>",
                 "OR({blank_old_stub_in}=\"\",{blank_old_stub_out}=\"\")",
@@ -187,19 +185,20 @@ final class BlankWayLines {
     }
 
     private static String oneOld(ShaftEnd old) {
+        String end = old.shortWord();
         Pieces one =
                 PIECES.and(EndText.of(old))
-                        .and("trim", trim(old))
-                        .and("spare", spare(old))
+                        .and("trim", "<trim_" + end + ">")
+                        .and("spare", "<spare_" + end + ">")
+                        .and("kept", "<kept_" + end + ">")
                         .and("rest", "({blank_rest}+{stub_<end>}-{blank_old_stub_<end>}-<trim>)")
                         .and("cut", "MAX(0,<rest>)");
-        String kept = oldLevel(old);
         String cut = newLevel(old.other(), one.in("<cut>"));
         String keeping = "<trim>-<spare>><near>";
         String cutting = "<cut>-{blank_room_<other>}><near>";
         return score(
                 one,
-                old.either(kept + "," + cut, cut + "," + kept) + NEW,
+                old.either("<kept>," + cut, cut + ",<kept>") + NEW,
                 1,
                 "<trim>+<cut>",
                 "{blank_old_stub_<end>}=\"\"",
@@ -242,25 +241,14 @@ final class BlankWayLines {
                         """);
     }
 
-    /** Level of what is against an end's old groove, as {@link GrooveFlaw} counts. */
-    private static String oldLevel(ShaftEnd end) {
-        return PIECES.and(EndText.of(end))
-                .and("trim", trim(end))
-                .in(
-                        """
-                        IF(ROUND(<land>+ring_thickness_read-{blank_old_stub_<end>},6)>0,
-                        IF(<trim>>0,<thin>,<thin_at_old>),0)
-                        """);
-    }
-
     /**
-     * The same of a new groove.
+     * Level of what is against an end's new groove, as {@link GrooveFlaw} counts.
      *
      * @param cut what comes off that end
      */
     private static String newLevel(ShaftEnd end, String cut) {
         return PIECES.and(EndText.of(end))
-                .and("face", "INDEX(blank_ring_face_<inner>,{review_slot})")
+                .and("face", "<face_" + end.shortWord() + ">")
                 .and("cut", cut)
                 .and("outboard", "({stub_<end>}+<cut>-<face>)")
                 .and("gone", "ROUND(<face>-<cut>-ring_thickness_read+groove_width_read,6)<=0")

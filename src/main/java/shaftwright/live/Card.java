@@ -17,7 +17,8 @@ import shaftwright.study.Verdict;
  */
 final class Card {
     /** Its scenario's shaft on a side, printed or not. */
-    static final Known<SideResult> SHAFT = new Known<>("ISNUMBER({shop_e})", Card::shaft);
+    static final Known<SideResult> SHAFT =
+            new Known<>("ISNUMBER({shop_e})", (sizing, index) -> sizing.shopResult(index.side()));
 
     private Card() {}
 
@@ -25,8 +26,9 @@ final class Card {
      * A shaft whose lengths may be printed.
      *
      * @param sizing of the workbook that it is from
+     * @param shop scenario and side
      */
-    record Printed(SideResult shaft, Sizing sizing) {
+    record Printed(SideResult shaft, Sizing sizing, Index shop) {
         Optional<CutPlan> plan() {
             return shaft.plan();
         }
@@ -60,10 +62,6 @@ final class Card {
         return sizing.ofShop(scenario -> Optional.of(new Index(index.side(), scenario, 0)));
     }
 
-    private static Optional<SideResult> shaft(Sizing sizing, Index index) {
-        return scenario(sizing, index).flatMap(shop -> Known.RESULT.source().of(sizing, shop));
-    }
-
     /** The verdict on its scenario's side. */
     static Optional<Verdict> verdict(Sizing sizing, Index index) {
         return scenario(sizing, index).flatMap(sizing::verdict);
@@ -76,9 +74,12 @@ final class Card {
 
     /** The shaft where its lengths may be printed. */
     static Optional<Printed> printed(Sizing sizing, Index index) {
-        return allowed(sizing, index).allows(CardPrint.LENGTHS)
-                ? shaft(sizing, index).map(shaft -> new Printed(shaft, sizing))
-                : Optional.empty();
+        return scenario(sizing, index)
+                .filter(shop -> allowed(sizing, index).allows(CardPrint.LENGTHS))
+                .flatMap(
+                        shop ->
+                                sizing.result(shop)
+                                        .map(result -> new Printed(result, sizing, shop)));
     }
 
     /** A formula for what is printed only where the findings leave lengths to print. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import shaftwright.formula.Given;
 import shaftwright.formula.LengthTextFormula;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
@@ -65,34 +64,32 @@ final class CardLines {
         length(card, "card_e", "End to end, E", "e_final", Card.Printed::endToEnd);
         length(card, "card_k", "Clip to clip, K", "k_final", Card.Printed::clipToClip);
         for (ShaftEnd end : ShaftEnd.values()) {
-            length(
-                    card.at(end),
-                    "card_cut_<end>",
-                    "Cut off the <inner> end",
-                    "plan_cut_<end>",
-                    print -> print.ofPlan(plan -> plan.cut(end).cut()));
+            String label = "Cut off the <inner> end";
+            length(cut(card, end), "card_cut_<end>", label, "plan_cut_<end>", EndCut::cut);
         }
         for (ShaftEnd end : ShaftEnd.values()) {
-            length(
-                    card.at(end),
-                    "card_stub_<end>",
-                    "Shaft end beyond ring, <inner>",
-                    "plan_stub_<end>",
-                    print -> print.ofPlan(plan -> plan.cut(end).stub()));
+            String label = "Shaft end beyond ring, <inner>";
+            length(cut(card, end), "card_stub_<end>", label, "plan_stub_<end>", EndCut::stub);
         }
         for (ShaftEnd end : ShaftEnd.values()) {
-            walls(card.at(end), end);
+            walls(card, end);
         }
         for (ShaftEnd end : ShaftEnd.values()) {
-            oldWall(card.in(Section.SHAFT_SIZES, SIDE).at(end), end);
+            // The walls of an old groove are written from its outer one.
+            cut(card.in(Section.SHAFT_SIZES, SIDE), end)
+                    .since(3)
+                    .mm("old_wall_<end>", "Old groove's outer wall, <inner> end")
+                    .is(
+                            Card.printed("plan_leftover_<end>"),
+                            cut -> cut.oldGroove().map(GrooveWalls::outer).orElse(Double.NaN));
         }
         for (ShaftEnd end : ShaftEnd.values()) {
-            LineSet<Card.Printed> set = card.revised(3).at(end);
-            oldGroove(set, "card_left_", "in", "<inboard>", end, EndCut::inboardGroove);
+            LineSet<EndCut> cut = cut(card.revised(3), end);
+            oldGroove(cut, "card_left_", "in", "<inboard>", EndCut::inboardGroove);
         }
         for (ShaftEnd end : ShaftEnd.values()) {
-            LineSet<Card.Printed> set = card.since(3).at(end);
-            oldGroove(set, "card_outboard_", "out", "NOT(<inboard>)", end, EndCut::outboardGroove);
+            LineSet<EndCut> cut = cut(card.since(3), end);
+            oldGroove(cut, "card_outboard_", "out", "NOT(<inboard>)", EndCut::outboardGroove);
         }
         length(
                 card,
@@ -102,18 +99,19 @@ final class CardLines {
                 print -> print.clipToClip() + print.sizing().inputs().number("mockup_pin"));
     }
 
-    private static void length(
-            LineSet<Card.Printed> set,
-            String name,
-            String label,
-            String source,
-            ToDoubleFunction<Card.Printed> core) {
+    /** What is done to an end of the card's shaft, where a blank serves. */
+    private static LineSet<EndCut> cut(LineSet<Card.Printed> card, ShaftEnd end) {
+        return card.at(end).ofAny((print, index) -> print.plan().map(plan -> plan.cut(end)));
+    }
+
+    private static <T> void length(
+            LineSet<T> set, String name, String label, String source, ToDoubleFunction<T> core) {
         set.revised(2).mm(name, label).is(Card.printed(source), core);
         for (Written written : Written.BESIDE) {
             set.text(name + written.suffix, label)
                     .is(
                             written.formula("{" + name + "}"),
-                            print -> written.of(core.applyAsDouble(print)));
+                            from -> written.of(core.applyAsDouble(from)));
         }
     }
 
@@ -121,46 +119,32 @@ final class CardLines {
      * Both walls of a groove; the inner one is told from the outer, since walls rounded each by
      * itself make a groove that its ring does not enter.
      */
-    private static void walls(LineSet<Card.Printed> set, ShaftEnd end) {
-        ToDoubleFunction<Card.Printed> outer =
-                print -> print.ofPlan(plan -> plan.cut(end).outerWall());
+    private static void walls(LineSet<Card.Printed> card, ShaftEnd end) {
+        String outer = "<Inner> end to groove's outer wall";
+        LineSet<EndCut> cut = cut(card, end);
+        length(cut, "card_wall_<end>", outer, "plan_wall_<end>", EndCut::outerWall);
         String label = "<Inner> end to groove's inner wall";
-        length(
-                set,
-                "card_wall_<end>",
-                "<Inner> end to groove's outer wall",
-                "plan_wall_<end>",
-                outer);
-        set.revised(2)
+        cut.revised(2)
                 .mm("card_wall2_<end>", label)
-                .is(
-                        Card.printed("plan_inner_wall_<end>"),
-                        print -> print.ofPlan(plan -> plan.cut(end).innerWall()));
+                .is(Card.printed("plan_inner_wall_<end>"), EndCut::innerWall);
         for (Written written : Written.BESIDE) {
             String wall = "{card_wall_<end>" + written.suffix + "}";
-            set.revised(2)
+            card.at(end)
+                    .revised(2)
+                    .given("{card_wall2_<end>}")
                     .text("card_wall2_<end>" + written.suffix, label)
                     .is(
-                            Given.number("{card_wall2_<end>}", wall + "&\" + \"&" + grooveWidth()),
+                            wall + "&\" + \"&" + grooveWidth(),
                             print ->
-                                    print.plan().isEmpty()
-                                            ? ""
-                                            : (written.of(outer.applyAsDouble(print)) + " + ")
-                                                    + grooveWidth(print.sizing()));
+                                    print.plan()
+                                            .map(plan -> plan.cut(end).outerWall())
+                                            .map(mm -> written.of(mm) + " + " + width(print))
+                                            .orElse(""));
         }
     }
 
-    /** Outer wall of an old groove of the card's shaft; the others are written from it. */
-    private static void oldWall(LineSet<Card.Printed> set, ShaftEnd end) {
-        set.since(3)
-                .mm("old_wall_<end>", "Old groove's outer wall, <inner> end")
-                .is(
-                        Card.printed("plan_leftover_<end>"),
-                        print ->
-                                print.plan()
-                                        .flatMap(plan -> plan.cut(end).oldGroove())
-                                        .map(GrooveWalls::outer)
-                                        .orElse(Double.NaN));
+    private static String width(Card.Printed print) {
+        return grooveWidth(print.sizing());
     }
 
     /**
@@ -168,30 +152,25 @@ final class CardLines {
      * one side of the new one; empty where there is none.
      */
     private static void oldGroove(
-            LineSet<Card.Printed> set,
+            LineSet<EndCut> cut,
             String name,
             String way,
             String condition,
-            ShaftEnd end,
             Function<EndCut, Optional<GrooveWalls>> groove) {
         for (Written written : Written.values()) {
             Pieces pieces =
                     Pieces.of("inboard", "{old_wall_<end>}>{card_wall_<end>}+0.000001")
-                            .and("there", condition)
                             .and("from", written.formula("MAX(0,{old_wall_<end>})"))
                             .and("to", written.formula("({old_wall_<end>}+groove_width_read)"));
-            set.with(pieces)
+            cut.with(pieces)
+                    .given("{old_wall_<end>}")
+                    .when(condition)
                     .text(
                             name + "<end>" + written.suffix,
                             "Old groove left " + way + "board, <inner> end")
                     .is(
-                            "IF(ISNUMBER({old_wall_<end>}),IF(<there>,<from>&\" to"
-                                    + " \"&<to>,\"\"),\"\")",
-                            print ->
-                                    print.plan()
-                                            .flatMap(plan -> groove.apply(plan.cut(end)))
-                                            .map(walls -> text(walls, written))
-                                            .orElse(""));
+                            "<from>&\" to \"&<to>",
+                            end -> groove.apply(end).map(walls -> text(walls, written)).orElse(""));
         }
     }
 

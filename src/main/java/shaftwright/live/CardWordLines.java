@@ -13,6 +13,7 @@ import shaftwright.study.CardPrint;
 import shaftwright.study.MatingWording;
 import shaftwright.study.Verdict;
 import shaftwright.study.Wording;
+import shaftwright.units.LengthUnit;
 
 /** Texts that the shop card of each side prints, what it may print, and for which scenario. */
 final class CardWordLines {
@@ -55,23 +56,14 @@ final class CardWordLines {
                                                 .orElse(""));
         printed.since(6)
                 .text("card_splines", "Splines")
-                .is(
-                        Card.ifLengths(splines()),
-                        (print, index) ->
-                                Card.scenario(print.sizing(), index)
-                                        .flatMap(print.sizing()::result)
-                                        .map(MatingWording::notCompared)
-                                        .orElse(""));
+                .is(Card.ifLengths(splines()), print -> MatingWording.notCompared(print.shaft()));
         printed.text("card_put_in", "Installation")
                 .is(
-                        index -> Card.ifLengths(words("result_put_in", TYPED_COLUMN)),
-                        (print, index) ->
-                                Card.scenario(print.sizing(), index)
-                                        .map(shop -> RimLines.sentence(print.sizing(), shop))
-                                        .orElse(""));
+                        Card.ifLengths(words("result_put_in", TYPED_COLUMN)),
+                        print -> RimLines.sentence(print.sizing(), print.shop()));
         for (ShaftEnd end : ShaftEnd.values()) {
-            typed(card, "card_joint_" + end.word(), "Joint, " + end.word(), "joint_" + end.word());
-            typed(card, "card_boot_" + end.word(), "Boot, " + end.word(), "boot_" + end.word());
+            typed(card.at(end), "card_joint_<inner>", "Joint, <inner>", "joint_" + end.word());
+            typed(card.at(end), "card_boot_<inner>", "Boot, <inner>", "boot_" + end.word());
         }
     }
 
@@ -84,11 +76,9 @@ final class CardWordLines {
 
     /** What of the splines was not compared; empty where both ends' were, beyond the count. */
     private static String splines() {
-        Pieces ends = Pieces.NONE;
-        for (ShaftEnd end : ShaftEnd.values()) {
-            ends = ends.and(end.shortWord(), Card.cell("mate_spline_" + end.shortWord()));
-        }
-        return ends.and("mates", quoted(MatingWording.MATES))
+        return Pieces.of("in", Card.cell("mate_spline_in"))
+                .and("out", Card.cell("mate_spline_out"))
+                .and("mates", quoted(MatingWording.MATES))
                 .and("inner", quoted(MatingWording.AT_INNER))
                 .and("outer", quoted(MatingWording.AT_OUTER))
                 .in(
@@ -103,7 +93,7 @@ final class CardWordLines {
     private static void typed(LineSet<Sizing> card, String name, String label, String input) {
         card.text(name, label)
                 .is(
-                        index -> words(input, TYPED_COLUMN),
+                        words(input, TYPED_COLUMN),
                         (sizing, index) ->
                                 Card.scenario(sizing, index)
                                         .map(shop -> sizing.inputs().text(input, shop))
@@ -152,21 +142,17 @@ final class CardWordLines {
             case NOTHING -> DO_NOT_CUT;
             case WINDOW ->
                     NO_STEP
-                            + Card.SHAFT
-                                    .source()
-                                    .of(sizing, index)
-                                    .map(shaft -> window(shaft, sizing))
-                                    .orElseThrow();
+                            + window(sizing.shopResult(index.side()).orElseThrow(), sizing.unit())
+                            + ".";
             case LENGTHS -> NO_BLANK;
             case ALL_WITH_NOTE -> NOTE;
             case ALL -> "";
         };
     }
 
-    private static String window(SideResult shaft, Sizing sizing) {
-        return Wording.fineLength(shaft.choice().shortest().endToEnd(), sizing.unit())
+    private static String window(SideResult shaft, LengthUnit unit) {
+        return Wording.fineLength(shaft.choice().shortest().endToEnd(), unit)
                 + " to "
-                + Wording.fineLength(shaft.choice().longest().endToEnd(), sizing.unit())
-                + ".";
+                + Wording.fineLength(shaft.choice().longest().endToEnd(), unit);
     }
 }
