@@ -235,14 +235,15 @@ public record SideResult(
 
     private Binding extreme(ToDoubleFunction<FittedPosition> column, int sense) {
         int found = 0;
+        double extreme = column.applyAsDouble(fitted.get(0));
         for (int row = 1; row < fitted.size(); row++) {
-            if (sense * column.applyAsDouble(fitted.get(row))
-                    < sense * column.applyAsDouble(fitted.get(found))) {
+            double value = column.applyAsDouble(fitted.get(row));
+            if (sense * value < sense * extreme) {
                 found = row;
+                extreme = value;
             }
         }
-        FittedPosition position = fitted.get(found);
-        return new Binding(column.applyAsDouble(position), found, position.travel());
+        return new Binding(extreme, found, fitted.get(found).travel());
     }
 
     private static Optional<Binding> finite(Binding binding) {

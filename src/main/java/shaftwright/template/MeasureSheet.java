@@ -48,16 +48,13 @@ final class MeasureSheet {
         XSSFSheet sheet = draft.sheet(NAME);
         Page.widths(sheet, 34, 13, 13, 13, 13, 13, 11, 11, 12, 34);
         draft.title(sheet, "Measure");
-        draft.text(
+        note(
+                draft,
                 sheet,
                 1,
-                0,
                 "Heights are taken at the centre of the outer datum face, from one level floor, for both"
-                        + " ends. Distances run from inner to outer datum face. "
-                        + completed(draft.unit()),
-                draft.look().note());
-        sheet.addMergedRegion(new CellRangeAddress(1, 1, 0, 9));
-        sheet.getRow(1).setHeightInPoints(18);
+                        + " ends. Distances run from inner to outer datum face.");
+        note(draft, sheet, 2, completed(draft.unit()));
         int row = readings(draft, sheet, Side.LEFT, 3);
         sheet.setRowBreak(row);
         row = readings(draft, sheet, Side.RIGHT, row + 1);
@@ -78,11 +75,20 @@ final class MeasureSheet {
         draft.printout(sheet).byBreaks(true, 10);
     }
 
-    /** What programs do to a short text in a column of longer ones, and what undoes it. */
+    private static void note(Draft draft, XSSFSheet sheet, int row, String text) {
+        draft.text(sheet, row, 0, text, draft.look().note());
+        sheet.addMergedRegion(new CellRangeAddress(row, row, 0, 9));
+        sheet.getRow(row).setHeightInPoints(18);
+    }
+
+    /**
+     * What LibreOffice does to a short text in a column of longer ones, and what keeps it from it.
+     */
     private static String completed(LengthUnit unit) {
-        return unit == LengthUnit.INCH
-                ? "A 12 completed to the 12 1/2 above it: press Delete before Enter."
-                : "A 64 completed to the 645 above it: press Delete before Enter.";
+        return "LibreOffice: switch off Tools > AutoInput before you type, or press Delete before Enter."
+                + " Else a "
+                + (unit == LengthUnit.INCH ? "12 becomes the 12 1/2" : "64 becomes the 645")
+                + " above it.";
     }
 
     private static int readings(Draft draft, XSSFSheet sheet, Side side, int top) {

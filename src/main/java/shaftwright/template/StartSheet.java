@@ -42,8 +42,8 @@ final class StartSheet {
                             "Measure",
                             "inner_height_left",
                             "Type heights and distances as the tape shows them: 25 3/8, 25-3/8\","
-                                    + " 645 mm. Look at each cell afterwards: programs complete a 15"
-                                    + " to the 15 3/4 above it."),
+                                    + " 645 mm. In LibreOffice first switch off Tools > AutoInput,"
+                                    + " which makes a 15 the 15 3/4 above it."),
                     new Step(
                             "Parts",
                             "joint_name",
