@@ -32,6 +32,7 @@ import shaftwright.suspension.OffsetEstimate;
 import shaftwright.suspension.UnusableLinkageException;
 import shaftwright.suspension.Vector;
 import shaftwright.travel.WheelMotion;
+import shaftwright.units.LengthUnit;
 
 /**
  * One side's linkage by its typed points, its path when it has one, and how that agrees with the
@@ -362,10 +363,13 @@ public final class SideLinkage {
     public String status() {
         if (study.isPresent()) {
             LinkagePath path = study.get().solved();
+            LengthUnit unit = inputs.unit();
             return kind(inputs).orElseThrow().tradeName()
                     + ": curves within "
-                    + decimals(path.lengthError(), 4)
-                    + " mm and "
+                    + decimals(path.lengthError() / unit.mm(), unit == LengthUnit.INCH ? 5 : 4)
+                    + " "
+                    + unit.symbol()
+                    + " and "
                     + decimals(Math.toDegrees(path.angleError()), 5)
                     + "° of the linkage"
                     + (path.isClose() ? "." : ", which is much: solve less travel.");
