@@ -26,6 +26,12 @@ final class NextStepLines {
     private static final int SINCE = 4;
     private static final String WORDS_TO_CELL = ": ";
 
+    /** Contract version that made a link of what to do next. */
+    private static final int LINKED = 8;
+
+    /** How the sentence ends that names no cell. */
+    private static final String BELOW = below(NextStep.READ_VERDICT.words());
+
     private NextStepLines() {}
 
     /** What each joint's row lacks. */
@@ -93,10 +99,41 @@ final class NextStepLines {
                 .is(step(), (sizing, index) -> NextSteps.of(sizing, index.scenario()).number());
         columns.text("next_say", "The same in words")
                 .is(words(), (sizing, index) -> words(sizing, index.scenario()));
+        book.since(LINKED)
+                .text("next_said", "What the first sheet says to do next")
+                .is(first(), NextStepLines::first);
+        book.since(LINKED)
+                .text("next_cell", "The cell to do it in; empty for a sentence to be read")
+                .is(cell(), sizing -> cell(first(sizing)));
         LineSet.in(lines, Section.START_NEXT, Grid.BOOK)
                 .since(SINCE)
+                .revised(LINKED)
                 .text("start_next", "Next")
-                .is(first(), (sizing, index) -> first(sizing));
+                .is(
+                        "IF(next_cell=\"\",next_said,HYPERLINK(\"#\"&next_cell,next_said))",
+                        NextStepLines::first);
+    }
+
+    /** Sheet and address are the last two words of what is said, but for a sentence to be read. */
+    private static String cell() {
+        return Pieces.of("below", quoted(BELOW))
+                .and("length", BELOW.length())
+                .and("plain", "SUBSTITUTE(next_said,\")\",\"\")")
+                .and("last", "TRIM(RIGHT(SUBSTITUTE(<plain>,\" \",REPT(\" \",40)),80))")
+                .in(
+                        """
+                        IF(OR(next_said="",RIGHT(next_said,<length>)=<below>),"",
+                        SUBSTITUTE(SUBSTITUTE(<last>,"(","")," ","!"))
+                        """);
+    }
+
+    private static String cell(String said) {
+        if (said.isEmpty() || said.endsWith(BELOW)) {
+            return "";
+        }
+        int address = said.lastIndexOf(' ');
+        String sheet = said.substring(said.lastIndexOf(' ', address - 1) + 1, address);
+        return (sheet + "!" + said.substring(address + 1)).replace("(", "").replace(")", "");
     }
 
     private static String reading() {
@@ -176,6 +213,10 @@ final class NextStepLines {
             case DROOP -> at(step, "droop_limit", "{droop_limit}");
             case READ_VERDICT -> filled(step, NextStep.SCENARIO, "{work_letter}");
         };
+    }
+
+    private static String below(String words) {
+        return words.substring(words.indexOf(NextStep.SCENARIO) + NextStep.SCENARIO.length());
     }
 
     private static String at(NextStep step, String input, String reference) {

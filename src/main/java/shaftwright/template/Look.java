@@ -150,7 +150,7 @@ final class Look {
         return style(
                 "next",
                 style -> {
-                    style.setFont(font(INK, true, 11));
+                    style.setFont(font(INK, true, 11, FontUnderline.SINGLE));
                     style.setWrapText(true);
                     style.setAlignment(HorizontalAlignment.LEFT);
                     style.setIndention((short) 1);

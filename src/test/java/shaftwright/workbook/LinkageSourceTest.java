@@ -105,7 +105,8 @@ public class LinkageSourceTest {
             assertThat(path.linkage().agreement()).startsWith("Tape and linkage agree: ");
             assertThat(path.linkage().status())
                     .as("in the workbook's own unit")
-                    .matches("double wishbone with toe link: curves within 0\\.000\\d\\d in and .*");
+                    .matches(
+                            "double wishbone with toe link: curves within 0\\.000\\d\\d in and .*");
             assertThat(path.chosen()).isEqualTo(path.readings().path().map(p -> p.path()));
             HubPath linkage = path.linkage().doubtedPath().orElseThrow();
             for (double t = -115; t <= 125; t += 20) {

@@ -196,6 +196,27 @@ class NextStepTest {
         type(name, 0, right);
     }
 
+    @Test
+    void theStepIsALinkToItsCell() {
+        List<String> cells = new ArrayList<>();
+        for (String[] step : STEPS) {
+            String cell = said("next_cell");
+            assertThat(next()).as("before %s", step[0]).contains(cell.replace('!', ' '));
+            cells.add(cell);
+            type(step[0], Integer.parseInt(step[1]), step[2]);
+        }
+        assertThat(cells).contains("Scenarios!B3", "Parts!E5", "Measure!C14", "Scenarios!B42");
+        assertThat(said("next_cell")).as("once there is a verdict").isEmpty();
+    }
+
+    @Test
+    void aSentenceToBeReadIsNoLink() {
+        type("scenario_name", 1, "wide");
+        type("joint_name", 0, "six-ball");
+        type("joint_cup_bottom", 0, "sixty");
+        assertThat(said("next_cell")).isEmpty();
+    }
+
     private static String height(String cell) {
         return "Type three heights from full droop to full bump, each with its distance: Measure "
                 + cell;
