@@ -77,16 +77,16 @@ final class BasisLines {
                         """,
                         OrthogonalBasis::a);
         first.number("<word>_b", "b <word>")
-                .is(
-                        index -> index.row() == 0 ? "0" : "{<word>_norm}*{<word>_inverse-1}",
-                        (set, index) -> set.b(index.row()));
+                .byRow(
+                        row -> row == 0 ? "0" : "{<word>_norm}*{<word>_inverse-1}",
+                        OrthogonalBasis::b);
         for (int degree = 0; degree < Basis.TERMS; degree++) {
             int k = degree;
             first.with(pieces(k))
                     .number("<word>_poly_<k>", "P<k> in powers, <word>")
-                    .is(
-                            index -> "IF({<degree>}>=<k>," + power(k, index.row()) + ",0)",
-                            (set, index) -> set.polynomial(k).coefficient(index.row()));
+                    .byRow(
+                            power -> "IF({<degree>}>=<k>," + power(k, power) + ",0)",
+                            (set, power) -> set.polynomial(k).coefficient(power));
         }
     }
 

@@ -6,14 +6,14 @@ import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.formula.FormulaText.joined;
 import static shaftwright.formula.FormulaText.quoted;
 
-import java.util.OptionalDouble;
+import java.util.Optional;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
-import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.FittedPosition;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.shaft.SideResult;
 import shaftwright.suspension.HubPath;
@@ -33,36 +33,31 @@ final class ChartLines {
     static void declare(LiveLines lines) {
         LineSet<Sizing> limits = LineSet.in(lines, Section.CHART_LIMITS, CHART_POINT);
         limits.about(Known.PATH.source(), CellValue.NOT_AVAILABLE)
+                .with(Pieces.of("steps", STEPS))
                 .shown("limit_travel", "Travel")
-                .is(
-                        index ->
-                                Pieces.of("row", index.row())
-                                        .and("steps", STEPS)
-                                        .in(
-                                                "({path_low}+({path_high}-{path_low})*<row>/<steps>)/tape_mm"),
-                        (path, index) -> travel(path, index.row()));
-        limits.only(Known.PATH, Lacking.NOT_AVAILABLE)
-                .shown("limit_slack", "No slack left")
-                .is("0", path -> 0);
-        limits.since(SHARES)
-                .only(Known.PATH, Lacking.NOT_AVAILABLE)
-                .number("limit_share", "Limit")
-                .is("100", path -> PERCENT);
+                .byRow(
+                        "({path_low}+({path_high}-{path_low})*<row_from_0>/<steps>)/tape_mm",
+                        (path, row) -> path.tMin() + (path.tMax() - path.tMin()) * row / STEPS);
+        LineSet<HubPath> paths = limits.only(Known.PATH, Lacking.NOT_AVAILABLE);
+        paths.shown("limit_slack", "No slack left").is("0", path -> 0);
+        paths.since(SHARES).number("limit_share", "Limit").is("100", path -> PERCENT);
         shares(lines);
         legend(lines);
         LineSet<SideOutcome> each =
                 limits.in(Section.SIDE_WORK, SCENARIO_SIDE).only(Known.SETUP, Lacking.EMPTY);
         for (ShaftEnd end : ShaftEnd.values()) {
-            String limit = "chart_limit_" + end.shortWord();
-            each.deg(limit, "Angle limit for charts, " + end.word())
-                    .is(
-                            "DEGREES({angle_max_" + end.shortWord() + "})",
-                            side -> angleMax(side, end));
+            each.at(end)
+                    .deg("chart_limit_<end>", "Angle limit for charts, <inner>")
+                    .is("DEGREES({angle_max_<end>})", side -> angleMax(side, end));
             // Of all scenarios that have one.
-            limits.deg("limit_angle_" + end.shortWord(), "Lowest limit, " + end.word())
-                    .cell(
-                            "IF(COUNT({" + limit + ":each})=0,NA(),MIN({" + limit + ":each}))",
-                            (sizing, index) -> lowest(sizing, index, end));
+            limits.at(end)
+                    .ofAny((sizing, index) -> lowest(sizing, index, end), Lacking.NOT_AVAILABLE)
+                    .deg("limit_angle_<end>", "Lowest limit, <inner>")
+                    .is(
+                            """
+                            IF(COUNT({chart_limit_<end>:each})=0,NA(),MIN({chart_limit_<end>:each}))
+                            """,
+                            angle -> angle);
         }
     }
 
@@ -75,63 +70,50 @@ final class ChartLines {
         for (ShaftEnd end : ShaftEnd.values()) {
             results.at(end)
                     .number("angle_share_<end>", "Angle in percent of its limit, <inner>")
-                    .is(
+                    .byRow(
                             "{shaft_angle_<end>}/{angle_max_<end>}*100",
-                            (result, index) -> share(result, index, end));
+                            (result, row) ->
+                                    PERCENT
+                                            * result.fitted().get(row).angle(end)
+                                            / result.setup().joint(end).joint().angleMax());
         }
     }
 
-    private static double share(SideResult result, Index index, ShaftEnd end) {
-        return PERCENT
-                * result.fitted().get(index.row()).angle(end)
-                / result.setup().joint(end).joint().angleMax();
-    }
-
-    /** Which line is whose, on top of a side's charts. */
+    /** Which line is whose, on top of a side's charts; none where there is no sample for it. */
     private static void legend(LiveLines lines) {
+        String samples = joined(",", ChartStroke.values(), stroke -> quoted(sample(stroke)));
         LineSet.in(lines, Section.CHART_LEGEND, SCENARIO_SIDE)
                 .since(SHARES)
+                .whenUsed()
+                .with(Pieces.of("samples", samples))
                 .text("chart_legend", "Lines")
                 .is(
-                        index -> legendFormula(),
+                        """
+                        IFERROR(CHOOSE(MATCH({work_letter},{work_letter:each},0),<samples>)
+                        &{scenario_title},"")
+                        """,
                         (sizing, index) ->
-                                sizing.scenario(index.scenario()).used()
-                                        ? ChartStroke.of(index.scenario())
-                                                .map(stroke -> stroke.sample() + "  ")
-                                                .map(
-                                                        line ->
-                                                                line
-                                                                        + ScenarioLines.title(
-                                                                                sizing, index))
-                                                .orElse("")
-                                        : "");
+                                ChartStroke.of(index.scenario())
+                                        .filter(stroke -> sizing.scenario(index.scenario()).used())
+                                        .map(ChartLines::sample)
+                                        .map(line -> line + ScenarioLines.title(sizing, index))
+                                        .orElse(""));
     }
 
-    /** The same for every scenario, which picks its own sample; none where there is none. */
-    private static String legendFormula() {
-        String samples =
-                joined(",", ChartStroke.values(), stroke -> quoted(stroke.sample() + "  "));
-        return Given.used(
-                ("IFERROR(CHOOSE(MATCH({work_letter},{work_letter:each},0)," + samples)
-                        + ")&{scenario_title},\"\")");
-    }
-
-    private static double travel(HubPath path, int row) {
-        return path.tMin() + (path.tMax() - path.tMin()) * row / STEPS;
+    private static String sample(ChartStroke stroke) {
+        return stroke.sample() + "  ";
     }
 
     private static double angleMax(SideOutcome side, ShaftEnd end) {
         return side.joint(end).joint().angleMax();
     }
 
-    private static CellValue lowest(Sizing sizing, Index index, ShaftEnd end) {
-        OptionalDouble least =
-                sizing.scenarios().stream()
-                        .map(scenario -> scenario.side(index.side()))
-                        .filter(SideOutcome::isSetUp)
-                        .mapToDouble(side -> Math.toDegrees(angleMax(side, end)))
-                        .min();
-        return least.isPresent() ? CellValue.of(least.getAsDouble()) : CellValue.NOT_AVAILABLE;
+    private static Optional<Double> lowest(Sizing sizing, Index index, ShaftEnd end) {
+        return sizing.scenarios().stream()
+                .map(scenario -> scenario.side(index.side()))
+                .filter(SideOutcome::isSetUp)
+                .map(side -> angleMax(side, end))
+                .min(Double::compare);
     }
 
     /**
@@ -143,23 +125,20 @@ final class ChartLines {
                 LineSet.in(lines, Section.CHART_LIMITS, Grid.CHART_POINT)
                         .revised(2)
                         .only(Card.SHAFT, Lacking.NOT_AVAILABLE);
-        set.shown("band_travel", "Travel, card's scenario")
-                .is(
-                        Card.across("table_travel"),
-                        (result, index) -> result.fitted().get(index.row()).travel());
+        LineSet<FittedPosition> rows = set.of((result, index) -> result.fitted().get(index.row()));
+        rows.shown("band_travel", "Travel, card's scenario")
+                .is(Card.across("table_travel"), FittedPosition::travel);
         set.shown("band_longest", "Bottoms above")
-                .is(
+                .byRow(
                         "{shop_e}/tape_mm+" + Card.across("table_slack_in"),
-                        (result, index) ->
-                                result.length().endToEnd()
-                                        + result.fitted().get(index.row()).slackIn());
+                        (result, row) ->
+                                result.length().endToEnd() + result.fitted().get(row).slackIn());
         set.shown("band_chosen", "Chosen shaft, E")
                 .is("{shop_e}/tape_mm", result -> result.length().endToEnd());
         set.shown("band_shortest", "Pulls out below")
-                .is(
+                .byRow(
                         "{shop_e}/tape_mm-" + Card.across("table_slack_out"),
-                        (result, index) ->
-                                result.length().endToEnd()
-                                        - result.fitted().get(index.row()).slackOut());
+                        (result, row) ->
+                                result.length().endToEnd() - result.fitted().get(row).slackOut());
     }
 }

@@ -56,11 +56,11 @@ final class ChosenPathLines {
         chosen.number("variance_distance", "Variance of a distance")
                 .is(
                         either("0", "{fit_variance_distance}"),
-                        side -> measured(side, PathFigureLines::distanceVariance));
+                        side -> measured(side, MeasuredPath::distanceVariance));
         chosen.number("variance_height", "Variance of a height")
                 .is(
                         either("0", "{fit_variance_height}"),
-                        side -> measured(side, PathFigureLines::heightVariance));
+                        side -> measured(side, MeasuredPath::heightVariance));
         paths.mm("curve_allowance", "Curve allowance")
                 .is(either("{linkage_doubt}", "{fit_allowance}"), path -> path.doubt().allowance());
         coefficients(lines);

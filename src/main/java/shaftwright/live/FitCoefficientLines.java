@@ -116,9 +116,7 @@ final class FitCoefficientLines {
             Function<MeasuredPath, Polynomial> curve) {
         set.in(Section.PATH_WORK, POWER)
                 .number(name, label)
-                .is(
-                        index -> formula.apply(index.row()),
-                        (path, index) -> curve.apply(path).coefficient(index.row()));
+                .byRow(formula, (path, power) -> curve.apply(path).coefficient(power));
     }
 
     /** {@code Σ_k Σ_(i+j=power) P_k[i] P_k[j] / N_k}, grown where rows contradict. */

@@ -7,7 +7,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
-import shaftwright.formula.Given;
+import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.ShaftEnd;
@@ -20,9 +20,6 @@ import shaftwright.units.LengthUnit;
  * workbooks; empty where the step is no whole number of sixty-fourths.
  */
 final class FractionLines {
-    /** What their names end with, behind those of their results. */
-    private static final String SUFFIX = "_fraction";
-
     private static final String LABEL = "… to the shop's step";
 
     private static final String BETWEEN = "between steps";
@@ -37,11 +34,7 @@ final class FractionLines {
         }
     }
 
-    private final LineSet<Cut> set;
-
-    private FractionLines(LineSet<Cut> set) {
-        this.set = set;
-    }
+    private FractionLines() {}
 
     static void declare(LiveLines lines) {
         LineSet.in(lines, Section.BOOK_WORK, Grid.BOOK)
@@ -49,23 +42,30 @@ final class FractionLines {
                 .whole("shop_sixtyfourths", "Shop step in sixty-fourths of an inch (0: in none)")
                 .is(
                         StepFormula.sixtyFourths("shop_increment_read"),
-                        (sizing, index) -> shopStep(sizing).map(InchStep::sixtyFourths).orElse(0));
-        Known<Cut> known = new Known<>("{ready}*shop_sixtyfourths>0", Cut::of);
-        FractionLines fractions =
-                new FractionLines(
-                        LineSet.in(lines, Section.FRACTIONS, Grid.SCENARIO_SIDE)
-                                .since(SINCE)
-                                .only(known, Lacking.EMPTY));
-        fractions.endToEnd();
-        fractions.nearest("k", "{k_final}", cut -> cut.result().length().clipToClip());
+                        sizing -> shopStep(sizing).map(InchStep::sixtyFourths).orElse(0));
+        LineSet<Cut> set =
+                LineSet.in(lines, Section.FRACTIONS, Grid.SCENARIO_SIDE)
+                        .since(SINCE)
+                        .only(new Known<>("{ready}*shop_sixtyfourths>0", Cut::of), Lacking.EMPTY);
+        // A shaft whose length is no whole number of steps must not read as one.
+        set.with(
+                        Pieces.of("is_step", StepFormula.isStep("{e_final}"))
+                                .and("fraction", StepFormula.nearest("{e_final}"))
+                                .and("between", quoted(BETWEEN)))
+                .text("result_e_fraction", LABEL)
+                .is(
+                        "IF(<is_step>,<fraction>,<between>)",
+                        cut -> cut.step().exact(cut.result().length().endToEnd()).orElse(BETWEEN));
+        nearest(set, "k", "{k_final}", cut -> cut.result().length().clipToClip());
         for (ShaftEnd end : ShaftEnd.values()) {
-            fractions.nearest(
-                    "cut_" + end.shortWord(),
-                    "{plan_cut_" + end.shortWord() + "}",
+            nearest(
+                    set.at(end),
+                    "cut_<end>",
+                    "{plan_cut_<end>}",
                     cut -> cut.result().plan().map(plan -> plan.cut(end).cut()).orElse(Double.NaN));
         }
-        fractions.down("slack_in", "{worst_slack_in}", SideResult::leastSlackIn);
-        fractions.down("slack_out", "{worst_slack_out}", SideResult::leastSlackOut);
+        down(set, "slack_in", SideResult::leastSlackIn);
+        down(set, "slack_out", SideResult::leastSlackOut);
     }
 
     /** The shop's step in workbooks whose unit has fractions. */
@@ -75,20 +75,12 @@ final class FractionLines {
                 : Optional.empty();
     }
 
-    /** A shaft whose length is no whole number of steps must not read as one. */
-    private void endToEnd() {
-        String steps = StepFormula.isStep("{e_final}");
-        String text = StepFormula.nearest("{e_final}");
-        set.text("result_e" + SUFFIX, LABEL)
+    private static void nearest(
+            LineSet<Cut> set, String result, String place, ToDoubleFunction<Cut> core) {
+        set.given(place)
+                .text("result_" + result + "_fraction", LABEL)
                 .is(
-                        "IF(" + steps + "," + text + "," + quoted(BETWEEN) + ")",
-                        cut -> cut.step().exact(cut.result().length().endToEnd()).orElse(BETWEEN));
-    }
-
-    private void nearest(String result, String place, ToDoubleFunction<Cut> core) {
-        set.text("result_" + result + SUFFIX, LABEL)
-                .is(
-                        Given.number(place, StepFormula.nearest(place)),
+                        StepFormula.nearest(place),
                         cut -> {
                             double length = core.applyAsDouble(cut);
                             return Double.isNaN(length) ? "" : cut.step().nearest(length);
@@ -96,10 +88,10 @@ final class FractionLines {
     }
 
     /** Slack must not read as more than there is. */
-    private void down(String result, String place, Function<SideResult, Binding> core) {
-        set.text("result_" + result + SUFFIX, LABEL + ", rounded down")
+    private static void down(LineSet<Cut> set, String slack, Function<SideResult, Binding> core) {
+        set.text("result_" + slack + "_fraction", LABEL + ", rounded down")
                 .is(
-                        StepFormula.down(place),
+                        StepFormula.down("{worst_" + slack + "}"),
                         cut -> cut.step().down(core.apply(cut.result()).value()));
     }
 }

@@ -69,10 +69,7 @@ final class GuideLines {
                 .is(
                         "TRIM({readings_say}&\" \"&<shortly>)",
                         (sizing, index) ->
-                                (ReadingNoteLines.said(sizing, index.side())
-                                                + " "
-                                                + shortly(sizing))
-                                        .strip());
+                                (said(sizing, index.side()) + " " + shortly(sizing)).strip());
     }
 
     /** One thing when a check is ticked, another when not. */
@@ -95,13 +92,17 @@ final class GuideLines {
     }
 
     private static String bothSides(Sizing sizing, String checks) {
-        String left = ReadingNoteLines.said(sizing, Side.LEFT);
+        String left = said(sizing, Side.LEFT);
         boolean own = sizing.readings(Side.RIGHT).source() == Side.RIGHT;
-        String right = own ? ReadingNoteLines.said(sizing, Side.RIGHT) : "";
+        String right = own ? said(sizing, Side.RIGHT) : "";
         return ((left.isEmpty() ? "" : LEFT + left + " ")
                         + (right.isEmpty() ? "" : RIGHT + right + " ")
                         + checks)
                 .strip();
+    }
+
+    private static String said(Sizing sizing, Side side) {
+        return sizing.path(side).readingsSay(sizing.unit());
     }
 
     private static String shortly(Sizing sizing) {

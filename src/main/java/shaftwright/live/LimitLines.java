@@ -5,7 +5,6 @@ import static shaftwright.contract.Grid.LIMIT;
 import static shaftwright.formula.FormulaText.joined;
 
 import java.util.List;
-import java.util.function.IntFunction;
 import shaftwright.formula.Cases;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.JointLimits;
@@ -22,116 +21,64 @@ final class LimitLines {
 
     private LimitLines() {}
 
-    /** A figure of a row. */
-    private interface Figure {
-        double of(JointLimits list, int row);
-    }
-
-    /**
-     * Inward or outward.
-     *
-     * @param label at the beginning of a heading
-     */
-    private record Travel(String way, String label, Figure source, Figure travel, Figure slope) {}
+    /** Inward or outward. */
+    private record Travel(
+            String way,
+            LineSet.RowFigure<JointLimits> source,
+            LineSet.RowFigure<JointLimits> travel,
+            LineSet.RowFigure<JointLimits> slope,
+            LineSet.RowFigure<JointLimits> atZero) {}
 
     private static final List<Travel> TRAVELS =
             List.of(
                     new Travel(
                             "inward",
-                            "Inward",
                             JointLimits::sourceInward,
                             JointLimits::inward,
-                            JointLimits::inwardSlope),
+                            JointLimits::inwardSlope,
+                            JointLimits::inwardAtZero),
                     new Travel(
                             "outward",
-                            "Outward",
                             JointLimits::sourceOutward,
                             JointLimits::outward,
-                            JointLimits::outwardSlope));
+                            JointLimits::outwardSlope,
+                            JointLimits::outwardAtZero));
 
     static void declare(LiveLines lines) {
         LineSet<Sizing> all = LineSet.in(lines, Section.PARTS_WORK, LIMIT);
         all.ordinal("limit_ordinal", "Row");
         LineSet<JointLimits> limits = all.of((sizing, index) -> sizing.limits());
-        line(
-                limits.revised(2),
-                "limit_source_joint",
-                "Joint row",
-                LimitLines::sourceJoint,
-                JointLimits::sourceJoint);
-        line(
-                limits,
-                "limit_source_angle",
-                "Angle",
-                row -> used(sourceAngle(row), "0"),
-                JointLimits::sourceAngle);
+        limits.revised(2)
+                .number("limit_source_joint", "Joint row")
+                .byRow(LimitLines::sourceJoint, JointLimits::sourceJoint);
+        limits.number("limit_source_angle", "Angle")
+                .byRow(row -> used(sourceAngle(row), "0"), JointLimits::sourceAngle);
         for (Travel travel : TRAVELS) {
-            line(
-                    limits.revised(2),
-                    "limit_source_" + travel.way(),
-                    travel.label(),
-                    row -> used(sourceTravel(row, "bench_" + travel.way()), "0"),
-                    travel.source());
+            String way = travel.way();
+            limits.revised(2)
+                    .number("limit_source_" + way, way.equals("inward") ? "Inward" : "Outward")
+                    .byRow(row -> used(sourceTravel(row, "bench_" + way), "0"), travel.source());
         }
         String key = "{limit_source_joint}*" + JointLimits.KEY_STEP + "+{limit_source_angle}";
-        line(
-                limits,
-                "limit_source_key",
-                "Key",
-                used(key, JointLimits.UNUSED_KEY + "+{limit_ordinal}"),
-                JointLimits::sourceKey);
-        line(
-                limits,
-                "limit_key",
-                "Key",
-                "SMALL({limit_source_key:all},{limit_ordinal})",
-                JointLimits::key);
-        line(
-                limits,
-                "limit_from",
-                "From row",
-                "MATCH({limit_key},{limit_source_key:all},0)",
-                JointLimits::from);
-        line(limits, "limit_joint", "Joint row", sorted("joint"), JointLimits::joint);
-        line(limits, "limit_angle", "Angle", sorted("angle"), JointLimits::angle);
+        limits.number("limit_source_key", "Key")
+                .byRow(
+                        used(key, JointLimits.UNUSED_KEY + "+{limit_ordinal}"),
+                        JointLimits::sourceKey);
+        limits.number("limit_key", "Key")
+                .byRow("SMALL({limit_source_key:all},{limit_ordinal})", JointLimits::key);
+        limits.number("limit_from", "From row")
+                .byRow("MATCH({limit_key},{limit_source_key:all},0)", JointLimits::from);
+        limits.number("limit_joint", "Joint row").byRow(sorted("joint"), JointLimits::joint);
+        limits.number("limit_angle", "Angle").byRow(sorted("angle"), JointLimits::angle);
         for (Travel travel : TRAVELS) {
-            sorted(limits.with(Pieces.of("way", travel.way())), travel);
+            LineSet<JointLimits> set = limits.with(Pieces.of("way", travel.way()));
+            set.number("limit_<way>", "Travel <way>").byRow(sorted("<way>"), travel.travel());
+            set.revised(2)
+                    .number("limit_<way>_slope", "Change per rad")
+                    .byRow(LimitLines::slope, travel.slope());
+            set.number("limit_<way>_at_zero", "Line at angle 0")
+                    .byRow("{limit_<way>}-{limit_angle}*{limit_<way>_slope}", travel.atZero());
         }
-    }
-
-    private static void line(
-            LineSet<JointLimits> limits, String name, String label, String formula, Figure core) {
-        line(limits, name, label, row -> formula, core);
-    }
-
-    private static void line(
-            LineSet<JointLimits> limits,
-            String name,
-            String label,
-            IntFunction<String> formula,
-            Figure core) {
-        limits.number(name, label)
-                .is(
-                        index -> formula.apply(index.row()),
-                        (list, index) -> core.of(list, index.row()));
-    }
-
-    private static void sorted(LineSet<JointLimits> limits, Travel travel) {
-        line(limits, "limit_<way>", "Travel <way>", sorted("<way>"), travel.travel());
-        line(
-                limits.revised(2),
-                "limit_<way>_slope",
-                "Change per rad",
-                LimitLines::slope,
-                travel.slope());
-        line(
-                limits,
-                "limit_<way>_at_zero",
-                "Line at angle 0",
-                "{limit_<way>}-{limit_angle}*{limit_<way>_slope}",
-                (list, row) ->
-                        travel.travel().of(list, row)
-                                - list.angle(row) * travel.slope().of(list, row));
     }
 
     private static String sorted(String source) {

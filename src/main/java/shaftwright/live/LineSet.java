@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
@@ -351,6 +352,11 @@ final class LineSet<T> {
         /** The same where that is all that matters. */
         void byRow(String formula, RowFigure<T> core) {
             is(formula, (from, index) -> core.of(from, index.row()));
+        }
+
+        /** The same where the formula differs by row. */
+        void byRow(IntFunction<String> formula, RowFigure<T> core) {
+            is(index -> formula.apply(index.row()), (from, index) -> core.of(from, index.row()));
         }
 
         /** The same where the formula differs by side or row. */

@@ -12,7 +12,6 @@ import shaftwright.formula.Cases;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.SideReadings;
 import shaftwright.reading.Sizing;
-import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.MeasuredQuantity;
 import shaftwright.suspension.RepeatReadings;
@@ -58,7 +57,7 @@ final class PathFigureLines {
                 .is(
                         index -> trouble(index.side()),
                         (side, index) -> side.path().isPresent() ? "" : Sizing.NO_READINGS);
-        any.whole("fit_ready", "Readings usable").is("IF({fit_trouble}=\"\",1,0)", path -> 1);
+        any.whole("fit_ready", "Readings usable").yes("IF({fit_trouble}=\"\",1,0)", path -> true);
         LineSet<MeasuredPath> paths = sides.only(Known.FIT, Lacking.NOT_AVAILABLE);
         paths.mm("fit_low", "Lowest travel measured")
                 .is("MIN({row_height:all})-{ride_height_used}", path -> path.path().tMin());
@@ -123,9 +122,9 @@ final class PathFigureLines {
                         path -> path.pooledDeviation() * path.pooledDeviation());
         paths.revised(2)
                 .number("fit_variance_distance", "Variance of a distance")
-                .is(TAPE_VARIANCE + "+{fit_variance_repeats}", PathFigureLines::distanceVariance);
+                .is(TAPE_VARIANCE + "+{fit_variance_repeats}", MeasuredPath::distanceVariance);
         paths.number("fit_variance_height", "Variance of a height")
-                .is("(height_graduation_read/2)^2/3", PathFigureLines::heightVariance);
+                .is("(height_graduation_read/2)^2/3", MeasuredPath::heightVariance);
         paths.mm("fit_allowance", "Curve allowance of the fit")
                 .is(
                         ("IF({path_degree}<=2,curve_allowance_quadratic_read*#^3,"
@@ -151,28 +150,7 @@ final class PathFigureLines {
         LineSet.in(lines, Section.PATH_WORK, SIDE)
                 .only(Known.FIT, Lacking.NOT_AVAILABLE)
                 .mm("path_worst_doubt", "Greatest doubt at a measured height")
-                .is("MAX({row_doubt:all})", PathFigureLines::worstDoubt);
-    }
-
-    /** Variance of one reading of a distance by tape and repeats, mm². */
-    static double distanceVariance(MeasuredPath path) {
-        double tape = path.settings().tapeDeviation();
-        return tape * tape + path.pooledDeviation() * path.pooledDeviation();
-    }
-
-    /** Variance of a height, mm². */
-    static double heightVariance(MeasuredPath path) {
-        double height = path.settings().heightDeviation();
-        return height * height;
-    }
-
-    /** Greatest doubt of the fitted curve at a measured height, mm. */
-    static double worstDoubt(MeasuredPath path) {
-        double worst = 0;
-        for (FittedRow row : path.rows()) {
-            worst = Math.max(worst, path.path().at(row.t()).doubt());
-        }
-        return worst;
+                .is("MAX({row_doubt:all})", MeasuredPath::worstDoubt);
     }
 
     private static String trouble(Side side) {
@@ -209,10 +187,15 @@ final class PathFigureLines {
     /** The first row with a flaw, by its number and cell. */
     private static void flawed(Cases cases, Side side, int flaw, String what) {
         String row = "MATCH(" + flaw + ",{row_flaw:all},0)";
-        String cell = typed("height", side, name -> "INDEX(" + name + "," + row + ")");
+        Pieces pieces =
+                Pieces.of("row", row)
+                        .and(
+                                "cell",
+                                typed("height", side, name -> "INDEX(" + name + "," + row + ")"))
+                        .and("what", what);
         cases.when(
                 "COUNTIF({row_flaw:all}," + flaw + ")>0",
-                ("\"row \"&" + row + "&\" of the readings (\"&" + cell + "&") + quoted(")" + what));
+                pieces.in("\"row \"&<row>&\" of the readings (\"&<cell>&\")<what>\""));
     }
 
     private static void missing(Cases cases, Side side, String input, String what) {

@@ -35,12 +35,11 @@ final class PositionLines {
         fitted(rows);
         RaceLimitLines.declareFloat(rows);
         BootLines.positions(rows);
-        rows.mm("rim_gap", "Gap between the cups' rims")
-                .is(
-                        ("IF(COUNT({rim_in},{rim_out})<2,\"\","
-                                        + CentreFormulas.length("{rim_in}", "{rim_out}"))
-                                + ")",
-                        row -> row.side().mouthGap(row.number()).orElse(Double.NaN));
+        rows.with(Pieces.of("gap", CentreFormulas.length("{rim_in}", "{rim_out}")))
+                .mm("rim_gap", "Gap between the cups' rims")
+                .ifKnown(
+                        "IF(COUNT({rim_in},{rim_out})<2,\"\",<gap>)",
+                        row -> row.side().mouthGap(row.number()));
         rows.revised(2)
                 .mm("soft_reserve", "Reserve of a soft stop")
                 .is(
@@ -186,10 +185,9 @@ final class PositionLines {
         rows.mm("longest", "Longest spacing with margin")
                 .is("{spacing_in}-{margin_in}-{path_doubt}", row -> row.before().longest());
         rows.mm("longest_vertex", "At the parabola's vertex")
-                .is(
-                        index -> vertex("longest", ">", "<", index.row()),
-                        (row, index) ->
-                                row.side().window().longestVertices().get(index.row()).value());
+                .byRow(
+                        step -> vertex("longest", ">", "<", step),
+                        (row, step) -> row.side().window().longestVertices().get(step).value());
         rows.revised(2)
                 .mm("shortest", "Shortest spacing with margin")
                 .is(
@@ -197,10 +195,9 @@ final class PositionLines {
                                 + "+{margin_out}+{path_doubt}",
                         row -> row.before().shortest());
         rows.mm("shortest_vertex", "At the parabola's vertex")
-                .is(
-                        index -> vertex("shortest", "<", ">", index.row()),
-                        (row, index) ->
-                                row.side().window().shortestVertices().get(index.row()).value());
+                .byRow(
+                        step -> vertex("shortest", "<", ">", step),
+                        (row, step) -> row.side().window().shortestVertices().get(step).value());
     }
 
     /**

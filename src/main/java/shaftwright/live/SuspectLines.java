@@ -25,8 +25,6 @@ final class SuspectLines {
         new OutlierLines(Basis.TOE)
     };
 
-    private static final String NOTE_BETWEEN = ". ";
-
     private SuspectLines() {}
 
     static void declareOutliers(LiveLines lines) {
@@ -86,9 +84,10 @@ final class SuspectLines {
         String all =
                 ofRow(
                         (what, again, expected) ->
-                                (quoted(NOTE_BETWEEN + again + ReadingWording.NOTE_EXPECTS) + "&")
+                                (quoted(ReadRow.NOTE_BETWEEN + again + ReadingWording.NOTE_EXPECTS)
+                                                + "&")
                                         + expected);
-        return ifAny(without(NOTE_BETWEEN, all, 999));
+        return ifAny(without(ReadRow.NOTE_BETWEEN, all, 999));
     }
 
     /** A row's part in its side's list. */

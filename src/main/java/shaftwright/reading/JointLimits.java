@@ -199,6 +199,16 @@ public final class JointLimits {
         return slope(row, sourceOutward);
     }
 
+    /** Where the line of the inward travel from this row on meets angle 0, mm. */
+    public double inwardAtZero(int row) {
+        return inward(row) - angle(row) * inwardSlope(row);
+    }
+
+    /** The same of the outward travel, mm. */
+    public double outwardAtZero(int row) {
+        return outward(row) - angle(row) * outwardSlope(row);
+    }
+
     private double slope(int row, double[] travel) {
         if (joint(row) == 0) {
             return 0;

@@ -8,9 +8,11 @@ import shaftwright.build.Corner;
 import shaftwright.study.CornerStudy;
 import shaftwright.study.HubCourse;
 import shaftwright.study.PathStudy;
+import shaftwright.study.ReadingWording;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.travel.WheelMotion;
+import shaftwright.units.LengthUnit;
 
 /**
  * One side's hub path: the one that everything behind it is computed from, and the two sources that
@@ -96,5 +98,13 @@ public record SidePath(
     /** Whether a length may be judged by it: two measured heights are too few. */
     public boolean mayGiveVerdict() {
         return study().map(PathStudy::mayGiveVerdict).orElse(false);
+    }
+
+    /** What is said of its readings where something rests on them; empty when they agree. */
+    public String readingsSay(LengthUnit unit) {
+        return readings.contradiction()
+                .filter(found -> !linkage.isChosen())
+                .map(found -> ReadingWording.sentence(found, unit))
+                .orElse("");
     }
 }

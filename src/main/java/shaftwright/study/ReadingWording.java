@@ -1,6 +1,5 @@
 package shaftwright.study;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import shaftwright.suspension.CrossCheck;
@@ -32,6 +31,23 @@ public final class ReadingWording {
     /** Begins what is said of a side whose readings contradict without one that can be named. */
     public static final String MORE =
             "Readings contradict each other. Measure one more height, best near ";
+
+    /** Parts of what is said of a side's readings as a whole. */
+    public static final String NOT_USED = "Not used: ";
+
+    public static final String HEIGHTS = " heights, ";
+    public static final String TWO_HEIGHTS = "too few for a verdict";
+    public static final String NO_CROSS_CHECK = "too few to check each other";
+    public static final String CURVE = "a curve of degree ";
+    public static final String ENDS_NOT_CHECKED = ", a wrong reading at either end would not show";
+    public static final String DOUBT = "; tape and curve leave a doubt of ";
+    public static final String MEASURE_AGAIN = " Measure again: ";
+    public static final String READINGS_OF = " Readings of ";
+    public static final String CONTRADICT_EACH_OTHER =
+            " contradict each other, and so few can't show which is wrong: measure one more"
+                    + " height, best near ";
+    public static final String NO_CAMBER = " No camber was read: 0 is used.";
+    public static final String NO_TOE = " No toe was read: 0 is used.";
 
     /** Said in place of where to read next. */
     private static final String CONTRADICTION_FIRST =
@@ -110,12 +126,10 @@ public final class ReadingWording {
     }
 
     /** All suspect readings of a side; empty without any. */
-    public static List<String> listed(ReadingContradiction contradiction, LengthUnit unit) {
-        List<String> texts = new ArrayList<>();
-        for (SuspectReading suspect : contradiction.suspects()) {
-            texts.add(listed(suspect, unit));
-        }
-        return texts;
+    public static String listed(ReadingContradiction contradiction, LengthUnit unit) {
+        return contradiction.suspects().stream()
+                .map(suspect -> listed(suspect, unit))
+                .collect(Collectors.joining(LISTED_BETWEEN));
     }
 
     /** What is said wherever something rests on readings; empty when they go together. */
@@ -124,8 +138,43 @@ public final class ReadingWording {
             return "";
         }
         return contradiction.suspects().isEmpty()
-                ? MORE + distance(contradiction.nextHeight(), unit) + "."
-                : AGAIN + String.join(LISTED_BETWEEN, listed(contradiction, unit)) + ".";
+                ? MORE + nextHeight(contradiction, unit) + "."
+                : AGAIN + listed(contradiction, unit) + ".";
+    }
+
+    /** How far a side's readings can be trusted, and what to measure again. */
+    public static String summary(MeasuredPath path, LengthUnit unit) {
+        ReadingContradiction found = path.contradiction();
+        return path.rows().size()
+                + HEIGHTS
+                + curve(path)
+                + (DOUBT + Wording.length(path.worstDoubt(), unit) + ".")
+                + (found.suspects().isEmpty() ? "" : MEASURE_AGAIN + listed(found, unit) + ".")
+                + (found.isUnplaced()
+                        ? READINGS_OF
+                                + unplaced(found)
+                                + CONTRADICT_EACH_OTHER
+                                + nextHeight(found, unit)
+                                + "."
+                        : "")
+                + (path.fit(MeasuredQuantity.CAMBER).isPresent() ? "" : NO_CAMBER)
+                + (path.fit(MeasuredQuantity.TOE).isPresent() ? "" : NO_TOE);
+    }
+
+    private static String curve(MeasuredPath path) {
+        if (!path.mayGiveVerdict()) {
+            return TWO_HEIGHTS;
+        }
+        return switch (path.crossCheck()) {
+            case NONE -> NO_CROSS_CHECK;
+            case NAMES_THE_ROW -> CURVE + path.degree();
+            default -> CURVE + path.degree() + ENDS_NOT_CHECKED;
+        };
+    }
+
+    /** Where one more row tells most. */
+    public static String nextHeight(ReadingContradiction contradiction, LengthUnit unit) {
+        return distance(contradiction.nextHeight(), unit);
     }
 
     /** What contradicts without a row that can be named: "distance", "camber and toe". */

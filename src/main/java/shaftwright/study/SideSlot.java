@@ -202,11 +202,8 @@ public enum SideSlot implements Slot {
         return switch (this) {
             case MISSING -> side.path().missing();
             case UNPLACED -> ReadingWording.unplaced(contradiction(side));
-            case NEXT_HEIGHT -> ReadingWording.distance(contradiction(side).nextHeight(), unit);
-            case SUSPECTS ->
-                    String.join(
-                            ReadingWording.LISTED_BETWEEN,
-                            ReadingWording.listed(contradiction(side), unit));
+            case NEXT_HEIGHT -> ReadingWording.nextHeight(contradiction(side), unit);
+            case SUSPECTS -> ReadingWording.listed(contradiction(side), unit);
             case STICK_SAYS ->
                     mockUp(side)
                             .unusable()

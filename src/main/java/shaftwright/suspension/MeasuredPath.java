@@ -172,6 +172,22 @@ public final class MeasuredPath {
         return pooledDeviation;
     }
 
+    /** Variance of one reading of a distance by tape and repeats, mm². */
+    public double distanceVariance() {
+        double tape = settings.tapeDeviation();
+        return tape * tape + pooledDeviation * pooledDeviation;
+    }
+
+    /** Variance of a height, mm². */
+    public double heightVariance() {
+        return settings.heightDeviation() * settings.heightDeviation();
+    }
+
+    /** Greatest doubt of the path at a measured height, mm. */
+    public double worstDoubt() {
+        return rows.stream().mapToDouble(row -> path.at(row.t()).doubt()).max().orElse(0);
+    }
+
     /** b, what the true curve may differ from the fitted kind of curve, mm. */
     public double curveAllowance() {
         return curveAllowance;
