@@ -1,6 +1,7 @@
 package shaftwright.contract;
 
 import java.util.List;
+import java.util.Locale;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.units.LengthUnit;
@@ -143,6 +144,11 @@ public record Input(
                 choices,
                 meaning,
                 since);
+    }
+
+    /** Place from 1 of a word among those offered, in any case; 0 when it is none of them. */
+    public int place(String word) {
+        return choices.indexOf(word.toLowerCase(Locale.ROOT)) + 1;
     }
 
     private static Input optional(

@@ -158,8 +158,7 @@ public final class RestraintInputs {
 
     /** Number from 1 of a chosen word, or of the first when the cell is empty. */
     public static int number(Input input, String text) {
-        int at = text.isEmpty() ? 0 : input.choices().indexOf(text.toLowerCase(Locale.ROOT));
-        return at + 1;
+        return text.isEmpty() ? 1 : input.place(text);
     }
 
     /** What a word stands for among the parts of a linkage. */

@@ -2,11 +2,13 @@ package shaftwright.live;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.contract.Index;
 import shaftwright.reading.KnownPrints;
 import shaftwright.reading.Sizing;
+import shaftwright.shaft.ShaftEnd;
 
 /**
  * A whole number below 16,777,213 that changes when one of the live quantities that it is made from
@@ -54,6 +56,33 @@ public final class Fingerprint {
         return add(Kind.MEASURED, names);
     }
 
+    /**
+     * The same of quantities that both ends of the shaft have, the inner end's before the outer.
+     */
+    Fingerprint atEnds(String... names) {
+        for (String name : names) {
+            atEnd(ShaftEnd.INNER, name).atEnd(ShaftEnd.OUTER, name);
+        }
+        return this;
+    }
+
+    /** The same of one end. */
+    Fingerprint atEnd(ShaftEnd end, String... names) {
+        for (String name : names) {
+            measured(name + "_" + end.shortWord());
+        }
+        return this;
+    }
+
+    /** What shafts are cut by: the joints that they end in, the path's doubt, the shop. */
+    Fingerprint cutting() {
+        return atEnds("race_depth", "seat", "stub", "splines")
+                .measured("variance_distance", "variance_height", "curve_allowance")
+                .sum("hat_print")
+                .measured("shop_increment_read", "ring_thickness_read", "tape_mm")
+                .measured("groove_depth_read", "groove_width_read", "spline_runout_read");
+    }
+
     /** Adds a quantity that is up to a thousand times too large, such as a square in mm². */
     Fingerprint thousandth(String name) {
         return add(Kind.THOUSANDTH, name);
@@ -82,6 +111,11 @@ public final class Fingerprint {
             terms.add(new Term(name, kind));
         }
         return this;
+    }
+
+    /** The number of several rows together, in whatever order. */
+    static double sum(DoubleStream rows) {
+        return Math.floorMod(rows.mapToLong(number -> (long) number).sum(), MODULUS);
     }
 
     /** The formula, its weights starting with this one. */

@@ -1,7 +1,6 @@
 package shaftwright.live;
 
 import shaftwright.contract.Grid;
-import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
 import shaftwright.joint.CupLip;
 import shaftwright.joint.Joint;
@@ -31,12 +30,12 @@ final class FlangeLines {
         BootLines.seats(sides, end);
         joints.since(RaceLimitLines.FLOAT_ASKED)
                 .whole("float_asked_<end>", "Asks where its race floats to, <inner>")
-                .is(
+                .yes(
                         """
                         IF(COUNT({cup_radius_<end>},{lip_radius_<end>},{boot_takes_angle_<end>})
                         +{boot_on_<end>}>0,1,0)
                         """,
-                        joint -> joint.asksForFloat() ? 1 : 0);
+                        MountedJoint::asksForFloat);
     }
 
     private static void shaft(LineSet<MountedJoint> joints) {
@@ -65,16 +64,15 @@ final class FlangeLines {
                 .is(joint("cup_bottom") + SPACED, Joint::cupBottom);
         joints.mm("cup_radius_<end>", "Cup radius, <inner>")
                 .ifKnown(joint("cup_radius"), Joint::cupRadius);
-        joints.mm("lip_radius_<end>", "Lip radius, <inner>")
-                .is(
-                        lip("lip_radius", ""),
-                        joint -> joint.lip().map(CupLip::radius).orElse(Double.NaN));
-        joints.mm("lip_depth_<end>", "Lip depth, <inner>")
-                .is(
-                        lip("lip_depth", SPACED),
-                        joint -> joint.lip().map(CupLip::depth).orElse(Double.NaN));
-        joints.mm("rim_<end>", "Centre to cup rim, <inner>")
-                .ifKnown(Given.number(joint("mouth"), joint("mouth") + SPACED), Joint::mouth);
+        LineSet<CupLip> lips =
+                joints.givenAll(joint("lip_radius"), joint("lip_depth"))
+                        .ofAny((joint, index) -> joint.lip());
+        lips.mm("lip_radius_<end>", "Lip radius, <inner>").is(joint("lip_radius"), CupLip::radius);
+        lips.mm("lip_depth_<end>", "Lip depth, <inner>")
+                .is(joint("lip_depth") + SPACED, CupLip::depth);
+        joints.given(joint("mouth"))
+                .mm("rim_<end>", "Centre to cup rim, <inner>")
+                .ifKnown(joint("mouth") + SPACED, Joint::mouth);
     }
 
     private static void limits(
@@ -120,9 +118,5 @@ final class FlangeLines {
 
     private static String joint(String size) {
         return "INDEX(joint_" + size + "_read,<row>)";
-    }
-
-    private static String lip(String size, String more) {
-        return Given.all(joint(size) + more, joint("lip_radius"), joint("lip_depth"));
     }
 }

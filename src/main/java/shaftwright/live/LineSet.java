@@ -477,6 +477,18 @@ final class LineSet<T> {
                 printed(print, terms));
     }
 
+    /** Fingerprints of a table's rows; 0 where a cell of the row says that nothing counts. */
+    void rowPrint(String name, String counts, Fingerprint print, int terms) {
+        add(
+                name,
+                "Fingerprint of the row",
+                Quantity.WHOLE,
+                index ->
+                        ("IF({" + counts + "}=0,0,IFERROR(")
+                                + (print.formula(terms * index.row()) + ",0))"),
+                printed(print, terms));
+    }
+
     /** A fingerprint as it was when a fill wrote it. */
     void filledPrint(String name, String label, Fingerprint print) {
         add(name, label, Quantity.WHOLE, LiveLine.NONE, printed(print, 0));

@@ -1,9 +1,11 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.joined;
 import static shaftwright.formula.FormulaText.quoted;
 
-import java.util.Optional;
+import java.util.function.Function;
 import shaftwright.contract.Grid;
+import shaftwright.contract.Index;
 import shaftwright.contract.MatingInputs;
 import shaftwright.formula.Cases;
 import shaftwright.formula.Pieces;
@@ -21,6 +23,14 @@ final class MatingLines {
 
     private MatingLines() {}
 
+    /** A joint and what it is bolted to. */
+    private record Bolted(MountedJoint joint, BoltPattern flange) {
+        static Bolted of(Sizing sizing, Index index, ShaftEnd end) {
+            return new Bolted(
+                    SideLines.outcome(sizing, index).joint(end), sizing.drivenFlange(end));
+        }
+    }
+
     /** Which rows and measures a joint on its flange is held against. */
     static void sides(LineSet<Sizing> sides, ShaftEnd end) {
         LineSet<Sizing> set = sides.since(SINCE).at(end);
@@ -31,27 +41,20 @@ final class MatingLines {
                                 sizing.parts()
                                         .splines()
                                         .ofJoint(SideLines.outcome(sizing, index).jointRow(end)));
-        set.whole("flange_differs_<end>", "What joint and flange differ in, <inner> (0 nothing)")
-                .is(
-                        differs(end),
-                        (sizing, index) ->
-                                part(
-                                        UnmatedFlange.withoutAdapter(
-                                                SideLines.outcome(sizing, index).joint(end),
-                                                sizing.drivenFlange(end))));
-        set.whole("flange_part_<end>", "The same without an adapter, <inner>")
+        LineSet<Bolted> joints = set.of((sizing, index) -> Bolted.of(sizing, index, end));
+        joints.ofAny(
+                        (bolted, index) ->
+                                UnmatedFlange.withoutAdapter(bolted.joint, bolted.flange),
+                        Lacking.ZERO)
+                .whole(
+                        "flange_differs_<end>",
+                        "What joint and flange differ in, <inner> (0 nothing)")
+                .is(differs(end), found -> found.part().number());
+        joints.ofAny((bolted, index) -> UnmatedFlange.of(bolted.joint, bolted.flange), Lacking.ZERO)
+                .whole("flange_part_<end>", "The same without an adapter, <inner>")
                 .is(
                         "IF({cup_spacer_<inner>_read}>0,0,{flange_differs_<end>})",
-                        (sizing, index) ->
-                                part(
-                                        UnmatedFlange.of(
-                                                SideLines.outcome(sizing, index).joint(end),
-                                                sizing.drivenFlange(end))));
-    }
-
-    /** Number of what differs, from 1; 0 for nothing. */
-    private static int part(Optional<UnmatedFlange> found) {
-        return found.map(differs -> differs.part().number()).orElse(0);
+                        found -> found.part().number());
     }
 
     private static String differs(ShaftEnd end) {
@@ -70,12 +73,12 @@ final class MatingLines {
     private static String joints(BoltPattern.Part part) {
         String column =
                 switch (part) {
-                    case CIRCLE -> "bolt_circle";
-                    case COUNT -> "bolt_count";
-                    case SIZE -> "bolt_diameter";
-                    case PILOT -> "bolt_pilot";
+                    case CIRCLE -> "circle";
+                    case COUNT -> "count";
+                    case SIZE -> "diameter";
+                    case PILOT -> "pilot";
                 };
-        return "INDEX(" + column + "_read,{rated_row_<end>})";
+        return "INDEX(bolt_" + column + "_read,{rated_row_<end>})";
     }
 
     private static String flanges(BoltPattern.Part part, ShaftEnd end) {
@@ -100,18 +103,13 @@ final class MatingLines {
         return measure(part -> flanges(part, end));
     }
 
-    private interface Measures {
-        String of(BoltPattern.Part part);
-    }
-
-    private static String measure(Measures measures) {
-        StringBuilder lengths = new StringBuilder("CHOOSE({flange_differs_<end>}");
-        for (BoltPattern.Part part : BoltPattern.Part.values()) {
-            lengths.append(',').append(measures.of(part));
-        }
-        return Pieces.of("length", Phrases.fineLength(lengths + ")"))
-                .and("count", measures.of(BoltPattern.Part.COUNT))
-                .and("circle", Phrases.length(measures.of(BoltPattern.Part.CIRCLE)))
+    private static String measure(Function<BoltPattern.Part, String> measures) {
+        String lengths =
+                "CHOOSE({flange_differs_<end>},"
+                        + (joined(",", BoltPattern.Part.values(), measures) + ")");
+        return Pieces.of("length", Phrases.fineLength(lengths))
+                .and("count", measures.apply(BoltPattern.Part.COUNT))
+                .and("circle", Phrases.length(measures.apply(BoltPattern.Part.CIRCLE)))
                 .in(
                         """
                         IF({flange_differs_<end>}=1,<circle>,
@@ -125,24 +123,18 @@ final class MatingLines {
         LineSet<Sizing> setUp = all.only(Known.SETUP.inWorkbook(), Lacking.EMPTY);
         LineSet<SideResult> shafts = all.only(Known.RESULT, Lacking.EMPTY);
         for (ShaftEnd end : ShaftEnd.values()) {
-            setUp.at(end)
-                    .text("mate_flange_<end>", "<Inner> joint on its flange")
-                    .is(
+            LineSet<Bolted> joints =
+                    setUp.at(end).of((sizing, index) -> Bolted.of(sizing, index, end));
+            joints.text("mate_flange_<end>", "<Inner> joint on its flange")
+                    .inUnit(
                             flange(end),
-                            (sizing, index) ->
-                                    MatingWording.flange(
-                                            SideLines.outcome(sizing, index).joint(end),
-                                            sizing.drivenFlange(end),
-                                            sizing.unit()));
-            setUp.at(end)
-                    .text("mate_bolts_<end>", "<Inner> joint's bolts, behind spacers")
-                    .is(
+                            (bolted, unit) ->
+                                    MatingWording.flange(bolted.joint, bolted.flange, unit));
+            joints.text("mate_bolts_<end>", "<Inner> joint's bolts, behind spacers")
+                    .inUnit(
                             thread(),
-                            (sizing, index) ->
-                                    MatingWording.thread(
-                                            SideLines.outcome(sizing, index).joint(end),
-                                            sizing.drivenFlange(end),
-                                            sizing.unit()));
+                            (bolted, unit) ->
+                                    MatingWording.thread(bolted.joint, bolted.flange, unit));
             shafts.at(end)
                     .text("mate_spline_<end>", "Shaft in its <inner> race")
                     .is(spline(), shaft -> spline(shaft, end));
@@ -150,15 +142,15 @@ final class MatingLines {
     }
 
     private static String flange(ShaftEnd end) {
-        StringBuilder compared = new StringBuilder("OR(FALSE");
-        StringBuilder words = new StringBuilder("CHOOSE({flange_differs_<end>}");
-        for (BoltPattern.Part part : BoltPattern.Part.values()) {
-            compared.append(",COUNT(").append(joints(part)).append(',');
-            compared.append(flanges(part, end)).append(")=2");
-            words.append(',').append(quoted(part.words() + " "));
-        }
-        return Pieces.of("compared", compared + ")")
-                .and("words", words + ")")
+        BoltPattern.Part[] parts = BoltPattern.Part.values();
+        String compared =
+                joined(
+                        ",",
+                        parts,
+                        part -> "COUNT(" + joints(part) + "," + flanges(part, end) + ")=2");
+        String words = joined(",", parts, part -> quoted(part.words() + " "));
+        return Pieces.of("compared", "OR(FALSE," + compared + ")")
+                .and("words", "CHOOSE({flange_differs_<end>}," + words + ")")
                 .and("joint", jointHas())
                 .and("flange", flangeHas(end))
                 .and("against", quoted(MatingWording.AGAINST))
@@ -204,9 +196,11 @@ final class MatingLines {
     }
 
     private static String spline(SideResult shaft, ShaftEnd end) {
-        MountedJoint mounted = shaft.setup().joint(end);
         return shaft.plan()
-                .map(plan -> MatingWording.spline(plan.blank().end(end), mounted.joint()))
+                .map(
+                        plan ->
+                                MatingWording.spline(
+                                        plan.blank().end(end), shaft.setup().joint(end).joint()))
                 .orElse("");
     }
 }

@@ -45,13 +45,11 @@ final class OwnPointLines {
                 new Fingerprint(lines)
                         .measured("own_ahead_read", "own_out_read", "own_height_read")
                         .whole("own_point_number", "own_side_number");
-        rows.whole("own_row_print", "Fingerprint of the row")
-                .is(
-                        index ->
-                                ("IF({own_scenario_number}=0,0,IFERROR("
-                                                + row.formula(TERMS * index.row()))
-                                        + ",0))",
-                        (sizing, index) -> print(row, sizing, index.row()));
+        rows.about(
+                        (sizing, index) ->
+                                Optional.of(sizing).filter(all -> scenario(all, index.row()) > 0),
+                        Lacking.ZERO.value())
+                .rowPrint("own_row_print", "own_scenario_number", row, TERMS);
         keys(rows.in(Section.PATH_WORK, OWN_POINT_SIDE));
         used(rows.in(Section.SIDE_WORK, SCENARIO_SIDE), row);
         BLOCK.stamp(lines, new Fingerprint(lines).whole("linkage_print", "own_sum"), 1, OWN);
@@ -86,8 +84,7 @@ final class OwnPointLines {
                         IF({own_slot}>ROWS(own_scenario),0,IF(INDEX(own_scenario,{own_slot})="",0,
                         IFERROR(MATCH(INDEX(own_scenario,{own_slot}),{work_letter:each},0),0)))
                         """,
-                        (sizing, index) ->
-                                fromOne(OwnPoints.scenario(sizing.inputs(), index.row()).stream()));
+                        (sizing, index) -> scenario(sizing, index.row()));
         set.whole("own_side_number", "Side by number")
                 .is(
                         RestraintLines.number("own_side", "{own_slot}"),
@@ -106,15 +103,9 @@ final class OwnPointLines {
                         (sizing, index) -> OwnPoints.point(sizing.inputs(), index.row()));
     }
 
-    /** Counted from 1; 0 for none. */
-    private static int fromOne(IntStream scenario) {
-        return scenario.map(zeroBased -> zeroBased + 1).findAny().orElse(0);
-    }
-
-    private static double print(Fingerprint print, Sizing sizing, int row) {
-        return OwnPoints.scenario(sizing.inputs(), row).isEmpty()
-                ? 0
-                : print.of(sizing, new Index(Side.LEFT, 0, row), TERMS * row);
+    /** Scenario of a row, from 1; 0 for none. */
+    private static int scenario(Sizing sizing, int row) {
+        return OwnPoints.scenario(sizing.inputs(), row).orElse(-1) + 1;
     }
 
     /** The rows' scenarios where they count on a side, else 0. */
@@ -140,15 +131,10 @@ final class OwnPointLines {
     }
 
     private static int key(Sizing sizing, Index index) {
-        return fromOne(
-                OwnPoints.scenario(sizing.inputs(), index.row()).stream()
-                        .filter(
-                                scenario ->
-                                        OwnPoints.holds(
-                                                sizing.inputs(),
-                                                index.row(),
-                                                scenario,
-                                                index.side())));
+        int scenario = scenario(sizing, index.row());
+        return OwnPoints.holds(sizing.inputs(), index.row(), scenario - 1, index.side())
+                ? scenario
+                : 0;
     }
 
     private static void used(LineSet<Sizing> open, Fingerprint row) {
@@ -163,7 +149,8 @@ final class OwnPointLines {
                 .yes(
                         "IF({used}=1,IF(COUNTIF({own_key:all},<number>)>0,1,0),0)",
                         (sizing, index) -> own(sizing, index).isPresent());
-        set.whole("own_sum", "Fingerprint of its own points")
+        set.about(OWN.inWorkbook().source(), Lacking.ZERO.value())
+                .whole("own_sum", "Fingerprint of its own points")
                 .is(
                         """
                         IF({own_used}=1,
@@ -181,14 +168,20 @@ final class OwnPointLines {
     }
 
     private static double sum(Fingerprint print, Sizing sizing, Index index) {
-        long sum = 0;
-        if (own(sizing, index).isPresent()) {
-            for (int row = 0; row < OWN_POINT_SLOT.rows(); row++) {
-                if (OwnPoints.holds(sizing.inputs(), row, index.scenario(), index.side())) {
-                    sum += (long) print(print, sizing, row);
-                }
-            }
-        }
-        return Math.floorMod(sum, Fingerprint.MODULUS);
+        return Fingerprint.sum(
+                IntStream.range(0, OWN_POINT_SLOT.rows())
+                        .filter(
+                                row ->
+                                        OwnPoints.holds(
+                                                sizing.inputs(),
+                                                row,
+                                                index.scenario(),
+                                                index.side()))
+                        .mapToDouble(
+                                row ->
+                                        print.of(
+                                                sizing,
+                                                new Index(Side.LEFT, 0, row),
+                                                TERMS * row)));
     }
 }

@@ -1,10 +1,7 @@
 package shaftwright.live;
 
-import static shaftwright.formula.FormulaText.quoted;
-
 import java.util.Optional;
 import java.util.function.BiPredicate;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Contract;
@@ -36,93 +33,75 @@ final class RestraintLines {
 
     private RestraintLines() {}
 
+    /** A table of things, row by row. */
+    private record Table(
+            LineSet<Sizing> rows, String name, BiPredicate<InputValues, Integer> isTyped) {
+        void on(String numbers) {
+            rows.whole(name + "_on", "In use")
+                    .yes(
+                            "IF(COUNT(" + numbers + ")>0,1,0)",
+                            (sizing, index) -> isTyped.test(sizing.inputs(), index.row()));
+        }
+
+        void word(String line, String label, String column) {
+            String words = name + column;
+            rows.whole(name + line, label)
+                    .is(
+                            number(words, "{" + name + "_slot}"),
+                            (sizing, index) ->
+                                    RestraintInputs.number(
+                                            Contract.input(words),
+                                            sizing.inputs().text(words, index)));
+        }
+
+        /** A row's fingerprint, with weights that no other row has. */
+        void print(Fingerprint print) {
+            rows.about(
+                            (sizing, index) ->
+                                    Optional.of(sizing)
+                                            .filter(all -> isTyped.test(all.inputs(), index.row())),
+                            Lacking.ZERO.value())
+                    .rowPrint(name + "_row_print", name + "_on", print, TERMS);
+        }
+    }
+
     static void declare(LiveLines lines) {
-        LineSet<Sizing> restraints = LineSet.in(lines, Section.PARTS_WORK, Grid.RESTRAINT_SLOT);
-        LineSet<Sizing> tubes = restraints.in(Section.PARTS_WORK, Grid.TUBE_SLOT);
-        on(
-                restraints,
-                "restraint_on",
-                "{restraint_fixed_ahead_read>restraint_longest_read}",
-                SideRestraints::isTyped);
-        word(restraints, "restraint_kind_number", "Kind by number", "restraint_kind");
+        LineSet<Sizing> rows = LineSet.in(lines, Section.PARTS_WORK, Grid.RESTRAINT_SLOT);
+        Table restraints = new Table(rows, "restraint", SideRestraints::isTyped);
+        Table tubes =
+                new Table(
+                        rows.in(Section.PARTS_WORK, Grid.TUBE_SLOT),
+                        "tube",
+                        SideRestraints::isTubeTyped);
         String carrier = "What carries it, by number";
-        word(restraints, "restraint_by_number", carrier, "restraint_carried_by");
-        on(
-                tubes,
-                "tube_on",
-                "{tube_first_ahead_read>tube_diameter_read}",
-                SideRestraints::isTubeTyped);
-        word(tubes, "tube_by_number", carrier, "tube_carried_by");
-        row(
-                restraints,
-                "restraint",
+        restraints.on("{restraint_fixed_ahead_read>restraint_longest_read}");
+        restraints.word("_kind_number", "Kind by number", "_kind");
+        restraints.word("_by_number", carrier, "_carried_by");
+        tubes.on("{tube_first_ahead_read>tube_diameter_read}");
+        tubes.word("_by_number", carrier, "_carried_by");
+        restraints.print(
                 new Fingerprint(lines)
                         .measured("restraint_fixed_ahead_read", "restraint_fixed_out_read")
                         .measured("restraint_fixed_height_read", "restraint_moving_ahead_read")
                         .measured("restraint_moving_out_read", "restraint_moving_height_read")
                         .measured("restraint_shortest_read", "restraint_longest_read")
-                        .measured("restraint_kind_number", "restraint_by_number"),
-                SideRestraints::isTyped);
-        row(
-                tubes,
-                "tube",
+                        .measured("restraint_kind_number", "restraint_by_number"));
+        tubes.print(
                 new Fingerprint(lines)
                         .measured("tube_first_ahead_read", "tube_first_out_read")
                         .measured("tube_first_height_read", "tube_second_ahead_read")
                         .measured("tube_second_out_read", "tube_second_height_read")
-                        .measured("tube_diameter_read", "tube_by_number"),
-                SideRestraints::isTubeTyped);
-    }
-
-    private static void on(
-            LineSet<Sizing> set,
-            String name,
-            String numbers,
-            BiPredicate<InputValues, Integer> isTyped) {
-        set.whole(name, "In use")
-                .yes(
-                        "IF(COUNT(" + numbers + ")>0,1,0)",
-                        (sizing, index) -> isTyped.test(sizing.inputs(), index.row()));
-    }
-
-    private static void word(LineSet<Sizing> set, String name, String label, String column) {
-        String slot = column.startsWith("tube") ? "{tube_slot}" : "{restraint_slot}";
-        set.whole(name, label)
-                .is(
-                        number(column, slot),
-                        (sizing, index) ->
-                                RestraintInputs.number(
-                                        Contract.input(column),
-                                        sizing.inputs().text(column, index)));
+                        .measured("tube_diameter_read", "tube_by_number"));
     }
 
     /** Which of the offered words a row has, from 1; the first for an empty cell. */
     static String number(String column, String slot) {
         String cell = "INDEX(" + column + "," + slot + ")";
-        Cases cases = new Cases().when(slot + ">ROWS(" + column + ")", 1).when(cell + "=\"\"", 1);
-        int number = 1;
-        for (String word : Contract.input(column).choices()) {
-            cases.when(cell + "=" + quoted(word), number++);
-        }
-        return cases.otherwise("0");
-    }
-
-    /** A row's fingerprint, with weights that no other row has; 0 for a row without numbers. */
-    private static void row(
-            LineSet<Sizing> set,
-            String table,
-            Fingerprint print,
-            BiPredicate<InputValues, Integer> isTyped) {
-        set.whole(table + "_row_print", "Fingerprint of the row")
-                .is(
-                        index ->
-                                ("IF({" + table + "_on}=0,0,IFERROR(")
-                                        + print.formula(TERMS * index.row())
-                                        + ",0))",
-                        (sizing, index) ->
-                                isTyped.test(sizing.inputs(), index.row())
-                                        ? print.of(sizing, index, TERMS * index.row())
-                                        : 0);
+        return new Cases()
+                .when(slot + ">ROWS(" + column + ")", 1)
+                .when(cell + "=\"\"", 1)
+                .words(cell, Contract.input(column).choices())
+                .otherwise("0");
     }
 
     /**
@@ -151,7 +130,7 @@ final class RestraintLines {
                                 + print.formula(0)
                                 + ",NA()))",
                         (sizing, index) -> {
-                            if (!anyRestraint(sizing) && !anyTube(sizing)) {
+                            if (!anyInUse(sizing)) {
                                 return CellValue.of(0);
                             }
                             return sizing.path(index.side()).chosen().isPresent()
@@ -161,15 +140,16 @@ final class RestraintLines {
     }
 
     /** Whether any row of dampers, straps and bump stops is in use. */
-    static boolean anyRestraint(Sizing sizing) {
+    private static boolean anyRestraint(Sizing sizing) {
         return IntStream.range(0, Grid.RESTRAINT_SLOT.rows())
                 .anyMatch(row -> SideRestraints.isTyped(sizing.inputs(), row));
     }
 
-    /** Whether any row of tubes is in use. */
-    static boolean anyTube(Sizing sizing) {
-        return IntStream.range(0, Grid.TUBE_SLOT.rows())
-                .anyMatch(row -> SideRestraints.isTubeTyped(sizing.inputs(), row));
+    /** The same of tubes too. */
+    static boolean anyInUse(Sizing sizing) {
+        return anyRestraint(sizing)
+                || IntStream.range(0, Grid.TUBE_SLOT.rows())
+                        .anyMatch(row -> SideRestraints.isTubeTyped(sizing.inputs(), row));
     }
 
     /** What moves on a side, empty while nothing does or nothing of it is in use. */
@@ -195,24 +175,18 @@ final class RestraintLines {
         course.shown("restraint_ride", "Length at ride").filled(RestraintCourse::lengthAtRide);
         course.number("restraint_ratio", "Length per height at ride")
                 .filled(RestraintCourse::ratioAtRide);
-        stop(rows, "restraint_up", "Stops the wheel, up", TravelEnds::up);
-        stop(rows, "restraint_down", "Stops the wheel, down", TravelEnds::down);
+        stop(course.of((row, index) -> row.alone().up()))
+                .shown("restraint_up", "Stops the wheel, up")
+                .filled(end -> Math.abs(end.travel()));
+        stop(course.of((row, index) -> row.alone().down()))
+                .shown("restraint_down", "Stops the wheel, down")
+                .filled(end -> Math.abs(end.travel()));
     }
 
-    private static void stop(
-            LineSet<Sizing> rows,
-            String name,
-            String label,
-            Function<TravelEnds, TravelEnds.End> end) {
-        rows.about(
-                        (sizing, index) ->
-                                sizing.path(index.side())
-                                        .restraints()
-                                        .row(index.row())
-                                        .map(course -> end.apply(course.alone()))
-                                        .filter(alone -> alone.stop().isRestraint()),
-                        Lacking.NO_FIGURES.value())
-                .shown(name, label)
-                .filled(alone -> Math.abs(alone.travel()));
+    /** An end of the travel that a restraint makes by itself. */
+    static LineSet<TravelEnds.End> stop(LineSet<TravelEnds.End> ends) {
+        return ends.ofAny(
+                (end, index) -> Optional.of(end).filter(met -> met.stop().isRestraint()),
+                Lacking.NO_FIGURES);
     }
 }

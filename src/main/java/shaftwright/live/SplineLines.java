@@ -3,15 +3,12 @@ package shaftwright.live;
 import static shaftwright.formula.FormulaText.joined;
 import static shaftwright.formula.FormulaText.quoted;
 
-import java.util.Locale;
-import java.util.function.Function;
 import java.util.function.IntUnaryOperator;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
-import shaftwright.contract.Index;
+import shaftwright.contract.Input;
 import shaftwright.formula.Cases;
 import shaftwright.formula.Pieces;
-import shaftwright.joint.SplineClash;
 import shaftwright.joint.SplineForm;
 import shaftwright.joint.SplineForm.Property;
 import shaftwright.reading.Sizing;
@@ -85,29 +82,26 @@ final class SplineLines {
         number(pairs, "pair_blank", "Row of the blank's spline", pair -> pair / SLOTS + 1);
         number(pairs, "pair_joint", "Row of the joint's spline", pair -> pair % SLOTS + 1);
         pairs.revised(NUMBERED)
+                .ofAny(
+                        (sizing, index) ->
+                                sizing.parts()
+                                        .splines()
+                                        .clash(index.row() / SLOTS, index.row() % SLOTS))
                 .text("spline_clash", "What a blank's spline differs in from a joint's")
-                .is(clash(), SplineLines::clash);
+                .is(clash(), MatingWording::clash);
     }
 
     /** Number of a chosen word, from 1; 0 for an empty cell. */
     private static void word(LineSet<Sizing> set, String column) {
         String cell = "INDEX(" + column + ",{spline_slot})";
-        Cases cases = new Cases().when("{spline_slot}>ROWS(" + column + ")", 0);
-        int number = 1;
-        for (String word : Contract.input(column).choices()) {
-            cases.when(cell + "=" + quoted(word), number++);
-        }
-        set.whole(column + "_number", Contract.input(column).label() + " by number")
+        Input input = Contract.input(column);
+        set.whole(column + "_number", input.label() + " by number")
                 .is(
-                        cases.otherwise("0"),
-                        (sizing, index) ->
-                                1
-                                        + Contract.input(column)
-                                                .choices()
-                                                .indexOf(
-                                                        sizing.inputs()
-                                                                .text(column, index)
-                                                                .toLowerCase(Locale.ROOT)));
+                        new Cases()
+                                .when("{spline_slot}>ROWS(" + column + ")", 0)
+                                .words(cell, input.choices())
+                                .otherwise("0"),
+                        (sizing, index) -> input.place(sizing.inputs().text(column, index)));
     }
 
     /** Row of the part that a cell names, 0 for none. */
@@ -152,88 +146,75 @@ final class SplineLines {
                                 """,
                                 "\"\"");
         for (Property property : Property.values()) {
-            cases.when(differs(property), said(property));
+            Column column = Column.of(property);
+            cases.when(column.isOther(), column.words());
         }
         return pieces.in(cases.otherwise("\"\""));
     }
 
-    private static String differs(Property property) {
-        String column = column(property);
-        String known = known(property);
-        return of(
-                column,
-                switch (property) {
-                    case MODULE ->
-                            "IF(" + known + ",ABS(<b>-<j>)><same_module>*MAX(<b>,<j>),FALSE)";
-                    case PRESSURE_ANGLE -> "IF(" + known + ",ABS(<b>-<j>)><same_angle>,FALSE)";
-                    case STANDARD, ROOT, FIT -> "IF(" + known + ",<b><><j>,FALSE)";
-                });
-    }
-
-    /** Whether both rows have the property. */
-    private static String known(Property property) {
-        return of(
-                column(property),
-                switch (property) {
-                    case MODULE, PRESSURE_ANGLE -> "COUNT(<b>,<j>)=2";
-                    case STANDARD, ROOT, FIT -> "<b>*<j>>0";
-                });
-    }
-
-    private static String of(String column, String open) {
-        return open.replace("<b>", "INDEX(" + column + ",<blank>)")
-                .replace("<j>", "INDEX(" + column + ",<joint>)");
-    }
-
-    private static String column(Property property) {
-        return switch (property) {
-            case STANDARD -> "spline_standard_number";
-            case MODULE -> "spline_module_used";
-            case PRESSURE_ANGLE -> "spline_angle_read";
-            case ROOT -> "spline_root_number";
-            case FIT -> "spline_fit_number";
-        };
-    }
-
-    private static String said(Property property) {
-        Function<String, String> one =
-                switch (property) {
-                    case STANDARD -> row -> "INDEX(spline_standard," + row + ")";
-                    case ROOT -> row -> "INDEX(spline_root," + row + ")";
-                    case FIT -> row -> "INDEX(spline_fit," + row + ")";
-                    case MODULE ->
-                            row ->
-                                    "FIXED(ROUND(ROUND(INDEX(spline_module_used,"
-                                            + row
-                                            + "),8),"
-                                            + MatingWording.MODULE_DECIMALS
-                                            + "),"
-                                            + MatingWording.MODULE_DECIMALS
-                                            + ",1)";
-                    case PRESSURE_ANGLE ->
-                            row -> Phrases.angle("INDEX(spline_angle_read," + row + ")");
-                };
-        return quoted(property.words() + " ")
-                + "&"
-                + one.apply("<blank>")
-                + "&<joints>&"
-                + one.apply("<joint>");
-    }
-
-    private static String clash(Sizing sizing, Index index) {
-        SplineRows splines = sizing.parts().splines();
-        int blank = index.row() / SLOTS;
-        int joint = index.row() % SLOTS;
-        boolean ofBlank =
-                splines.blank(blank, ShaftEnd.INNER) + splines.blank(blank, ShaftEnd.OUTER) > 0;
-        if (splines.joint(joint) == 0 || !ofBlank) {
-            return "";
+    /**
+     * A property as two rows of the table have it, with {@code <b>} and {@code <j>} for their
+     * cells.
+     *
+     * @param name of the cells
+     * @param known whether both rows have it
+     * @param differs whether it differs
+     * @param said what a row has in words
+     */
+    private record Column(
+            Property property, String name, String known, String differs, String said) {
+        static Column of(Property property) {
+            return switch (property) {
+                case STANDARD -> word(property, "spline_standard");
+                case ROOT -> word(property, "spline_root");
+                case FIT -> word(property, "spline_fit");
+                case MODULE ->
+                        number(
+                                property,
+                                "spline_module_used",
+                                "ABS(<b>-<j>)><same_module>*MAX(<b>,<j>)",
+                                Pieces.of("decimals", MatingWording.MODULE_DECIMALS)
+                                        .in(
+                                                "FIXED(ROUND(ROUND(<cell>,8),<decimals>),<decimals>,1)"));
+                case PRESSURE_ANGLE ->
+                        number(
+                                property,
+                                "spline_angle_read",
+                                "ABS(<b>-<j>)><same_angle>",
+                                Phrases.angle("<cell>"));
+            };
         }
-        SplineForm teeth = splines.form(blank + 1);
-        SplineForm race = splines.form(joint + 1);
-        return teeth.differenceTo(race)
-                .map(property -> MatingWording.clash(new SplineClash(property, teeth, race)))
-                .orElse("");
+
+        private static Column word(Property property, String name) {
+            String said = "INDEX(" + name + ",<row>)";
+            return new Column(property, name + "_number", "<b>*<j>>0", "<b><><j>", said);
+        }
+
+        private static Column number(
+                Property property, String name, String differs, String written) {
+            String said = Pieces.of("cell", "INDEX(" + name + ",<row>)").in(written);
+            return new Column(property, name, "COUNT(<b>,<j>)=2", differs, said);
+        }
+
+        /** A condition of the cells of rows {@code <blank>} and {@code <joint>}. */
+        private String of(String open) {
+            return Pieces.of("b", "INDEX(" + name + ",<blank>)")
+                    .and("j", "INDEX(" + name + ",<joint>)")
+                    .in(open);
+        }
+
+        String isKnown() {
+            return of(known);
+        }
+
+        String isOther() {
+            return of("IF(" + known + "," + differs + ",FALSE)");
+        }
+
+        String words() {
+            return (quoted(property.words() + " ") + "&" + Pieces.of("row", "<blank>").in(said))
+                    + ("&<joints>&" + Pieces.of("row", "<joint>").in(said));
+        }
     }
 
     /**
@@ -245,7 +226,7 @@ final class SplineLines {
                 .and("joint", joint)
                 .in(
                         "IF(<blank>*<joint>=0,FALSE,OR("
-                                + joined(",", Property.values(), SplineLines::known)
+                                + joined(",", Property.values(), each -> Column.of(each).isKnown())
                                 + "))");
     }
 }

@@ -232,11 +232,6 @@ final class StateLines {
         return all.measured("kingpin_inclination_used", "kingpin_caster_used")
                 .measured("kingpin_inward_used", "kingpin_ahead_used")
                 .measured("margin_in", "margin_out", "length_bias_read", "blank_row_wanted")
-                .measured("race_depth_in", "race_depth_out", "seat_in", "seat_out")
-                .measured("stub_in", "stub_out", "splines_in", "splines_out")
-                .measured("variance_distance", "variance_height", "curve_allowance")
-                .sum("hat_print")
-                .measured("shop_increment_read", "ring_thickness_read", "tape_mm")
-                .measured("groove_depth_read", "groove_width_read", "spline_runout_read");
+                .cutting();
     }
 }

@@ -9,7 +9,6 @@ import java.util.function.ToDoubleFunction;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
-import shaftwright.formula.Given;
 import shaftwright.joint.Boot;
 import shaftwright.reading.SideOutcome;
 import shaftwright.reading.Sizing;
@@ -31,8 +30,7 @@ final class StopLines {
     private StopLines() {}
 
     private static Optional<SideStops> stops(Sizing sizing, Index index) {
-        boolean inUse = RestraintLines.anyRestraint(sizing) || RestraintLines.anyTube(sizing);
-        return RestraintLines.moving(sizing, index, inUse)
+        return RestraintLines.moving(sizing, index, RestraintLines.anyInUse(sizing))
                 .flatMap(moving -> SideLines.outcome(sizing, index).stops());
     }
 
@@ -49,15 +47,17 @@ final class StopLines {
                         .whole("restraint_mark", "own_sum")
                         .measured("t_low", "t_high", "tape_mm")
                         .whole("stance_print")
-                        .measured("centre_in", "centre_out")
-                        .measured("boot_length_in", "boot_length_out")
-                        .measured("boot_diameter_in", "boot_diameter_out");
+                        .atEnds("centre", "boot_length", "boot_diameter");
         BLOCK.stamp(lines, all, 1, STOPS);
         BLOCK.figures(lines, STOPS.inWorkbook().source())
                 .of(Quantity.TEXT, "stop_say", "Dampers and straps")
                 .filledCell(StopLines::say);
-        end(lines, "up", "bump", TravelEnds::up);
-        end(lines, "down", "droop", TravelEnds::down);
+        LineSet<TravelEnds> ends =
+                BLOCK.figures(lines, STOPS.source())
+                        .since(2)
+                        .of((stops, index) -> stops.wheelEnds());
+        end(ends.of((both, index) -> both.up()), "up", "bump");
+        end(ends.of((both, index) -> both.down()), "down", "droop");
         for (ShaftEnd end : ShaftEnd.values()) {
             gap(lines, end);
         }
@@ -73,10 +73,10 @@ final class StopLines {
             String label,
             Function<Boot, OptionalDouble> core) {
         set.at(end)
+                .inRow("{boot_row_<end>}")
                 .mm(column + "_<end>", label + ", <inner>")
                 .ifKnown(
-                        Given.row(
-                                "{boot_row_<end>}", "INDEX(" + column + "_read,{boot_row_<end>})"),
+                        "INDEX(" + column + "_read,{boot_row_<end>})",
                         side -> core.apply(side.joint(end).boot()));
     }
 
@@ -91,31 +91,25 @@ final class StopLines {
     }
 
     /** Where dampers and straps end the travel, whatever is wanted. */
-    private static void end(
-            LiveLines lines, String way, String word, Function<TravelEnds, TravelEnds.End> end) {
-        LineSet<TravelEnds.End> set =
-                BLOCK.figures(
-                                lines,
-                                (sizing, index) ->
-                                        stops(sizing, index)
-                                                .map(stops -> end.apply(stops.wheelEnds()))
-                                                .filter(met -> met.stop().isRestraint()))
-                        .since(2);
+    private static void end(LineSet<TravelEnds.End> ends, String way, String word) {
+        LineSet<TravelEnds.End> set = RestraintLines.stop(ends);
         set.shown("stop_" + way + "_at", "… end " + word + " at").filled(TravelEnds.End::travel);
         set.text("stop_" + way + "_by", "… by").filled(met -> met.stop().words());
     }
 
     private static void gap(LiveLines lines, ShaftEnd end) {
-        Known.Source<SideStops.Gap> source =
-                (sizing, index) -> stops(sizing, index).flatMap(stops -> stops.gap(end));
-        LineSet<SideStops.Gap> set = BLOCK.figures(lines, source).at(end);
+        LineSet<SideStops.Gap> set =
+                BLOCK.figures(lines, STOPS.source())
+                        .at(end)
+                        .ofAny((stops, index) -> stops.gap(end), Lacking.NO_FIGURES);
         set.shown("stop_gap_<end>", "<Inner> boot to tube, least gap").filled(SideStops.Gap::least);
         set.shown("stop_gap_at_<end>", "… at travel, bump +").filled(SideStops.Gap::leastAt);
         set.shown("stop_gap_ride_<end>", "… the same at ride").filled(SideStops.Gap::atRide);
         BLOCK.figures(
                         lines,
                         (sizing, index) ->
-                                source.of(sizing, index)
+                                stops(sizing, index)
+                                        .flatMap(stops -> stops.gap(end))
                                         .map(SideLines.outcome(sizing, index)::tubeRow))
                 .at(end)
                 .whole("stop_gap_tube_<end>", "… tube of row")

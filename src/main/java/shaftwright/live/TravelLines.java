@@ -7,6 +7,7 @@ import static shaftwright.contract.Grid.SIDE;
 
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.reading.Sizing;
@@ -45,8 +46,7 @@ final class TravelLines {
                         .whole("path_print", "joint_print_in", "joint_print_out")
                         .whole("stance_print")
                         .measured("spacing_final", "tape_mm")
-                        .measured("boot_length_in", "boot_length_out")
-                        .measured("boot_diameter_in", "boot_diameter_out")
+                        .atEnds("boot_length", "boot_diameter")
                         .whole("restraint_mark", "own_sum");
         block.stamp(lines, all, 1, Known.RESULT);
         LineSet<TravelRange> range =
@@ -106,60 +106,36 @@ final class TravelLines {
                 LineSet.in(lines, Section.SIDE_WORK, SCENARIO_SIDE)
                         .only(Known.SETUP.inWorkbook(), Lacking.NOT_AVAILABLE);
         for (ShaftEnd end : ShaftEnd.values()) {
-            joint(lines, side, end, row);
+            joint(lines, side.at(end), end, row);
         }
     }
 
     private static void joint(
             LiveLines lines, LineSet<Sizing> side, ShaftEnd end, Fingerprint row) {
-        String limits = "limit_print_" + end.shortWord();
-        side.whole(limits, "Fingerprint of the travel limits, " + end.word())
+        String limits = "limit_print_<end>";
+        side.whole(limits, "Fingerprint of the travel limits, <inner>")
                 .is(
-                        EndText.of(end, "MOD(SUMIF(limit_joint,{joint_row_<end>},limit_print),")
-                                + Fingerprint.MODULUS
-                                + ")",
+                        "MOD(SUMIF(limit_joint,{joint_row_<end>},limit_print),"
+                                + (Fingerprint.MODULUS + ")"),
                         (sizing, index) -> sum(sizing, index, end, row));
-        Fingerprint sizes = new Fingerprint(lines).whole(limits);
-        for (String size :
-                new String[] {
-                    "centre",
-                    "overhang",
-                    "end_radius",
-                    "cup_bottom",
-                    "cup_radius",
-                    "lip_radius",
-                    "lip_depth",
-                    "boot_change",
-                    "soft",
-                    "angle_max",
-                    "boot_cup",
-                    "boot_shaft",
-                    "boot_cup_radius",
-                    "boot_shaft_radius",
-                    "boot_takes_least",
-                    "boot_takes_most",
-                    "boot_takes_angle"
-                }) {
-            sizes.measured(size + "_" + end.shortWord());
-        }
-        side.revised(6)
-                .print(
-                        "joint_print_" + end.shortWord(),
-                        "Fingerprint of the joint, " + end.word(),
-                        sizes,
-                        0);
+        Fingerprint sizes =
+                new Fingerprint(lines)
+                        .whole(EndText.of(end, limits))
+                        .atEnd(end, "centre", "overhang", "end_radius", "cup_bottom")
+                        .atEnd(end, "cup_radius", "lip_radius", "lip_depth", "boot_change")
+                        .atEnd(end, "soft", "angle_max", "boot_cup", "boot_shaft")
+                        .atEnd(end, "boot_cup_radius", "boot_shaft_radius", "boot_takes_least")
+                        .atEnd(end, "boot_takes_most", "boot_takes_angle");
+        side.revised(6).print("joint_print_<end>", "Fingerprint of the joint, <inner>", sizes, 0);
     }
 
     /** Of the limits' rows of one joint, in whatever order. */
     private static double sum(Sizing sizing, Index index, ShaftEnd end, Fingerprint row) {
         int joint = SideLines.outcome(sizing, index).jointRow(end);
-        long sum = 0;
-        for (int slot = 0; slot < LIMIT.rows(); slot++) {
-            if (sizing.limits().joint(slot) == joint) {
-                sum += (long) row.of(sizing, new Index(index.side(), 0, slot), 0);
-            }
-        }
-        return Math.floorMod(sum, Fingerprint.MODULUS);
+        return Fingerprint.sum(
+                IntStream.range(0, LIMIT.rows())
+                        .filter(slot -> sizing.limits().joint(slot) == joint)
+                        .mapToDouble(slot -> row.of(sizing, new Index(index.side(), 0, slot), 0)));
     }
 
     /** The longest travel that any shaft cut from the blanks allows with its margins kept. */
@@ -174,14 +150,8 @@ final class TravelLines {
                         .sum("spline_print")
                         .whole("stance_print", "spline_row_in", "spline_row_out")
                         .measured("margin_in", "margin_out", "length_bias_read")
-                        .measured("race_depth_in", "race_depth_out", "seat_in", "seat_out")
-                        .measured("stub_in", "stub_out", "splines_in", "splines_out")
-                        .measured("variance_distance", "variance_height", "curve_allowance")
-                        .sum("hat_print")
-                        .measured("shop_increment_read", "ring_thickness_read", "tape_mm")
-                        .measured("groove_depth_read", "groove_width_read", "spline_runout_read")
-                        .measured("boot_length_in", "boot_length_out")
-                        .measured("boot_diameter_in", "boot_diameter_out");
+                        .cutting()
+                        .atEnds("boot_length", "boot_diameter");
         block.stamp(lines, all, 6, Known.RESULT);
         LineSet<LongestTravel> longest =
                 block.figures(
@@ -208,8 +178,7 @@ final class TravelLines {
                         .whole("path_print", "joint_print_in", "joint_print_out", "stance_print")
                         .whole("restraint_mark", "own_sum")
                         .measured("spacing_final", "tape_mm")
-                        .measured("boot_length_in", "boot_length_out")
-                        .measured("boot_diameter_in", "boot_diameter_out")
+                        .atEnds("boot_length", "boot_diameter")
                         .measured("clearance_ride_read", "clearance_wanted_read")
                         .measured("tyre_radius_gain", "wheel_arm");
         ALONE.stamp(lines, all, 1, Known.RESULT);

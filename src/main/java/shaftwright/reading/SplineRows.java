@@ -1,7 +1,9 @@
 package shaftwright.reading;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import shaftwright.contract.Grid;
+import shaftwright.joint.SplineClash;
 import shaftwright.joint.SplineForm;
 import shaftwright.shaft.ShaftEnd;
 
@@ -50,6 +52,17 @@ public final class SplineRows {
             }
         }
         return 0;
+    }
+
+    /**
+     * What keeps a shaft with the spline of one row from a race with that of another; empty where
+     * nothing does, or where one is of no blank, or the other of no joint.
+     */
+    public Optional<SplineClash> clash(int blankSlot, int jointSlot) {
+        boolean ofBlank = blank(blankSlot, ShaftEnd.INNER) + blank(blankSlot, ShaftEnd.OUTER) > 0;
+        return joint[jointSlot] > 0 && ofBlank
+                ? SplineClash.of(form(blankSlot + 1), form(jointSlot + 1))
+                : Optional.empty();
     }
 
     /** Module by a row, mm, typed or by the diametral pitch; empty without either. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import shaftwright.joint.Joint;
 import shaftwright.joint.SplineClash;
-import shaftwright.joint.SplineForm;
 import shaftwright.shaft.Refusal.Reason;
 
 /**
@@ -138,10 +137,8 @@ public record BlankReview(
     }
 
     private static Optional<Refusal> clash(Blank blank, ShaftEnd end, Joint joint) {
-        SplineForm teeth = blank.end(end).form();
-        SplineForm race = joint.mating().spline();
-        return teeth.differenceTo(race)
-                .map(property -> Refusal.of(end, new SplineClash(property, teeth, race)));
+        return SplineClash.of(blank.end(end).form(), joint.mating().spline())
+                .map(clash -> Refusal.of(end, clash));
     }
 
     private static Optional<CutPlan> better(Optional<CutPlan> first, Optional<CutPlan> second) {
