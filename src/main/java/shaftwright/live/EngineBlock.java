@@ -43,7 +43,7 @@ record EngineBlock(String name, Grid grid, Section working, Section shown, int s
         String filled = live + "_filled";
         LineSet<?> work =
                 LineSet.in(lines, working, grid).since(since).only(known, Lacking.NO_FIGURES);
-        work.revised(revised).print(live, "Fingerprint of inputs: " + name, print, 0);
+        work.revised(revised).print(live, "Fingerprint of inputs: " + name, print);
         work.filledPrint(filled, "The same at the last fill: " + name, print);
         LineSet.in(lines, shown, grid)
                 .since(since)

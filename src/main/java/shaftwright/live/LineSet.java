@@ -463,8 +463,13 @@ final class LineSet<T> {
         }
     }
 
+    /** A fingerprint of what is known. */
+    void print(String name, String label, Fingerprint print) {
+        print(name, label, print, 0);
+    }
+
     /**
-     * A fingerprint of what is known.
+     * The same of a row that weighs other than the row above it.
      *
      * @param terms by how many weights a row begins after the row above it
      */

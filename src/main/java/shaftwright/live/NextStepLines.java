@@ -3,14 +3,11 @@ package shaftwright.live;
 import static shaftwright.formula.FormulaText.joined;
 import static shaftwright.formula.FormulaText.quoted;
 
-import shaftwright.build.Side;
 import shaftwright.contract.Grid;
-import shaftwright.contract.Index;
 import shaftwright.formula.Cases;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.JointSize;
 import shaftwright.reading.NextSteps;
-import shaftwright.reading.ScenarioOutcome;
 import shaftwright.reading.Sizing;
 import shaftwright.study.NextStep;
 import shaftwright.study.Severity;
@@ -24,7 +21,6 @@ final class NextStepLines {
     static final String JOINT_LACK = "joint_lack";
 
     private static final int SINCE = 4;
-    private static final String WORDS_TO_CELL = ": ";
 
     /** Contract version that made a link of what to do next. */
     private static final int LINKED = 8;
@@ -89,7 +85,7 @@ final class NextStepLines {
     static void declare(LiveLines lines) {
         LineSet<Sizing> book = LineSet.in(lines, Section.BOOK_WORK, Grid.BOOK).since(SINCE);
         book.whole("next_reading", "First empty cell of three heights and distances")
-                .is(reading(), (sizing, index) -> NextSteps.reading(sizing));
+                .is(reading(), sizing -> NextSteps.reading(sizing));
         LineSet<Sizing> columns =
                 LineSet.in(lines, Section.SCENARIO_WORK, Grid.SCENARIO).since(SINCE);
         columns.whole("next_joint", "Row of the joint to complete")
@@ -98,20 +94,24 @@ final class NextStepLines {
                 .whole("next_step", "What to do next")
                 .is(step(), (sizing, index) -> NextSteps.of(sizing, index.scenario()).number());
         columns.text("next_say", "The same in words")
-                .is(words(), (sizing, index) -> words(sizing, index.scenario()));
+                .is(
+                        "CHOOSE({next_step},"
+                                + joined(",", NextStep.values(), NextStepLines::words)
+                                + ")",
+                        (sizing, index) -> NextSteps.said(sizing, index.scenario()));
         book.since(LINKED)
                 .text("next_said", "What the first sheet says to do next")
-                .is(first(), NextStepLines::first);
+                .is(first(), NextSteps::saidFirst);
         book.since(LINKED)
                 .text("next_cell", "The cell to do it in; empty for a sentence to be read")
-                .is(cell(), sizing -> cell(first(sizing)));
+                .is(cell(), sizing -> cell(NextSteps.saidFirst(sizing)));
         LineSet.in(lines, Section.START_NEXT, Grid.BOOK)
                 .since(SINCE)
                 .revised(LINKED)
                 .text("start_next", "Next")
                 .is(
                         "IF(next_cell=\"\",next_said,HYPERLINK(\"#\"&next_cell,next_said))",
-                        NextStepLines::first);
+                        NextSteps::saidFirst);
     }
 
     /** Sheet and address are the last two words of what is said, but for a sentence to be read. */
@@ -158,12 +158,8 @@ final class NextStepLines {
         String readings =
                 new Cases()
                         .when("{linkage_used@left}=1", read)
-                        .when(
-                                "NOT(ISNUMBER({inner_height_used@left}))",
-                                NextStep.INNER_HEIGHT.number())
-                        .when(
-                                "NOT(ISNUMBER({ride_height_used@left}))",
-                                NextStep.RIDE_HEIGHT.number())
+                        .when(lacks("{inner_height_used@left}"), NextStep.INNER_HEIGHT.number())
+                        .when(lacks("{ride_height_used@left}"), NextStep.RIDE_HEIGHT.number())
                         .when("next_reading=0", read)
                         .when("MOD(next_reading,2)=1", NextStep.HEIGHT.number())
                         .otherwise("" + NextStep.DISTANCE.number());
@@ -178,40 +174,36 @@ final class NextStepLines {
                                 NextStep.JOINT_SIZE.number())
                         .when("{joint_inner}=\"\"", NextStep.INNER_JOINT.number())
                         .when("{joint_outer}=\"\"", NextStep.OUTER_JOINT.number())
-                        .when(
-                                "{scenario_trouble}=" + quoted(Sizing.NO_DROOP),
-                                NextStep.DROOP.number())
-                        .when(
-                                "{scenario_trouble}=" + quoted(Sizing.NO_BUMP),
-                                NextStep.BUMP.number())
+                        .when(trouble(Sizing.NO_DROOP), NextStep.DROOP.number())
+                        .when(trouble(Sizing.NO_BUMP), NextStep.BUMP.number())
                         .when("{scenario_trouble}<>\"\"", read)
                         .when("{path_judged@left}=1", read)
                         .otherwise(readings);
         return "IFERROR(" + step + "," + read + ")";
     }
 
-    private static String words() {
-        return "CHOOSE({next_step}," + joined(",", NextStep.values(), NextStepLines::words) + ")";
+    private static String lacks(String cell) {
+        return "NOT(ISNUMBER(" + cell + "))";
+    }
+
+    private static String trouble(String words) {
+        return "{scenario_trouble}=" + quoted(words);
     }
 
     private static String words(NextStep step) {
         return switch (step) {
-            case NAME -> at(step, "scenario_name", "{scenario_name}");
-            case JOINT_NAME -> at(step, "joint_name", "INDEX(joint_name,1)");
             case JOINT_SIZE ->
                     filled(step, NextStep.JOINT, "{next_joint}")
-                            + ("&" + quoted(WORDS_TO_CELL))
+                            + ("&" + quoted(NextSteps.WORDS_TO_CELL))
                             + "&INDEX({joint_lack:all},{next_joint})";
-            case INNER_JOINT -> at(step, "joint_inner", "{joint_inner}");
-            case OUTER_JOINT -> at(step, "joint_outer", "{joint_outer}");
-            case INNER_HEIGHT -> at(step, "inner_height", "inner_height_left");
-            case RIDE_HEIGHT -> at(step, "ride_height", "ride_height_left");
-            case HEIGHT -> at(step, "height", "INDEX(height_left,(next_reading+1)/2)");
-            case DISTANCE ->
-                    at(step, "distance_first", "INDEX(distance_first_left,next_reading/2)");
-            case BUMP -> at(step, "bump_limit", "{bump_limit}");
-            case DROOP -> at(step, "droop_limit", "{droop_limit}");
             case READ_VERDICT -> filled(step, NextStep.SCENARIO, "{work_letter}");
+            case JOINT_NAME -> at(step, "INDEX(joint_name,1)");
+            case INNER_HEIGHT -> at(step, "inner_height_left");
+            case RIDE_HEIGHT -> at(step, "ride_height_left");
+            case HEIGHT -> at(step, "INDEX(height_left,(next_reading+1)/2)");
+            case DISTANCE -> at(step, "INDEX(distance_first_left,next_reading/2)");
+            case NAME, INNER_JOINT, OUTER_JOINT, BUMP, DROOP ->
+                    at(step, "{" + NextSteps.input(step) + "}");
         };
     }
 
@@ -219,8 +211,10 @@ final class NextStepLines {
         return words.substring(words.indexOf(NextStep.SCENARIO) + NextStep.SCENARIO.length());
     }
 
-    private static String at(NextStep step, String input, String reference) {
-        return quoted(step.words() + WORDS_TO_CELL) + "&" + TypedCell.named(input, reference);
+    private static String at(NextStep step, String reference) {
+        return quoted(step.words() + NextSteps.WORDS_TO_CELL)
+                + "&"
+                + TypedCell.named(NextSteps.input(step), reference);
     }
 
     private static String filled(NextStep step, String slot, String place) {
@@ -238,56 +232,5 @@ final class NextStepLines {
                         IF(AND(MIN({gravity@left:each})<<none>,MIN({gravity@right:each})<<none>),"",
                         <say>)
                         """);
-    }
-
-    private static String first(Sizing sizing) {
-        int found = -1;
-        boolean left = false;
-        boolean right = false;
-        for (int scenario = 0; scenario < sizing.scenarios().size(); scenario++) {
-            found = found < 0 && sizing.scenario(scenario).used() ? scenario : found;
-            left |= judged(sizing, Side.LEFT, scenario);
-            right |= judged(sizing, Side.RIGHT, scenario);
-        }
-        return left && right ? "" : words(sizing, Math.max(0, found));
-    }
-
-    private static boolean judged(Sizing sizing, Side side, int scenario) {
-        return sizing.verdict(new Index(side, scenario, 0))
-                .filter(verdict -> verdict.severity() != Severity.NO_VERDICT)
-                .isPresent();
-    }
-
-    private static String words(Sizing sizing, int scenario) {
-        NextStep step = NextSteps.of(sizing, scenario);
-        return switch (step) {
-            case NAME -> typed(sizing, step, "scenario_name", scenario, 0);
-            case JOINT_NAME -> typed(sizing, step, "joint_name", 0, 0);
-            case JOINT_SIZE -> {
-                int row = NextSteps.joint(sizing, scenario);
-                yield step.words().replace(NextStep.JOINT, String.valueOf(row))
-                        + WORDS_TO_CELL
-                        + JointSize.said(sizing, row);
-            }
-            case INNER_JOINT -> typed(sizing, step, "joint_inner", scenario, 0);
-            case OUTER_JOINT -> typed(sizing, step, "joint_outer", scenario, 0);
-            case INNER_HEIGHT -> typed(sizing, step, "inner_height", 0, 0);
-            case RIDE_HEIGHT -> typed(sizing, step, "ride_height", 0, 0);
-            case HEIGHT -> typed(sizing, step, "height", 0, reading(sizing));
-            case DISTANCE -> typed(sizing, step, "distance_first", 0, reading(sizing));
-            case BUMP -> typed(sizing, step, "bump_limit", scenario, 0);
-            case DROOP -> typed(sizing, step, "droop_limit", scenario, 0);
-            case READ_VERDICT ->
-                    step.words().replace(NextStep.SCENARIO, ScenarioOutcome.letter(scenario));
-        };
-    }
-
-    private static int reading(Sizing sizing) {
-        return (NextSteps.reading(sizing) - 1) / 2;
-    }
-
-    private static String typed(Sizing sizing, NextStep step, String input, int scenario, int row) {
-        Index index = new Index(Side.LEFT, scenario, row);
-        return step.words() + WORDS_TO_CELL + sizing.inputs().address(input, index);
     }
 }

@@ -4,8 +4,6 @@ import static shaftwright.formula.FormulaText.quoted;
 import static shaftwright.live.Quantity.MONEY;
 
 import java.util.Optional;
-import java.util.OptionalInt;
-import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
@@ -16,6 +14,7 @@ import shaftwright.reading.Sizing;
 import shaftwright.reading.Variants;
 import shaftwright.study.Finding;
 import shaftwright.study.Lever;
+import shaftwright.study.SmallerMargins;
 import shaftwright.study.SweepCell;
 import shaftwright.study.Wording;
 import shaftwright.units.LengthUnit;
@@ -32,7 +31,7 @@ final class VariantLines {
     private static final Known<Sizing> VARIED =
             new Known<>(
                     "{try_ready}=1",
-                    (sizing, index) -> Optional.of(sizing).filter(all -> ready(all)));
+                    (sizing, index) -> Optional.of(sizing).filter(VariantLines::ready));
 
     private VariantLines() {}
 
@@ -55,9 +54,9 @@ final class VariantLines {
         edge(edges, "sweep_across", "Across");
         edge(edges, "sweep_down", "Down");
         work.in(Section.SWEEP_BLOCK, Grid.SWEEP_CELL)
-                .about(VariantLines::cell, Lacking.NO_FIGURES.value())
+                .ofAny(VariantLines::cell, Lacking.NO_FIGURES)
                 .text("sweep_cell", "Variant")
-                .filled(text -> text);
+                .filledInUnit(VariantLines::words);
     }
 
     private static void chosen(LiveLines lines, LineSet<Sizing> work) {
@@ -66,24 +65,21 @@ final class VariantLines {
                         "IFERROR(MATCH(try_scenario,{work_letter:each},0),0)",
                         sizing -> Variants.scenario(sizing).orElse(-1) + 1);
         work.whole("try_ready", "It is computed")
-                .is(
+                .yes(
                         ofChosen(
                                 (inColumn("{ready@left:each}") + "*")
                                         + inColumn("{ready@right:each}")),
-                        sizing -> ready(sizing) ? 1 : 0);
+                        VariantLines::ready);
         LiveLine column = lines.line("column_print");
         work.whole("try_column_print", "Fingerprint of its column")
                 .cell(
                         ofChosen(inColumn("{column_print:each}")),
-                        (sizing, index) -> {
-                            OptionalInt scenario = Variants.scenario(sizing);
-                            return scenario.isEmpty()
-                                    ? CellValue.of(0)
-                                    : column.core()
-                                            .at(
-                                                    sizing,
-                                                    new Index(Side.LEFT, scenario.getAsInt(), 0));
-                        });
+                        (sizing, index) ->
+                                Variants.scenario(sizing).stream()
+                                        .mapToObj(scenario -> new Index(Side.LEFT, scenario, 0))
+                                        .map(varied -> column.core().at(sizing, varied))
+                                        .findAny()
+                                        .orElse(Lacking.ZERO.value()));
         varied(work, "sweep_across", "Varied across");
         varied(work, "sweep_down", "Varied down");
     }
@@ -111,70 +107,57 @@ final class VariantLines {
                                         .orElse(0));
     }
 
-    /** A change, to be said in the workbook's unit. */
-    private record Told(Lever lever, LengthUnit unit) {}
-
     private static void levers(LineSet<Sizing> work) {
-        LineSet<Told> set =
+        LineSet<Lever> set =
                 work.in(Section.LEVER_BLOCK, Grid.LEVER)
-                        .about(
+                        .ofAny(
                                 (sizing, index) ->
                                         sizing.variants().levers().stream()
                                                 .skip(index.row())
-                                                .findFirst()
-                                                .map(lever -> new Told(lever, sizing.unit())),
-                                Lacking.NO_FIGURES.value());
-        set.text("lever_words", "Change").filled(told -> told.lever().words(told.unit()));
-        set.shown("lever_gain", "Window gained").filled(told -> told.lever().gain());
+                                                .findFirst(),
+                                Lacking.NO_FIGURES);
+        set.text("lever_words", "Change").filledInUnit(Lever::words);
+        set.shown("lever_gain", "Window gained").filled(Lever::gain);
         set.of(MONEY, "lever_cost", "Extra cost")
-                .filledCell((told, index) -> VehicleLines.shown(told.lever().cost()));
-        set.text("lever_then", "Then it")
-                .filled(told -> told.lever().fits() ? "fits" : "does not fit");
+                .filledCell((lever, index) -> VehicleLines.shown(lever.cost()));
+        set.text("lever_then", "Then it").filled(lever -> lever.fits() ? "fits" : "does not fit");
         // Apart from the changes, as it is none.
         work.in(Section.LEVER_BLOCK, Grid.BOOK)
                 .since(3)
-                .about(
-                        (sizing, index) ->
-                                sizing.variants()
-                                        .smallerMargins()
-                                        .map(margins -> margins.words(sizing.unit())),
-                        Lacking.NO_FIGURES.value())
+                .ofAny((sizing, index) -> sizing.variants().smallerMargins(), Lacking.NO_FIGURES)
                 .text("lever_margins", "Smaller margins")
-                .filled(words -> words);
+                .filledInUnit(SmallerMargins::words);
     }
 
     private static void edge(LineSet<Sizing> edges, String input, String label) {
         int steps = Grid.SWEEP_STEP.rows() - 1;
-        Pieces pieces =
-                Pieces.of("first", "{" + input + "_first_read}")
-                        .and("last", "{" + input + "_last_read}")
-                        .and("steps", steps);
-        edges.with(pieces)
+        String first = input + "_first";
+        String last = input + "_last";
+        edges.with(
+                        Pieces.of("first", "{" + first + "_read}")
+                                .and("last", "{" + last + "_read}")
+                                .and("steps", steps))
+                .givenAll("<first>", "<last>")
                 .shown(input + "_value", label)
                 .is(
                         index ->
                                 Pieces.of("row", index.row())
-                                        .in(
-                                                """
-                                                IF(COUNT(<first>,<last>)=2,
-                                                (<first>+(<last>-<first>)*<row>/<steps>)/tape_mm,"")
-                                                """),
+                                        .in("(<first>+(<last>-<first>)*<row>/<steps>)/tape_mm"),
                         (sizing, index) -> {
-                            double from = sizing.inputs().number(input + "_first");
-                            double to = sizing.inputs().number(input + "_last");
+                            double from = sizing.inputs().number(first);
+                            double to = sizing.inputs().number(last);
                             return from + (to - from) * index.row() / steps;
                         });
     }
 
-    private static Optional<String> cell(Sizing sizing, Index index) {
+    private static Optional<SweepCell> cell(Sizing sizing, Index index) {
         int columns = Grid.SWEEP_STEP.rows();
         return sizing.variants()
                 .sweep()
-                .map(sweep -> sweep.cell(index.row() / columns, index.row() % columns))
-                .map(cell -> words(cell, sizing));
+                .map(sweep -> sweep.cell(index.row() / columns, index.row() % columns));
     }
 
-    private static String words(SweepCell cell, Sizing sizing) {
+    private static String words(SweepCell cell, LengthUnit unit) {
         if (cell.beyondHeights()) {
             return "beyond heights";
         }
@@ -183,8 +166,7 @@ final class VariantLines {
         }
         String width =
                 Wording.rounded(
-                        Math.abs(cell.window().getAsDouble()) / sizing.unit().mm(),
-                        Wording.decimals(sizing.unit()));
+                        Math.abs(cell.window().getAsDouble()) / unit.mm(), Wording.decimals(unit));
         return cell.fits() ? "fits " + width : word(cell.obstacle().orElseThrow(), width);
     }
 

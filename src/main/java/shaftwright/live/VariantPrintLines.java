@@ -46,16 +46,15 @@ final class VariantPrintLines {
                 .is(
                         word("joint_outward_stop", "joint_slot", "soft"),
                         (sizing, index) -> says(sizing, index, "joint_outward_stop", "soft"));
-        parts.print("joint_row_print", row, reads(lines, Grid.JOINT).measured("joint_soft"), 0);
+        parts.print("joint_row_print", row, reads(lines, Grid.JOINT).measured("joint_soft"));
         parts.in(Section.PARTS_WORK, Grid.LIMIT)
                 .print(
                         "limit_key_print",
                         "Fingerprint of the key",
-                        new Fingerprint(lines).measured("limit_key"),
-                        0);
+                        new Fingerprint(lines).measured("limit_key"));
         parts.in(Section.PARTS_WORK, Grid.BOOT_SLOT)
                 .revised(6)
-                .print("boot_row_print", row, reads(lines, Grid.BOOT), 0);
+                .print("boot_row_print", row, reads(lines, Grid.BOOT));
         parts.in(Section.PARTS_WORK, Grid.RATED_SLOT)
                 .since(6)
                 .print(
@@ -64,8 +63,7 @@ final class VariantPrintLines {
                         new Fingerprint(lines)
                                 .whole("rated_of")
                                 .measured("bolt_circle_read", "bolt_count_read")
-                                .measured("bolt_diameter_read", "bolt_pilot_read"),
-                        0);
+                                .measured("bolt_diameter_read", "bolt_pilot_read"));
         LineSet<Sizing> blanks = parts.in(Section.PARTS_WORK, Grid.BLANK_SLOT);
         blanks.whole("blank_stocked", "In stock")
                 .is(
@@ -75,8 +73,7 @@ final class VariantPrintLines {
                 .print(
                         "blank_row_print",
                         row,
-                        reads(lines, Grid.BLANK).measured("blank_stocked", "blank_case"),
-                        0);
+                        reads(lines, Grid.BLANK).measured("blank_stocked", "blank_case"));
         LineSet<Sizing> book = parts.in(Section.BOOK_WORK, Grid.BOOK);
         book.revised(6)
                 .print(
@@ -89,8 +86,7 @@ final class VariantPrintLines {
                                 .sum("boot_row_print")
                                 .sum("blank_row_print")
                                 .sum("spline_print")
-                                .sum("rated_flange_print"),
-                        0);
+                                .sum("rated_flange_print"));
         Fingerprint settings = new Fingerprint(lines);
         for (String setting : SETTINGS_READ) {
             settings.measured(ReadLines.name(setting));
@@ -99,8 +95,7 @@ final class VariantPrintLines {
                 .print(
                         "settings_print",
                         "Fingerprint of the settings",
-                        settings.measured("tape_mm"),
-                        0);
+                        settings.measured("tape_mm"));
         column(lines, parts.in(Section.SCENARIO_WORK, Grid.SCENARIO));
     }
 
@@ -131,8 +126,7 @@ final class VariantPrintLines {
                                 .whole("boot_row_in", "boot_row_out")
                                 .whole("blank_row_wanted", "path_print@left", "path_print@right")
                                 .whole("own_sum@left", "own_sum@right")
-                                .whole("stick_used_print@left", "stick_used_print@right"),
-                        0);
+                                .whole("stick_used_print@left", "stick_used_print@right"));
     }
 
     /** The numbers of a typed table's row or column. */

@@ -1,9 +1,13 @@
 package shaftwright.reading;
 
+import java.util.Arrays;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
+import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.NextStep;
+import shaftwright.study.Severity;
 
 /** What a workbook still asks of a builder before there is a first verdict. */
 public final class NextSteps {
@@ -103,6 +107,68 @@ public final class NextSteps {
             return NextStep.READ_VERDICT;
         }
         return cell % 2 == 1 ? NextStep.HEIGHT : NextStep.DISTANCE;
+    }
+
+    /** Stands between a step's words and its cell. */
+    public static final String WORDS_TO_CELL = ": ";
+
+    /** What to do next for a scenario, with the cell to do it in. */
+    public static String said(Sizing sizing, int scenario) {
+        NextStep step = of(sizing, scenario);
+        return switch (step) {
+            case READ_VERDICT ->
+                    step.words().replace(NextStep.SCENARIO, ScenarioOutcome.letter(scenario));
+            case JOINT_SIZE -> {
+                int row = joint(sizing, scenario);
+                yield step.words().replace(NextStep.JOINT, String.valueOf(row))
+                        + WORDS_TO_CELL
+                        + JointSize.said(sizing, row);
+            }
+            default -> {
+                Grid grid = Contract.input(input(step)).grid();
+                int column = grid == Grid.SCENARIO ? scenario : 0;
+                int row = grid == Grid.READING ? (reading(sizing) - 1) / 2 : 0;
+                Index cell = new Index(Side.LEFT, column, row);
+                yield step.words() + WORDS_TO_CELL + sizing.inputs().address(input(step), cell);
+            }
+        };
+    }
+
+    /** The same for the first scenario in use; empty where each side has a verdict in one. */
+    public static String saidFirst(Sizing sizing) {
+        return Arrays.stream(Side.values()).allMatch(side -> judged(sizing, side))
+                ? ""
+                : said(
+                        sizing,
+                        sizing.scenarios().stream()
+                                .filter(ScenarioOutcome::used)
+                                .mapToInt(ScenarioOutcome::number)
+                                .findFirst()
+                                .orElse(0));
+    }
+
+    private static boolean judged(Sizing sizing, Side side) {
+        return sizing.scenarios().stream()
+                .flatMap(scenario -> sizing.verdict(new Index(side, scenario.number(), 0)).stream())
+                .anyMatch(verdict -> verdict.severity() != Severity.NO_VERDICT);
+    }
+
+    /** Name of the input that a step asks for. */
+    public static String input(NextStep step) {
+        return switch (step) {
+            case NAME -> "scenario_name";
+            case JOINT_NAME -> "joint_name";
+            case INNER_JOINT -> "joint_inner";
+            case OUTER_JOINT -> "joint_outer";
+            case INNER_HEIGHT -> "inner_height";
+            case RIDE_HEIGHT -> "ride_height";
+            case HEIGHT -> "height";
+            case DISTANCE -> "distance_first";
+            case BUMP -> "bump_limit";
+            case DROOP -> "droop_limit";
+            case JOINT_SIZE, READ_VERDICT ->
+                    throw new IllegalArgumentException(step + " is no input's");
+        };
     }
 
     private static boolean isEmpty(Sizing sizing, String input, int scenario) {
