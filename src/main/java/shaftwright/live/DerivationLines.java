@@ -110,7 +110,7 @@ public final class DerivationLines {
 
     /** How far each reading's height is from that of a position. */
     private static void off(LineSet<Sizing> set, String name, String label, boolean first) {
-        String height = StepFigures.of(Topic.POSITIONS, first).cell(DerivationStep.OUTER_HEIGHT);
+        String height = new StepFigures(Topic.POSITIONS, first).cell(DerivationStep.OUTER_HEIGHT);
         set.with(Pieces.of("height", height))
                 .mm(name, label)
                 .is(
@@ -137,7 +137,7 @@ public final class DerivationLines {
 
     private static void figures(LineSet<How> set, Topic topic, int place) {
         List<DerivationLine> rows = DerivationLine.of(topic);
-        StepFigures formulas = StepFigures.of(topic, DerivationLine.isFirst(place));
+        StepFigures formulas = new StepFigures(topic, DerivationLine.isFirst(place));
         set.number(name(topic, place), topic.title())
                 .cell(
                         index ->

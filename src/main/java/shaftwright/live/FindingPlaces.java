@@ -116,23 +116,17 @@ final class FindingPlaces {
                     case INNER_BOOT_STRAINED, OUTER_BOOT_STRAINED ->
                             judged("{boot_strain_<end>}>0");
                     case INNER_BOLTS_TOO_TIGHT, OUTER_BOLTS_TOO_TIGHT ->
-                            judged(
-                                    """
-                                    IF({rated_row_<end>}=0,FALSE,
-                                    IF(ISNUMBER(<share_<end>>),<share_<end>>><most>,FALSE))
-                                    """);
+                            rated("IF(ISNUMBER(<share_<end>>),<share_<end>>><most>,FALSE)");
                     case TOO_WEAK ->
                             judged(
-                                    """
-                                    IF(COUNT({result_factor},factor_wanted_read)=2,
-                                    AND({result_factor}>0,{result_factor}<factor_wanted_read),FALSE)
-                                    """);
+                                    both(
+                                            "{result_factor},factor_wanted_read",
+                                            "AND({result_factor}>0,{result_factor}<factor_wanted_read)"));
                     case TOO_TIRED ->
                             judged(
-                                    """
-                                    IF(COUNT({fatigue_factor},fatigue_wanted_read)=2,
-                                    {fatigue_factor}<fatigue_wanted_read,FALSE)
-                                    """);
+                                    both(
+                                            "{fatigue_factor},fatigue_wanted_read",
+                                            "{fatigue_factor}<fatigue_wanted_read"));
                     case BUMP_ENDS_EARLY ->
                             ifNumber("stop_up_at", "{stop_up_at}*tape_mm<{t_high}-<near>");
                     case DROOP_ENDS_EARLY ->
@@ -161,19 +155,16 @@ final class FindingPlaces {
                     case NO_BLANK -> inWindow("{plan_row}+{unmated_row}=0");
                     case TOO_WIDE ->
                             judged(
-                                    """
-                                    IF(COUNT({result_width},width_limit_read)=2,
-                                    {result_width}*tape_mm>width_limit_read,FALSE)
-                                    """);
+                                    both(
+                                            "{result_width},width_limit_read",
+                                            "{result_width}*tape_mm>width_limit_read"));
                     case INNER_RUNS_STEEP, OUTER_RUNS_STEEP ->
                             judged("<at_ride_<end>>>{angle_run_<end>}");
                     case INNER_RUNS_HOT, OUTER_RUNS_HOT ->
-                            judged(
-                                    """
-                                    IF({rated_row_<end>}=0,FALSE,
-                                    IF(COUNT(<speed_limit_<end>>,{speed_angle_<end>})=2,
-                                    {speed_angle_<end>}><speed_limit_<end>>,FALSE))
-                                    """);
+                            rated(
+                                    both(
+                                            "<speed_limit_<end>>,{speed_angle_<end>}",
+                                            "{speed_angle_<end>}><speed_limit_<end>>"));
                     case CHECKS_OPEN -> byReadings("guide_open>0");
                     case ANGLES_UNREAD -> byReadings("<unread>>0");
                 });
@@ -186,6 +177,16 @@ final class FindingPlaces {
 
     private static String judged(String condition) {
         return "IF({ready}=1,IF({path_judged}=1," + condition + ",FALSE),FALSE)";
+    }
+
+    /** Where the joint's rating has a row. */
+    private static String rated(String condition) {
+        return judged("IF({rated_row_<end>}=0,FALSE," + condition + ")");
+    }
+
+    /** Where two cells hold numbers. */
+    private static String both(String cells, String condition) {
+        return "IF(COUNT(" + cells + ")=2," + condition + ",FALSE)";
     }
 
     private static String inWindow(String condition) {
@@ -205,10 +206,9 @@ final class FindingPlaces {
         return judged("IF(AND({linkage_used}=0,{own_used}=0)," + condition + ",FALSE)");
     }
 
-    /** A formula of a finding or slot; those that both ends have begin with the end's name. */
+    /** A formula of a finding or slot; those that both ends have tell the end by their name. */
     private static String whole(Enum<?> of, String open) {
-        boolean outer = of.name().startsWith("OUTER_");
-        return PIECES.whole(EndText.of(outer ? ShaftEnd.OUTER : ShaftEnd.INNER, open));
+        return PIECES.whole(EndText.of(of).in(open));
     }
 
     /** What is said in a finding's slot. */
@@ -274,18 +274,10 @@ final class FindingPlaces {
                     case INNER_BOLT_TORQUE, OUTER_BOLT_TORQUE ->
                             "INDEX(bolt_most,{rated_row_<end>})*torque_nm";
                     case WEAKEST_PART -> TorqueLines.weakestPart();
-                    case WEAKEST_FACTOR ->
-                            """
-                            IF(ROUND(ROUND({result_factor},8),2)<ROUND(ROUND(factor_wanted_read,8),2),
-                            {result_factor},ROUNDDOWN(ROUND({result_factor},8),2))
-                            """;
+                    case WEAKEST_FACTOR -> below("{result_factor}", "factor_wanted_read");
                     case FACTOR_WANTED -> "factor_wanted_read";
                     case TIRED_PART -> "{fatigue_part}";
-                    case TIRED_FACTOR ->
-                            """
-                            IF(ROUND(ROUND({fatigue_factor},8),2)<ROUND(ROUND(fatigue_wanted_read,8),2),
-                            {fatigue_factor},ROUNDDOWN(ROUND({fatigue_factor},8),2))
-                            """;
+                    case TIRED_FACTOR -> below("{fatigue_factor}", "fatigue_wanted_read");
                     case TIRED_WANTED -> "fatigue_wanted_read";
                     case BUMP_STOP -> "{stop_up_by}";
                     case BUMP_MISSING -> "{t_high}-{stop_up_at}*tape_mm";
@@ -307,11 +299,10 @@ final class FindingPlaces {
                     case OUTER_FLANGE_HAS -> MatingLines.flangeHas(ShaftEnd.OUTER);
                     case INNER_STRAIN, OUTER_STRAIN -> "{boot_strain_<end>}";
                     case INNER_STRAIN_BY, OUTER_STRAIN_BY ->
-                            ("IF({boot_strain_<end>}=3,"
-                                            + Phrases.angleExcess("{boot_strain_by_<end>}"))
-                                    + ","
-                                    + Phrases.excess("{boot_strain_by_<end>}")
-                                    + ")";
+                            "IF({boot_strain_<end>}=3,%s,%s)"
+                                    .formatted(
+                                            Phrases.angleExcess("{boot_strain_by_<end>}"),
+                                            Phrases.excess("{boot_strain_by_<end>}"));
                     case INNER_STRAIN_AT, OUTER_STRAIN_AT -> "{boot_strain_at_<end>}";
                     case INNER_BENCH_END, OUTER_BENCH_END -> "{limit_last_<end>}";
                     case INNER_BENCH_OVER, OUTER_BENCH_OVER ->
@@ -320,16 +311,10 @@ final class FindingPlaces {
                     case LAND_MISSING -> "MAX(<missing_in>,<missing_out>)";
                     case LAND_WANTED -> "<land>";
                     case GROOVE_END -> "IF(<meets_in>,1,2)";
-                    case GROOVE_OUTER_WALL -> "IF(<meets_in>,{plan_wall_in},{plan_wall_out})";
-                    case GROOVE_INNER_WALL ->
-                            "IF(<meets_in>,{plan_inner_wall_in},{plan_inner_wall_out})";
-                    case OLD_OUTER_WALL ->
-                            "MAX(0,IF(<meets_in>,{plan_leftover_in},{plan_leftover_out}))";
-                    case OLD_INNER_WALL ->
-                            """
-                            (IF(<meets_in>,{plan_leftover_in},{plan_leftover_out})
-                            +groove_width_read)
-                            """;
+                    case GROOVE_OUTER_WALL -> meeting("plan_wall");
+                    case GROOVE_INNER_WALL -> meeting("plan_inner_wall");
+                    case OLD_OUTER_WALL -> "MAX(0," + meeting("plan_leftover") + ")";
+                    case OLD_INNER_WALL -> "(" + meeting("plan_leftover") + "+groove_width_read)";
                     case WINDOW_WIDTH -> "{window_width}";
                     case INCREMENT -> "shop_increment_read";
                     case FINER_INCREMENT ->
@@ -361,6 +346,22 @@ final class FindingPlaces {
     /** Where an extreme is met, and in which state where several are asked for. */
     private static String at(String extreme, String travel) {
         return StateLines.either(extreme + "_at", Phrases.travel(travel));
+    }
+
+    /** A factor below the one wanted, to hundredths in which it is still below. */
+    private static String below(String factor, String wanted) {
+        return Pieces.of("factor", factor)
+                .and("wanted", wanted)
+                .in(
+                        """
+                        IF(ROUND(ROUND(<factor>,8),2)<ROUND(ROUND(<wanted>,8),2),
+                        <factor>,ROUNDDOWN(ROUND(<factor>,8),2))
+                        """);
+    }
+
+    /** A wall of the end at which the new groove is cut into the old one. */
+    private static String meeting(String wall) {
+        return "IF(<meets_in>,{" + wall + "_in},{" + wall + "_out})";
     }
 
     private static String either(String bump, String droop) {

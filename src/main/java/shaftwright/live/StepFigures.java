@@ -28,10 +28,6 @@ record StepFigures(Topic topic, boolean first) {
 
     private static final List<Axis> AXES = List.of(Axis.values());
 
-    static StepFigures of(Topic topic, boolean first) {
-        return new StepFigures(topic, first);
-    }
-
     /** The figure of a step on the page, in the workbook's unit. */
     String cell(DerivationStep step) {
         return cell(step, 0);
@@ -56,16 +52,16 @@ record StepFigures(Topic topic, boolean first) {
 
     /** What stands at a place of the group. */
     String formula(DerivationLine line, int at, Kind kind) {
+        String figure =
+                line.step() == DerivationStep.BENCH
+                        ? bench(line.row(), at, kind)
+                        : figure(line.step(), at, kind);
         return Given.number(
-                "{shop_e}",
-                switch (topic) {
-                    case GIVEN -> given(line, at, kind);
-                    case POSITIONS -> position(line.step(), at, kind);
-                    case CHOICE ->
-                            Given.when(
-                                    "{card_allowed}>=" + CardPrint.LENGTHS.level(),
-                                    choice(line.step(), at, kind));
-                });
+                "{shop_e}", topic == Topic.CHOICE ? allowed(CardPrint.LENGTHS, figure) : figure);
+    }
+
+    private static String allowed(CardPrint least, String formula) {
+        return Given.when("{card_allowed}>=" + least.level(), formula);
     }
 
     /** A working figure, mm or rad, as it is shown. */
@@ -75,27 +71,6 @@ record StepFigures(Topic topic, boolean first) {
             case ANGLE -> "DEGREES(" + working + ")";
             default -> working;
         };
-    }
-
-    private String given(DerivationLine line, int at, Kind kind) {
-        if (line.step() == DerivationStep.BENCH) {
-            return bench(line.row(), at, kind);
-        }
-        return shown(
-                kind,
-                switch (line.step()) {
-                    case HEIGHT -> first ? "{inner_height_used}" : "{ride_height_used}";
-                    case MOVED -> first ? card("shift_" + letter(at)) : card("shift_hub");
-                    case AXIS -> card("u_" + letter(at));
-                    case CENTRE -> ofEnd("centre");
-                    case SEAT -> ofEnd("seat");
-                    case STUB -> ofEnd("stub");
-                    case OVERHANG -> ofEnd("overhang");
-                    case END_RADIUS -> ofEnd("end_radius");
-                    case CUP -> ofEnd("cup_bottom");
-                    case BOOT -> ofEnd("boot_change");
-                    default -> throw new IllegalArgumentException(line + " is not given");
-                });
     }
 
     private String ofEnd(String line) {
@@ -112,98 +87,94 @@ record StepFigures(Topic topic, boolean first) {
                 + ",\"\")";
     }
 
-    private String position(DerivationStep step, int at, Kind kind) {
+    /** Some steps go on from figures as they are shown, or have none everywhere. */
+    private String figure(DerivationStep step, int at, Kind kind) {
         return switch (step) {
-            case ROW -> card(bound() + "_row");
-            case TRAVEL -> shown(kind, at("travel"));
-            case OUTER_HEIGHT -> shown(kind, "{ride_height_used}+" + at("travel"));
-            case NEAREST ->
-                    Given.when(
-                            "{linkage_used}=0",
-                            at == 0 ? nearest() : shown(kind, read("row_height")));
-            case READ ->
-                    Given.when(
-                            "{linkage_used}=0",
-                            shown(
-                                    kind,
-                                    at == 0
-                                            ? read("row_counted")
-                                            : read("row_counted") + "-" + read("row_residual")));
-            case BY_CURVE -> shown(kind, curve(at));
-            case DISTANCE ->
-                    shown(
-                            kind,
-                            Pieces.of("x", curve(0))
-                                    .and("reach", at("path_reach_squared"))
-                                    .and("z", curve(2))
-                                    .in("SQRT(<reach>+<x>^2+(<z>)^2)"));
-            case TILT -> shown(kind, at(at == 0 ? "path_camber" : "path_toe"));
-            case STUB_AXIS -> at("n_" + letter(at));
-            case STEERED -> shown(kind, steered(AXES.get(at)));
-            case APART -> shown(kind, at("d_" + letter(at)));
-            case CENTRE_DISTANCE -> shown(kind, at("centre_distance"));
-            case MIDDLE_ANGLES -> shown(kind, at("mid_angle_" + end(at).shortWord()));
-            case WAY -> way(end(at));
-            case FIRST_TRAVEL -> shown(kind, byWay(end(at), "first_in_<end>", "first_out_<end>"));
-            case ANGLES ->
-                    shown(
-                            kind,
-                            byState(
-                                    EndText.of(end(at), "angle_in_<end>"),
-                                    EndText.of(end(at), "angle_out_<end>"),
-                                    EndText.of(end(at), "soft_in_angle_<end>"),
-                                    EndText.of(end(at), "soft_out_angle_<end>")));
-            case RACE -> shown(kind, race(end(at)));
-            case SHAFT_END ->
-                    inward(
-                            end(at),
-                            shown(kind, cards(CentreFormulas.endInward(end(at), angle(end(at))))),
-                            "\"\"");
+            case NEAREST, READ -> Given.when("{linkage_used}=0", shown(kind, working(step, at)));
+            case SHAFT_END -> inward(end(at), shown(kind, working(step, at)), "\"\"");
             case TRAVELS -> {
                 String race = cell(DerivationStep.RACE, at);
-                yield inward(
-                        end(at),
-                        "MIN(" + race + "," + cell(DerivationStep.SHAFT_END, at) + ")",
-                        race);
+                String least = "MIN(" + race + "," + cell(DerivationStep.SHAFT_END, at) + ")";
+                yield inward(end(at), least, race);
             }
-            case MOCK_UP -> "ROUND(" + shown(kind, spacing() + "-" + byTravels()) + ",8)";
-            case SPACING -> shown(kind, spacing());
-            case MARGIN -> shown(kind, at == 0 ? margin() : doubt());
-            case WITH_MARGIN -> shown(kind, at(withMargin()));
-            case BESIDE_TRAVEL -> beside("travel", at, kind);
-            case BESIDE -> beside(withMargin(), at, kind);
-            case BOUND -> shown(kind, card(bound()));
-            case WINDOW ->
-                    Given.when(
-                            "{card_allowed}>=" + CardPrint.WINDOW.level(),
-                            shown(kind, card(first ? "e_high" : "e_low")));
-            default -> throw new IllegalArgumentException(step + " is not of a position");
-        };
-    }
-
-    private String choice(DerivationStep step, int at, Kind kind) {
-        return switch (step) {
-            case PREFERENCE -> card("length_bias_read");
-            case WANTED -> shown(kind, card("e_target"));
-            case INCREMENT -> shown(kind, "shop_increment_read");
-            case CHOSEN -> shown(kind, card("e_chosen"));
-            case CLIP_TO_CLIP -> shown(kind, card("k_chosen"));
-            case CARD_CLIP -> shown(kind, card("k_final"));
-            case CARD_STUB ->
-                    shown(
-                            kind,
-                            cards(
-                                    EndText.of(
-                                            end(at),
-                                            "IF({plan_row}=0,{stub_<end>},{plan_stub_<end>})")));
-            case CARD_END -> shown(kind, card("e_final"));
-            case CARD_SPACING -> shown(kind, card("spacing_final"));
+            case MOCK_UP -> "ROUND(" + shown(kind, working(step, at)) + ",8)";
+            case BESIDE_TRAVEL, BESIDE -> {
+                String row = cell(DerivationStep.ROW);
+                String there = at == 0 ? row + ">1" : row + "<" + Grid.POSITION.rows();
+                yield Given.when(there, shown(kind, working(step, at)));
+            }
+            case WINDOW -> allowed(CardPrint.WINDOW, shown(kind, working(step, at)));
             case SLACK -> {
                 String limit = cell(DerivationStep.SPACING);
                 String shaft = (first ? this : other()).cell(DerivationStep.CARD_SPACING);
                 yield first ? limit + "-" + shaft : shaft + "-" + limit;
             }
-            default -> throw new IllegalArgumentException(step + " is not of the choice");
+            default -> shown(kind, working(step, at));
+        };
+    }
+
+    /** In mm, rad or plain. */
+    private String working(DerivationStep step, int at) {
+        return switch (step) {
+            case HEIGHT -> first ? "{inner_height_used}" : "{ride_height_used}";
+            case MOVED -> first ? card("shift_" + letter(at)) : card("shift_hub");
+            case AXIS -> card("u_" + letter(at));
+            case CENTRE -> ofEnd("centre");
+            case SEAT -> ofEnd("seat");
+            case STUB -> ofEnd("stub");
+            case OVERHANG -> ofEnd("overhang");
+            case END_RADIUS -> ofEnd("end_radius");
+            case CUP -> ofEnd("cup_bottom");
+            case BOOT -> ofEnd("boot_change");
+            case ROW -> card(bound() + "_row");
+            case TRAVEL -> at("travel");
+            case OUTER_HEIGHT -> "{ride_height_used}+" + at("travel");
+            case NEAREST -> at == 0 ? nearest() : read("row_height");
+            case READ -> read("row_counted") + (at == 0 ? "" : "-" + read("row_residual"));
+            case BY_CURVE -> curve(at);
+            case DISTANCE ->
+                    Pieces.of("x", curve(0))
+                            .and("reach", at("path_reach_squared"))
+                            .and("z", curve(2))
+                            .in("SQRT(<reach>+<x>^2+(<z>)^2)");
+            case TILT -> at(at == 0 ? "path_camber" : "path_toe");
+            case STUB_AXIS -> at("n_" + letter(at));
+            case STEERED -> steered(AXES.get(at));
+            case APART -> at("d_" + letter(at));
+            case CENTRE_DISTANCE -> at("centre_distance");
+            case MIDDLE_ANGLES -> at("mid_angle_" + end(at).shortWord());
+            case WAY -> way(end(at));
+            case FIRST_TRAVEL ->
+                    inward(
+                            end(at),
+                            at("first_in_" + end(at).shortWord()),
+                            at("first_out_" + end(at).shortWord()));
+            case ANGLES -> angles(end(at).shortWord());
+            case RACE ->
+                    inward(
+                            end(at),
+                            cards(CentreFormulas.raceInward(end(at), angle(end(at)))),
+                            cards(CentreFormulas.outwardLimit(end(at), angle(end(at)))));
+            case SHAFT_END -> cards(CentreFormulas.endInward(end(at), angle(end(at))));
+            case MOCK_UP -> spacing() + "-" + byTravels();
+            case SPACING -> spacing();
+            case MARGIN -> at == 0 ? margin() : doubt();
+            case WITH_MARGIN -> at(withMargin());
+            case BESIDE_TRAVEL -> at("travel", at == 0 ? "-1" : "+1");
+            case BESIDE -> at(withMargin(), at == 0 ? "-1" : "+1");
+            case BOUND -> card(bound());
+            case WINDOW -> card(first ? "e_high" : "e_low");
+            case PREFERENCE -> card("length_bias_read");
+            case WANTED -> card("e_target");
+            case INCREMENT -> "shop_increment_read";
+            case CHOSEN -> card("e_chosen");
+            case CLIP_TO_CLIP -> card("k_chosen");
+            case CARD_CLIP -> card("k_final");
+            case CARD_STUB ->
+                    cards(EndText.of(end(at), "IF({plan_row}=0,{stub_<end>},{plan_stub_<end>})"));
+            case CARD_END -> card("e_final");
+            case CARD_SPACING -> card("spacing_final");
+            default -> throw new IllegalArgumentException(step + " is no working figure");
         };
     }
 
@@ -231,23 +202,15 @@ record StepFigures(Topic topic, boolean first) {
 
     /** The limit's row of a line of the position table. */
     private String at(String line) {
-        return at(line, 0);
+        return at(line, "");
     }
 
-    private String at(String line, int more) {
+    private String at(String line, String more) {
         return Pieces.of("line", line)
                 .and("rows", TravelSteps.COUNT)
                 .and("row", cell(DerivationStep.ROW))
-                .and("more", more == 0 ? "" : more > 0 ? "+" + more : "-" + -more)
+                .and("more", more)
                 .in("INDEX(<line>~,(card_index-1)*<rows>+<row><more>)");
-    }
-
-    /** That of the row below or above, where there is one. */
-    private String beside(String line, int at, Kind kind) {
-        String row = cell(DerivationStep.ROW);
-        return at == 0
-                ? Given.when(row + ">1", shown(kind, at(line, -1)))
-                : Given.when(row + "<" + Grid.POSITION.rows(), shown(kind, at(line, 1)));
     }
 
     private String nearest() {
@@ -312,8 +275,12 @@ record StepFigures(Topic topic, boolean first) {
         return first ? in : "IF(" + wayCell(end) + "=1," + in + "," + out + ")";
     }
 
-    private String byWay(ShaftEnd end, String in, String out) {
-        return inward(end, at(EndText.of(end, in)), at(EndText.of(end, out)));
+    private String angles(String end) {
+        return byState(
+                "angle_in_" + end,
+                "angle_out_" + end,
+                "soft_in_angle_" + end,
+                "soft_out_angle_" + end);
     }
 
     /** One of four lines by how both races stand. */
@@ -366,12 +333,5 @@ record StepFigures(Topic topic, boolean first) {
 
     private String angle(ShaftEnd end) {
         return "RADIANS(" + cell(DerivationStep.ANGLES, ENDS.indexOf(end)) + ")";
-    }
-
-    private String race(ShaftEnd end) {
-        return inward(
-                end,
-                cards(CentreFormulas.raceInward(end, angle(end))),
-                cards(CentreFormulas.outwardLimit(end, angle(end))));
     }
 }
