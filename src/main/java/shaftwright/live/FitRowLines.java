@@ -3,8 +3,9 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.READING_SLOT;
 import static shaftwright.contract.Grid.SIDE;
 
-import shaftwright.formula.Given;
-import shaftwright.reading.Sizing;
+import shaftwright.formula.Pieces;
+import shaftwright.suspension.CountedDistance;
+import shaftwright.suspension.FittedRow;
 import shaftwright.suspension.MeasuredQuantity;
 import shaftwright.suspension.OrthogonalBasis;
 
@@ -13,29 +14,46 @@ import shaftwright.suspension.OrthogonalBasis;
  * how far it lies off. Zero for an empty row and while the side has no path.
  */
 final class FitRowLines {
-    private static final String RISE = "({row_height}-{inner_height_used})";
+    /**
+     * {@code <rise>} of a row; what curves have at it: {@code <first>} and {@code <first_slope>} of
+     * the first curve of the squared reach, {@code <reach>} of the other one, {@code <hat>} and
+     * {@code <shift>} of its doubt, {@code <ahead>} and {@code <ahead_slope>} of fore-aft.
+     */
+    private static final Pieces PIECES =
+            ReadingLines.PIECES
+                    .and("rise", "({row_height}-{inner_height_used})")
+                    .and("first", PathLines.horner("first_reach", "{row_norm}"))
+                    .and("first_slope", PathLines.hornerSlope("first_reach", "{row_norm}"))
+                    .and("reach", PathLines.horner("fit_reach_squared", "{row_norm}"))
+                    .and("hat", PathLines.horner("fit_hat", "{row_norm}"))
+                    .and("shift", PathLines.horner("fit_shift", "{row_norm}"))
+                    .and("ahead", PathLines.horner("fit_fore_aft", "{row_norm}"))
+                    .and("ahead_slope", PathLines.hornerSlope("fit_fore_aft", "{row_norm}"));
 
     private FitRowLines() {}
 
     private static LineSet<ReadRow> rows(LiveLines lines) {
         return LineSet.in(lines, Section.PATH_WORK, READING_SLOT)
-                .only(Known.FITTED_ROW, Lacking.ZERO);
+                .only(Known.FITTED_ROW, Lacking.ZERO)
+                .with(PIECES);
     }
 
     /** Which of its readings a row's distance is made from, empty when it does not count. */
     static void declareKept(LiveLines lines) {
-        LineSet<Sizing> rows = LineSet.in(lines, Section.PATH_WORK, READING_SLOT).since(2);
+        LineSet<ReadRow> rows =
+                LineSet.in(lines, Section.PATH_WORK, READING_SLOT)
+                        .since(2)
+                        .about(ReadRow::of, Lacking.EMPTY.value());
         for (String repeat : ReadingLines.REPEATS) {
-            String read = "{row_distance_" + repeat + "}";
-            String tooFar =
-                    "AND(%s,ABS(%s-{row_counted})>{repeat_limit}/IF({row_weight}=2,2,1)+%s)"
-                            .formatted(ReadingLines.BROKEN, read, ReadingLines.SAME);
-            rows.about(ReadRow::of, Lacking.EMPTY.value())
+            rows.with(ReadingLines.PIECES.and("read", "{row_distance_" + repeat + "}"))
+                    .when("ISNUMBER(<read>)*{row_weight}*{fit_ready}>0")
                     .mm("row_kept_" + repeat, "Counts of the " + repeat)
                     .is(
-                            Given.when(
-                                    "ISNUMBER(" + read + ")*{row_weight}*{fit_ready}>0",
-                                    "IF(" + tooFar + ",\"\"," + read + ")"),
+                            """
+                            IF(AND(<broken>,
+                            ABS(<read>-{row_counted})>{repeat_limit}/IF({row_weight}=2,2,1)+<same>),
+                            "",<read>)
+                            """,
                             row -> kept(row, "distance_" + repeat));
         }
     }
@@ -51,9 +69,9 @@ final class FitRowLines {
         MeasuredQuantity angle = basis.quantity();
         LineSet<ReadRow> rows = rows(lines).with(basis.words);
         rows.whole("<weight>", "Has <word>")
-                .is(
+                .yes(
                         "IF(ISNUMBER({row_<word>}),1,0)",
-                        row -> angle.of(row.fitted().row()).isPresent() ? 1 : 0);
+                        row -> angle.of(row.fitted().row()).isPresent());
         rows.rad("<value>", "Used <word>")
                 .is(
                         "IF(ISNUMBER({row_<word>}),{row_<word>},0)",
@@ -71,49 +89,59 @@ final class FitRowLines {
     static void declareFitted(LiveLines lines) {
         LineSet<ReadRow> first = rows(lines);
         LineSet<ReadRow> rows = first.since(2);
+        LineSet<FittedRow> fitted = rows.of((row, index) -> row.fitted());
         first.number("row_norm", "Travel, normalised")
                 .is(
-                        "(2*({row_height}-{ride_height_used})-{fit_high}-{fit_low})"
-                                + "/({fit_high}-{fit_low})",
+                        """
+                        (2*({row_height}-{ride_height_used})-{fit_high}-{fit_low})
+                        /({fit_high}-{fit_low})
+                        """,
                         row -> row.fitted().s());
         first.mm("row_ahead", "Outer ahead, used")
                 .is("{row_fore_aft}", row -> row.fitted().row().foreAft());
-        rows.whole("row_present", "Has a distance").is("1", row -> 1);
+        rows.whole("row_present", "Has a distance").yes("1", row -> true);
         rows.mm("row_first", "Distance by the first curve")
                 .is(
-                        distance("first_reach", "fit_fore_aft"),
+                        "SQRT(<first>+<ahead>^2+<rise>^2)",
                         row -> row.path().firstPath().at(row.fitted().t()).distance());
         first.revised(2)
                 .number("row_slope", "Change of distance with height")
                 .is(
-                        "((%s)/({fit_high}-{fit_low})+%s*2*(%s)/({fit_high}-{fit_low})+{row_height}-{inner_height_used})/{row_first}"
-                                .formatted(
-                                        slope("first_reach"),
-                                        curve("fit_fore_aft"),
-                                        slope("fit_fore_aft")),
+                        """
+                        ((<first_slope>)/({fit_high}-{fit_low})
+                        +<ahead>*2*(<ahead_slope>)/({fit_high}-{fit_low})
+                        +{row_height}-{inner_height_used})/{row_first}
+                        """,
                         row -> row.path().firstPath().distanceSlope(row.fitted().t()));
-        rows.mm("row_counted", "Distance that counts")
-                .is(counted(), row -> row.fitted().distance());
-        String kept = "{row_kept_first>row_kept_third}";
-        rows.whole("row_readings", "Readings that count")
-                .is("MAX(1,COUNT(" + kept + "))", row -> row.fitted().counted().readings());
-        rows.number("row_kept_scatter", "Squared scatter of these")
+        // Of two readings that can't both be right, the one nearer to the first curve.
+        fitted.mm("row_counted", "Distance that counts")
                 .is(
-                        "IF(COUNT(#)>1,DEVSQ(#),0)".replace("#", kept),
-                        row -> row.fitted().counted().scatter());
-        rows.number("row_variance", "Variance of the distance")
+                        """
+                        IF(AND({row_weight}=2,<broken>),
+                        IF(ABS({row_first}-{row_distance})<=<same>,{row_distance},
+                        IF({row_first}>{row_distance},MAX(<all>),MIN(<all>))),{row_distance})
+                        """,
+                        FittedRow::distance);
+        LineSet<CountedDistance> counted =
+                fitted.with(Pieces.of("kept", "{row_kept_first>row_kept_third}"))
+                        .of((row, index) -> row.counted());
+        counted.whole("row_readings", "Readings that count")
+                .is("MAX(1,COUNT(<kept>))", CountedDistance::readings);
+        counted.number("row_kept_scatter", "Squared scatter of these")
+                .is("IF(COUNT(<kept>)>1,DEVSQ(<kept>),0)", CountedDistance::scatter);
+        fitted.number("row_variance", "Variance of the distance")
                 .is(
-                        "{fit_variance_repeats}/{row_readings}+(tape_graduation_read/2)^2/3"
-                                + "+{row_slope}^2*{fit_variance_height}+({fit_allowance}/2)^2",
-                        row -> row.fitted().deviation() * row.fitted().deviation());
+                        """
+                        {fit_variance_repeats}/{row_readings}+(tape_graduation_read/2)^2/3
+                        +{row_slope}^2*{fit_variance_height}+({fit_allowance}/2)^2
+                        """,
+                        row -> row.deviation() * row.deviation());
         rows.number("row_reach_weight", "Weight of the squared reach")
                 .is(
                         "1/(4*{row_counted}^2*{row_variance})",
                         row -> row.path().reach().basis().weight(row.point()));
-        rows.number("row_reach_squared", "Squared reach that counts")
-                .is(
-                        "{row_counted}^2-{row_fore_aft}^2-" + RISE + "^2",
-                        row -> row.fitted().squaredReach());
+        fitted.number("row_reach_squared", "Squared reach that counts")
+                .is("{row_counted}^2-{row_fore_aft}^2-<rise>^2", FittedRow::squaredReach);
         first.revised(2)
                 .number("row_centred", "Squared reach less mean")
                 .is(
@@ -126,38 +154,17 @@ final class FitRowLines {
         LineSet<ReadRow> rows = rows(lines).revised(2).with(Basis.REACH.words);
         rows.mm("row_residual", "Read less curve")
                 .is(
-                        "{row_counted}-SQRT(%s+{row_fore_aft}^2+%s^2)"
-                                .formatted(curve("fit_reach_squared"), RISE),
+                        "{row_counted}-SQRT(<reach>+{row_fore_aft}^2+<rise>^2)",
                         row -> row.fitted().residual());
         rows.number("row_hat", "Hat value")
                 .is(Basis.HAT, row -> row.path().reach().basis().hat(row.point()));
         // 2 √h/(2D) + b + |Δ|
         rows.mm("row_doubt", "Doubt of the fit")
                 .is(
-                        "(2*SQRT(MAX(0,%s))+ABS(%s))/(2*%s)+{fit_allowance}"
-                                .formatted(
-                                        curve("fit_hat"),
-                                        curve("fit_shift"),
-                                        distance("fit_reach_squared", "fit_fore_aft")),
+                        """
+                        (2*SQRT(MAX(0,<hat>))+ABS(<shift>))
+                        /(2*SQRT(<reach>+<ahead>^2+<rise>^2))+{fit_allowance}
+                        """,
                         row -> row.path().path().at(row.fitted().t()).doubt());
-    }
-
-    private static String curve(String coefficients) {
-        return PathLines.horner(coefficients, "{row_norm}");
-    }
-
-    private static String slope(String coefficients) {
-        return PathLines.hornerSlope(coefficients, "{row_norm}");
-    }
-
-    private static String distance(String reach, String foreAft) {
-        return "SQRT(" + curve(reach) + "+" + curve(foreAft) + "^2+" + RISE + "^2)";
-    }
-
-    /** Of two readings that can't both be right, the one nearer to the first curve. */
-    private static String counted() {
-        return "IF(AND({row_weight}=2,%s),IF(ABS({row_first}-{row_distance})<=%s,{row_distance},IF({row_first}>{row_distance},MAX(#),MIN(#))),{row_distance})"
-                .formatted(ReadingLines.BROKEN, ReadingLines.SAME)
-                .replace("#", ReadingLines.ALL);
     }
 }

@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import shaftwright.book.CellValue;
+import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.formula.Given;
@@ -22,7 +23,8 @@ import shaftwright.units.LengthUnit;
 /**
  * Declares live lines that share section, grid, contract version and what they are about. Where
  * that is not known, all of them show the same, and where they are guarded, so do their formulas. A
- * formula may say {@code <row_from_0>} or {@code <row_from_1>} for the number of its row.
+ * formula may say {@code <row_from_0>} or {@code <row_from_1>} for the number of its row, and
+ * {@code <mirror>} where the right side's has the opposite sign.
  *
  * <p>The core gives numbers in mm and rad, which are shown in the unit of the line's quantity, and
  * NaN for an empty cell. Lines without a formula hold values that a fill writes.
@@ -506,11 +508,12 @@ final class LineSet<T> {
     }
 
     private LiveLine.Formula constant(String formula) {
-        if (formula.contains("<row_from_")) {
+        if (formula.contains("<row_from_") || formula.contains("<mirror>")) {
             return filled(
                     index ->
                             Pieces.of("row_from_0", index.row())
                                     .and("row_from_1", index.row() + 1)
+                                    .and("mirror", index.side() == Side.LEFT ? "" : "0-")
                                     .in(formula));
         }
         String filled = filled(formula);

@@ -11,9 +11,7 @@ import java.util.function.Function;
 import java.util.function.ToIntFunction;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
-import shaftwright.contract.Input;
 import shaftwright.formula.Cases;
-import shaftwright.formula.Given;
 import shaftwright.reading.Sizing;
 import shaftwright.suspension.LinkageKind;
 
@@ -45,40 +43,22 @@ final class LinkagePointLines {
         LineSet<Sizing> side = LineSet.in(lines, Section.PATH_WORK, SIDE);
         Contract.inputs(SIDE).stream()
                 .filter(input -> OF_LINKAGE.contains(input.name()))
-                .forEach(
-                        input ->
-                                typed(
-                                        side,
-                                        input,
-                                        (each, index) -> each.definedName(index.side())));
+                .forEach(input -> ReadLines.ofSide(side, input, ReadLines::cell));
         LineSet<Sizing> points = side.in(Section.PATH_WORK, LINKAGE_POINT);
         points.since(SLOTS).ordinal("point_slot", "Row of points");
         ReadLines.Slot slot = new ReadLines.Slot("point_slot", SLOTS);
-        Contract.inputs(LINKAGE_POINT).forEach(input -> typed(points, input, slot));
+        Contract.inputs(LINKAGE_POINT).forEach(input -> ReadLines.ofSide(points, input, slot));
         points.in(Section.LINKAGE_POINTS, LINKAGE_POINT)
                 .text("point_label", "Point")
                 .is(LinkagePointLines::labels, LinkagePointLines::label);
         seen(points, "point_x", "Ahead of inner datum", "point_ahead", "inner_ahead");
-        points.mm("point_y", "From the centreline")
+        points.given("{point_out_used}")
+                .mm("point_y", "From the centreline")
                 .is(
-                        Given.number("{point_out_used}", "{point_out_used}"),
-                        (sizing, index) -> typed(sizing, index, "point_out"));
+                        "{point_out_used}",
+                        (sizing, index) ->
+                                sizing.readings(index.side()).typed("point_out", index.row()));
         seen(points, "point_z", "Above inner datum", "point_height", "inner_height");
-    }
-
-    /** A typed cell of the side, or the left side's while the right is not measured. */
-    private static void typed(LineSet<Sizing> set, Input input, ReadLines.Cell cell) {
-        ReadLines.aside(set, input.name(), input, cell);
-        ReadLines.ofSide(
-                set,
-                input.name() + "_used",
-                input.name(),
-                input,
-                (sizing, index) -> typed(sizing, index, input.name()));
-    }
-
-    private static double typed(Sizing sizing, Index index, String input) {
-        return sizing.path(index.side()).linkage().typed(input, index.row());
     }
 
     private static String labels(Index index) {
@@ -98,12 +78,12 @@ final class LinkagePointLines {
             LineSet<Sizing> set, String name, String label, String typed, String from) {
         String point = "{" + typed + "_used}";
         String datum = "{" + from + "_used}";
-        set.mm(name, label)
-                .is(
-                        Given.all(point + "-" + datum, point, datum),
-                        (sizing, index) ->
-                                typed(sizing, index, typed)
-                                        - sizing.path(index.side()).linkage().typed(from, 0));
+        set.givenAll(point, datum)
+                .of((sizing, index) -> sizing.readings(index.side()))
+                .mm(name, label)
+                .byRow(
+                        point + "-" + datum,
+                        (side, row) -> side.typed(typed, row) - side.typed(from, 0));
     }
 
     /** The row's point in a kind of linkage; a dash where it has no more. */

@@ -6,9 +6,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.StringJoiner;
+import java.util.stream.IntStream;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
-import shaftwright.formula.Given;
 import shaftwright.reading.Sizing;
 import shaftwright.study.Finding;
 
@@ -70,12 +70,11 @@ enum OptionalSheetLines {
             columns.since(since)
                     .revised(sheet.revised())
                     .whole(sheet.name + "_rests", "Whether its verdict rests on that sheet")
-                    .is(sheet.rests(), (sizing, index) -> sheet.rests(sizing, index.scenario()));
+                    .yes(sheet.rests(), (sizing, index) -> sheet.rests(sizing, index.scenario()));
             book.since(since)
+                    .when("SUM({" + sheet.name + "_rests:each})>0")
                     .text(sheet.name, "Verdicts that rest on it")
-                    .is(
-                            Given.when("SUM({" + sheet.name + "_rests:each})>0", quoted(SAID)),
-                            (sizing, index) -> sheet.said(sizing));
+                    .is(quoted(SAID), sheet::said);
         }
     }
 
@@ -97,20 +96,16 @@ enum OptionalSheetLines {
         return found.toString();
     }
 
-    private int rests(Sizing sizing, int scenario) {
-        boolean found =
-                sizing.verdict(scenario).stream()
-                        .flatMap(verdict -> verdict.findings().stream())
-                        .anyMatch(findings::contains);
-        return found ? 1 : 0;
+    private boolean rests(Sizing sizing, int scenario) {
+        return sizing.verdict(scenario).stream()
+                .flatMap(verdict -> verdict.findings().stream())
+                .anyMatch(findings::contains);
     }
 
     private String said(Sizing sizing) {
-        for (int scenario = 0; scenario < sizing.scenarios().size(); scenario++) {
-            if (rests(sizing, scenario) > 0) {
-                return SAID;
-            }
-        }
-        return "";
+        boolean any =
+                IntStream.range(0, sizing.scenarios().size())
+                        .anyMatch(scenario -> rests(sizing, scenario));
+        return any ? SAID : "";
     }
 }

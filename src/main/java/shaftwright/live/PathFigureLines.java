@@ -1,13 +1,11 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.SIDE;
-import static shaftwright.formula.FormulaText.number;
 import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.function.UnaryOperator;
 import shaftwright.build.Side;
 import shaftwright.contract.Contract;
-import shaftwright.contract.Input;
 import shaftwright.formula.Cases;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.SideReadings;
@@ -36,18 +34,14 @@ final class PathFigureLines {
     /** The builder asks for more than degree 3. */
     private static final String HIGH_DEGREE = "OR(fit_degree&\"\"=\"4\",fit_degree&\"\"=\"5\")";
 
-    private static final String TAPE_VARIANCE = "(tape_graduation_read/2)^2/3";
-    private static final String SHARE_OF_TRAVEL =
-            "(({fit_high}-{fit_low})/" + number(TapeSettings.ALLOWANCE_TRAVEL) + ")";
-
     private PathFigureLines() {}
 
     /** All but what looks back on the fitted curve. */
     static void declare(LiveLines lines) {
         LineSet<Sizing> sides = LineSet.in(lines, Section.PATH_WORK, SIDE);
-        typed(sides, "inner_height");
-        typed(sides, "ride_height");
-        typed(sides, "inner_offset");
+        for (String name : new String[] {"inner_height", "ride_height", "inner_offset"}) {
+            ReadLines.ofSide(sides, Contract.input(name), ReadLines::cell);
+        }
         LineSet<SideReadings> readings = sides.of((sizing, index) -> sizing.readings(index.side()));
         LineSet<MeasuredPath> any = sides.about(Known.FIT.source(), Lacking.ZERO.value());
         any.whole("path_rows", "Heights measured")
@@ -69,30 +63,27 @@ final class PathFigureLines {
         variances(paths);
     }
 
-    private static void typed(LineSet<Sizing> sides, String name) {
-        Input input = Contract.input(name);
-        ReadLines.aside(sides, name, input, (any, index) -> any.definedName(index.side()));
-        ReadLines.ofSide(
-                sides,
-                name + "_used",
-                name,
-                input,
-                (sizing, index) ->
-                        sizing.inputs().number(name, sizing.readings(index.side()).source(), 0));
-    }
-
     private static void repeats(LineSet<Sizing> sides, LineSet<MeasuredPath> paths) {
-        sides.mm("repeat_graduations", "Repeats agree within")
+        sides.with(Pieces.of("most", RepeatReadings.MOST_GRADUATIONS_APART))
+                .mm("repeat_graduations", "Repeats agree within")
                 .is(
-                        "IF(ISNUMBER(tape_graduation_read),%s*tape_graduation_read,1E9)"
-                                .formatted(number(RepeatReadings.MOST_GRADUATIONS_APART)),
+                        "IF(ISNUMBER(tape_graduation_read),<most>*tape_graduation_read,1E9)",
                         PathFigureLines::graduations);
-        paths.number("repeat_variance", "Variance of repeats that agree")
-                .is(calmVariance(), path -> path.repeats().calmVariance());
-        sides.mm("repeat_limit", "Repeats farther apart are mistyped")
+        // Without rows that hold a mistyped one, unless too many seem to.
+        paths.with(Pieces.of("wild", "({path_rows}-SUM({row_calm:all}))"))
+                .number("repeat_variance", "Variance of repeats that agree")
                 .is(
-                        "MAX({repeat_graduations},%s*SQRT({repeat_variance}))"
-                                .formatted(RepeatReadings.MOST_DEVIATIONS_APART),
+                        """
+                        IF(AND(<wild>>1,2*<wild>>COUNTIF({row_weight:all},">1")),
+                        SUM({row_scatter:all})/MAX(1,SUM({row_weight:all})-{path_rows}),
+                        SUMPRODUCT({row_calm:all},{row_scatter:all})
+                        /MAX(1,SUMPRODUCT({row_calm:all},{row_weight:all})-SUM({row_calm:all})))
+                        """,
+                        path -> path.repeats().calmVariance());
+        sides.with(Pieces.of("most", RepeatReadings.MOST_DEVIATIONS_APART))
+                .mm("repeat_limit", "Repeats farther apart are mistyped")
+                .is(
+                        "MAX({repeat_graduations},<most>*SQRT({repeat_variance}))",
                         (sizing, index) ->
                                 sizing.readings(index.side())
                                         .path()
@@ -104,44 +95,45 @@ final class PathFigureLines {
         return RepeatReadings.MOST_GRADUATIONS_APART * sizing.inputs().number("tape_graduation");
     }
 
-    /** Variance of repeats without rows that hold a mistyped one, unless too many seem to. */
-    private static String calmVariance() {
-        return "IF(AND(#>1,2*#>COUNTIF({row_weight:all},\">1\")),SUM({row_scatter:all})"
-                        .replace("#", "({path_rows}-SUM({row_calm:all}))")
-                + "/MAX(1,SUM({row_weight:all})-{path_rows}),"
-                + "SUMPRODUCT({row_calm:all},{row_scatter:all})"
-                + "/MAX(1,SUMPRODUCT({row_calm:all},{row_weight:all})-SUM({row_calm:all})))";
-    }
-
-    private static void variances(LineSet<MeasuredPath> paths) {
+    private static void variances(LineSet<MeasuredPath> open) {
+        LineSet<MeasuredPath> paths =
+                open.with(
+                        Pieces.of("tape_variance", "(tape_graduation_read/2)^2/3")
+                                .and("plumb", String.valueOf(TapeSettings.PLUMB_DEVIATION))
+                                .and("stated", TapeSettings.ALLOWANCE_TRAVEL)
+                                .and("share", "(({fit_high}-{fit_low})/<stated>)"));
         paths.since(2)
                 .number("fit_variance_repeats", "Variance of repeats that count")
                 .is(
-                        "IF(SUM({row_readings:all})>{path_rows},SUM({row_kept_scatter:all})"
-                                + "/(SUM({row_readings:all})-{path_rows}),0)",
+                        """
+                        IF(SUM({row_readings:all})>{path_rows},SUM({row_kept_scatter:all})
+                        /(SUM({row_readings:all})-{path_rows}),0)
+                        """,
                         path -> path.pooledDeviation() * path.pooledDeviation());
         paths.revised(2)
                 .number("fit_variance_distance", "Variance of a distance")
-                .is(TAPE_VARIANCE + "+{fit_variance_repeats}", MeasuredPath::distanceVariance);
+                .is("<tape_variance>+{fit_variance_repeats}", MeasuredPath::distanceVariance);
         paths.number("fit_variance_height", "Variance of a height")
                 .is("(height_graduation_read/2)^2/3", MeasuredPath::heightVariance);
         paths.mm("fit_allowance", "Curve allowance of the fit")
                 .is(
-                        ("IF({path_degree}<=2,curve_allowance_quadratic_read*#^3,"
-                                        + "curve_allowance_cubic_read*#^4)")
-                                .replace("#", SHARE_OF_TRAVEL),
+                        """
+                        IF({path_degree}<=2,curve_allowance_quadratic_read*<share>^3,
+                        curve_allowance_cubic_read*<share>^4)
+                        """,
                         MeasuredPath::curveAllowance);
         paths.since(2)
                 .mm("fit_fore_aft_deviation", "Standard uncertainty of a fore-aft offset")
                 .is(
-                        "SQRT(%s+%s^2+({fit_allowance}/2)^2)"
-                                .formatted(TAPE_VARIANCE, TapeSettings.PLUMB_DEVIATION),
+                        "SQRT(<tape_variance>+<plumb>^2+({fit_allowance}/2)^2)",
                         path -> path.fit(MeasuredQuantity.FORE_AFT).orElseThrow().deviation());
         paths.revised(2)
                 .number("mean_squared", "Mean squared reach")
                 .is(
-                        "SUMPRODUCT({row_reach_weight:all},{row_reach_squared:all})"
-                                + "/SUM({row_reach_weight:all})",
+                        """
+                        SUMPRODUCT({row_reach_weight:all},{row_reach_squared:all})
+                        /SUM({row_reach_weight:all})
+                        """,
                         MeasuredPath::meanSquaredReach);
     }
 
@@ -214,8 +206,12 @@ final class PathFigureLines {
 
     /** Degree of a curve through so many rows. */
     static String degree(String rows) {
-        return "IF(AND(#>=9,%s),VALUE(fit_degree&\"\"),IF(#>=5,3,IF(#>=3,2,MAX(0,#-1))))"
-                .formatted(HIGH_DEGREE)
-                .replace("#", rows);
+        return Pieces.of("rows", rows)
+                .and("high", HIGH_DEGREE)
+                .in(
+                        """
+                        IF(AND(<rows>>=9,<high>),VALUE(fit_degree&""),
+                        IF(<rows>>=5,3,IF(<rows>>=3,2,MAX(0,<rows>-1))))
+                        """);
     }
 }

@@ -61,23 +61,31 @@ final class ReadLines {
     }
 
     /**
-     * Declares a line that reads a side's typed cells; the right side's fall back on the left's
-     * while the right is not measured.
+     * Declares a line that reads a side's typed cells, and those aside from it; the right side's
+     * fall back on the left's while the right is not measured.
+     */
+    static void ofSide(LineSet<Sizing> set, Input input, Cell cell) {
+        aside(set, input.name(), input, cell);
+        ofSide(set, input.name() + "_used", input.name(), input);
+    }
+
+    /**
+     * Declares the line alone.
      *
      * @param aside what the names of the lines {@link #aside} begin with
      */
-    static void ofSide(
-            LineSet<Sizing> set,
-            String name,
-            String aside,
-            Input input,
-            LineSet.Figure<Sizing> core) {
+    static void ofSide(LineSet<Sizing> set, String name, String aside, Input input) {
+        String left = "{" + name + "@left}";
         allowed(set, name, input)
                 .is(
-                        index ->
-                                ownOrLeft(
-                                        index.side(), allowed(input, aside), "{" + name + "@left}"),
-                        core);
+                        index -> ownOrLeft(index.side(), allowed(input, aside), left),
+                        (sizing, index) ->
+                                sizing.readings(index.side()).typed(input.name(), index.row()));
+    }
+
+    /** The one cell of a side. */
+    static String cell(Input input, Index index) {
+        return input.definedName(index.side());
     }
 
     private static LineSet.NumberLine<Sizing> allowed(

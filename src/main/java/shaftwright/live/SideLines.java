@@ -3,7 +3,7 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
 import static shaftwright.contract.Grid.SIDE;
 
-import shaftwright.build.Side;
+import java.util.function.Function;
 import shaftwright.contract.Index;
 import shaftwright.formula.Cases;
 import shaftwright.reading.SideOutcome;
@@ -16,16 +16,21 @@ final class SideLines {
     private SideLines() {}
 
     static void declare(LiveLines lines) {
-        axis(
+        LineSet<Vector> flange =
                 LineSet.in(lines, Section.PATH_WORK, SIDE)
-                        .of((sizing, index) -> sizing.innerFlange().axis()));
+                        .of((sizing, index) -> sizing.innerFlange().axis());
+        parts(
+                axis -> flange.with(axis.words).number("flange_<x>", "Flange axis <forward>"),
+                "SIN(inner_sweep_read)*COS(inner_tilt_read)",
+                "COS(inner_sweep_read)*COS(inner_tilt_read)",
+                "SIN(inner_tilt_read)");
         LineSet<Sizing> all = LineSet.in(lines, Section.SIDE_WORK, SCENARIO_SIDE);
         LineSet<SideOutcome> any = all.of(SideLines::outcome);
         LineSet<SideOutcome> sides = all.only(Known.SETUP, Lacking.NOT_AVAILABLE);
         any.whole("setup_ready", "Set-up complete")
-                .is(
+                .yes(
                         "IF(AND({used}=1,{scenario_trouble}=\"\",{path_ready}=1),1,0)",
-                        side -> side.isSetUp() ? 1 : 0);
+                        SideOutcome::isSetUp);
         sides.mm("t_low", "Droop").is("0-{droop_limit_read}", SideOutcome::droop);
         for (int step = 0; step < SideOutcome.BUMP_STEPS; step++) {
             bump(sides, step);
@@ -33,8 +38,9 @@ final class SideLines {
         sides.mm("t_high", "Bump")
                 .is("{bump_step_" + (SideOutcome.BUMP_STEPS - 1) + "}", SideOutcome::bump);
         flange(all.only(Known.SETUP.inWorkbook(), Lacking.NOT_AVAILABLE), sides);
-        FlangeLines.declare(sides, ShaftEnd.INNER);
-        FlangeLines.declare(sides, ShaftEnd.OUTER);
+        for (ShaftEnd end : ShaftEnd.values()) {
+            FlangeLines.declare(sides, end);
+        }
         for (ShaftEnd end : ShaftEnd.values()) {
             MatingLines.sides(all.only(Known.SETUP.inWorkbook(), Lacking.NOT_AVAILABLE), end);
         }
@@ -47,7 +53,7 @@ final class SideLines {
                 .is(trouble(), SideOutcome::trouble);
         all.about(Known.RESULT.source(), Lacking.ZERO.value())
                 .whole("ready", "Computed")
-                .is("IF({side_trouble}=\"\",1,0)", result -> 1);
+                .yes("IF({side_trouble}=\"\",1,0)", result -> true);
         SteerLines.declare(lines);
     }
 
@@ -55,12 +61,12 @@ final class SideLines {
         return sizing.scenario(index.scenario()).side(index.side());
     }
 
-    private static void axis(LineSet<Vector> axes) {
-        axes.number("flange_x", "Flange axis forward")
-                .is("SIN(inner_sweep_read)*COS(inner_tilt_read)", Vector::x);
-        axes.number("flange_y", "Flange axis outward")
-                .is("COS(inner_sweep_read)*COS(inner_tilt_read)", Vector::y);
-        axes.number("flange_z", "Flange axis up").is("SIN(inner_tilt_read)", Vector::z);
+    /** A vector's parts by name, each with its formula. */
+    private static void parts(
+            Function<Axis, LineSet.NumberLine<Vector>> line, String x, String y, String z) {
+        line.apply(Axis.X).is(x, Vector::x);
+        line.apply(Axis.Y).is(y, Vector::y);
+        line.apply(Axis.Z).is(z, Vector::z);
     }
 
     /** By the clearance rule the wheel centre's rise, not the datum's, uses the clearance up. */
@@ -86,36 +92,26 @@ final class SideLines {
     private static void flange(LineSet<Sizing> setUp, LineSet<SideOutcome> sides) {
         setUp.rad("side_roll", "Drive unit rolled, this side up")
                 .is(
-                        index -> mirrored(index, "{mount_roll}"),
+                        "<mirror>{mount_roll}",
                         (sizing, index) ->
                                 index.side().leftward()
                                         * sizing.mountMove(index.scenario(), "roll"));
         LineSet<Vector> axes = sides.of((side, index) -> side.flange().axis());
-        axes.number("u_x", "Inner axis forward").is("{flange_x}", Vector::x);
-        axes.number("u_y", "Inner axis outward")
-                .is("{flange_y}*COS({side_roll})-{flange_z}*SIN({side_roll})", Vector::y);
-        axes.number("u_z", "Inner axis up")
-                .is("{flange_y}*SIN({side_roll})+{flange_z}*COS({side_roll})", Vector::z);
+        parts(
+                axis -> axes.with(axis.words).number("u_<x>", "Inner axis <forward>"),
+                "{flange_x}",
+                "{flange_y}*COS({side_roll})-{flange_z}*SIN({side_roll})",
+                "{flange_y}*SIN({side_roll})+{flange_z}*COS({side_roll})");
         LineSet<Vector> shifts = sides.of((side, index) -> side.flange().shift());
-        shifts.mm("shift_x", "Flange moved forward")
-                .is("{transaxle_forward_read}+{mount_forward}", Vector::x);
-        shifts.mm("shift_y", "Flange moved outward")
-                .is(
-                        index ->
-                                mirrored(
-                                        index,
-                                        "({transaxle_left_read}+{mount_left})"
-                                                + "+SUM({inner_offset_used})*(COS({side_roll})-1)"),
-                        (shift, index) -> shift.y());
-        shifts.mm("shift_z", "Flange moved up")
-                .is(
-                        "{transaxle_up_read}+{mount_up}+SUM({inner_offset_used})*SIN({side_roll})",
-                        Vector::z);
+        parts(
+                axis -> shifts.with(axis.words).mm("shift_<x>", "Flange moved <forward>"),
+                "{transaxle_forward_read}+{mount_forward}",
+                """
+                <mirror>({transaxle_left_read}+{mount_left})
+                +SUM({inner_offset_used})*(COS({side_roll})-1)
+                """,
+                "{transaxle_up_read}+{mount_up}+SUM({inner_offset_used})*SIN({side_roll})");
         sides.mm("shift_hub", "Hub outward").is("{hub_shift_read}", SideOutcome::hubShift);
-    }
-
-    private static String mirrored(Index index, String formula) {
-        return index.side() == Side.LEFT ? formula : "0-" + formula;
     }
 
     /** A margin, unless one that is built up is to count. */

@@ -6,7 +6,6 @@ import static shaftwright.live.Quantity.MILLIMETRE;
 import static shaftwright.live.Quantity.NUMBER;
 
 import java.util.function.Function;
-import shaftwright.build.Side;
 import shaftwright.formula.Pieces;
 import shaftwright.suspension.Steer;
 import shaftwright.suspension.Vector;
@@ -32,9 +31,7 @@ final class SteerLines {
                         .of((result, index) -> result.setup().steer())
                         .with(TURN);
         set.rad("steer_turn", "Hub's front turned outward")
-                .is(
-                        index -> (index.side() == Side.LEFT ? "" : "0-") + "{steer_angle_read}",
-                        (steer, index) -> steer.angle());
+                .is("<mirror>{steer_angle_read}", (steer, index) -> steer.angle());
         for (HubAxis axis : HubAxis.values()) {
             part(
                     set.revised(6),
