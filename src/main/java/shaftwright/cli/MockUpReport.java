@@ -45,7 +45,7 @@ final class MockUpReport {
     private static String said(Sizing sizing, Side side) {
         SideMockUp mockUp = sizing.mockUp(side);
         if (!mockUp.trouble().isEmpty()) {
-            return MockUpWording.NOT_COMPARED + mockUp.trouble() + ".";
+            return MockUpWording.NOT_COMPARED.formatted(mockUp.trouble());
         }
         return mockUp.check()
                 .map(

@@ -3,12 +3,13 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.POWER;
 import static shaftwright.contract.Grid.SIDE;
 
-import java.util.function.Function;
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 import shaftwright.contract.Contract;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.SidePath;
 import shaftwright.reading.Sizing;
+import shaftwright.suspension.FitDoubt;
 import shaftwright.suspension.HubPath;
 import shaftwright.suspension.MeasuredPath;
 import shaftwright.suspension.Polynomial;
@@ -103,34 +104,20 @@ final class ChosenPathLines {
     private static void coefficients(LiveLines lines) {
         LineSet<HubPath> paths =
                 LineSet.in(lines, Section.PATH_WORK, POWER).only(Known.PATH, Lacking.NOT_AVAILABLE);
-        curve(paths, "camber", "camber", "{linkage_camber}", HubPath::camber);
-        curve(paths, "toe", "toe", "{linkage_toe}", HubPath::toe);
-        curve(
-                paths,
-                "reach_squared",
-                "squared reach",
-                "{linkage_reach_squared}",
-                HubPath::reachSquared);
-        curve(paths, "fore_aft", "fore-aft", "{linkage_fore_aft}", HubPath::foreAft);
+        for (HubCurve curve :
+                List.of(HubCurve.CAMBER, HubCurve.TOE, HubCurve.REACH_SQUARED, HubCurve.FORE_AFT)) {
+            paths.number("coef_" + curve.word, "Coefficient of " + curve.inSentence)
+                    .is(
+                            either("{linkage_" + curve.word + "}", "{fit_" + curve.word + "}"),
+                            (path, index) ->
+                                    curve.of(path, Polynomial.ZERO).coefficient(index.row()));
+        }
         // A linkage has no readings whose places could make its curves doubtful.
-        curve(paths, "hat", "the variance of squared reach", "0", path -> path.doubt().variance());
-        curve(
-                paths.since(2),
-                "shift",
-                "the shift without suspect readings",
-                "0",
-                path -> path.doubt().shift());
-    }
-
-    private static void curve(
-            LineSet<HubPath> paths,
-            String curve,
-            String words,
-            String linkage,
-            Function<HubPath, Polynomial> core) {
-        paths.number("coef_" + curve, "Coefficient of " + words)
-                .is(
-                        "IF({linkage_used}=1," + linkage + ",{fit_" + curve + "})",
-                        (path, index) -> core.apply(path).coefficient(index.row()));
+        LineSet<FitDoubt> doubts = paths.of((path, index) -> path.doubt());
+        doubts.number("coef_hat", "Coefficient of the variance of squared reach")
+                .byRow(either("0", "{fit_hat}"), (doubt, row) -> doubt.variance().coefficient(row));
+        doubts.since(2)
+                .number("coef_shift", "Coefficient of the shift without suspect readings")
+                .byRow(either("0", "{fit_shift}"), (doubt, row) -> doubt.shift().coefficient(row));
     }
 }

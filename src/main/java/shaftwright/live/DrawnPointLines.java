@@ -128,7 +128,7 @@ final class DrawnPointLines {
             case 's' ->
                     new Figure(
                                     "{draw_spline_" + end.shortWord() + "}",
-                                    print -> ShaftDrawingLines.splineLeft(print, end))
+                                    print -> print.ofPlan(plan -> plan.splineLeft(end)))
                             .inboardOf(end);
             case 'c' -> cut.outboardOf(end);
             case 'h' -> cut.halved().outboardOf(end);

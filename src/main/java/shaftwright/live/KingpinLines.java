@@ -1,20 +1,26 @@
 package shaftwright.live;
 
 import static shaftwright.contract.Grid.SIDE;
-import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.function.ToDoubleFunction;
+import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.study.Wording;
 import shaftwright.suspension.BallJoint;
 import shaftwright.suspension.Kingpin;
+import shaftwright.units.LengthUnit;
 
 /**
  * The line about which a side's hub is steered: as it was measured, else through the ball joints of
  * its linkage's two wishbones.
  */
 final class KingpinLines {
+    /** Said of a line that comes from ball joints. */
+    private static final String BY_BALLS =
+            "By the linkage's ball joints, since the rows above do not tell it: inclination %s,"
+                    + " caster %s, %s inward of the outer datum, ahead of it %s";
+
     private static final String MEASURED =
             """
             COUNT(kingpin_inclination_read,kingpin_caster_read,kingpin_inward_read,
@@ -60,51 +66,47 @@ final class KingpinLines {
                                         IF(<all>=11,IF(<above>,1,0),0),0))
                                         """),
                         (sizing, index) -> sizing.kingpinByLinkage(index.side()));
+        LineSet<Kingpin> used = set.ofAny((sizing, index) -> sizing.kingpin(index.side()));
         used(
-                set.rad("kingpin_inclination_used", "Kingpin inclination used"),
+                used.rad("kingpin_inclination_used", "Kingpin inclination used"),
                 "kingpin_inclination_read",
                 "ATAN(0-<outward>)",
                 Kingpin::inclination);
         used(
-                set.rad("kingpin_caster_used", "Caster used"),
+                used.rad("kingpin_caster_used", "Caster used"),
                 "kingpin_caster_read",
                 "ATAN(0-<ahead>)",
                 Kingpin::caster);
         used(
-                set.mm("kingpin_inward_used", "Outer datum to kingpin line used"),
+                used.mm("kingpin_inward_used", "Outer datum to kingpin line used"),
                 "kingpin_inward_read",
                 "{outer_out_used}-<ly>-<outward>*<rise>",
                 Kingpin::inward);
         used(
-                set.mm("kingpin_ahead_used", "Kingpin line ahead of outer datum used"),
+                used.mm("kingpin_ahead_used", "Kingpin line ahead of outer datum used"),
                 "kingpin_ahead_read",
                 "<lx>+<ahead>*<rise>-<datum_x>",
                 Kingpin::ahead);
         set.in(Section.KINGPIN_NOTE, SIDE)
-                .text("kingpin_note", "Kingpin line")
-                .is(
-                        Pieces.of("by_balls", quoted(Words.BY_BALLS))
-                                .and("lean", Phrases.angle("{kingpin_inclination_used}"))
-                                .and("caster", quoted(Words.CASTER))
-                                .and("back", Phrases.angle("{kingpin_caster_used}"))
-                                .and("inward", quoted(Words.INWARD))
-                                .and("in", Phrases.length("{kingpin_inward_used}"))
-                                .and("forward", quoted(Words.AHEAD))
-                                .and("to", Phrases.length("{kingpin_ahead_used}"))
-                                .in(
-                                        """
-                                        IF({kingpin_linked}=1,<by_balls>&<lean>&<caster>&<back>
-                                        &<inward>&<in>&<forward>&<to>,"")
-                                        """),
+                .ofAny(
                         (sizing, index) ->
-                                sizing.kingpinByLinkage(index.side())
-                                        ? Words.of(
-                                                sizing.kingpin(index.side()).orElseThrow(), sizing)
-                                        : "");
+                                sizing.kingpin(index.side())
+                                        .filter(line -> sizing.kingpinByLinkage(index.side())))
+                .text("kingpin_note", "Kingpin line")
+                .inUnit(
+                        Given.when(
+                                "{kingpin_linked}=1",
+                                Phrases.said(
+                                        BY_BALLS,
+                                        Phrases.angle("{kingpin_inclination_used}"),
+                                        Phrases.angle("{kingpin_caster_used}"),
+                                        Phrases.length("{kingpin_inward_used}"),
+                                        Phrases.length("{kingpin_ahead_used}"))),
+                        KingpinLines::words);
     }
 
     private static void used(
-            LineSet.NumberLine<Sizing> line,
+            LineSet.NumberLine<Kingpin> line,
             String read,
             String byBalls,
             ToDoubleFunction<Kingpin> core) {
@@ -113,29 +115,14 @@ final class KingpinLines {
                         .and("measured", MEASURED)
                         .and("by_balls", byBalls)
                         .in("IF({kingpin_linked}=1,<by_balls>,IF(<measured>,<read>,\"\"))"),
-                (sizing, index) ->
-                        sizing.kingpin(index.side()).map(core::applyAsDouble).orElse(Double.NaN));
+                core);
     }
 
-    /** What is said of a line that comes from ball joints. */
-    private static final class Words {
-        static final String BY_BALLS =
-                "By the linkage's ball joints, since the rows above do not tell it: inclination ";
-        static final String CASTER = ", caster ";
-        static final String INWARD = ", ";
-        static final String AHEAD = " inward of the outer datum, ahead of it ";
-
-        private Words() {}
-
-        static String of(Kingpin kingpin, Sizing sizing) {
-            return BY_BALLS
-                    + Wording.angle(kingpin.inclination())
-                    + CASTER
-                    + Wording.angle(kingpin.caster())
-                    + INWARD
-                    + Wording.length(kingpin.inward(), sizing.unit())
-                    + AHEAD
-                    + Wording.length(kingpin.ahead(), sizing.unit());
-        }
+    private static String words(Kingpin kingpin, LengthUnit unit) {
+        return BY_BALLS.formatted(
+                Wording.angle(kingpin.inclination()),
+                Wording.angle(kingpin.caster()),
+                Wording.length(kingpin.inward(), unit),
+                Wording.length(kingpin.ahead(), unit));
     }
 }

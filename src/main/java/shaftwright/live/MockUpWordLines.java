@@ -6,7 +6,7 @@ import static shaftwright.contract.Grid.STICK_READING;
 import static shaftwright.formula.FormulaText.joined;
 import static shaftwright.formula.FormulaText.quoted;
 
-import java.util.function.UnaryOperator;
+import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
 import shaftwright.mockup.FloatStop;
 import shaftwright.mockup.MockUpCheck.Suspicion;
@@ -52,36 +52,35 @@ final class MockUpWordLines {
                 .ofAny((check, index) -> check.leastUsable(), Lacking.EMPTY)
                 .text("stick_flaw_says", "Why it can't be used")
                 .inUnit(
-                        Pieces.of("at", quoted(MockUpWording.AT_READING))
-                                .and("after", quoted(MockUpWording.AFTER_READING))
-                                .and(
-                                        "unusable",
-                                        unusable(
-                                                line ->
-                                                        "INDEX({"
-                                                                + line
-                                                                + ":all},{stick_flaw_row})"))
-                                .in(
-                                        """
-                                        IF({stick_flaw_row}=0,"",
-                                        <at>&FIXED({stick_flaw_row},0,1)&<after>&<unusable>)
-                                        """),
+                        Given.row(
+                                "{stick_flaw_row}",
+                                Phrases.said(
+                                        MockUpWording.AT_READING,
+                                        "FIXED({stick_flaw_row},0,1)",
+                                        unusable("INDEX({%s:all},{stick_flaw_row})"))),
                         MockUpWording::unusableAt);
     }
 
-    /** What is wrong with a reading, by its numbers. */
-    private static String unusable(UnaryOperator<String> of) {
-        return Pieces.of("in", Phrases.length(of.apply("stick_read_in")))
-                .and("not_more", quoted(MockUpWording.IN_NOT_MORE))
-                .and("out", Phrases.length(of.apply("stick_read_out")))
-                .and("than_out", quoted(MockUpWording.THAN_OUT))
-                .and("holes", quoted(MockUpWording.HOLES))
-                .and("longest", Phrases.length(of.apply("stick_longest")))
-                .and("too_far", quoted(MockUpWording.TOO_FAR))
-                .and("most", Phrases.length(of.apply("stick_most")))
-                .and("flaw", of.apply("stick_flaw"))
-                .in(
-                        "IF(<flaw>=1,<in>&<not_more>&<out>&<than_out>,<holes>&<longest>&<too_far>&<most>)");
+    /**
+     * What is wrong with a reading, by its numbers.
+     *
+     * @param cell a line's cell, with {@code %s} for the line
+     */
+    private static String unusable(String cell) {
+        return Pieces.of("flaw", cell.formatted("stick_flaw"))
+                .and(
+                        "swapped",
+                        Phrases.said(
+                                MockUpWording.SWAPPED,
+                                Phrases.length(cell.formatted("stick_read_in")),
+                                Phrases.length(cell.formatted("stick_read_out"))))
+                .and(
+                        "too_long",
+                        Phrases.said(
+                                MockUpWording.TOO_LONG,
+                                Phrases.length(cell.formatted("stick_longest")),
+                                Phrases.length(cell.formatted("stick_most"))))
+                .in("IF(<flaw>=1,<swapped>,<too_long>)");
     }
 
     private static String row() {
@@ -96,7 +95,7 @@ final class MockUpWordLines {
                 .and("met", "INDEX(stick_inboard~,{stick_row_number})")
                 .and("then", "INDEX(stick_outboard~,{stick_row_number})")
                 .and("not_used", quoted(MockUpWording.NOT_USED))
-                .and("unusable", unusable(line -> "{" + line + "}"))
+                .and("unusable", unusable("{%s}"))
                 .and(
                         "mixed",
                         """
@@ -134,44 +133,45 @@ final class MockUpWordLines {
     private static String summary(SideMockUp mockUp) {
         return mockUp.trouble().isEmpty()
                 ? mockUp.check().map(MockUpWording::summary).orElse("")
-                : MockUpWording.NOT_COMPARED + mockUp.trouble() + ".";
+                : MockUpWording.NOT_COMPARED.formatted(mockUp.trouble());
     }
 
     private static String summary() {
-        return Pieces.of("not_compared", quoted(MockUpWording.NOT_COMPARED))
-                .and("nothing", quoted(MockUpWording.NOTHING_READ))
-                .and("of", quoted(MockUpWording.OF))
-                .and("agree", quoted(MockUpWording.AGREE))
-                .and("check", quoted(MockUpWording.CHECK))
-                .and("checks", joined(",", Suspicion.values(), each -> quoted(each.words())))
-                .and("none_used", quoted(MockUpWording.NONE_USED))
-                .and("some_unused", quoted(MockUpWording.SOME_UNUSED))
-                .and("all", "({stick_count_in}+{stick_count_out})")
+        String checks = joined(",", Suspicion.values(), each -> quoted(each.words()));
+        return Pieces.of("all", "({stick_count_in}+{stick_count_out})")
                 .and(
                         "against",
                         "(COUNTIF({stick_excess_in:all},\">0\")+COUNTIF({stick_excess_out:all},\">0\"))")
+                .and("not_compared", Phrases.said(MockUpWording.NOT_COMPARED, "{stick_trouble}"))
+                .and("nothing", quoted(MockUpWording.NOTHING_READ))
+                .and(
+                        "agree",
+                        Phrases.said(
+                                MockUpWording.AGREE,
+                                "FIXED(<all>-<against>,0,1)",
+                                "FIXED(<all>,0,1)"))
+                .and(
+                        "check",
+                        Phrases.said(
+                                MockUpWording.CHECK, "CHOOSE({stick_excess_check}," + checks + ")"))
+                .and("none_used", quoted(MockUpWording.NONE_USED))
+                .and("some_unused", quoted(MockUpWording.SOME_UNUSED))
                 .in(
                         """
-                        IF({stick_typed}=0,"",IF({stick_ready}=0,<not_compared>&{stick_trouble}&".",
-                        IF(<all>=0,IF({stick_flaw_row}=0,<nothing>,<none_used>),FIXED(<all>-<against>,0,1)&<of>&FIXED(<all>,0,1)&<agree>
-                        &IF(<against>=0,"",<check>&CHOOSE({stick_excess_check},<checks>)&".")
+                        IF({stick_typed}=0,"",IF({stick_ready}=0,<not_compared>,
+                        IF(<all>=0,IF({stick_flaw_row}=0,<nothing>,<none_used>),<agree>
+                        &IF(<against>=0,"",<check>)
                         &IF({stick_flaw_row}=0,"",<some_unused>))))
                         """);
     }
 
     private static String correction() {
-        return Pieces.of("in", quoted(MockUpWording.IN))
-                .and("out", quoted(MockUpWording.OUT))
-                .and("between", quoted(MockUpWording.BETWEEN))
-                .and("line_in", line(WindowEnd.IN))
-                .and("line_out", line(WindowEnd.OUT))
-                .and("doubt", Phrases.length("{stick_doubt}"))
-                .and("more", quoted(MockUpWording.MORE_DOUBT))
-                .in(
-                        """
-                        IF({stick_count_in}+{stick_count_out}=0,"",
-                        <in>&<line_in>&<between>&<out>&<line_out>&<between>&<doubt>&<more>)
-                        """);
+        return Pieces.of("in", Phrases.said(MockUpWording.IN, line(WindowEnd.IN)))
+                .and("out", Phrases.said(MockUpWording.OUT, line(WindowEnd.OUT)))
+                .and(
+                        "more",
+                        Phrases.said(MockUpWording.MORE_DOUBT, Phrases.length("{stick_doubt}")))
+                .in("IF({stick_count_in}+{stick_count_out}=0,\"\",<in>&<out>&<more>)");
     }
 
     private static String line(WindowEnd end) {
@@ -188,10 +188,9 @@ final class MockUpWordLines {
     }
 
     private static String at(String travel) {
-        return Phrases.length("{stick_level_<end>}+{stick_slope_<end>}*" + travel)
-                + "&"
-                + quoted(MockUpWording.AT)
-                + "&"
-                + Phrases.travel(travel);
+        return Phrases.said(
+                MockUpWording.AT,
+                Phrases.length("{stick_level_<end>}+{stick_slope_<end>}*" + travel),
+                Phrases.travel(travel));
     }
 }

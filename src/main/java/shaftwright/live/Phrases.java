@@ -74,6 +74,21 @@ final class Phrases {
         };
     }
 
+    /** A text with {@code %s} in the place of each of these formulas. */
+    static String said(String text, String... places) {
+        String[] fixed = text.split("%s", -1);
+        List<String> parts = new ArrayList<>();
+        for (int at = 0; at < fixed.length; at++) {
+            if (!fixed[at].isEmpty()) {
+                parts.add(quoted(fixed[at]));
+            }
+            if (at < places.length) {
+                parts.add(places[at]);
+            }
+        }
+        return String.join("&", parts);
+    }
+
     /** A length in mm by which something is over: "less than 0.1 mm" rather than 0. */
     static String excess(String millimetres) {
         return atLeastOneStep("(" + millimetres + ")/tape_mm", "unit_decimals", UNIT);

@@ -9,6 +9,7 @@ import shaftwright.formula.LengthTextFormula;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
 import shaftwright.shaft.CutPlan;
+import shaftwright.shaft.EndCut;
 import shaftwright.shaft.ShaftEnd;
 import shaftwright.study.CardPrint;
 import shaftwright.units.Length;
@@ -17,7 +18,7 @@ import shaftwright.units.LengthUnit;
 
 /** Sizes of the shaft that a shop card draws, beside those that it prints, and words beside it. */
 final class ShaftDrawingLines {
-    private static final String GROOVE = "groove from this end: ";
+    private static final String GROOVE = "groove from this end: %s, %s wide";
 
     private ShaftDrawingLines() {}
 
@@ -60,7 +61,7 @@ final class ShaftDrawingLines {
                             Given.row(
                                     "{draw_row}",
                                     "INDEX(blank_spline_length_<inner>_read,{draw_row})-{card_cut_<end>}"),
-                            print -> splineLeft(print, end));
+                            print -> print.ofPlan(plan -> plan.splineLeft(end)));
         }
     }
 
@@ -73,11 +74,6 @@ final class ShaftDrawingLines {
     static double body(Card.Printed print) {
         return print.ofPlan(
                 plan -> plan.blank().diameter().orElse(print.endDiameter(ShaftEnd.INNER)) / 2);
-    }
-
-    /** Splined length that is left when an end is cut, mm; NaN without a blank. */
-    static double splineLeft(Card.Printed print, ShaftEnd end) {
-        return print.ofPlan(plan -> plan.blank().end(end).splineLength() - plan.cut(end).cut());
     }
 
     private static void words(LineSet<Card.Printed> set) {
@@ -117,26 +113,18 @@ final class ShaftDrawingLines {
 
     private static void groove(LineSet<Card.Printed> printed, DrawnPart part, ShaftEnd end) {
         String line = "card_wall_" + end.shortWord();
-        String words = quoted(GROOVE) + "&" + both(line) + "&\", \"&" + CardLines.grooveWidth();
+        String words = Phrases.said(GROOVE, both(line), CardLines.grooveWidth());
         printed.text(part.words(), "Words")
                 .is(
-                        Given.number("{" + line + "}", words + "&\" wide\""),
+                        Given.number("{" + line + "}", words),
                         print ->
                                 print.plan()
-                                        .map(
-                                                plan ->
-                                                        GROOVE
-                                                                + both(
-                                                                        plan.cut(end).outerWall(),
-                                                                        print.sizing()))
-                                        .map(
-                                                said ->
-                                                        said
-                                                                + ", "
-                                                                + CardLines.grooveWidth(
-                                                                        print.sizing()))
-                                        .map(said -> said + " wide")
+                                        .map(plan -> groove(plan.cut(end), print.sizing()))
                                         .orElse(""));
+    }
+
+    private static String groove(EndCut cut, Sizing sizing) {
+        return GROOVE.formatted(both(cut.outerWall(), sizing), CardLines.grooveWidth(sizing));
     }
 
     private static String both(String line) {

@@ -22,7 +22,12 @@ public record CutPlan(Blank blank, int row, ShaftLength length, EndCut inner, En
         return inner.cut() + outer.cut();
     }
 
-    /** The same to the hundredth of a millimetre, by which plans are compared. */
+    /** Splined length that is left at an end, mm. */
+    public double splineLeft(ShaftEnd end) {
+        return blank.end(end).splineLength() - cut(end).cut();
+    }
+
+    /** The scrap to the hundredth of a millimetre, by which plans are compared. */
     public double scrapToHundredths() {
         return Rounding.hundredth(scrap());
     }

@@ -41,20 +41,15 @@ public final class MockUpWording {
     /** Begins what is said of a reading that can't be used. */
     public static final String NOT_USED = "not used: ";
 
-    /** Begins the same in a finding; the row's number follows, and what stands between. */
-    public static final String AT_READING = "at reading ";
+    /** Said of a reading that can't be used in a finding: its row's number, and what is wrong. */
+    public static final String AT_READING = "at reading %s, %s";
 
-    public static final String AFTER_READING = ", ";
+    /** Said of holes fully in, and fully out, of a reading whose two are swapped. */
+    public static final String SWAPPED = "%s fully in is not more than %s fully out";
 
-    /** Follow the holes fully in, and fully out, of a reading whose two are swapped. */
-    public static final String IN_NOT_MORE = " fully in is not more than ";
-
-    public static final String THAN_OUT = " fully out";
-
-    /** Before and behind how far apart holes are, of a stick that is too long for the cups. */
-    public static final String HOLES = "holes ";
-
-    public static final String TOO_FAR = " apart do not go between the cups, which take at most ";
+    /** Said of how far apart holes are, of a stick that is too long for the cups. */
+    public static final String TOO_LONG =
+            "holes %s apart do not go between the cups, which take at most %s";
 
     /** Said when no reading can be used, and when some can. */
     public static final String NONE_USED = "No reading can be used: see what each row says.";
@@ -65,25 +60,29 @@ public final class MockUpWording {
     public static final String NOT_PUSHED =
             "fully in is not judged: say what stops the races inboard";
 
-    public static final String NOT_COMPARED = "Not compared: ";
+    /** Said of what keeps it from that. */
+    public static final String NOT_COMPARED = "Not compared: %s.";
+
     public static final String NOTHING_READ = "No reading to compare yet.";
 
-    /** Between how many of all readings agree, and what follows. */
-    public static final String OF = " of ";
+    /** Said of how many of all readings agree. */
+    public static final String AGREE = "%s of %s readings agree with the plan within the doubt.";
 
-    public static final String AGREE = " readings agree with the plan within the doubt.";
-    public static final String CHECK = " Check ";
+    public static final String CHECK = " Check %s.";
 
-    /** Begin what is said of a correction. */
-    public static final String IN = "Fully in: ";
+    /** Said of the correction of both ends of the window. */
+    public static final String IN = "Fully in: %s; ";
 
-    public static final String OUT = "fully out: ";
+    public static final String OUT = "fully out: %s; ";
     public static final String UNREAD = "not read";
-    public static final String AT = " at ";
+
+    /** Said of a correction and the travel that it is for. */
+    public static final String AT = "%s at %s";
+
     public static final String TO = ", ";
 
-    /** Follows what the doubt grows by. */
-    public static final String MORE_DOUBT = " added to the doubt.";
+    /** Said of what the doubt grows by. */
+    public static final String MORE_DOUBT = "%s added to the doubt.";
 
     private MockUpWording() {}
 
@@ -128,21 +127,19 @@ public final class MockUpWording {
     public static String unusable(UnusableReading reading, LengthUnit unit) {
         return switch (reading.flaw()) {
             case SWAPPED ->
-                    Wording.length(reading.reading().holesIn().orElseThrow(), unit)
-                            + IN_NOT_MORE
-                            + Wording.length(reading.reading().holesOut().orElseThrow(), unit)
-                            + THAN_OUT;
+                    SWAPPED.formatted(
+                            Wording.length(reading.reading().holesIn().orElseThrow(), unit),
+                            Wording.length(reading.reading().holesOut().orElseThrow(), unit));
             case TOO_LONG ->
-                    HOLES
-                            + Wording.length(reading.longest(), unit)
-                            + TOO_FAR
-                            + Wording.length(reading.most(), unit);
+                    TOO_LONG.formatted(
+                            Wording.length(reading.longest(), unit),
+                            Wording.length(reading.most(), unit));
         };
     }
 
     /** The same with its row. */
     public static String unusableAt(UnusableReading reading, LengthUnit unit) {
-        return AT_READING + (reading.reading().row() + 1) + AFTER_READING + unusable(reading, unit);
+        return AT_READING.formatted(reading.reading().row() + 1, unusable(reading, unit));
     }
 
     /** How many readings of a side agree, and what to look at when not all do. */
@@ -153,11 +150,8 @@ public final class MockUpWording {
             return unused ? NONE_USED : NOTHING_READ;
         }
         int against = check.contradicting(false);
-        return (all - against)
-                + OF
-                + all
-                + AGREE
-                + (against == 0 ? "" : CHECK + check.suspicion(false).words() + ".")
+        return AGREE.formatted(all - against, all)
+                + (against == 0 ? "" : CHECK.formatted(check.suspicion(false).words()))
                 + (unused ? SOME_UNUSED : "");
     }
 
@@ -166,14 +160,9 @@ public final class MockUpWording {
         if (check.comparisons().isEmpty()) {
             return "";
         }
-        return IN
-                + line(check.correction().inward(), unit)
-                + BETWEEN
-                + OUT
-                + line(check.correction().outward(), unit)
-                + BETWEEN
-                + Wording.length(check.correction().doubt(), unit)
-                + MORE_DOUBT;
+        return IN.formatted(line(check.correction().inward(), unit))
+                + OUT.formatted(line(check.correction().outward(), unit))
+                + MORE_DOUBT.formatted(Wording.length(check.correction().doubt(), unit));
     }
 
     private static String line(Optional<CorrectionLine> read, LengthUnit unit) {
@@ -189,6 +178,6 @@ public final class MockUpWording {
     }
 
     private static String at(CorrectionLine line, double travel, LengthUnit unit) {
-        return Wording.length(line.at(travel), unit) + AT + Wording.travel(travel, unit);
+        return AT.formatted(Wording.length(line.at(travel), unit), Wording.travel(travel, unit));
     }
 }
