@@ -17,20 +17,18 @@ final class DoubtLines {
                         .of((sizing, index) -> sizing.doubts());
         rows.whole("doubt_counts", "Counts")
                 .yes(
-                        "IF({doubt_slot}>ROWS(doubt_on),0,IF(AND(COUNT({doubt_amount_read},"
-                                + "{doubt_repeats_read})=2,"
-                                + "INDEX(doubt_on,{doubt_slot})<>\"no\"),1,0))",
+                        """
+                        IF({doubt_slot}>ROWS(doubt_on),0,IF(AND(COUNT({doubt_amount_read},
+                        {doubt_repeats_read})=2,INDEX(doubt_on,{doubt_slot})<>"no"),1,0))
+                        """,
                         (doubts, index) -> doubts.counts(index.row()));
         rows.mm("doubt_standard", "Standard uncertainty")
-                .is(
+                .byRow(
                         kinds("/2/SQRT(3)", "/SQRT({doubt_repeats_read})", "*0", "/SQRT(3)"),
-                        (doubts, index) -> doubts.standard(index.row()));
+                        Doubts::standard);
         rows.mm("doubt_worst", "At worst")
-                .is(
-                        kinds("/2", "*2/SQRT({doubt_repeats_read})", "", ""),
-                        (doubts, index) -> doubts.worst(index.row()));
-        rows.mm("doubt_fixed", "Always there")
-                .is(kinds("*0", "*0", "", "*0"), (doubts, index) -> doubts.bias(index.row()));
+                .byRow(kinds("/2", "*2/SQRT({doubt_repeats_read})", "", ""), Doubts::worst);
+        rows.mm("doubt_fixed", "Always there").byRow(kinds("*0", "*0", "", "*0"), Doubts::bias);
         LineSet<Uncertainty> all =
                 rows.in(Section.DOUBT, Grid.BOOK).of((doubts, index) -> doubts.uncertainty());
         all.shown("doubt_sigma", "Standard uncertainty of all")
@@ -49,11 +47,12 @@ final class DoubtLines {
                         doubt -> doubt.builtUp().isEmpty() ? TYPED : BUILT);
         all.in(Section.BOOK_WORK, Grid.BOOK)
                 .mm("margin_built", "Margin built up")
-                .is(
-                        "IF(SUM(doubt_counts)=0,\"\",IF(margin_choice=\"root-sum-square\","
-                                + "margin_rss*tape_mm,IF(margin_choice=\"worst case\","
-                                + "margin_worst*tape_mm,\"\")))",
-                        doubt -> doubt.builtUp().orElse(Double.NaN));
+                .ifKnown(
+                        """
+                        IF(SUM(doubt_counts)=0,"",IF(margin_choice="root-sum-square",
+                        margin_rss*tape_mm,IF(margin_choice="worst case",margin_worst*tape_mm,"")))
+                        """,
+                        Uncertainty::builtUp);
     }
 
     private static String kinds(String graduation, String scatter, String bias, String evenly) {

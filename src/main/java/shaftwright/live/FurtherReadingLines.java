@@ -36,12 +36,8 @@ final class FurtherReadingLines {
                         .measured("readings_contradict", "tape_graduation_read", "tape_mm");
         BLOCK.stamp(lines, print, SINCE, OWN);
         work.in(Section.MEASURE_NOTES, SIDE)
-                .about(OWN.inWorkbook().source(), Lacking.EMPTY.value())
+                .about(OWN.source(), Lacking.EMPTY.value())
                 .text("further_reading", "Go on measuring?")
-                .filledWords(
-                        (sizing, index) ->
-                                ReadingWording.next(
-                                        sizing.measured(index.side()).orElseThrow(),
-                                        sizing.unit()));
+                .filledInUnit(ReadingWording::next);
     }
 }

@@ -28,17 +28,17 @@ final class GapLines {
         LineSet<Sizing> set = LineSet.in(lines, Section.PATH_WORK, READING_SLOT).since(2);
         LineSet<RowGaps> each = set.only(GAP, Lacking.ZERO);
         each.mm("gap_height", "Halfway to the next row")
-                .is(
+                .byRow(
                         "(LARGE({row_height:all},{row_slot})+LARGE({row_height:all},{row_slot}+1))/2",
-                        (gaps, index) -> gaps.height(index.row()));
+                        RowGaps::height);
         each.number("gap_norm", "The same, normalised")
-                .is(
+                .byRow(
                         "(2*({gap_height}-{ride_height_used})-{fit_high}-{fit_low})/({fit_high}-{fit_low})",
-                        (gaps, index) -> gaps.normalised(index.row()));
+                        RowGaps::normalised);
         each.number("gap_deviation", "How well it is known")
-                .is(
+                .byRow(
                         "ROUND(SQRT(MAX(0," + PathLines.horner("fit_hat", "{gap_norm}") + ")),6)",
-                        (gaps, index) -> gaps.deviation(index.row()));
+                        RowGaps::deviation);
         set.in(Section.PATH_WORK, SIDE)
                 .only(ANY, Lacking.ZERO)
                 .mm("gap_least_known", "Best height for one more row")

@@ -43,24 +43,20 @@ final class ShaftDrawingLines {
                                         .map(plan -> sizing.parts().blankRow(plan.row()))
                                         .orElse(0));
         LineSet<Card.Printed> printed = Card.printed(set);
-        printed.mm("draw_total", "Blank, or shaft without one")
-                .is(
-                        Given.number("{card_e}", "{card_e}+SUM({card_cut_in},{card_cut_out})"),
-                        ShaftDrawingLines::total);
-        printed.with(Pieces.of("diameter", "INDEX(blank_diameter_read,{draw_row})"))
+        printed.given("{card_e}")
+                .mm("draw_total", "Blank, or shaft without one")
+                .is("{card_e}+SUM({card_cut_in},{card_cut_out})", ShaftDrawingLines::total);
+        LineSet<Card.Printed> ofBlank = printed.inRow("{draw_row}");
+        ofBlank.with(Pieces.of("diameter", "INDEX(blank_diameter_read,{draw_row})"))
                 .mm("draw_body", "Half the bar")
                 .is(
-                        Given.row(
-                                "{draw_row}",
-                                "IF(SUM(<diameter>)>0,<diameter>/2,shaft_end_diameter_inner_read/2)"),
+                        "IF(SUM(<diameter>)>0,<diameter>/2,shaft_end_diameter_inner_read/2)",
                         ShaftDrawingLines::body);
         for (ShaftEnd end : ShaftEnd.values()) {
-            printed.at(end)
+            ofBlank.at(end)
                     .mm("draw_spline_<end>", "Spline left, <inner> end")
                     .is(
-                            Given.row(
-                                    "{draw_row}",
-                                    "INDEX(blank_spline_length_<inner>_read,{draw_row})-{card_cut_<end>}"),
+                            "INDEX(blank_spline_length_<inner>_read,{draw_row})-{card_cut_<end>}",
                             print -> print.ofPlan(plan -> plan.splineLeft(end)));
         }
     }
