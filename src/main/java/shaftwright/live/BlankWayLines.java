@@ -10,6 +10,7 @@ import shaftwright.reading.Sizing;
 import shaftwright.shaft.BlankReview;
 import shaftwright.shaft.CutPlan;
 import shaftwright.shaft.GrooveFlaw;
+import shaftwright.shaft.GroovePlan;
 import shaftwright.shaft.GrooveUse;
 import shaftwright.shaft.RingSpec;
 import shaftwright.shaft.ShaftEnd;
@@ -49,9 +50,7 @@ final class BlankWayLines {
                         // Inner cut where neither end can take all of it.
                         .and(
                                 "parted",
-                                """
-                            MIN(MAX({blank_rest}/2,{blank_rest}-{blank_room_out}),{blank_room_in})
-                            """)
+                                "MIN(MAX({blank_rest}/2,{blank_rest}-{blank_room_out}),{blank_room_in})")
                         // Spline that is missing at an end with both grooves new.
                         .and("missing_in", "(MAX(0,<parted>)-{blank_room_in})")
                         .and("missing_out", "(MAX(0,{blank_rest}-<parted>)-{blank_room_out})")
@@ -81,37 +80,12 @@ final class BlankWayLines {
 
     private BlankWayLines() {}
 
-    /**
-     * A score as figures that come one after the other in it.
-     *
-     * @param steps new grooves, and {@link #GROOVE_STEPS} for each level of what is against them
-     * @param scrap mm, in whole hundredths
-     * @param price of the blank, or what stands for none
-     */
-    private record Score(int steps, double scrap, double price) {
-        private static final double STEP = 1e13;
-        private static final double MILLIMETRE = 1e9;
-
-        static Score of(CutPlan plan) {
-            return new Score(
-                    GROOVE_STEPS * plan.flaw().level() + plan.newGrooves(),
-                    plan.scrapToHundredths(),
-                    plan.blank().price().orElse(UNPRICED));
-        }
-
-        /** As one number, which compares like them in their order. */
-        double packed() {
-            return steps * STEP + scrap * MILLIMETRE + price;
-        }
-    }
-
     static void declare(LiveLines lines) {
         LineSet<Sizing> all = LineSet.in(lines, Section.BLANK_WORK, BLANK_REVIEW).revised(6);
-        LineSet<Optional<BlankReview>> set = all.of(BlankLines::review);
-        way(set, 1, bothOld());
-        way(set, 2, oneOld(ShaftEnd.INNER));
-        way(set, 3, oneOld(ShaftEnd.OUTER));
-        way(set, 4, bothNew());
+        way(all, 1, bothOld());
+        way(all, 2, oneOld(ShaftEnd.INNER));
+        way(all, 3, oneOld(ShaftEnd.OUTER));
+        way(all, 4, bothNew());
         all.with(PIECES)
                 .number("blank_score", "Score")
                 .is(
@@ -123,15 +97,17 @@ final class BlankWayLines {
                         BlankWayLines::blankScore);
     }
 
-    private static void way(LineSet<Optional<BlankReview>> set, int way, String formula) {
-        set.number("blank_way_" + way, "Score of way " + way)
+    private static void way(LineSet<Sizing> all, int way, String formula) {
+        all.number("blank_way_" + way, "Score of way " + way)
                 .is(
                         formula,
-                        review ->
+                        (sizing, index) ->
                                 score(
-                                        review.map(BlankReview::groovePlans)
-                                                .filter(plans -> !plans.isEmpty())
-                                                .flatMap(plans -> plans.get(way - 1).plan())));
+                                        BlankLines.review(sizing, index).stream()
+                                                .flatMap(review -> review.groovePlans().stream())
+                                                .skip(way - 1)
+                                                .findFirst()
+                                                .flatMap(GroovePlan::plan)));
     }
 
     /** Score of the best way; that of none when another blank is wanted. */
@@ -149,9 +125,18 @@ final class BlankWayLines {
         return review.clashes() && review.wouldBe().isPresent() ? best + UNMATED : best;
     }
 
-    /** Score of a plan, and of none. */
+    /**
+     * Score of a plan, and of none: new grooves and what is against them, scrap in whole hundredths
+     * of a millimetre and price, as one number that compares like them in their order.
+     */
     static double score(Optional<CutPlan> plan) {
-        return plan.map(done -> Score.of(done).packed()).orElse(Double.valueOf(UNUSABLE));
+        return plan.map(BlankWayLines::packed).orElse(Double.valueOf(UNUSABLE));
+    }
+
+    private static double packed(CutPlan plan) {
+        return (GROOVE_STEPS * plan.flaw().level() + plan.newGrooves()) * 1e13
+                + plan.scrapToHundredths() * 1e9
+                + plan.blank().price().orElse(UNPRICED);
     }
 
     /** Which of the four ways a plan is. */

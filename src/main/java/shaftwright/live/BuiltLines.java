@@ -29,22 +29,12 @@ final class BuiltLines {
             " A torn boot was not replaced: do it before the next run.";
 
     /** Of the position table. */
-    private static final List<String> COLUMNS =
-            List.of(
-                    "path_doubt",
-                    "slack_in",
-                    "slack_out",
-                    "last_in_in",
-                    "last_out_in",
-                    "last_in_out",
-                    "last_out_out",
-                    "centre_distance",
-                    "d_x",
-                    "d_y",
-                    "d_z",
-                    "n_x",
-                    "n_y",
-                    "n_z");
+    private static final String[] COLUMNS =
+            """
+            path_doubt slack_in slack_out last_in_in last_out_in last_in_out last_out_out
+            centre_distance d_x d_y d_z n_x n_y n_z
+            """
+                    .split("\\s+");
 
     /** Of the scenario's column. */
     private static final List<String> CELLS = List.of("u_x", "u_y", "u_z", "spacing_final");

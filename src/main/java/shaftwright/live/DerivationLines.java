@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import shaftwright.book.CellValue;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.formula.Pieces;
@@ -18,7 +17,6 @@ import shaftwright.study.Derivation;
 import shaftwright.study.DerivationLine;
 import shaftwright.study.DerivationStep;
 import shaftwright.study.DerivationStep.Topic;
-import shaftwright.units.LengthUnit;
 
 /**
  * How the length of the card's scenario came about, {@link DerivationStep} by step: one line a
@@ -29,9 +27,6 @@ public final class DerivationLines {
 
     /** How far an empty reading is from everything, mm. */
     private static final int FAR = 1_000_000;
-
-    /** What figures are told of, and in which unit. */
-    private record How(Derivation derivation, LengthUnit unit) {}
 
     private DerivationLines() {}
 
@@ -51,7 +46,7 @@ public final class DerivationLines {
                         DerivationLines::said);
         LineSet.in(lines, Section.DERIVATION, SIDE)
                 .since(7)
-                .about(DerivationLines::derivation, Lacking.EMPTY.value())
+                .ofAny(DerivationLines::derivation)
                 .with(
                         Pieces.of("inner", leftOut(ShaftEnd.INNER))
                                 .and("outer", leftOut(ShaftEnd.OUTER))
@@ -72,14 +67,8 @@ public final class DerivationLines {
         off(readings, "how_off_first", "Height off the longest shaft's", true);
         off(readings, "how_off_second", "Height off the shortest shaft's", false);
         for (Topic topic : Topic.values()) {
-            LineSet<How> figures =
-                    LineSet.in(lines, Section.DERIVATION, grid(topic))
-                            .since(SINCE)
-                            .about(
-                                    (sizing, index) ->
-                                            derivation(sizing, index)
-                                                    .map(how -> new How(how, sizing.unit())),
-                                    Lacking.EMPTY.value());
+            LineSet<Sizing> figures =
+                    LineSet.in(lines, Section.DERIVATION, grid(topic)).since(SINCE);
             places(topic).forEach(place -> figures(figures, topic, place));
         }
     }
@@ -129,28 +118,26 @@ public final class DerivationLines {
                 : Math.abs(row.get().fitted().row().height() - how.get().outerHeight(first));
     }
 
-    private static CellValue shown(How how, DerivationLine line, int place) {
-        double figure = how.derivation().figures(line)[place];
-        return ReadLines.shown(
-                line.kind(place).map(kind -> kind.shown(figure, how.unit())).orElse(Double.NaN));
-    }
-
-    private static void figures(LineSet<How> set, Topic topic, int place) {
+    private static void figures(LineSet<Sizing> set, Topic topic, int place) {
         List<DerivationLine> rows = DerivationLine.of(topic);
         StepFigures formulas = new StepFigures(topic, DerivationLine.isFirst(place));
+        int at = place % DerivationStep.FIGURES;
         set.number(name(topic, place), topic.title())
-                .cell(
-                        index ->
-                                rows.get(index.row())
-                                        .kind(place)
-                                        .map(
-                                                kind ->
-                                                        formulas.formula(
-                                                                rows.get(index.row()),
-                                                                place % DerivationStep.FIGURES,
-                                                                kind))
-                                        .orElse("\"\""),
-                        (how, index) -> shown(how, rows.get(index.row()), place));
+                .is(
+                        index -> {
+                            DerivationLine line = rows.get(index.row());
+                            return line.kind(place)
+                                    .map(kind -> formulas.formula(line, at, kind))
+                                    .orElse("\"\"");
+                        },
+                        (sizing, index) -> shown(sizing, index, rows.get(index.row()), place));
+    }
+
+    private static double shown(Sizing sizing, Index index, DerivationLine line, int place) {
+        return derivation(sizing, index)
+                .map(how -> how.figures(line)[place])
+                .flatMap(figure -> line.kind(place).map(kind -> kind.shown(figure, sizing.unit())))
+                .orElse(Double.NaN);
     }
 
     /** The grid of a topic's lines. */

@@ -5,8 +5,9 @@ import static shaftwright.formula.FormulaText.number;
 import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.DoubleStream;
+import shaftwright.build.Duty;
 import shaftwright.build.Side;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
@@ -71,7 +72,11 @@ final class FatigueLines {
         LineSet<Sizing> book =
                 LineSet.in(lines, Section.BOOK_WORK, Grid.BOOK).since(SINCE).with(PIECES);
         shared(book);
-        LineSet<Sizing> duties = book.in(Section.PARTS_WORK, Grid.DUTY_SLOT);
+        LineSet<Duty> duties =
+                book.in(Section.PARTS_WORK, Grid.DUTY_SLOT)
+                        .ofAny(
+                                (sizing, index) -> sizing.strength().duty(index.row()),
+                                Lacking.ZERO);
         String reversed =
                 """
                 OR(INDEX(duty_cycle,{duty_slot})="reversed",
@@ -119,17 +124,14 @@ final class FatigueLines {
                                         sizing.inputs().number("radius_groove")));
     }
 
-    private static void duty(LineSet<Sizing> duties, TorqueCycles.Kind way, String condition) {
+    private static void duty(LineSet<Duty> duties, TorqueCycles.Kind way, String condition) {
         boolean turns = way == TorqueCycles.Kind.REVERSED;
         duties.number(
                         turns ? "duty_turns" : "duty_repeats",
                         turns ? "Torque that turns around" : "Torque that comes and goes")
                 .is(
                         "IF({duty_part}>0,IF(" + condition + ",{duty_torque_read},0),0)",
-                        (sizing, index) ->
-                                sizing.strength().duty(index.row()).stream()
-                                        .mapToDouble(duty -> duty.torqueComing(way))
-                                        .sum());
+                        duty -> duty.torqueComing(way));
     }
 
     private static void cycles(LineSet<TorqueCycles> cycles) {
@@ -176,22 +178,17 @@ final class FatigueLines {
         for (ShaftEnd end : ShaftEnd.values()) {
             LineSet<Sizing> rows = sides.at(end).inRow("{shaft_row}");
             rows.given("{shaft_diameter}")
+                    .ofAny((sizing, index) -> shoulder(sizing, index, end))
                     .mm("shoulder_<end>", "Smaller diameter at the shoulder, <inner>")
                     .is(
                             "IF(ISNUMBER(<teeth>),MIN({shaft_diameter},<teeth>),{shaft_diameter})",
-                            (sizing, index) ->
-                                    shoulder(sizing, index, end)
-                                            .map(Shoulder::smaller)
-                                            .orElse(Double.NaN));
+                            Shoulder::smaller);
             rows.givenAll("<teeth>", "{shoulder_<end>}", "radius_shoulder_read")
                     .when("<larger>>{shoulder_<end>}")
                     .number("shoulder_sharp_<end>", "Depth over radius of the shoulder, <inner>")
                     .ifKnown(
                             "MAX(<least>,(<larger>-{shoulder_<end>})/2/radius_shoulder_read)",
-                            (sizing, index) ->
-                                    shoulder(sizing, index, end).stream()
-                                            .flatMapToDouble(step -> sharpness(step, sizing))
-                                            .findAny());
+                            (sizing, index) -> sharpness(sizing, shoulder(sizing, index, end)));
         }
     }
 
@@ -199,8 +196,9 @@ final class FatigueLines {
         return sizing.plan(index).flatMap(plan -> plan.blank().shoulder(end));
     }
 
-    private static DoubleStream sharpness(Shoulder step, Sizing sizing) {
-        return step.sharpness(sizing.inputs().number("radius_shoulder")).stream();
+    private static OptionalDouble sharpness(Sizing sizing, Optional<Shoulder> step) {
+        double radius = sizing.inputs().number("radius_shoulder");
+        return step.map(there -> there.sharpness(radius)).orElse(OptionalDouble.empty());
     }
 
     private static void sections(LineSet<ShaftFatigue> shafts) {

@@ -256,25 +256,25 @@ final class TorqueLines {
     }
 
     private static void capacity(LineSet<StrengthStudy> used, SharedPart part) {
+        LineSet<StrengthStudy> rated = used.inRow("{rated_row_<end>}");
         switch (part) {
-            case JOINT_INNER, JOINT_OUTER -> rated(used, part, "rated_peak_read", "/torque_nm");
-            case BOLTS_INNER, BOLTS_OUTER -> rated(used, part, "bolt_friction", "");
-            case OWN ->
-                    capacity(
-                            used.inRow("own_row"),
-                            part,
-                            "INDEX(rating_torque_read,own_row)/torque_nm");
+            case JOINT_INNER, JOINT_OUTER -> {
+                String peak = "INDEX(rated_peak_read,{rated_row_<end>})";
+                capacity(rated.given(peak), part, peak + "/torque_nm");
+            }
+            case BOLTS_INNER, BOLTS_OUTER -> {
+                String friction = "INDEX(bolt_friction,{rated_row_<end>})";
+                capacity(rated.given(friction), part, friction);
+            }
+            case OWN -> {
+                String own = "INDEX(rating_torque_read,own_row)/torque_nm";
+                capacity(used.inRow("own_row"), part, own);
+            }
         }
     }
 
-    private static void rated(
-            LineSet<StrengthStudy> used, SharedPart part, String column, String divided) {
-        String cell = "INDEX(" + column + ",{rated_row_<end>})";
-        capacity(used.inRow("{rated_row_<end>}").given(cell), part, cell + divided);
-    }
-
-    private static void capacity(LineSet<StrengthStudy> used, SharedPart part, String formula) {
-        used.torque("cap_<part>", "Capacity: " + part.words())
+    private static void capacity(LineSet<StrengthStudy> known, SharedPart part, String formula) {
+        known.torque("cap_<part>", "Capacity: " + part.words())
                 .ifKnown(formula, strength -> strength.capacity(part));
     }
 

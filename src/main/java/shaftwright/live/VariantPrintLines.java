@@ -43,7 +43,7 @@ final class VariantPrintLines {
         LineSet<Sizing> parts = LineSet.in(lines, Section.PARTS_WORK, Grid.JOINT_SLOT);
         String row = "Fingerprint of the row";
         parts.whole("joint_soft", "Soft outward stop")
-                .is(
+                .yes(
                         word("joint_outward_stop", "joint_slot", "soft"),
                         (sizing, index) -> says(sizing, index, "joint_outward_stop", "soft"));
         parts.print("joint_row_print", row, reads(lines, Grid.JOINT).measured("joint_soft"));
@@ -66,9 +66,9 @@ final class VariantPrintLines {
                                 .measured("bolt_diameter_read", "bolt_pilot_read"));
         LineSet<Sizing> blanks = parts.in(Section.PARTS_WORK, Grid.BLANK_SLOT);
         blanks.whole("blank_stocked", "In stock")
-                .is(
+                .yes(
                         "1-" + word("blank_in_stock", "blank_slot", "no"),
-                        (sizing, index) -> 1 - says(sizing, index, "blank_in_stock", "no"));
+                        (sizing, index) -> !says(sizing, index, "blank_in_stock", "no"));
         blanks.revised(6)
                 .print(
                         "blank_row_print",
@@ -101,7 +101,7 @@ final class VariantPrintLines {
 
     private static void column(LiveLines lines, LineSet<Sizing> set) {
         set.whole("by_clearance", "Bump by clearance")
-                .is(
+                .yes(
                         "IF({bump_rule}=\"clearance\",1,0)",
                         (sizing, index) -> says(sizing, index, "bump_rule", "clearance"));
         StateLines.declareVaried(lines);
@@ -148,7 +148,7 @@ final class VariantPrintLines {
                 .in("IF(<slot>>ROWS(<column>),0,IF(INDEX(<column>,<slot>)=<word>,1,0))");
     }
 
-    private static int says(Sizing sizing, Index index, String input, String word) {
-        return sizing.inputs().text(input, index).equalsIgnoreCase(word) ? 1 : 0;
+    private static boolean says(Sizing sizing, Index index, String input, String word) {
+        return sizing.inputs().text(input, index).equalsIgnoreCase(word);
     }
 }

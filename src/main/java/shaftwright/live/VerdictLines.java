@@ -7,6 +7,7 @@ import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.Arrays;
 import java.util.Optional;
+import shaftwright.book.CellValue;
 import shaftwright.contract.Index;
 import shaftwright.formula.Cases;
 import shaftwright.formula.Pieces;
@@ -42,23 +43,14 @@ final class VerdictLines {
                 .whole("first_finding", "Most severe finding (0 none)")
                 .is(first(), side -> side.leading().map(Finding::number).orElse(0));
         all.revised(6)
+                .ofAny(Sizing::verdict, CellValue.of(UNUSED))
                 .whole("gravity", "Severity (0 fits, 4 no verdict)")
-                .is(
-                        severity(),
-                        (sizing, index) ->
-                                sizing.verdict(index)
-                                        .map(side -> side.severity().level())
-                                        .orElse(UNUSED));
+                .is(severity(), side -> side.severity().level());
         all.since(2)
                 .revised(6)
+                .ofAny(Sizing::verdict, CellValue.of(CardPrint.ALL.level()))
                 .whole("card_prints", "What the card prints (0 nothing, 4 all)")
-                .is(
-                        card(),
-                        (sizing, index) ->
-                                sizing.verdict(index)
-                                        .map(Verdict::card)
-                                        .orElse(CardPrint.ALL)
-                                        .level());
+                .is(card(), side -> side.card().level());
         sides.since(2)
                 .text("side_findings", "All findings")
                 .inUnit(
