@@ -40,15 +40,13 @@ final class FindingPlaces {
                                 (IF(SUM({row_camber_weight:all})=0,1,0)
                                 +IF(SUM({row_toe_weight:all})=0,2,0))
                                 """)
+                        .and(
+                                "at_ride",
+                                StateLines.either("ride_<end>", "{shaft_angle_<end>#<ride>}"))
+                        .and("share", "INDEX(bolt_share,{rated_row_<end>})")
+                        .and("speed_limit", "INDEX(rated_speed_angle_read,{rated_row_<end>})")
                         .and("most", FlangeBolts.MOST_PRELOAD)
                         .and("land", RingSpec.LAND_IN_DEPTHS + "*groove_depth_read");
-        all =
-                EndText.both(
-                        all,
-                        "at_ride",
-                        StateLines.either("ride_<end>", "{shaft_angle_<end>#<ride>}"));
-        all = EndText.both(all, "share", "INDEX(bolt_share,{rated_row_<end>})");
-        all = EndText.both(all, "speed_limit", "INDEX(rated_speed_angle_read,{rated_row_<end>})");
         // Spacing that a soft stop asks for where the window binds, 0 where the stop is hard.
         all = EndText.both(all, "soft", "SUM(INDEX({soft_<end>_spacing:all},{s_min_row}))");
         // Whether the shaft's end, not the race, ends the inward travel where the window binds.
@@ -116,7 +114,7 @@ final class FindingPlaces {
                     case INNER_BOOT_STRAINED, OUTER_BOOT_STRAINED ->
                             judged("{boot_strain_<end>}>0");
                     case INNER_BOLTS_TOO_TIGHT, OUTER_BOLTS_TOO_TIGHT ->
-                            rated("IF(ISNUMBER(<share_<end>>),<share_<end>>><most>,FALSE)");
+                            rated("IF(ISNUMBER(<share>),<share>><most>,FALSE)");
                     case TOO_WEAK ->
                             judged(
                                     both(
@@ -159,12 +157,12 @@ final class FindingPlaces {
                                             "{result_width},width_limit_read",
                                             "{result_width}*tape_mm>width_limit_read"));
                     case INNER_RUNS_STEEP, OUTER_RUNS_STEEP ->
-                            judged("<at_ride_<end>>>{angle_run_<end>}");
+                            judged("<at_ride>>{angle_run_<end>}");
                     case INNER_RUNS_HOT, OUTER_RUNS_HOT ->
                             rated(
                                     both(
-                                            "<speed_limit_<end>>,{speed_angle_<end>}",
-                                            "{speed_angle_<end>}><speed_limit_<end>>"));
+                                            "<speed_limit>,{speed_angle_<end>}",
+                                            "{speed_angle_<end>}><speed_limit>"));
                     case CHECKS_OPEN -> byReadings("guide_open>0");
                     case ANGLES_UNREAD -> byReadings("<unread>>0");
                 });
@@ -208,7 +206,7 @@ final class FindingPlaces {
 
     /** A formula of a finding or slot; those that both ends have tell the end by their name. */
     private static String whole(Enum<?> of, String open) {
-        return PIECES.whole(EndText.of(of).in(open));
+        return PIECES.and(EndText.of(of)).whole(open);
     }
 
     /** What is said in a finding's slot. */
@@ -269,7 +267,7 @@ final class FindingPlaces {
                                             IF({stick_flaw_row}=0,<contradicts>,
                                             <suspicions>+MAX({stick_flaw:all}))
                                             """);
-                    case INNER_BOLT_SHARE, OUTER_BOLT_SHARE -> "<share_<end>>";
+                    case INNER_BOLT_SHARE, OUTER_BOLT_SHARE -> "<share>";
                     case INNER_BOLT_MOST, OUTER_BOLT_MOST -> "<most>";
                     case INNER_BOLT_TORQUE, OUTER_BOLT_TORQUE ->
                             "INDEX(bolt_most,{rated_row_<end>})*torque_nm";
@@ -326,13 +324,12 @@ final class FindingPlaces {
                     case END_TO_END -> "{e_final}";
                     case WIDTH_OVER -> "{result_width}*tape_mm-width_limit_read";
                     case WIDTH_LIMIT -> "width_limit_read";
-                    case INNER_RIDE, OUTER_RIDE -> "<at_ride_<end>>";
+                    case INNER_RIDE, OUTER_RIDE -> "<at_ride>";
                     case INNER_RUNNING, OUTER_RUNNING -> "{angle_run_<end>}";
-                    case INNER_RUNNING_OVER, OUTER_RUNNING_OVER ->
-                            "<at_ride_<end>>-{angle_run_<end>}";
+                    case INNER_RUNNING_OVER, OUTER_RUNNING_OVER -> "<at_ride>-{angle_run_<end>}";
                     case INNER_SPEED_ANGLE, OUTER_SPEED_ANGLE ->
                             "ROUNDUP(ROUND({speed_angle_<end>},8),0)";
-                    case INNER_SPEED_LIMIT, OUTER_SPEED_LIMIT -> "INT(<speed_limit_<end>>)";
+                    case INNER_SPEED_LIMIT, OUTER_SPEED_LIMIT -> "INT(<speed_limit>)";
                     case CHECKS_OPEN -> "guide_open";
                     case CHECKS -> String.valueOf(MeasuringCheck.values().length);
                     case UNREAD -> "<unread>";
