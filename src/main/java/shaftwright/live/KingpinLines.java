@@ -2,7 +2,6 @@ package shaftwright.live;
 
 import static shaftwright.contract.Grid.SIDE;
 
-import java.util.function.ToDoubleFunction;
 import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.Sizing;
@@ -17,18 +16,19 @@ import shaftwright.units.LengthUnit;
  */
 final class KingpinLines {
     /** Said of a line that comes from ball joints. */
-    private static final String BY_BALLS =
+    private static final String BY_PIECES =
             "By the linkage's ball joints, since the rows above do not tell it: inclination %s,"
                     + " caster %s, %s inward of the outer datum, ahead of it %s";
 
-    private static final String MEASURED =
-            """
-            COUNT(kingpin_inclination_read,kingpin_caster_read,kingpin_inward_read,
-            kingpin_ahead_read)=4
-            """;
-
-    private static final Pieces BALLS =
-            Pieces.of("ux", ball("point_x", BallJoint.UPPER))
+    private static final Pieces PIECES =
+            Pieces.of(
+                            "measured",
+                            """
+                            COUNT(kingpin_inclination_read,kingpin_caster_read,kingpin_inward_read,
+                            kingpin_ahead_read)=4
+                            """)
+                    .and("wishbones", LinkagePointLines.isDoubleWishbone())
+                    .and("ux", ball("point_x", BallJoint.UPPER))
                     .and("uy", ball("point_y", BallJoint.UPPER))
                     .and("uz", ball("point_z", BallJoint.UPPER))
                     .and("lx", ball("point_x", BallJoint.LOWER))
@@ -46,47 +46,27 @@ final class KingpinLines {
     }
 
     static void declare(LiveLines lines) {
-        LineSet<Sizing> set = LineSet.in(lines, Section.PATH_WORK, SIDE).since(6).with(BALLS);
+        LineSet<Sizing> set = LineSet.in(lines, Section.PATH_WORK, SIDE).since(6).with(PIECES);
         set.whole("kingpin_linked", "Kingpin line by ball joints")
                 .yes(
-                        Pieces.of("measured", MEASURED)
-                                .and("wishbones", LinkagePointLines.isDoubleWishbone())
-                                .and(
-                                        "all",
-                                        BALLS.in(
-                                                """
-                                        COUNT(<ux>,<uy>,<uz>,<lx>,<ly>,<lz>,{inner_ahead_used},
-                                        {inner_height_used},{outer_ahead_used},{outer_out_used},
-                                        {ride_height_used})
-                                        """))
-                                .and("above", BALLS.in("<uz>><lz>"))
-                                .in(
-                                        """
-                                        IF(<measured>,0,IF(<wishbones>,
-                                        IF(<all>=11,IF(<above>,1,0),0),0))
-                                        """),
+                        """
+                        IF(<measured>,0,IF(<wishbones>,
+                        IF(COUNT(<ux>,<uy>,<uz>,<lx>,<ly>,<lz>,{inner_ahead_used},
+                        {inner_height_used},{outer_ahead_used},{outer_out_used},
+                        {ride_height_used})=11,IF(<uz>><lz>,1,0),0),0))
+                        """,
                         (sizing, index) -> sizing.kingpinByLinkage(index.side()));
         LineSet<Kingpin> used = set.ofAny((sizing, index) -> sizing.kingpin(index.side()));
-        used(
-                used.rad("kingpin_inclination_used", "Kingpin inclination used"),
-                "kingpin_inclination_read",
-                "ATAN(0-<outward>)",
-                Kingpin::inclination);
-        used(
-                used.rad("kingpin_caster_used", "Caster used"),
-                "kingpin_caster_read",
-                "ATAN(0-<ahead>)",
-                Kingpin::caster);
-        used(
-                used.mm("kingpin_inward_used", "Outer datum to kingpin line used"),
-                "kingpin_inward_read",
-                "{outer_out_used}-<ly>-<outward>*<rise>",
-                Kingpin::inward);
-        used(
-                used.mm("kingpin_ahead_used", "Kingpin line ahead of outer datum used"),
-                "kingpin_ahead_read",
-                "<lx>+<ahead>*<rise>-<datum_x>",
-                Kingpin::ahead);
+        used.rad("kingpin_inclination_used", "Kingpin inclination used")
+                .is(used("kingpin_inclination_read", "ATAN(0-<outward>)"), Kingpin::inclination);
+        used.rad("kingpin_caster_used", "Caster used")
+                .is(used("kingpin_caster_read", "ATAN(0-<ahead>)"), Kingpin::caster);
+        used.mm("kingpin_inward_used", "Outer datum to kingpin line used")
+                .is(
+                        used("kingpin_inward_read", "{outer_out_used}-<ly>-<outward>*<rise>"),
+                        Kingpin::inward);
+        used.mm("kingpin_ahead_used", "Kingpin line ahead of outer datum used")
+                .is(used("kingpin_ahead_read", "<lx>+<ahead>*<rise>-<datum_x>"), Kingpin::ahead);
         set.in(Section.KINGPIN_NOTE, SIDE)
                 .ofAny(
                         (sizing, index) ->
@@ -97,7 +77,7 @@ final class KingpinLines {
                         Given.when(
                                 "{kingpin_linked}=1",
                                 Phrases.said(
-                                        BY_BALLS,
+                                        BY_PIECES,
                                         Phrases.angle("{kingpin_inclination_used}"),
                                         Phrases.angle("{kingpin_caster_used}"),
                                         Phrases.length("{kingpin_inward_used}"),
@@ -105,21 +85,12 @@ final class KingpinLines {
                         KingpinLines::words);
     }
 
-    private static void used(
-            LineSet.NumberLine<Kingpin> line,
-            String read,
-            String byBalls,
-            ToDoubleFunction<Kingpin> core) {
-        line.is(
-                Pieces.of("read", read)
-                        .and("measured", MEASURED)
-                        .and("by_balls", byBalls)
-                        .in("IF({kingpin_linked}=1,<by_balls>,IF(<measured>,<read>,\"\"))"),
-                core);
+    private static String used(String read, String byBalls) {
+        return "IF({kingpin_linked}=1," + byBalls + ",IF(<measured>," + read + ",\"\"))";
     }
 
     private static String words(Kingpin kingpin, LengthUnit unit) {
-        return BY_BALLS.formatted(
+        return BY_PIECES.formatted(
                 Wording.angle(kingpin.inclination()),
                 Wording.angle(kingpin.caster()),
                 Wording.length(kingpin.inward(), unit),

@@ -52,11 +52,15 @@ final class TravelLines {
         LineSet<TravelRange> range =
                 block.figures(
                         lines, (sizing, index) -> SideLines.outcome(sizing, index).travelAllowed());
-        range.shown("travel_up", "Up from ride").filled(TravelRange::up);
-        range.text("travel_up_stop", "… ended by")
+        ends(range, "travel");
+    }
+
+    private static void ends(LineSet<TravelRange> range, String block) {
+        range.shown(block + "_up", "Up from ride").filled(TravelRange::up);
+        range.text(block + "_up_stop", "… ended by")
                 .filled(allowed -> words(allowed, allowed.upStop()));
-        range.shown("travel_down", "Down from ride").filled(TravelRange::down);
-        range.text("travel_down_stop", "… ended by")
+        range.shown(block + "_down", "Down from ride").filled(TravelRange::down);
+        range.text(block + "_down_stop", "… ended by")
                 .filled(allowed -> words(allowed, allowed.downStop()));
     }
 
@@ -157,12 +161,7 @@ final class TravelLines {
                 block.figures(
                         lines, (sizing, index) -> SideLines.outcome(sizing, index).longestTravel());
         longest.shown("longest_total", "Droop to bump").filled(travel -> travel.range().total());
-        longest.shown("longest_up", "Up from ride").filled(travel -> travel.range().up());
-        longest.text("longest_up_stop", "… ended by")
-                .filled(travel -> travel.range().upStop().words());
-        longest.shown("longest_down", "Down from ride").filled(travel -> travel.range().down());
-        longest.text("longest_down_stop", "… ended by")
-                .filled(travel -> travel.range().downStop().words());
+        ends(longest.of((travel, index) -> travel.range()), "longest");
         longest.text("longest_blank", "Cut from blank")
                 .filled(travel -> travel.plan().blank().name());
         longest.shown("longest_e", "Shaft end to end, E")
