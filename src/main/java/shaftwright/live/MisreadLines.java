@@ -68,18 +68,15 @@ final class MisreadLines {
 
     /** Of a scenario's own inputs. */
     static void declareColumn(LiveLines lines) {
+        int newest =
+                Contract.inputs(Grid.SCENARIO).stream()
+                        .mapToInt(Input::since)
+                        .reduce(CELLS, Math::max);
         LineSet.in(lines, Section.SCENARIO_WORK, Grid.SCENARIO)
                 .since(ReadLines.RANGES)
-                .revised(newest())
+                .revised(newest)
                 .text(COLUMN, LABEL)
                 .is(ofColumn(), sizing -> "");
-    }
-
-    /** Contract version that brought the last of a scenario's inputs. */
-    private static int newest() {
-        return Contract.inputs(Grid.SCENARIO).stream()
-                .mapToInt(Input::since)
-                .reduce(CELLS, Math::max);
     }
 
     /** How many of a range's cells can't be used, as a formula. */

@@ -4,6 +4,7 @@ import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.StringJoiner;
 import java.util.stream.IntStream;
@@ -18,47 +19,45 @@ import shaftwright.study.Finding;
  */
 enum OptionalSheetLines {
     DAMPERS(
-            "on_dampers",
+            5,
+            5,
             Finding.BUMP_ENDS_EARLY,
             Finding.DROOP_ENDS_EARLY,
             Finding.INNER_BOOT_TOUCHES,
             Finding.OUTER_BOOT_TOUCHES),
     MATING(
-            "on_mating",
+            6,
+            6,
             Finding.BLANK_UNMATED,
             Finding.INNER_FLANGE_UNMATED,
             Finding.OUTER_FLANGE_UNMATED,
             Finding.INNER_BOOT_STRAINED,
             Finding.OUTER_BOOT_STRAINED),
-    LEVERS("on_levers", Finding.NO_WINDOW),
-    BLANKS(
-            "on_blanks",
-            Finding.THIN_LAND,
-            Finding.GROOVES_MEET,
-            Finding.CUTS_CASE,
-            Finding.NO_BLANK),
+    LEVERS(5, 5, Finding.NO_WINDOW),
+    BLANKS(5, 6, Finding.THIN_LAND, Finding.GROOVES_MEET, Finding.CUTS_CASE, Finding.NO_BLANK),
     STRENGTH(
-            "on_strength",
+            5,
+            6,
             Finding.INNER_BOLTS_TOO_TIGHT,
             Finding.OUTER_BOLTS_TOO_TIGHT,
             Finding.TOO_WEAK,
             Finding.TOO_TIRED,
             Finding.INNER_RUNS_HOT,
             Finding.OUTER_RUNS_HOT),
-    MOCK_UP("on_mock_up", Finding.MOCK_UP_CONTRADICTS);
-
-    private static final int SINCE = 5;
-
-    /** Contract version that brought the sheets of mock-ups and of what must mate. */
-    private static final int LATER_SHEETS = 6;
+    MOCK_UP(6, 6, Finding.MOCK_UP_CONTRADICTS);
 
     private static final String SAID = "a verdict above points here";
 
-    private final String name;
+    private final int since;
+
+    /** Contract version that brought the last of the findings. */
+    private final int revised;
+
     private final Set<Finding> findings;
 
-    OptionalSheetLines(String name, Finding... findings) {
-        this.name = name;
+    OptionalSheetLines(int since, int revised, Finding... findings) {
+        this.since = since;
+        this.revised = revised;
         this.findings = EnumSet.copyOf(List.of(findings));
     }
 
@@ -66,24 +65,16 @@ enum OptionalSheetLines {
         LineSet<Sizing> columns = LineSet.in(lines, Section.SCENARIO_WORK, Grid.SCENARIO);
         LineSet<Sizing> book = LineSet.in(lines, Section.START_MORE, Grid.BOOK);
         for (OptionalSheetLines sheet : values()) {
-            int since = sheet.since();
-            columns.since(since)
-                    .revised(sheet.revised())
-                    .whole(sheet.name + "_rests", "Whether its verdict rests on that sheet")
+            String name = "on_" + sheet.name().toLowerCase(Locale.ROOT);
+            columns.since(sheet.since)
+                    .revised(sheet.revised)
+                    .whole(name + "_rests", "Whether its verdict rests on that sheet")
                     .yes(sheet.rests(), (sizing, index) -> sheet.rests(sizing, index.scenario()));
-            book.since(since)
-                    .when("SUM({" + sheet.name + "_rests:each})>0")
-                    .text(sheet.name, "Verdicts that rest on it")
+            book.since(sheet.since)
+                    .when("SUM({" + name + "_rests:each})>0")
+                    .text(name, "Verdicts that rest on it")
                     .is(quoted(SAID), sheet::said);
         }
-    }
-
-    private int since() {
-        return this == MOCK_UP || this == MATING ? LATER_SHEETS : SINCE;
-    }
-
-    private int revised() {
-        return this == DAMPERS || this == LEVERS ? SINCE : 6;
     }
 
     private String rests() {

@@ -55,6 +55,11 @@ final class PathLines {
         return inner;
     }
 
+    /** A curve of the chosen path, which a scenario may have of its own, at a normalised travel. */
+    static String curve(String curve, String norm) {
+        return OwnPointLines.either(horner("own_" + curve, norm), horner("coef_" + curve, norm));
+    }
+
     /** Derivative by s of the same polynomial. */
     static String hornerSlope(String coefficients, String s) {
         int most = POWER.rows() - 1;

@@ -115,11 +115,8 @@ final class PositionLines {
                         row -> row.before().doubt());
     }
 
-    /** A curve that scenarios may have of their own, at the row's normalised travel. */
     private static String curve(String curve) {
-        return OwnPointLines.either(
-                PathLines.horner("own_" + curve, "{travel_norm}"),
-                PathLines.horner("coef_" + curve, "{travel_norm}"));
+        return PathLines.curve(curve, "{travel_norm}");
     }
 
     private static String slope(String curve) {

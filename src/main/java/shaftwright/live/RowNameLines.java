@@ -39,12 +39,12 @@ record RowNameLines(String typed, String treatment) {
 
     /** Declares a line that says them. */
     void is(LineSet.TextLine<Sizing> line) {
-        line.is(this::formula, this::name);
+        line.is(formula(), this::name);
     }
 
-    private String formula(Index index) {
+    private String formula() {
         return Pieces.of("typed", typed)
-                .and("row", index.row() + 1)
+                .and("row", "<row_from_1>")
                 .and("cell", "INDEX(<typed>,<row>)")
                 .and(
                         "treated",

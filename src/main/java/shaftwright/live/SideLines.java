@@ -84,8 +84,7 @@ final class SideLines {
 
     private static String camber(String travel) {
         String norm = "((2*" + travel + "-{path_high}-{path_low})/({path_high}-{path_low}))";
-        return OwnPointLines.either(
-                PathLines.horner("own_camber", norm), PathLines.horner("coef_camber", norm));
+        return PathLines.curve("camber", norm);
     }
 
     /** How the drive unit and its mounts move the inner flange. */

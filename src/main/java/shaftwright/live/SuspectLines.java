@@ -83,10 +83,9 @@ final class SuspectLines {
     static String notes() {
         String all =
                 ofRow(
-                        (what, again, expected) ->
-                                (quoted(ReadRow.NOTE_BETWEEN + again + ReadingWording.NOTE_EXPECTS)
-                                                + "&")
-                                        + expected);
+                        Pieces.of("between", ReadRow.NOTE_BETWEEN)
+                                .and("expects", ReadingWording.NOTE_EXPECTS)
+                                .in("\"<between><again><expects>\"&<expected>"));
         return ifAny(without(ReadRow.NOTE_BETWEEN, all, 999));
     }
 
@@ -94,14 +93,14 @@ final class SuspectLines {
     static String listed() {
         return ifAny(
                 ofRow(
-                        (what, again, expected) ->
-                                String.join(
-                                        "&",
-                                        quoted(ReadingWording.LISTED_BETWEEN + "row "),
-                                        "{row_slot}",
-                                        quoted(", " + what + ReadingWording.LISTED_ABOUT),
-                                        expected,
-                                        quoted(ReadingWording.LISTED_EXPECTED))));
+                        Pieces.of("between", ReadingWording.LISTED_BETWEEN)
+                                .and("about", ReadingWording.LISTED_ABOUT)
+                                .and("expects", ReadingWording.LISTED_EXPECTED)
+                                .in(
+                                        """
+                                        "<between>row "&{row_slot}&", <what><about>"&<expected>
+                                        &"<expects>"
+                                        """)));
     }
 
     private static String ifAny(String said) {
@@ -113,22 +112,21 @@ final class SuspectLines {
                         """);
     }
 
-    /** What is said of one reading. */
-    private interface Said {
-        String of(String what, String again, String expected);
-    }
-
-    private static String ofRow(Said said) {
+    /**
+     * What is said of each reading of a row.
+     *
+     * @param said of {@code <what>} it is, what to measure {@code <again>} and what is {@code
+     *     <expected>}
+     */
+    private static String ofRow(String said) {
         List<String> parts = new ArrayList<>();
         for (int repeat = 1; repeat <= ReadingLines.REPEATS.size(); repeat++) {
             parts.add(
-                    Pieces.of("repeat", ReadingLines.REPEATS.get(repeat - 1))
-                            .and(
-                                    "said",
-                                    said.of(
-                                            ReadingWording.repeat(repeat),
-                                            ReadingWording.again(repeat),
-                                            distance("{row_reach_expected}")))
+                    Pieces.of("what", ReadingWording.repeat(repeat))
+                            .and("again", ReadingWording.again(repeat))
+                            .and("expected", distance("{row_reach_expected}"))
+                            .and("repeat", ReadingLines.REPEATS.get(repeat - 1))
+                            .and("said", said)
                             .in(
                                     """
                                     IF(AND(ISNUMBER({row_distance_<repeat>}),
@@ -136,17 +134,17 @@ final class SuspectLines {
                                     """));
         }
         for (OutlierLines curve : CURVES) {
-            String expected = curve.pieces().in("{row_<curve>_expected}");
             MeasuredQuantity quantity = curve.basis().quantity();
+            String expected = curve.pieces().in("{row_<curve>_expected}");
+            Pieces pieces =
+                    Pieces.of("what", ReadingWording.name(quantity))
+                            .and("again", ReadingWording.again(quantity))
+                            .and("expected", shown(quantity, expected));
+            boolean distance = quantity == MeasuredQuantity.DISTANCE;
             parts.add(
                     Given.when(
-                            quantity == MeasuredQuantity.DISTANCE
-                                    ? "OR(" + suspect(curve) + ")"
-                                    : "ISNUMBER(" + expected + ")",
-                            said.of(
-                                    ReadingWording.name(quantity),
-                                    ReadingWording.again(quantity),
-                                    shown(quantity, expected))));
+                            distance ? "OR(" + suspect(curve) + ")" : "ISNUMBER(" + expected + ")",
+                            pieces.in(said)));
         }
         return String.join("&", parts);
     }

@@ -6,7 +6,6 @@ import static shaftwright.formula.FormulaText.quoted;
 import static shaftwright.live.EndText.both;
 
 import java.util.Optional;
-import java.util.function.Function;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
 import shaftwright.formula.Pieces;
@@ -127,83 +126,65 @@ final class VehicleLines {
     }
 
     private static void costs(LineSet<SetCost> set) {
-        cost(
-                set,
-                "cost_shafts",
-                "Shaft pair",
-                """
-                IF(ISNUMBER({shaft_pair_price_read}),{shaft_pair_price_read},
-                IF({ready@left}*{ready@right}=0,"no shaft",
-                IF({plan_row@left}*{plan_row@right}=0,"no blank",
-                IF(COUNT(<blank_left>,<blank_right>)<2,<no_price>,SUM(<blank_left>,<blank_right>)))))
-                """,
-                SetCost::shafts);
-        cost(
-                set,
-                "cost_joints",
-                "Joints, four",
-                """
-                IF({joint_row_in}*{joint_row_out}=0,"no joint",
-                IF(COUNT(<joint_in>,<joint_out>)<2,<no_price>,2*SUM(<joint_in>,<joint_out>)))
-                """,
-                SetCost::joints);
-        cost(
-                set,
-                "cost_boots",
-                "Boot kits, four",
-                """
-                IF(<boot_priced_in>*<boot_priced_out>=0,<no_price>,
-                2*(<boot_price_in>+<boot_price_out>))
-                """,
-                SetCost::boots);
+        set.money("cost_shafts", "Shaft pair")
+                .cell(
+                        """
+                        IF(ISNUMBER({shaft_pair_price_read}),{shaft_pair_price_read},
+                        IF({ready@left}*{ready@right}=0,"no shaft",
+                        IF({plan_row@left}*{plan_row@right}=0,"no blank",
+                        IF(COUNT(<blank_left>,<blank_right>)<2,<no_price>,
+                        SUM(<blank_left>,<blank_right>)))))
+                        """,
+                        (cost, index) -> shown(cost.shafts()));
+        set.money("cost_joints", "Joints, four")
+                .cell(
+                        """
+                        IF({joint_row_in}*{joint_row_out}=0,"no joint",
+                        IF(COUNT(<joint_in>,<joint_out>)<2,<no_price>,
+                        2*SUM(<joint_in>,<joint_out>)))
+                        """,
+                        (cost, index) -> shown(cost.joints()));
+        set.money("cost_boots", "Boot kits, four")
+                .cell(
+                        """
+                        IF(<boot_priced_in>*<boot_priced_out>=0,<no_price>,
+                        2*(<boot_price_in>+<boot_price_out>))
+                        """,
+                        (cost, index) -> shown(cost.boots()));
         // A number when all is priced, else what is priced and what is not.
-        cost(
-                set,
-                "cost_total",
-                "Cost of the vehicle set",
-                """
-                IF(COUNT({cost_shafts},{cost_joints},{cost_boots})=3,<all>,IF(<all>=0,<not_priced>,
-                FIXED(ROUND(ROUND(<all>,8),2),2,1)&" without "&MID(<unpriced>,3,99)))
-                """,
-                SetCost::total);
+        set.money("cost_total", "Cost of the vehicle set")
+                .cell(
+                        """
+                        IF(COUNT({cost_shafts},{cost_joints},{cost_boots})=3,<all>,
+                        IF(<all>=0,<not_priced>,
+                        FIXED(ROUND(ROUND(<all>,8),2),2,1)&" without "&MID(<unpriced>,3,99)))
+                        """,
+                        (cost, index) -> shown(cost.total()));
         // Of the scenario's own parts; a spare shaft costs half of the pair.
-        cost(
-                set,
-                "cost_spares",
-                "Spares",
-                """
-                IF(IF(spare_shafts_read=0,1,COUNT({cost_shafts}))
-                *IF(spare_joints_inner_read=0,1,<joint_priced_in>)
-                *IF(spare_joints_outer_read=0,1,<joint_priced_out>)
-                *IF(spare_boots_inner_read=0,1,<boot_priced_in>)
-                *IF(spare_boots_outer_read=0,1,<boot_priced_out>)=0,<not_priced>,
-                spare_shafts_read*SUM({cost_shafts})/2+spare_joints_inner_read*<joint_price_in>
-                +spare_joints_outer_read*<joint_price_out>+spare_boots_inner_read*<boot_price_in>
-                +spare_boots_outer_read*<boot_price_out>)
-                """,
-                SetCost::spares);
-        cost(
-                set,
-                "cost_with_spares",
-                "Cost with spares",
-                """
-                IF(COUNT({cost_total},{cost_spares})=2,{cost_total}+{cost_spares},<not_priced>)
-                """,
-                SetCost::withSpares);
+        set.money("cost_spares", "Spares")
+                .cell(
+                        """
+                        IF(IF(spare_shafts_read=0,1,COUNT({cost_shafts}))
+                        *IF(spare_joints_inner_read=0,1,<joint_priced_in>)
+                        *IF(spare_joints_outer_read=0,1,<joint_priced_out>)
+                        *IF(spare_boots_inner_read=0,1,<boot_priced_in>)
+                        *IF(spare_boots_outer_read=0,1,<boot_priced_out>)=0,<not_priced>,
+                        spare_shafts_read*SUM({cost_shafts})/2+spare_joints_inner_read*<joint_price_in>
+                        +spare_joints_outer_read*<joint_price_out>+spare_boots_inner_read*<boot_price_in>
+                        +spare_boots_outer_read*<boot_price_out>)
+                        """,
+                        (cost, index) -> shown(cost.spares()));
+        set.money("cost_with_spares", "Cost with spares")
+                .cell(
+                        """
+                        IF(COUNT({cost_total},{cost_spares})=2,{cost_total}+{cost_spares},<not_priced>)
+                        """,
+                        (cost, index) -> shown(cost.withSpares()));
     }
 
     private static String unpriced(String... parts) {
         return joined(
                 "&", parts, part -> "IF(ISNUMBER({cost_" + part + "}),\"\",\", " + part + "\")");
-    }
-
-    private static void cost(
-            LineSet<SetCost> set,
-            String name,
-            String label,
-            String formula,
-            Function<SetCost, Price> core) {
-        set.money(name, label).cell(formula, (cost, index) -> shown(core.apply(cost)));
     }
 
     /** The amount, or what is lacking. */

@@ -3,9 +3,11 @@ package shaftwright.live;
 import static shaftwright.contract.Grid.POSITION;
 import static shaftwright.contract.Grid.SCENARIO_SIDE;
 
+import java.util.function.Function;
 import shaftwright.formula.Pieces;
 import shaftwright.shaft.Binding;
 import shaftwright.shaft.LengthChoice;
+import shaftwright.shaft.LengthWindow;
 import shaftwright.shaft.Rounded;
 import shaftwright.shaft.SideResult;
 
@@ -24,19 +26,13 @@ final class WindowLines {
                 LineSet.in(lines, Section.SIDE_WORK, SCENARIO_SIDE)
                         .only(Known.RESULT, Lacking.NOT_AVAILABLE);
         bound(
-                sides.of((result, index) -> result.window().longest()),
-                sides.of((result, index) -> result.window().ownLongest()),
-                "s_max",
-                "Longest race spacing",
-                "MIN",
-                "longest");
+                sides.with(words("s_max", "Longest", "MIN", "longest")),
+                LengthWindow::longest,
+                LengthWindow::ownLongest);
         bound(
-                sides.of((result, index) -> result.window().shortest()),
-                sides.of((result, index) -> result.window().ownShortest()),
-                "s_min",
-                "Shortest race spacing",
-                "MAX",
-                "shortest");
+                sides.with(words("s_min", "Shortest", "MAX", "shortest")),
+                LengthWindow::shortest,
+                LengthWindow::ownShortest);
         sides.mm("window_width", "Window").is("{s_max}-{s_min}", result -> result.window().width());
         LineSet<LengthChoice> choices = sides.of((result, index) -> result.choice());
         choices.mm("e_over_s", "End to end less spacing")
@@ -63,46 +59,44 @@ final class WindowLines {
                 .is("{e_chosen}-{stub_in}-{stub_out}", choice -> choice.chosen().clipToClip());
     }
 
-    private static void bound(
-            LineSet<Binding> bounds,
-            LineSet<Binding> own,
-            String name,
-            String label,
-            String extreme,
-            String column) {
-        String vertices = "{" + column + "_vertex:all}";
-        bounds.revised(6)
-                .mm(name, label)
-                .is(StateLines.either(name, extreme + "(" + vertices + ")"), Binding::value);
-        own.revised(6)
-                .whole(name + "_row", label + ": row, in the one state")
-                .is(
-                        Pieces.of("extreme", extreme)
-                                .and("vertices", vertices)
-                                .in("MATCH(<extreme>(<vertices>),<vertices>,0)"),
-                        bound -> bound.row() + 1);
-        bounds.revised(6)
-                .mm(name + "_travel", label + ": at travel")
-                .is(StateLines.either(name + "_travel", travel(name, column)), Binding::travel);
-    }
-
-    /** Travel at which a bound binds: a row's, or that of the parabola's vertex beside it. */
-    private static String travel(String bound, String column) {
-        return Pieces.of("bound", "{" + bound + "}")
-                .and("row", "{" + bound + "_row}")
+    private static Pieces words(String bound, String label, String extreme, String column) {
+        return Pieces.of("bound", bound)
+                .and("label", label + " race spacing")
+                .and("extreme", extreme)
+                .and("column", column)
+                .and("vertices", "{<column>_vertex:all}")
                 .and("rows", POSITION.rows())
-                .and("f0", "INDEX({" + column + ":all},<row>-1)")
-                .and("f1", "INDEX({" + column + ":all},<row>)")
-                .and("f2", "INDEX({" + column + ":all},<row>+1)")
+                .and("row", "{<bound>_row}")
+                .and("f0", "INDEX({<column>:all},<row>-1)")
+                .and("f1", "INDEX({<column>:all},<row>)")
+                .and("f2", "INDEX({<column>:all},<row>+1)")
                 .and("t0", "INDEX({travel:all},<row>-1)")
                 .and("t1", "INDEX({travel:all},<row>)")
                 .and("t2", "INDEX({travel:all},<row>+1)")
                 .and("rise", "((<f1>-<f0>)/(<t1>-<t0>))")
-                .and("bend", "((((<f2>-<f1>)/(<t2>-<t1>))-<rise>)/(<t2>-<t0>))")
-                .in(
-                        """
-                        IF(OR(<row>=1,<row>=<rows>),<t1>,IF(<f1>=<bound>,<t1>,
-                        <t1>-(<rise>+<bend>*(<t1>-<t0>))/(2*<bend>)))
-                        """);
+                .and("bend", "((((<f2>-<f1>)/(<t2>-<t1>))-<rise>)/(<t2>-<t0>))");
+    }
+
+    private static void bound(
+            LineSet<SideResult> sides,
+            Function<LengthWindow, Binding> ofAll,
+            Function<LengthWindow, Binding> ofOne) {
+        LineSet<Binding> bounds =
+                sides.revised(6).of((result, index) -> ofAll.apply(result.window()));
+        bounds.mm("<bound>", "<label>")
+                .is(StateLines.either("<bound>", "<extreme>(<vertices>)"), Binding::value);
+        sides.revised(6)
+                .whole("<bound>_row", "<label>: row, in the one state")
+                .is(
+                        "MATCH(<extreme>(<vertices>),<vertices>,0)",
+                        result -> ofOne.apply(result.window()).row() + 1);
+        // A row's travel, or that of the parabola's vertex beside it.
+        String travel =
+                """
+                IF(OR(<row>=1,<row>=<rows>),<t1>,IF(<f1>={<bound>},<t1>,
+                <t1>-(<rise>+<bend>*(<t1>-<t0>))/(2*<bend>)))
+                """;
+        bounds.mm("<bound>_travel", "<label>: at travel")
+                .is(StateLines.either("<bound>_travel", travel), Binding::travel);
     }
 }
