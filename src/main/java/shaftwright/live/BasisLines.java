@@ -63,8 +63,8 @@ final class BasisLines {
         weighted.number("<word>_norm", "Norm <word>")
                 .byRow(
                         """
-                        IF({<degree>}>=<row_from_0>,
-                        SUMPRODUCT({<weight>:all},{row_<word>_<row_from_0>:all},{row_<word>_<row_from_0>:all}),0)
+                        IF({<degree>}>=<row_from_0>,SUMPRODUCT({<weight>:all},
+                        {row_<word>_<row_from_0>:all},{row_<word>_<row_from_0>:all}),0)
                         """,
                         OrthogonalBasis::norm);
         first.number("<word>_inverse", "1/norm <word>")
@@ -72,8 +72,8 @@ final class BasisLines {
         weighted.number("<word>_a", "a <word>")
                 .byRow(
                         """
-                        SUMPRODUCT({<weight>:all},{row_norm:all},
-                        {row_<word>_<row_from_0>:all},{row_<word>_<row_from_0>:all})*{<word>_inverse}
+                        SUMPRODUCT({<weight>:all},{row_norm:all},{row_<word>_<row_from_0>:all},
+                        {row_<word>_<row_from_0>:all})*{<word>_inverse}
                         """,
                         OrthogonalBasis::a);
         first.number("<word>_b", "b <word>")

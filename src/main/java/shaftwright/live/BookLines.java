@@ -5,7 +5,6 @@ import static shaftwright.formula.FormulaText.number;
 import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.function.Function;
-import shaftwright.contract.Contract;
 import shaftwright.study.Wording;
 import shaftwright.units.LengthUnit;
 
@@ -27,11 +26,7 @@ final class BookLines {
         set.whole("unit_decimals", "Decimals in sentences")
                 .is(byUnit(unit -> number(Wording.decimals(unit))), Wording::decimals);
         ReadLines.declare(
-                lines,
-                Contract.inputs(BOOK),
-                Section.BOOK_WORK,
-                BOOK,
-                (input, index) -> input.name());
+                LineSet.in(lines, Section.BOOK_WORK, BOOK), BOOK, (input, index) -> input.name());
     }
 
     private static String byUnit(Function<LengthUnit, String> written) {

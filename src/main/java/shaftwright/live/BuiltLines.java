@@ -7,7 +7,6 @@ import static shaftwright.formula.FormulaText.quoted;
 
 import java.util.List;
 import shaftwright.build.WheelPlace;
-import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.formula.Pieces;
 import shaftwright.reading.FinishedShafts;
@@ -42,21 +41,12 @@ final class BuiltLines {
     private BuiltLines() {}
 
     static void declare(LiveLines lines) {
-        ReadLines.declare(
-                lines,
-                Contract.inputs(AS_CUT),
-                Section.BUILT_WORK,
-                AS_CUT,
-                (input, index) -> input.name() + "~");
         LineSet<Sizing> all = LineSet.in(lines, Section.BUILT_WORK, AS_CUT);
+        ReadLines.declare(all, AS_CUT, (input, index) -> input.name() + "~");
         LineSet<Sizing> places = all.in(Section.BUILT_WORK, BUILT);
         places.ordinal("built_row", "Row");
         ReadLines.declare(
-                lines,
-                Contract.inputs(BUILT),
-                Section.BUILT_WORK,
-                BUILT,
-                (input, index) -> "INDEX(" + input.name() + "~,{built_row})");
+                places, BUILT, (input, index) -> "INDEX(" + input.name() + "~,{built_row})");
         LineSet<AsBuilt> built =
                 all.ofAny((sizing, index) -> FinishedShafts.of(sizing, index.side()));
         planned(built.revised(2));

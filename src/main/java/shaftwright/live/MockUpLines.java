@@ -9,7 +9,6 @@ import static shaftwright.formula.FormulaText.quoted;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
 import shaftwright.contract.StickInputs;
 import shaftwright.formula.Cases;
@@ -158,16 +157,12 @@ final class MockUpLines {
 
     private void typed() {
         ReadLines.declare(
-                lines,
-                Contract.inputs(STICK),
-                Section.STICK_WORK,
+                LineSet.in(lines, Section.STICK_WORK, STICK),
                 STICK,
                 (input, index) -> input.name() + "~");
         rows.ordinal("stick_row_number", "Row");
         ReadLines.declare(
-                lines,
-                Contract.inputs(STICK_READING),
-                Section.STICK_WORK,
+                LineSet.in(lines, Section.STICK_WORK, STICK_READING),
                 STICK_READING,
                 (input, index) -> "INDEX(" + input.name() + "~,{stick_row_number})");
     }

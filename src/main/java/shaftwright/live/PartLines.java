@@ -9,7 +9,6 @@ import static shaftwright.contract.Grid.BOOT_SLOT;
 import static shaftwright.contract.Grid.JOINT;
 import static shaftwright.contract.Grid.JOINT_SLOT;
 
-import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.formula.Cases;
 import shaftwright.formula.Pieces;
@@ -59,13 +58,9 @@ final class PartLines {
     }
 
     private static void table(LiveLines lines, int since, String ordinal, Grid typed, Grid slots) {
-        LineSet.in(lines, Section.PARTS_WORK, slots).since(since).ordinal(ordinal, "Row");
-        ReadLines.declare(
-                lines,
-                Contract.inputs(typed),
-                Section.PARTS_WORK,
-                slots,
-                new ReadLines.Slot(ordinal));
+        LineSet<Sizing> set = LineSet.in(lines, Section.PARTS_WORK, slots);
+        set.since(since).ordinal(ordinal, "Row");
+        ReadLines.declare(set, typed, new ReadLines.Slot(ordinal));
     }
 
     private static void bench(LineSet<Sizing> rows) {

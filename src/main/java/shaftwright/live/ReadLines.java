@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import shaftwright.book.CellValue;
 import shaftwright.build.Side;
+import shaftwright.contract.Contract;
 import shaftwright.contract.Grid;
 import shaftwright.contract.Index;
 import shaftwright.contract.Input;
@@ -41,12 +42,12 @@ final class ReadLines {
      * Declares the lines that read typed inputs: those that straighten lengths' texts, those with
      * any number, those with the allowed ones.
      *
-     * @param grid of the reading cells: the inputs' own
+     * @param set of the reading cells
+     * @param typed where the inputs stand
      * @param cell place of a typed cell, as a formula
      */
-    static void declare(
-            LiveLines lines, List<Input> inputs, Section section, Grid grid, Cell cell) {
-        LineSet<Sizing> set = LineSet.in(lines, section, grid);
+    static void declare(LineSet<Sizing> set, Grid typed, Cell cell) {
+        List<Input> inputs = Contract.inputs(typed);
         for (Input input : inputs) {
             aside(set, input.name(), input, cell);
         }

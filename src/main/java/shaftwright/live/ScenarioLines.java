@@ -46,12 +46,7 @@ final class ScenarioLines {
                 .is(
                         "{work_letter}&IFERROR(IF({used}=1,\" \"&{scenario_name},\"\"),\"\")",
                         ScenarioLines::title);
-        ReadLines.declare(
-                lines,
-                Contract.inputs(SCENARIO),
-                Section.SCENARIO_WORK,
-                SCENARIO,
-                new ReadLines.Column());
+        ReadLines.declare(all, SCENARIO, new ReadLines.Column());
         MisreadLines.declareColumn(lines);
         all.since(2)
                 .revised(ReadLines.Column.SINCE)
