@@ -3,7 +3,6 @@ package shaftwright.live;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import shaftwright.contract.Grid;
-import shaftwright.contract.Index;
 import shaftwright.formula.Cases;
 import shaftwright.formula.Given;
 import shaftwright.formula.Pieces;
@@ -127,9 +126,7 @@ final class BootLines {
     private static void table(LineSet<Sizing> all) {
         all.only(Card.SHAFT, Lacking.NOT_AVAILABLE)
                 .shown("boot_table_travel", "Travel, bump +")
-                .is(
-                        index -> onCard("travel", index),
-                        (result, index) -> result.fitted().get(index.row()).travel());
+                .is(onCard("travel"), (result, index) -> result.fitted().get(index.row()).travel());
         for (ShaftEnd end : ShaftEnd.values()) {
             LineSet<Sizing> ends = all.at(end);
             LineSet<BootStretch> fibres =
@@ -148,11 +145,9 @@ final class BootLines {
                                                     .boot(end)
                                                     .orElseThrow());
             fibres.shown("boot_table_least_<end>", "<Inner> boot, shortest fibre")
-                    .is(
-                            index -> onCard("boot_least_<end>", index),
-                            (boot, index) -> boot.shortest());
+                    .is(onCard("boot_least_<end>"), BootStretch::shortest);
             fibres.shown("boot_table_most_<end>", "<Inner> boot, longest fibre")
-                    .is(index -> onCard("boot_most_<end>", index), (boot, index) -> boot.longest());
+                    .is(onCard("boot_most_<end>"), BootStretch::longest);
             Known<Boot> boots = Card.SHAFT.of(result -> result.setup().joint(end).boot());
             limit(ends, boots, "least", "shortest", Boot::shortestFibre);
             limit(ends, boots, "most", "longest", Boot::longestFibre);
@@ -176,14 +171,10 @@ final class BootLines {
                 .is(takes, most -> most);
     }
 
-    private static String onCard(String line, Index index) {
-        return "INDEX("
-                + line
-                + "~,(card_index-1)*"
-                + Grid.POSITION.rows()
-                + "+"
-                + (index.row() + 1)
-                + ")/tape_mm";
+    /** The card's scenario's row of a line. */
+    private static String onCard(String line) {
+        return ("INDEX(" + line + "~,(card_index-1)*")
+                + (Grid.POSITION.rows() + "+<row_from_1>)/tape_mm");
     }
 
     /** A shaft with a boot that is clamped to known seats. */

@@ -34,19 +34,17 @@ final class SplineLines {
         LineSet<Sizing> all = LineSet.in(lines, Section.PARTS_WORK, Grid.SPLINE_SLOT).since(SINCE);
         LineSet<SplineRows> rows = all.of((sizing, index) -> sizing.parts().splines());
         rows.mm("spline_module_used", "Module")
-                .is(
+                .ifKnown(
                         """
                         IF(ISNUMBER({spline_module_read}),{spline_module_read},
                         IF(ISNUMBER({spline_pitch_read}),25.4/{spline_pitch_read},""))
                         """,
-                        (splines, index) -> splines.module(index.row()).orElse(Double.NaN));
+                        (splines, index) -> splines.module(index.row()));
         word(all, "spline_standard");
         word(all, "spline_root");
         word(all, "spline_fit");
         rows.whole("spline_of_joint", "Row of the joint")
-                .is(
-                        named("spline_joint", "joint_name"),
-                        (splines, index) -> splines.joint(index.row()));
+                .byRow(named("spline_joint", "joint_name"), SplineRows::joint);
         for (ShaftEnd end : ShaftEnd.values()) {
             rows.at(end)
                     .whole("spline_of_<inner>", "Row of the blank, its <inner> end")

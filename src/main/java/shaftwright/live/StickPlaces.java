@@ -43,13 +43,8 @@ final class StickPlaces implements LineSet.Again {
         Grid grid = lines.line(name).grid();
         if (grid == Grid.SCENARIO_POWER) {
             int power = Integer.parseInt(rest.substring(1)) + 1;
-            return "INDEX({"
-                    + name
-                    + ":each},({stick_column}-1)*"
-                    + grid.rows()
-                    + "+"
-                    + power
-                    + ")";
+            return ("INDEX({" + name + ":each},({stick_column}-1)*")
+                    + (grid.rows() + "+" + power + ")");
         }
         if (grid != Grid.SCENARIO_SIDE) {
             return found.group();

@@ -91,15 +91,11 @@ final class ViewPointLines {
         set.with(pieces)
                 .mm("view_typed_" + axis.word, "Typed " + axis.word)
                 .is(
-                        index ->
-                                Pieces.of("point", index.row() + 1)
-                                        .in(
-                                                """
-                                                IF({view_own}=1,IFERROR(0+
-                                                INDEX({own_<coordinate>_read:all},
-                                                MATCH(card_index*<scenario_step>+<point>,
-                                                {own_place:all},0)),<of_all>),<of_all>)
-                                                """),
+                        """
+                        IF({view_own}=1,IFERROR(0+INDEX({own_<coordinate>_read:all},
+                        MATCH(card_index*<scenario_step>+<row_from_1>,{own_place:all},0)),
+                        <of_all>),<of_all>)
+                        """,
                         (sizing, index) ->
                                 sizing.shopPath(index.side())
                                         .linkage()

@@ -43,13 +43,10 @@ final class ViewStandLines {
             set.with(pieces)
                     .number("view_coef_<curve>", "Coefficient of " + curve.inSentence)
                     .is(
-                            index ->
-                                    Pieces.of("power", index.row() + 1)
-                                            .in(
-                                                    """
-                                                    IF({view_own}=1,INDEX({own_<curve>:each},
-                                                    (card_index-1)*<powers>+<power>),<of_all>)
-                                                    """),
+                            """
+                            IF({view_own}=1,INDEX({own_<curve>:each},
+                            (card_index-1)*<powers>+<row_from_1>),<of_all>)
+                            """,
                             (drawing, index) ->
                                     curve.of(drawing.path(), drawing.pitch())
                                             .coefficient(index.row()));
