@@ -1,5 +1,7 @@
 package shaftwright.live;
 
+import static shaftwright.formula.FormulaText.quoted;
+import static shaftwright.formula.NumberFormula.UNREADABLE;
 import static shaftwright.live.Quantity.MONEY;
 
 import java.util.List;
@@ -12,6 +14,7 @@ import shaftwright.contract.Index;
 import shaftwright.contract.Input;
 import shaftwright.contract.InputKind;
 import shaftwright.formula.NumberFormula;
+import shaftwright.formula.Pieces;
 import shaftwright.formula.TapeFormula;
 import shaftwright.reading.Sizing;
 import shaftwright.units.TapeText;
@@ -26,6 +29,9 @@ import shaftwright.units.TapeText;
 final class ReadLines {
     /** Contract version that brought checks of ranges, with the cells that they look at. */
     static final int RANGES = 2;
+
+    /** Contract version that brought copies of scenarios' cells. */
+    static final int HELD = 8;
 
     private ReadLines() {}
 
@@ -87,6 +93,37 @@ final class ReadLines {
     /** The one cell of a side. */
     static String cell(Input input, Index index) {
         return input.definedName(index.side());
+    }
+
+    /**
+     * Declares a line that has what a scenario's cell holds, empty or not. Formulas that name a
+     * cell of another sheet are stored and parsed cell by cell; the long ones that read a text look
+     * here instead, so that they are stored once for all scenarios.
+     */
+    static void held(LineSet<Sizing> set, Input input) {
+        set.since(HELD)
+                .with(
+                        Pieces.of("typed", "{" + input.name() + "}")
+                                .and("unreadable", quoted(UNREADABLE)))
+                .number(held(input), input.label() + ", as it stands")
+                .cell(
+                        """
+                        IFERROR(IF(<typed>="","",IF(ISLOGICAL(<typed>),<unreadable>,<typed>)),<unreadable>)
+                        """,
+                        (sizing, index) -> held(sizing.inputs().content(input.name(), index)));
+    }
+
+    private static CellValue held(CellValue typed) {
+        if (typed instanceof CellValue.Blank) {
+            return CellValue.of("");
+        }
+        return typed instanceof CellValue.Text || typed instanceof CellValue.Numeric
+                ? typed
+                : CellValue.of(UNREADABLE);
+    }
+
+    static String held(Input input) {
+        return input.name() + "_cell";
     }
 
     private static LineSet.NumberLine<Sizing> allowed(
@@ -184,28 +221,16 @@ final class ReadLines {
         }
     }
 
-    /**
-     * The scenario's column among those of all scenarios, however they were moved: the same formula
-     * for all scenarios, which programs store and read once only.
-     */
-    record Column() implements Cell {
-        static final int SINCE = 8;
-
-        /** Line that has the column's number. */
-        static final String NUMBER = "scenario_column";
-
+    /** What {@link #held} has of a scenario's cell. */
+    record Held() implements Cell {
         @Override
         public String of(Input input, Index index) {
-            return of(input.name());
-        }
-
-        static String of(String input) {
-            return "INDEX(" + input + ",1,{" + NUMBER + "})";
+            return "{" + held(input) + "}";
         }
 
         @Override
         public int since() {
-            return SINCE;
+            return HELD;
         }
     }
 

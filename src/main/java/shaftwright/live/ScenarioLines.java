@@ -12,6 +12,7 @@ import java.util.List;
 import shaftwright.book.CellValue;
 import shaftwright.contract.Contract;
 import shaftwright.contract.Index;
+import shaftwright.contract.Input;
 import shaftwright.contract.MountLoad;
 import shaftwright.formula.Cases;
 import shaftwright.formula.Pieces;
@@ -26,6 +27,8 @@ import shaftwright.tyre.UnreadableTyreSizeException;
 
 /** Scenario inputs as numbers, the rows of the parts they pick, and what keeps them from use. */
 final class ScenarioLines {
+    private static final String TYRE_SIZE = "tyre_size";
+
     private ScenarioLines() {}
 
     static void declare(LiveLines lines) {
@@ -37,22 +40,22 @@ final class ScenarioLines {
                         (scenario, index) -> CellValue.of(scenario.letter()));
         set.whole("used", "In use")
                 .yes("IFERROR(IF({scenario_name}=\"\",0,1),1)", ScenarioOutcome::used);
-        all.since(ReadLines.Column.SINCE)
-                .whole(ReadLines.Column.NUMBER, "Column among those of scenarios")
-                .is(
-                        "COLUMN({scenario_name})-COLUMN(INDEX(scenario_name,1,1))+1",
-                        (sizing, index) -> sizing.inputs().columnOf(index.scenario()));
         all.text("scenario_title", "Letter and name")
                 .is(
                         "{work_letter}&IFERROR(IF({used}=1,\" \"&{scenario_name},\"\"),\"\")",
                         ScenarioLines::title);
-        ReadLines.declare(all, SCENARIO, new ReadLines.Column());
+        for (Input input : Contract.inputs(SCENARIO)) {
+            if (input.kind().numeric() || input.name().equals(TYRE_SIZE)) {
+                ReadLines.held(all, input);
+            }
+        }
+        ReadLines.declare(all, SCENARIO, new ReadLines.Held());
         MisreadLines.declareColumn(lines);
         all.since(2)
-                .revised(ReadLines.Column.SINCE)
+                .revised(ReadLines.HELD)
                 .text("tyre_text", "Tyre size as read")
                 .is(
-                        TyreFormula.reduced(ReadLines.Column.of("tyre_size")),
+                        TyreFormula.reduced("{" + ReadLines.held(Contract.input(TYRE_SIZE)) + "}"),
                         (sizing, index) -> reduced(sizing.inputs().text("tyre_size", index)));
         tyre(set);
         picks(set);

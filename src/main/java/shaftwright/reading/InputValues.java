@@ -96,17 +96,6 @@ public final class InputValues {
         return scenarios;
     }
 
-    /**
-     * Which of the columns from the first scenario on a scenario has, from 1: more than its number
-     * where a builder has inserted columns.
-     */
-    public int columnOf(int scenario) {
-        Entry[] names = column("scenario_name");
-        return 1
-                + names[scenario].place().orElseThrow().column()
-                - names[0].place().orElseThrow().column();
-    }
-
     /** Number of an input that occurs once. */
     public double number(String name) {
         return number(name, Side.LEFT, 0);

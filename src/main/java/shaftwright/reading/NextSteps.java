@@ -17,6 +17,9 @@ public final class NextSteps {
     /** Stands for the row of a joint that has no name. */
     public static final int NO_ROW = 99;
 
+    /** Stands between a step's words and its cell. */
+    public static final String WORDS_TO_CELL = ": ";
+
     private NextSteps() {}
 
     /** The row of the joint to look at next, from 1, {@link #NO_ROW} when none has a name. */
@@ -108,9 +111,6 @@ public final class NextSteps {
         }
         return cell % 2 == 1 ? NextStep.HEIGHT : NextStep.DISTANCE;
     }
-
-    /** Stands between a step's words and its cell. */
-    public static final String WORDS_TO_CELL = ": ";
 
     /** What to do next for a scenario, with the cell to do it in. */
     public static String said(Sizing sizing, int scenario) {

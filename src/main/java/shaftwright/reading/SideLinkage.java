@@ -151,10 +151,7 @@ public final class SideLinkage {
 
     /** The typed kind of linkage. */
     public static Optional<LinkageKind> kind(InputValues inputs) {
-        String name = inputs.text("linkage_kind").toLowerCase(Locale.ROOT);
-        return Stream.of(LinkageKind.values())
-                .filter(kind -> kind.tradeName().equals(name))
-                .findFirst();
+        return LinkageKind.named(inputs.text("linkage_kind"));
     }
 
     private List<Vector> points(LinkageKind kind) {

@@ -34,11 +34,6 @@ public record FitDoubt(Polynomial variance, Polynomial shift, double allowance) 
         return with(variance.at(s), distance) + Math.abs(shift(s, distance));
     }
 
-    /** Standard uncertainty of the fitted distance, {@code √h/(2D)}, mm. */
-    public double deviation(double s, double distance) {
-        return deviationBy(variance.at(s), distance);
-    }
-
     /** U where the square of the reach has another variance and no reading is suspect, mm. */
     double with(double otherVariance, double distance) {
         return 2 * deviationBy(otherVariance, distance) + allowance;

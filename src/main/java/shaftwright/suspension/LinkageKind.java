@@ -2,6 +2,8 @@ package shaftwright.suspension;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import shaftwright.suspension.Member.Shape;
 
 /** The linkages that can be solved: which parts hold the hub, hence which points are needed. */
@@ -59,18 +61,9 @@ public enum LinkageKind {
         return pointNames.size();
     }
 
-    /**
-     * The kind of this trade name, capitals not counting.
-     *
-     * @throws IllegalArgumentException if there is none
-     */
-    public static LinkageKind named(String tradeName) {
-        String wanted = tradeName.strip().toLowerCase(Locale.ROOT);
-        for (LinkageKind kind : values()) {
-            if (kind.tradeName.equals(wanted)) {
-                return kind;
-            }
-        }
-        throw new IllegalArgumentException("no linkage is called \"" + tradeName + "\"");
+    /** The kind of this trade name, capitals not counting; empty when there is none. */
+    public static Optional<LinkageKind> named(String tradeName) {
+        String wanted = tradeName.toLowerCase(Locale.ROOT);
+        return Stream.of(values()).filter(kind -> kind.tradeName.equals(wanted)).findFirst();
     }
 }

@@ -145,7 +145,7 @@ public final class OutlierTest {
     }
 
     /** The rounds, each but the last of which leaves out a point; one at least. */
-    public List<OutlierRound> rounds() {
+    List<OutlierRound> rounds() {
         return List.copyOf(rounds);
     }
 

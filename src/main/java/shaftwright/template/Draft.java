@@ -239,7 +239,7 @@ final class Draft {
         for (int offset = 0; offset < run.cells(); offset++) {
             CellPlace place = run.place(offset);
             XSSFCell cell = cell(sheet, place.row(), place.column());
-            cell.setCellStyle(look.input(input.kind()));
+            cell.setCellStyle(look.input(input.kind(), place.column()));
             boolean given = typed.containsKey(run.name());
             type(
                     cell,

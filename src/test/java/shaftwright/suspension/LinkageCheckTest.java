@@ -234,7 +234,7 @@ class LinkageCheckTest {
     void kindsAreFoundByTheirTradeNames() {
         for (LinkageKind kind : LinkageKind.values()) {
             assertThat(LinkageKind.named(kind.tradeName().toUpperCase(java.util.Locale.ROOT)))
-                    .isEqualTo(kind);
+                    .contains(kind);
             assertThat(kind.points()).isBetween(1, LinkageKind.MOST_POINTS);
             assertThat(kind.members().stream().mapToInt(m -> m.shape().held()).sum()).isEqualTo(5);
         }
