@@ -454,11 +454,6 @@ final class LineSet<T> {
             inUnit(LiveLine.NONE, core);
         }
 
-        /** The same, told by row. */
-        void filledWords(BiFunction<T, Index, String> core) {
-            add(LiveLine.NONE, core);
-        }
-
         private void add(LiveLine.Formula formula, BiFunction<T, Index, String> core) {
             Cell<T> cell = (from, index) -> CellValue.of(core.apply(from, index));
             set.add(name, label, Quantity.TEXT, formula, set.value(cell));

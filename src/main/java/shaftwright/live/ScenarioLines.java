@@ -56,7 +56,7 @@ final class ScenarioLines {
                 .text("tyre_text", "Tyre size as read")
                 .is(
                         TyreFormula.reduced("{" + ReadLines.held(Contract.input(TYRE_SIZE)) + "}"),
-                        (sizing, index) -> reduced(sizing.inputs().text("tyre_size", index)));
+                        (sizing, index) -> reduced(sizing.inputs().text(TYRE_SIZE, index)));
         tyre(set);
         picks(set);
         for (String way : MountLoad.WAYS) {
@@ -185,7 +185,7 @@ final class ScenarioLines {
                                 Pieces.of("unreadable", quoted(UNREADABLE))
                                         .in(
                                                 "COUNTIF({tyre_size_read>tyre_section_read},<unreadable>)>0"),
-                                named("tyre_size", "the tyre size", "can't be read"))
+                                named(TYRE_SIZE, "the tyre size", "can't be read"))
                         .when(
                                 "AND(LEN({scenario_name})>0,"
                                         + noneOf("bump_rule", "typed", "clearance")

@@ -100,11 +100,6 @@ public final class SideOutcome {
         return study().flatMap(SideStudy::result);
     }
 
-    /** Where its hub goes; asked for only where there is a result. */
-    SidePath path() {
-        return here().path();
-    }
-
     /** What a mock-up has to do with it, empty when there is no result. */
     public Optional<MockUpUse> mockUp() {
         return study().filter(study -> study.result().isPresent()).flatMap(SideStudy::mockUp);
